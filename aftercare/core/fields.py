@@ -1,0 +1,192 @@
+"""The fields that a wording may use, and how the facts of one message become their values."""
+
+from __future__ import annotations
+
+import unicodedata
+from dataclasses import dataclass
+from datetime import date, datetime
+
+from aftercare.core import say
+
+Value = str | int | bool | None
+"""None is a fact that is not there: it prints nothing and counts as false in an ``if``."""
+
+LONGEST_VALUE = 80  # a name longer than this is cut: nobody is called so, and it would eat the message
+
+SERVICE_NAMES = {
+    "en": {
+        "full_set": "full set",
+        "fill": "fill",
+        "removal": "removal",
+        "patch_test": "patch test",
+        "touch_up": "touch-up",
+        "lift": "lash lift",
+        "consultation": "consultation",
+        "": "visit",
+    },
+    "es": {
+        "full_set": "set completo",
+        "fill": "relleno",
+        "removal": "retiro",
+        "patch_test": "prueba de parche",
+        "touch_up": "retoque",
+        "lift": "lifting",
+        "consultation": "consulta",
+        "": "visita",
+    },
+}
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Facts:
+    """What one message is about. Whether she is sensitive is a health note and has no place in a text, so not here.
+
+    ``kind`` is the visit's service ("full set" or "full_set"), or for an answer or an alert its kind ("breathing").
+    ``starts_at`` and ``call_by`` are on the studio's wall clock. ``region`` is the country whose emergency number is
+    to be named: where she says she is, else the studio's. ``service`` is the studio's own name for the service.
+    """
+
+    studio: str
+    studio_phone: str = ""
+    language: str = "en"
+    region: str = ""
+    channel: str = "sms"
+    occasion: str
+    kind: str = ""
+    step: int = 0
+    moved: bool = False  # the edition is above 1
+    first_name: str = ""
+    artist: str = ""
+    service: str = ""
+    starts_at: datetime | None = None
+    minutes: int | None = None
+    first: bool = False
+    waiver_due: bool = False
+    under_18: bool = False
+    wears_lenses: bool = False
+    dry_hours: int | None = None
+    window: tuple[date, date] | None = None
+    call_by: datetime | None = None
+    link: str = ""
+    open_flags: int = 0
+    urgent_flags: int = 0
+    promises: int = 0
+
+
+@dataclass(frozen=True, slots=True)
+class Field:
+    """One field for the editor: what it is, in a sentence; an example; where it may be used (nowhere named: all)."""
+
+    meaning: str
+    example: str
+    occasions: frozenset[str] = frozenset()
+
+    def serves(self, occasion: str) -> bool:
+        """Say whether a wording for the occasion may use the field."""
+        return not self.occasions or occasion in self.occasions
+
+
+STAFF = frozenset({"alert", "morning_list"})
+BLOCKS = frozenset({"caution", "how_to_stop"})
+_BOOKED = frozenset({"prepare", "patch_test"})
+_DUE = frozenset({"fill_due", "full_set_due"})
+_VISIT = _BOOKED | _DUE | {"care", "check"}
+_CLIENT = _VISIT | {"opt_in", "answer"}
+_CLIENT_OR_BLOCK = _CLIENT | BLOCKS
+_ANSWER = frozenset({"answer", "caution"})
+_LIST = frozenset({"morning_list"})
+
+FIELDS: dict[str, Field] = {
+    "studio": Field("Your studio's name.", "Wrenfield Lash Room"),
+    "studio_phone": Field("Your studio's telephone for clients.", "+1 555 010 0199", _CLIENT_OR_BLOCK),
+    "first_name": Field("Her first name.", "Mia", _CLIENT_OR_BLOCK),
+    "artist": Field("The artist of the visit.", "Ada", _CLIENT_OR_BLOCK),
+    "service": Field("Your own name for the service.", "volume full set", _VISIT),
+    "day": Field("The visit's day, on your studio's clock.", "Tuesday 9 March", _VISIT),
+    "hour": Field("The visit's hour, on your studio's clock.", "2:30 pm", _VISIT),
+    "minutes": Field("How many minutes are booked.", "180", _VISIT),
+    "step": Field("Which of the messages for this occasion it is: the first is 0.", "0", _VISIT),
+    "moved": Field("For an if: the visit has moved since she was last told.", "yes", _BOOKED),
+    "first": Field("For an if: she has had no set with you yet.", "yes", _VISIT),
+    "waiver_due": Field("For an if: she has not signed the waiver.", "yes", _VISIT),
+    "under_18": Field("For an if: she is under 18.", "yes", _VISIT),
+    "wears_lenses": Field("For an if: she wears contact lenses.", "yes", _VISIT),
+    "dry_hours": Field("How many hours to keep the lashes dry, from the adhesive that was used.", "24", _VISIT),
+    "window": Field("The days between which the next visit would be best.", "between Tue 9 and Mon 15 June", _DUE),
+    "caution": Field(
+        "The caution: signs that are not normal and what to do. It is fixed and cannot be left out.",
+        "Burning, pain or glue in an eye: rinse first …",
+        frozenset({"care", "check", "answer"}),
+    ),
+    "how_to_stop": Field("How she stops these messages.", "Reply STOP to end texts", _CLIENT),
+    "emergency_call": Field(
+        "The emergency number of her country.", "911 or your local emergency number", _CLIENT_OR_BLOCK
+    ),
+    "emergency_care": Field("Where she gets emergency eye care.", "emergency eye care (ER)", _CLIENT_OR_BLOCK),
+    "poison_line": Field("The poison line of her country, where there is one.", "1-800-222-1222", _CLIENT_OR_BLOCK),
+    "call_by": Field("By when a person calls her.", "Tuesday 9 March, 10:00 am", _ANSWER),
+    "link": Field("The page that opens what this is about.", "https://…", STAFF),
+    "open_flags": Field("How many clients have something open.", "3", _LIST),
+    "urgent_flags": Field("How many of them are urgent.", "1", _LIST),
+    "nothing_open": Field("For an if: nothing is open.", "yes", _LIST),
+    "promises": Field("How many other lines wait, such as a test in time or a visit to mark.", "2", _LIST),
+}
+
+
+def kind_of(name: str) -> str:
+    """Return a kind as wordings' files name it: "patch test" and "touch-up" are patch_test and touch_up."""
+    return name.strip().lower().replace(" ", "_").replace("-", "_")
+
+
+def values(facts: Facts) -> dict[str, Value]:
+    """Return every field's value but ``caution`` and ``how_to_stop``, which are wordings themselves."""
+    language = say.language_of(facts.language)
+    visit: dict[str, Value] = {"day": None, "hour": None}
+    if facts.starts_at is not None:
+        visit["day"] = say.day(facts.starts_at.date(), language)
+        visit["hour"] = say.hour(facts.starts_at.time(), language, facts.region)
+    return {
+        "studio": _plain(facts.studio),
+        "studio_phone": _plain(facts.studio_phone) or None,
+        "first_name": _plain(facts.first_name) or None,
+        "artist": _plain(facts.artist) or None,
+        "service": _plain(facts.service) or _service_name(kind_of(facts.kind), language),
+        **visit,
+        "minutes": facts.minutes,
+        "step": facts.step,
+        "moved": facts.moved,
+        "first": facts.first,
+        "waiver_due": facts.waiver_due,
+        "under_18": facts.under_18,
+        "wears_lenses": facts.wears_lenses,
+        "dry_hours": facts.dry_hours,
+        "window": say.between(*facts.window, language) if facts.window else None,
+        "emergency_call": say.emergency_call(language, facts.region),
+        "emergency_care": say.emergency_care(language, facts.region),
+        "poison_line": say.poison_line(facts.region) or None,
+        "call_by": say.moment(facts.call_by, language, facts.region) if facts.call_by else None,
+        "link": "".join(facts.link.split()) or None,
+        "open_flags": facts.open_flags,
+        "urgent_flags": facts.urgent_flags,
+        "promises": facts.promises,
+        "nothing_open": not (facts.open_flags or facts.promises),
+    }
+
+
+def _service_name(kind: str, language: str) -> str:
+    names = SERVICE_NAMES[language]
+    return names.get(kind, names[""])
+
+
+def _plain(text: str) -> str:
+    """Return ``text`` on one line, its spaces collapsed, without control or invisible characters, cut if endless."""
+    if text.isascii() and text.isprintable() and "  " not in text and len(text) <= LONGEST_VALUE:
+        return text.strip()
+    seen = "".join(" " if c.isspace() or unicodedata.category(c) == "Cc" else c for c in text)
+    return " ".join("".join(c for c in seen if _is_shown(c)).split())[:LONGEST_VALUE].rstrip()
+
+
+def _is_shown(character: str) -> bool:
+    # The two joiners shape letters in some scripts; other format characters turn a text around or hide in it. A lone
+    # surrogate cannot be sent.
+    return character in "\u200c\u200d" or unicodedata.category(character) not in ("Cf", "Cs")

@@ -1,0 +1,235 @@
+"""The table of what is never said to a client, in both languages.
+
+It leans towards too much: a sentence that trips it can always be put another way, and a client who was told that all is
+well may wait with an eye that should have been seen. The reasons: the NHS advice on red eyes (reviewed 2022-03-21) and
+the American Academy of Ophthalmology's on extensions send her to be seen; formaldehyde was found in extension glues
+(Amano, Sugimoto, Sugita, Cornea 2012); about a third of allergic reactions show only after two days (Uter and others,
+Am J Contact Dermat 1996;7:231), so no test is "passed".
+"""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+from enum import Enum
+
+HEALTH = frozenset({"patch_test", "care", "check", "answer", "caution"})
+VISIT = frozenset({"prepare", "opt_in", "how_to_stop"}) | HEALTH
+EVERYWHERE: frozenset[str] = frozenset()
+
+
+_INSTRUCTS = r"use|take|apply|put|try|get|buy|but|then|usa|toma|aplica|pon|ponte|prueba|compra|pero|luego"
+
+
+class Unless(Enum):
+    """What lets a phrase stand, right before it or earlier in its sentence."""
+
+    NOTHING = re.compile(r"(?!)")
+    NOT_BEFORE = re.compile(
+        r"(?:\b(?:not|never|cannot be|nunca|sin|no (?:es|son|esta|estan|se ve|se ven|parece|parecen))|n't) "
+        r"(?:(?:a|an|the|be|look|feel|seem|un|una|ser|estar) )?$"
+    )
+    # "No mascara or oil" may stand; "if it does not stop, take …" and "no rest: use oil" may not.
+    NO_BEFORE = re.compile(
+        r"(?<!\bif )(?:\b(?:no|not|never|without|avoid|skip|nor|sin|evita|nunca|nada de|ni)|n't)\b(?!,)"
+        rf"(?: (?:{_INSTRUCTS})\b)?(?:(?!\b(?:{_INSTRUCTS})\b).){{0,80}}$"
+    )
+    IF_BEFORE = re.compile(r"\b(?:if|whether|in case|unless|si|por si) (?:you think |crees que )?$")
+
+
+@dataclass(frozen=True, slots=True)
+class Phrase:
+    """Something never said: its pattern on folded text, why, the cure, what lets it stand, where it is unwelcome."""
+
+    pattern: re.Pattern[str]
+    why: str
+    cure: str
+    unless: Unless = Unless.NOTHING
+    occasions: frozenset[str] = EVERYWHERE
+
+
+def _phrase(
+    alternatives: str,
+    why: str,
+    cure: str,
+    unless: Unless = Unless.NOTHING,
+    occasions: frozenset[str] = EVERYWHERE,
+) -> Phrase:
+    """Make a phrase of alternatives, one a line, each a pattern of whole words."""
+    patterns = "|".join(line.strip() for line in alternatives.strip().splitlines())
+    return Phrase(re.compile(rf"(?<!\w)(?:{patterns})(?!\w)"), why, cure, unless, occasions)
+
+
+PHRASES: tuple[Phrase, ...] = (
+    _phrase(
+        r"""
+        normal(?:ly|es|mente)?
+        safe(?:r|st)?
+        safely(?! home)
+        harmless(?:ly)?
+        fine(?! (?:\w+ )?(?:lash|lashes|hair|hairs|mist|tip|tips|line|point))
+        segur[oa]s?
+        inofensiv[oa]s?
+        inocu[oa]s?
+        """,
+        "It tells her that all is well, which nobody can know from here.",
+        "Name the signs and what to do instead.",
+        Unless.NOT_BEFORE,
+    ),
+    _phrase(
+        r"""
+        nothing to (?:worry|be worried) about
+        no need to worry
+        (?:not?|do not|don't) (?:to )?worry
+        no worries
+        no cause for (?:concern|alarm)
+        all (?:clear|good|well)
+        (?:is|are|all|you're) ok(?:ay)?
+        (?:not|nothing|isn't) (?:\w+ )?serious
+        no big deal
+        all resolved
+        nada (?:de|por) (?:que|lo que) preocuparse
+        no te preocupes
+        sin preocupaciones
+        no pasa nada
+        no es (?:nada|grave)
+        todo (?:esta |va |ira |estara )?bien
+        esta(?:s|ras|ra|n)? bien
+        tranquila
+        """,
+        "It tells her that all is well, which nobody can know from here.",
+        "Name the signs and what to do instead.",
+    ),
+    _phrase(
+        r"""
+        wait and see
+        wait (?:it out|a (?:day|bit|few days|couple of days))
+        see how it goes
+        give it (?:time|a (?:day|bit|few days|couple of days))
+        (?:will|\w+'ll|should|may|usually|tends? to) (?:\w+ )?(?:settle|go away|calm down|clear up|wear off)
+        (?:it|this|that|they|these)(?: will|'ll| should| usually)(?: \w+)? (?:pass|clear|improve|get better)
+        settles?(?: down)? (?:by itself|on its own|in an?)
+        lids? (?:will )?part (?:by themselves|in 1)
+        espera (?:a ver|y veras|unos dias|un dia)
+        se (?:te |le )?(?:pasara|quitara|calmara|ira)
+        ya (?:se )?(?:pasara|pasa|quita)
+        dale (?:tiempo|unos dias|un dia)
+        """,
+        "It tells her to wait, and an eye may not be able to.",
+        "Say when to see a doctor or an eye doctor instead.",
+    ),
+    _phrase(
+        r"""
+        (?:only|just|merely)(?: (?:an?|some|mild|little|slight|bit of))* (?:irritations?|irritated|reaction|redness)
+        (?:only|just|merely)(?: (?:an?|some|mild|little|slight|bit of))* allerg(?:y|ic)
+        you(?:'re| are)(?: \w+)? (?:allergic|infected|sensiti[sz]ed)
+        you(?:'ve| have| got|'ve got)(?: an?)?(?: \w+)? (?:infection|allergy|conjunctivitis|pink ?eye|blepharitis|stye)
+        (?:it|this|that)(?:'s| is)(?: (?:probably|likely))?(?: an?)? (?:allergy|allergic|infection|irritation)
+        (?:solo|solamente) (?:es )?(?:una )?(?:irritacion|alergia|reaccion)
+        eres (?:\w+ )?alergica
+        tienes (?:(?:una|un) )?(?:\w+ )?(?:infeccion|alergia|conjuntivitis|blefaritis|orzuelo)
+        es (?:probablemente )?una (?:alergia|infeccion|irritacion)
+        """,
+        "It is a diagnosis, which only a doctor can make.",
+        "Say what she noticed, and that a doctor or an eye doctor should look at it.",
+        Unless.IF_BEFORE,
+    ),
+    _phrase(
+        r"""
+        anti-?histam\w+
+        (?:cortico)?e?steroid(?:e?s)?|corticoides?
+        (?:hydro)?cortisone|(?:hidro)?cortisona
+        antibiotics?|antibioticos?
+        ointments?|pomadas?|unguentos?
+        painkillers?|pills?|tablets?|pastillas?
+        ibuprofen|paracetamol|acetaminophen|aspirin|naproxen|cetirizine|loratadine|diphenhydramine
+        ibuprofeno|acetaminofen|aspirina|naproxeno|cetirizina|loratadina|difenhidramina
+        (?:eye|allergy|lubricating) ?drops?|artificial tears|colirios?|gotas(?! de agua)
+        (?:use|put|try|take|apply|some|the|with|your|a few) drops
+        \d+ ?(?:mg|mcg|ml)
+        tea ?bags?|camomile|chamomile|bolsitas? de te|te (?:verde|negro)|manzanilla
+        oils?(?![- ]free)|aceites?
+        breast ?milk|leche materna
+        aloe(?: vera)?|vaseline|vaselina|petroleum jelly
+        (?:ice ?)?compress(?:es)?|ice ?packs?|compresas?|hielo
+        """,
+        "It is a medicine, a dose or a home remedy.",
+        "Leave it out: a doctor or pharmacist says what to take. Rinsing with clean lukewarm water may be said.",
+        Unless.NO_BEFORE,
+    ),
+    _phrase(
+        r"""
+        hypo-?allergenic
+        formaldehyde[- ]free
+        (?:free (?:of|from)|no|without) formaldehyde
+        hipoalergenic[oa]s?
+        (?:sin|libres? de) formaldehido
+        """,
+        "Nobody can promise it: glue sold with such words has caused reactions all the same.",
+        "Leave it out.",
+    ),
+    _phrase(
+        r"""
+        (?:take|taking|peel|pull|soak|pick|get|slide|remov\w+|dissolv\w+)(?: [\w',-]+){0,6} (?:at home|yourself)
+        at home,?(?: [\w',-]+){0,3} (?:take|peel|pull|soak|pick|remove|dissolve)(?: \w+){0,3} (?:lashes|extensions|them)
+        (?:quit|retir|despeg|arranc|remuev)\w+(?: [\w,-]+){0,6} (?:en (?:tu )?casa|tu misma|tu sola|por tu cuenta)
+        """,
+        "It says how to take lashes off at home.",
+        "Say that lashes come off at the studio, or by a clinician in an emergency.",
+        Unless.NO_BEFORE,
+    ),
+    _phrase(
+        r"""
+        pass(?:ed|es)?(?: \w+){0,4} (?:patch )?tests?
+        tests?(?: \w+){0,3} (?:passed|cleared|negative)
+        cleared for
+        good to go
+        (?:prueba|test)(?: \w+){0,4} (?:superad|aprobad|pasad|negativ)[oa]
+        (?:pasaste|superaste|aprobaste) (?:la|el|tu)
+        """,
+        "A patch test is never passed: it can only have shown no sign so far.",
+        "Say “no sign reported”, or leave it out.",
+    ),
+    _phrase(
+        r"""
+        [$£€] ?\d[\d.,]{0,12}
+        \d[\d.,]{0,12} ?(?:[$£€]|usd|eur|gbp|dollars?|euros?|pounds?|dolares|pesos)
+        \d+ ?(?:%|percent) (?:off|de descuento)
+        discounts?|special offers?|coupons?|promo(?:tion)?s?(?: codes?)?|prices?
+        book (?:now|today|here|online|your)
+        descuentos?|ofertas?|cupon(?:es)?|promocion(?:es)?|precios?
+        reserva (?:ya|ahora|hoy|aqui|tu)
+        """,
+        "It is an advertisement in a message about a visit or about health, which needs another consent.",
+        "Keep prices and offers for the reminders.",
+        occasions=VISIT,
+    ),
+    _phrase(
+        r"""
+        https?://\S+
+        www\.\S+
+        \d+ ?(?:%|percent|por ciento)
+        """,
+        "A message about health carries neither links nor percentages.",
+        "Leave it out.",
+        occasions=HEALTH,
+    ),
+    _phrase(
+        r"""
+        (?:come|pop|drop|stop|swing) (?:in|by|over|back|round)
+        come to (?:the studio|us)
+        (?:book|make)(?: an?)? (?:appointment|visit)s?
+        (?:ven|pasate|acercate|pasa|vente)(?: \w+){0,2} (?:estudio|salon|aqui)
+        (?:haz|pide|reserva) (?:una|tu) cita
+        """,
+        "A visit with the studio is not the answer to a sign in an eye.",
+        "Send her to emergency eye care or a doctor; a person of the studio calls her.",
+        Unless.NO_BEFORE,
+        frozenset({"answer", "caution"}),
+    ),
+)
+SHORTENERS = re.compile(
+    r"(?<![\w.])(?:bit\.ly|tinyurl\.com|t\.co|goo\.gl|ow\.ly|is\.gd|buff\.ly|rebrand\.ly|cutt\.ly|rb\.gy|t\.ly|shorturl\.at|"
+    r"tiny\.cc|s\.id|v\.gd|bl\.ink|lnkd\.in|soo\.gd)(?![\w.-])",
+    re.IGNORECASE,
+)

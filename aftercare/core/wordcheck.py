@@ -1,0 +1,154 @@
+"""Check a wording before it is saved: what is wrong, where, and the cure.
+
+Works on the source text. Only its length needs the text as it would arrive, which the caller renders with the longest
+names there are.
+"""
+
+from __future__ import annotations
+
+import dataclasses
+import re
+from dataclasses import dataclass
+
+from aftercare.core import neversaid, placeholders
+from aftercare.core.fields import BLOCKS, FIELDS, STAFF, kind_of
+from aftercare.core.placeholders import Problem, Source
+from aftercare.core.segments import Measure, measure
+
+__all__ = ["Draft", "Problem", "blocks_saving", "check"]
+
+MANY_SEGMENTS = 2  # above it each text costs more than its reader will read
+TOO_MANY_SEGMENTS = 6  # above it carriers cut or refuse
+LONGEST_SUBJECT = 200
+
+# What each occasion must say, whatever its ifs decide, and what some kinds must say instead.
+_REQUIRED: dict[str, tuple[str, ...]] = {
+    "prepare": ("studio", "day", "hour"),
+    "patch_test": ("studio",),
+    "care": ("studio", "caution"),
+    "check": ("studio", "caution"),
+    "fill_due": ("studio", "window"),
+    "full_set_due": ("studio", "window"),
+    "opt_in": ("studio",),
+    "answer": ("caution",),
+    "alert": ("link",),
+    "morning_list": ("link",),
+    "caution": ("emergency_call",),
+}
+# CTIA Messaging Principles and Best Practices (May 2023): an opt-out gets one confirmation, by name and no more; the
+# answer to HELP gives name, contact and how to stop.
+_REQUIRED_OF_KINDS: dict[tuple[str, str], tuple[str, ...]] = {
+    ("answer", "stopped"): ("studio",),
+    ("answer", "started"): ("studio",),
+    ("answer", "help"): ("studio",),
+    ("caution", "chemical"): ("emergency_care",),
+}
+_STOP_IN_ANSWERS = frozenset({"started", "help"})
+_MISSING = {
+    "caution": "The caution is missing or can be left out. It is fixed.",
+    "day": "The visit's day is missing or can be left out.",
+    "hour": "The visit's hour is missing or can be left out.",
+}
+_STOP = re.compile(r"\bSTOP\b")
+_HELP = re.compile(r"\bHELP\b")
+
+
+@dataclass(frozen=True, slots=True)
+class Draft:
+    """A wording as its owner typed it; ``longest`` is its body as it arrives with the longest names, "" if unknown."""
+
+    occasion: str
+    kind: str
+    channel: str
+    subject: str
+    body: str
+    longest: str = ""
+
+
+def check(draft: Draft) -> tuple[Problem, ...]:
+    """Return everything that is wrong with a draft, the subject's problems first, each part's from top to bottom."""
+    subject = _check_subject(draft)
+    known = {name for name, field in FIELDS.items() if field.serves(draft.occasion)}
+    body = placeholders.read(draft.body, known)
+    _check_said(body, draft.occasion)
+    if not draft.body.strip():
+        body.problem(0, "The text is empty.", "Write something, or go back to the first wording.")
+    else:
+        _check_required(body, draft)
+        _check_way_to_stop(body, draft)
+    if draft.channel == "sms":
+        _check_length(body, draft.longest)
+    return (*subject, *sorted(body.problems, key=lambda problem: (problem.line, problem.column)))
+
+
+def blocks_saving(problems: tuple[Problem, ...]) -> bool:
+    """Say whether any of the problems is more than a warning."""
+    return any(not problem.warning for problem in problems)
+
+
+def _check_subject(draft: Draft) -> tuple[Problem, ...]:
+    known = {name for name, field in FIELDS.items() if field.serves(draft.occasion)}
+    subject = placeholders.read(draft.subject, known)
+    _check_said(subject, draft.occasion)
+    if draft.channel == "email" and draft.occasion not in BLOCKS and not draft.subject.strip():
+        subject.problem(0, "The subject is empty.", "Write in a few words what the e-mail is about.")
+    if draft.channel == "sms" and draft.subject.strip():
+        subject.problem(0, "An SMS has no subject.", "Leave it empty.")
+    if "\n" in draft.subject.strip():
+        subject.problem(draft.subject.index("\n"), "The subject has more than one line.", "Keep it to one.")
+    if len(draft.subject) > LONGEST_SUBJECT:
+        subject.problem(LONGEST_SUBJECT, "The subject is too long.", f"Keep it under {LONGEST_SUBJECT} characters.")
+    return tuple(dataclasses.replace(problem, part="subject") for problem in subject.problems)
+
+
+def _check_said(source: Source, occasion: str) -> None:
+    if occasion not in STAFF:
+        for finding in neversaid.find(source.shown, occasion, source.seams):
+            what = f"“{finding.words.replace(placeholders.SHOWN_FIELD, '…')}” is never said. {finding.why}"
+            source.problem(source.places[finding.start], what, finding.cure)
+    for finding in neversaid.find_shorteners(source.shown):
+        source.problem(source.places[finding.start], f"{finding.words} hides a link. {finding.why}", finding.cure)
+
+
+def _check_required(source: Source, draft: Draft) -> None:
+    required = _REQUIRED_OF_KINDS.get((draft.occasion, kind_of(draft.kind)), _REQUIRED.get(draft.occasion, ()))
+    for name in required:
+        if name not in source.always:
+            what = _MISSING.get(name, f"“{name}” is missing or can be left out.")
+            cure = f"Write {{{{ {name} }}}} outside every if, and without a filter."
+            source.problem(source.fields.get(name, 0), what, cure)
+    if draft.occasion == "answer" and kind_of(draft.kind) == "help" and "studio_phone" not in source.fields:
+        source.problem(
+            0, "It does not say where to find help.", "Write {{ studio_phone }}, in an if where it may be unknown."
+        )
+    if draft.occasion == "opt_in" and not _HELP.search(source.certain):
+        source.problem(0, "It does not say that HELP brings help.", "Write: Reply HELP for help.")
+
+
+def _check_way_to_stop(source: Source, draft: Draft) -> None:
+    excused = draft.occasion in STAFF or draft.occasion == "caution"
+    if excused or (draft.occasion == "answer" and kind_of(draft.kind) not in _STOP_IN_ANSWERS):
+        return
+    if "how_to_stop" not in source.always and not _STOP.search(source.certain):
+        source.problem(
+            source.fields.get("how_to_stop", 0),
+            "It does not always say how to stop these messages.",
+            "Write {{ how_to_stop }} outside every if, or the word STOP.",
+        )
+
+
+def _check_length(source: Source, longest: str) -> None:
+    measured = measure(longest)
+    if measured.segments > MANY_SEGMENTS:
+        too_many = measured.segments > TOO_MANY_SEGMENTS
+        what = f"With the longest names it takes {measured.segments} segments."
+        source.problem(0, what, _shorter(measured), warning=not too_many)
+    elif measured.dear:
+        source.problem(0, "It cannot be sent in the cheap alphabet.", _shorter(measured), warning=True)
+
+
+def _shorter(measured: Measure) -> str:
+    if not measured.dear:
+        return f"Make it shorter: {MANY_SEGMENTS} segments carry 306 letters."
+    characters = " ".join(dict.fromkeys(dear.character for dear in measured.dear))
+    return f"Write something else for {characters}: each segment carries 67 letters with them, 153 without."

@@ -1,0 +1,33 @@
+"""The demo: an invented studio with 60 clients, a year of visits and ten days of messages."""
+
+from __future__ import annotations
+
+import random
+from collections.abc import Callable
+from datetime import datetime, timedelta
+
+from aftercare.demo import cast
+from aftercare.demo.days import Days
+from aftercare.demo.year import Year, at
+
+SEED = 7
+DAYS = 10
+
+
+def make(now: datetime, passwords: Callable[[], str], say: Callable[[str], None]) -> list[tuple[str, str, str]]:
+    """Make the demo studio as of ``now``; return (role, e-mail, password) of each who can sign in.
+
+    ``passwords`` makes one password a call; ``say`` is told how far it is.
+    """
+    pick = random.Random(SEED)
+    today = now.astimezone(cast.ZONE).date()
+    since = at(today - timedelta(days=DAYS), 6 * 60)
+    say("demo studio: its staff, adhesives and 60 clients")
+    studio = cast.studio()
+    signing_in = cast.staff(studio, passwords)
+    year = Year(studio, cast.adhesives(studio), today, since, pick)
+    people = cast.people(studio, pick, since)
+    say("demo studio: a year of visits")
+    year.write(people)
+    Days(studio, people, year, since, now).live(say)
+    return signing_in

@@ -1,0 +1,81 @@
+"""The demo's last ten days, lived through hour by hour by the service's own stages: nothing is made up afterwards."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from datetime import date, datetime, timedelta
+
+from aftercare import planning, receiving, sending, triage
+from aftercare.demo.cast import ZONE, Person
+from aftercare.demo.year import Year
+from aftercare.lines import lines_of
+from aftercare.models import Line
+from studio import records
+from studio.models import Client, Studio, Visit
+
+STEP = timedelta(hours=2)
+MARKED_AFTER = timedelta(minutes=10)  # an artist marks a visit done a little after its end
+# What clients wrote: hours before now, who, what.
+REPLIES = [
+    (74.0, "Grace", "Good, thank you!"),
+    (52.0, "Bea", "could we go a bit shorter on the inner corners next time?"),
+    (27.5, "Hana", "GOOD"),
+    (15.0, "Rosa", "Running about 10 min late tomorrow, sorry"),
+    (11.0, "Wilhelmina", "Love them!! only my left lid is kinda puffy n itchy since last nite"),
+    (5.2, "Lucía", "Hola! Todo bien, gracias. ¿Cuándo puedo usar rímel?"),
+    (2.2, "Imani", "woke up and cant open my right eye, its swollen and theres gunk"),
+    (1.3, "Thandiwe", "mắt tôi hơi đỏ"),
+]
+
+
+@dataclass(slots=True)
+class Days:
+    """The days from ``since`` to ``until``, for one studio."""
+
+    studio: Studio
+    people: list[Person]
+    year: Year
+    since: datetime
+    until: datetime
+
+    def live(self, say: Callable[[str], None]) -> None:
+        """Plan, hand over, mark and receive, each at its hour."""
+        say("demo studio: planning its messages")
+        planning.catch_up(self.since, studio=self.studio)
+        line = lines_of(self.studio)["sms"]
+        replies = [(self.until - timedelta(hours=hours), name, text) for hours, name, text in REPLIES]
+        moment, day = self.since, None
+        while moment < self.until:
+            moment = min(moment + STEP, self.until)
+            if (today := moment.astimezone(ZONE).date()) != day:
+                day = today
+                say(f"demo studio: living through {day:%A} {day.day} {day:%B}")
+            self._mark_done(moment)
+            sending.sweep(moment, studio_id=self.studio.pk)
+            while replies and replies[0][0] <= moment:
+                self._receive(line, *replies.pop(0))
+
+    def _mark_done(self, moment: datetime) -> None:
+        """Mark the visits that ended since, but today's last ones: those are left for you to mark."""
+        people = {person.client.pk: person for person in self.people}
+        booked = Visit.objects.filter(studio=self.studio, status=Visit.Status.BOOKED, starts_at__lt=moment)
+        for visit in booked.select_related("client").order_by("starts_at"):
+            marked_at = visit.booked_end + MARKED_AFTER
+            if marked_at <= moment and self.until - marked_at > timedelta(hours=3):
+                used = self.year.used(visit, people[visit.client_id], _last_set(visit)) if visit.is_set else {}
+                records.mark_done(visit=visit, by=visit.artist, now=marked_at, **used)
+                planning.plan_clients([visit.client_id], marked_at)
+
+    def _receive(self, line: Line, at: datetime, name: str, text: str) -> None:
+        client = Client.objects.get(studio=self.studio, first_name=name)
+        reply = receiving.receive(
+            line, client.mobile, text, provider_ref=f"demo-{client.pk}-{at:%d%H%M}", received_at=at
+        )
+        triage.read(reply, at)
+
+
+def _last_set(visit: Visit) -> date | None:
+    before = Visit.objects.filter(client=visit.client_id, status=Visit.Status.DONE, starts_at__lt=visit.starts_at)
+    last = before.filter(service__in=["full set", "fill"]).order_by("-starts_at").first()
+    return last.starts_at.astimezone(ZONE).date() if last else None

@@ -1,0 +1,17 @@
+"""When each part of the engine last finished a round: what /healthz looks at, as a process that is up may be deaf."""
+
+from __future__ import annotations
+
+from datetime import datetime, timedelta
+
+from aftercare.models import Heartbeat
+
+# A round a second need not be a write a second.
+EVERY = timedelta(seconds=10)
+
+
+def finished(name: str, *, now: datetime) -> None:
+    """Note that the part `name` has finished a round; written at most every ten seconds."""
+    if Heartbeat.objects.filter(name=name, at__gt=now - EVERY, at__lte=now).exists():
+        return
+    Heartbeat.objects.update_or_create(name=name, defaults={"at": now})

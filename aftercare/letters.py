@@ -1,0 +1,124 @@
+"""Letters: claimed messages that may go, written and addressed, with all that they were judged by."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from datetime import datetime
+
+from aftercare import introductions, outbox, texts, versions
+from aftercare.core import delivery
+from aftercare.core.reach import Purpose, reach
+from aftercare.core.timing import Occasion
+from aftercare.facts import ClientBook
+from aftercare.introductions import First
+from aftercare.lines import lines_of
+from aftercare.models import Line, Message, Stop
+from aftercare.outbox import Parcel
+from aftercare.roads import Road, Roads
+from aftercare.transports.base import Outgoing
+from aftercare.wording import Finder
+from studio.models import Studio
+
+
+@dataclass(slots=True, eq=False)
+class Sender:
+    """A studio with its lines and its wordings in force."""
+
+    studio: Studio
+    lines: dict[str, Line]  # by channel
+    find: Finder
+
+    @classmethod
+    def of(cls, studio: Studio) -> Sender:
+        return cls(studio, lines_of(studio), versions.finder(studio))
+
+    def line_of(self, message: Message) -> Line:
+        """Return the line that the message is bound to, as an answer is, else the studio's for its channel."""
+        return message.line if message.line_id and message.line else self.lines[message.channel]
+
+
+@dataclass(slots=True, eq=False)
+class Letter:
+    """A parcel with all that it was judged by."""
+
+    parcel: Parcel
+    book: ClientBook | None
+    road: Road
+    sender: Sender
+    revision: int | None  # of the client when her facts were read
+
+    @property
+    def message(self) -> Message:
+        return self.parcel.message
+
+    @property
+    def outgoing(self) -> Outgoing:
+        parcel = self.parcel
+        return Outgoing(
+            reference=parcel.reference,
+            channel=parcel.channel,
+            address=parcel.address,
+            sender=parcel.line.address,
+            sender_name=self.sender.studio.name,
+            subject=parcel.subject,
+            text=parcel.text,
+        )
+
+    @property
+    def first(self) -> First | None:
+        """What makes it the possible first text to its number; None where no introduction goes ahead of it."""
+        if self.parcel.channel != "sms" or self.message.client_id is None:
+            return None
+        if self.message.occasion in introductions.NEEDS_NONE:
+            return None
+        return First(self.message, self.parcel.line.pk, self.parcel.address, self.parcel.rehearsed)
+
+    @property
+    def other_channel(self) -> str:
+        """The channel still open to her if this one refuses, or ''."""
+        if self.book is None or self.message.occasion not in delivery.FALLS_BACK:
+            return ""
+        return reach(self.book.contact, Purpose.VISITS, avoid=self.parcel.channel).channel
+
+
+def write(
+    message: Message,
+    address: str,
+    sender: Sender,
+    book: ClientBook | None,
+    revision: int | None,
+    roads: Roads,
+    now: datetime,
+) -> Letter:
+    """Write a message by its channel. Raises what the wording or the line's transport raises."""
+    rehearsed = sender.studio.in_rehearsal
+    line = sender.line_of(message)
+    words = texts.for_message(message, book, now, sender.find)
+    road = roads.of(line, rehearsed=rehearsed)
+    parcel = Parcel(
+        message=message,
+        line=line,
+        provider=road.transport.name,
+        channel=message.channel,
+        address=address,
+        subject=words.subject,
+        text=words.body,
+        rehearsed=rehearsed,
+        reference=outbox.new_reference(),
+        receipt_wait=road.transport.receipt_wait,
+    )
+    return Letter(parcel, book, road, sender, revision)
+
+
+def stops(addresses: Iterable[str]) -> set[tuple[int, str]]:
+    """Return which of these numbers and addresses said stop, by line."""
+    asked = {address.lower() for address in addresses} - {""}
+    return set(Stop.objects.filter(lifted_at=None, address__in=asked).values_list("line_id", "address"))
+
+
+def is_stopped(message: Message, line_id: int, address: str, stopped: set[tuple[int, str]]) -> bool:
+    """After a stop only its one confirmation goes. Staff are no clients: a page reaches them all the same."""
+    if message.staff_id is not None or (message.occasion == Occasion.ANSWER and message.kind == "stopped"):
+        return False
+    return (line_id, address.lower()) in stopped

@@ -1,0 +1,15 @@
+"""The lines of a studio: where its messages leave from and its replies come in."""
+
+from __future__ import annotations
+
+from aftercare.models import Line
+from studio.models import Studio
+
+
+def lines_of(studio: Studio) -> dict[str, Line]:
+    """Return the studio's line for each channel; a studio without one gets one on the transport of the settings."""
+    found = {line.channel: line for line in Line.objects.filter(studio=studio, is_active=True).order_by("-pk")}
+    for channel in ("sms", "email"):
+        if channel not in found:
+            found[channel] = Line.objects.create(studio=studio, channel=channel)
+    return found

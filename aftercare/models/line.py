@@ -1,0 +1,49 @@
+"""Lines to clients, and the numbers and addresses that said stop."""
+
+from __future__ import annotations
+
+from django.db import models
+from django.utils.translation import gettext_lazy as _
+
+from studio.models import Staff, Studio
+
+
+class Line(models.Model):
+    """A sender number or inbound address with its transport. It belongs to exactly one studio."""
+
+    studio = models.ForeignKey(Studio, on_delete=models.CASCADE, related_name="lines")
+    channel = models.CharField(max_length=5, choices=[("sms", _("text message")), ("email", _("e-mail"))])
+    address = models.CharField(_("number or address"), max_length=254, blank=True)
+    transport = models.CharField(max_length=120, blank=True)  # '': the one named in settings
+    options = models.JSONField(default=dict, blank=True)
+    is_active = models.BooleanField(default=True)
+
+    class Meta:
+        ordering = ["channel", "id"]
+
+    def __str__(self) -> str:
+        return f"{self.channel} {self.address}".strip()
+
+
+class Stop(models.Model):
+    """A number or address that wants nothing more from a line. Kept apart from clients: it survives merge and import."""
+
+    line = models.ForeignKey(Line, on_delete=models.CASCADE, related_name="stops")
+    address = models.CharField(max_length=254)  # E.164, or an e-mail address in lower case
+    at = models.DateTimeField()
+    words = models.TextField(blank=True)  # as she wrote it, or how a person heard it
+    by = models.ForeignKey(Staff, on_delete=models.SET_NULL, null=True, blank=True, related_name="+")
+    lifted_at = models.DateTimeField(null=True, blank=True)
+    lifted_how = models.TextField(blank=True)
+    lifted_by = models.ForeignKey(Staff, on_delete=models.SET_NULL, null=True, blank=True, related_name="+")
+
+    class Meta:
+        ordering = ["at"]
+        constraints = [
+            models.UniqueConstraint(
+                fields=["line", "address"], condition=models.Q(lifted_at=None), name="one_stop_in_force"
+            )
+        ]
+
+    def __str__(self) -> str:
+        return f"stop of {self.at:%Y-%m-%d}"

@@ -1,0 +1,74 @@
+"""Replies as they came, and the open matters that they make."""
+
+from __future__ import annotations
+
+from django.db import models
+from django.utils.translation import gettext_lazy as _
+
+from aftercare.models.line import Line
+from aftercare.models.message import Message
+from studio.models import Client, Staff, Studio
+
+
+class Flag(models.Model):
+    """An open matter of one client (of several, where they share the address it came from)."""
+
+    class State(models.TextChoices):
+        OPEN = "open", _("open")
+        TAKEN = "taken", _("taken")
+        CLOSED = "closed", _("closed")
+
+    studio = models.ForeignKey(Studio, on_delete=models.CASCADE, related_name="flags")
+    clients = models.ManyToManyField(Client, related_name="flags", blank=True)
+    urgency = models.CharField(max_length=10, default="unread")  # unread: a person must read it
+    state = models.CharField(max_length=6, choices=State.choices, default=State.OPEN)
+    opened_at = models.DateTimeField()
+    taken_at = models.DateTimeField(null=True, blank=True)
+    taken_by = models.ForeignKey(Staff, on_delete=models.SET_NULL, null=True, blank=True, related_name="+")
+    closed_at = models.DateTimeField(null=True, blank=True)
+    closed_by = models.ForeignKey(Staff, on_delete=models.SET_NULL, null=True, blank=True, related_name="+")
+    outcome = models.CharField(max_length=40, blank=True)
+    words = models.TextField(blank=True)  # the person's own words on closing
+
+    class Meta:
+        ordering = ["opened_at"]
+        indexes = [
+            models.Index(
+                fields=["studio", "opened_at"], condition=models.Q(state__in=["open", "taken"]), name="flag_standing"
+            )
+        ]
+
+    def __str__(self) -> str:
+        return f"{self.urgency}, {self.state}"
+
+
+class Reply(models.Model):
+    """What came back to a line from an address. Stored before anything is made of it."""
+
+    studio = models.ForeignKey(Studio, on_delete=models.CASCADE, related_name="replies")
+    line = models.ForeignKey(Line, on_delete=models.CASCADE, related_name="replies")
+    from_address = models.CharField(max_length=254)
+    provider_ref = models.CharField(max_length=200)  # unique on its line: the same reply twice is one
+    received_at = models.DateTimeField()
+    subject = models.CharField(max_length=400, blank=True)
+    text = models.TextField(blank=True)
+    raw = models.TextField(blank=True)
+    client = models.ForeignKey(Client, on_delete=models.SET_NULL, null=True, blank=True, related_name="replies")
+    answers = models.ForeignKey(Message, on_delete=models.SET_NULL, null=True, blank=True, related_name="answers")
+    automatic = models.BooleanField(default=False)  # a machine's: RFC 3834; never answered
+    command = models.CharField(max_length=8, blank=True)  # stop, start, help: the standard words alone
+    flag = models.ForeignKey(Flag, on_delete=models.SET_NULL, null=True, blank=True, related_name="replies")
+    read_at = models.DateTimeField(null=True, blank=True)  # when the software made something of it
+
+    class Meta:
+        ordering = ["received_at", "id"]
+        verbose_name_plural = "replies"
+        constraints = [models.UniqueConstraint(fields=["line", "provider_ref"], name="one_reply_a_provider_ref")]
+        indexes = [
+            models.Index(fields=["client", "received_at"], name="reply_of_client"),
+            models.Index(fields=["line", "from_address", "received_at"], name="reply_by_address"),
+            models.Index(fields=["received_at"], condition=models.Q(read_at=None), name="reply_to_read"),
+        ]
+
+    def __str__(self) -> str:
+        return f"reply of {self.received_at:%Y-%m-%d %H:%M}"

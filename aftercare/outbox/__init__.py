@@ -1,0 +1,30 @@
+"""The outbox: it alone promises messages and changes their state.
+
+A message row is the only promise to send. Every change here is guarded by the state that it starts from, so that two
+senders, a planner and a receipt can work on the same rows: who comes late changes nothing. Leases are by the database's
+clock, all else by the ``now`` that is given. Whoever locks several messages does so in the order of their keys.
+"""
+
+from aftercare.outbox.claiming import claim, claim_these, let_go, put_back
+from aftercare.outbox.handing import Answered, Parcel, hold, journal, new_reference, settle
+from aftercare.outbox.promising import promise, replan
+from aftercare.outbox.receipts import note_receipt
+from aftercare.outbox.unsure import expire_leases, resolve_unsure
+
+__all__ = [
+    "Answered",
+    "Parcel",
+    "claim",
+    "claim_these",
+    "expire_leases",
+    "hold",
+    "journal",
+    "let_go",
+    "new_reference",
+    "note_receipt",
+    "promise",
+    "put_back",
+    "replan",
+    "resolve_unsure",
+    "settle",
+]

@@ -1,0 +1,77 @@
+"""What nobody answered for: leases that ended, and messages of which nobody knows whether they left."""
+
+from __future__ import annotations
+
+import random
+from collections import Counter
+from collections.abc import Sequence
+from datetime import datetime
+
+from django.db import transaction
+from django.db.models import Count
+
+from aftercare.core import delivery
+from aftercare.core.delivery import Event, State
+from aftercare.core.timing import SAFETY
+from aftercare.models import Attempt, Message
+from aftercare.outbox import rows
+from studio import clock
+
+NOT_HEARD = "The service stopped before the answer was heard: nobody knows whether the message left."
+_luck = random.Random()  # noqa: S311  it spreads waits and keeps no secret
+
+
+def expire_leases(now: datetime) -> Counter[str]:
+    """Free what a sender has held for too long: claimed is due again, handing over is unsure; count the states."""
+    with transaction.atomic():
+        over = clock.now()
+        late = rows.leases_over(over, State.CLAIMED, State.HANDING_OVER)
+        found = list(late.values_list("pk", "state"))
+        claimed = [pk for pk, state in found if state == State.CLAIMED]
+        begun = [pk for pk, state in found if state == State.HANDING_OVER]
+        rows.move(claimed, Event.LEASE_OVER, lease_until=None)
+        # Its wait for a receipt was part of the lease: the policy may decide at once.
+        rows.move(begun, Event.LEASE_OVER, lease_until=over, ended_at=now, reason=NOT_HEARD)
+        unheard = Attempt.objects.filter(message__in=begun, ended_at=None)
+        unheard.update(ended_at=now, outcome=State.UNSURE, problem=NOT_HEARD)
+    return +Counter({State.PLANNED.value: len(claimed), State.UNSURE.value: len(begun)})
+
+
+def resolve_unsure(now: datetime) -> Counter[str]:
+    """Decide about unsure messages whose wait for a receipt is over; count the states.
+
+    Where safety hangs on it the message goes again: twice is better than never. Reminders and the like do not.
+    """
+    with transaction.atomic():
+        found = list(rows.leases_over(clock.now(), State.UNSURE))
+        lost = _lost_tries(found)
+        for message in found:
+            _decide(message, lost.get(message.pk, 0), now)
+        rows.update(found, ("state", "reason", "due_at", "ended_at", "lease_until"))
+    return Counter(message.state for message in found)
+
+
+def _lost_tries(messages: Sequence[Message]) -> dict[int, int]:
+    if not messages:
+        return {}
+    lost = Attempt.objects.filter(message__in=[message.pk for message in messages], outcome=State.UNSURE)
+    return dict(lost.order_by().values_list("message").annotate(n=Count("pk")))
+
+
+def _decide(message: Message, lost: int, now: datetime) -> None:
+    message.lease_until = None
+    if message.occasion not in SAFETY:
+        message.reason = _with(message.reason, "It is not sent again, so that it does not come twice.")
+    elif lost >= delivery.MOST_LOST:
+        message.reason = _with(message.reason, f"It was lost {lost} times: please ask her.")
+    elif message.no_later_than is not None and message.no_later_than < now:
+        message.reason = _with(message.reason, "It is too late to send it again.")
+    else:
+        message.state = delivery.advance(State.UNSURE, Event.SEND_AGAIN)
+        message.reason, message.ended_at = "", None
+        waits = delivery.wait(lost - 1, _luck.random(), urgent=message.rank == 0) if lost > 1 else None
+        message.due_at = now + waits if waits else now
+
+
+def _with(reason: str, more: str) -> str:
+    return f"{reason[: 199 - len(more)]} {more}".strip()

@@ -1,0 +1,157 @@
+"""Planning: from a client's visits and the rules to her messages. Idempotent; follows whatever changed."""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Callable, Iterable, Iterator
+from datetime import datetime, timedelta
+from itertools import islice
+
+from django.db import transaction
+from django.db.models import Count, F
+
+from aftercare import facts, outbox
+from aftercare.core import timing
+from aftercare.core.delivery import OPEN, State
+from aftercare.core.timing import Occasion, Planned, Rules
+from aftercare.facts import ClientBook
+from aftercare.models import Message
+from studio.models import Client, Studio
+
+BATCH = 500  # clients in one transaction: small enough that no page or reply waits long for it
+
+
+def catch_up(
+    now: datetime, *, studio: Studio | None = None, progress: Callable[[int], None] | None = None
+) -> Counter[str]:
+    """Plan every client whose records are ahead of her plan; return how many messages came to stand how."""
+    counts: Counter[str] = Counter()
+    done = 0
+    while ids := _behind(studio):
+        counts += plan_clients(ids, now)
+        done += len(ids)
+        if progress:
+            progress(done)
+    return counts
+
+
+def _behind(studio: Studio | None) -> list[int]:
+    behind = Client.objects.filter(revision__gt=F("planned_revision"))
+    if studio is not None:
+        behind = behind.filter(studio=studio)
+    return list(behind.values_list("pk", flat=True)[:BATCH])
+
+
+def plan_clients(client_ids: Iterable[int], now: datetime) -> Counter[str]:
+    """Plan these clients anew at ``now``; return how many messages came to stand how through it."""
+    counts: Counter[str] = Counter()
+    for ids in _batches(client_ids):
+        with transaction.atomic():
+            counts += _plan_batch(ids, now)
+    return counts
+
+
+def plan_studio(studio: Studio, now: datetime) -> Counter[str]:
+    """Plan all clients of a studio, as when its rules have changed."""
+    Client.objects.filter(studio=studio).update(revision=F("revision") + 1)
+    return catch_up(now, studio=studio)
+
+
+def _batches(ids: Iterable[int]) -> Iterator[list[int]]:
+    rest = iter(ids)
+    while batch := list(islice(rest, BATCH)):
+        yield batch
+
+
+def _plan_batch(ids: list[int], now: datetime) -> Counter[str]:
+    # The revision is read first: what is written while this plans leaves her ahead of her plan, and is planned next.
+    revisions = dict(Client.objects.filter(pk__in=ids).values_list("pk", "revision"))
+    new: list[Message] = []
+    changed: list[Message] = []
+    for book in facts.load(ids, now).values():
+        _compare(book, now, new, changed)
+    outbox.promise(new)
+    outbox.replan(changed)
+    _caught_up(revisions)
+    return Counter(message.state for message in (*new, *changed))
+
+
+def _caught_up(revisions: dict[int, int]) -> None:
+    by_revision: dict[int, list[int]] = {}
+    for client, revision in revisions.items():
+        by_revision.setdefault(revision, []).append(client)
+    for revision, clients in by_revision.items():
+        Client.objects.filter(pk__in=clients).update(planned_revision=revision)
+
+
+def _compare(book: ClientBook, now: datetime, new: list[Message], changed: list[Message]) -> None:
+    """Add to ``new`` and ``changed`` what sets this client's messages right."""
+    standing = {message.key: message for message in book.messages.values() if State(message.state) in OPEN}
+    for planned in book.plan(now):
+        message = standing.pop(planned.key, None)
+        if message is None:
+            message = Message(
+                studio=book.studio, client=book.client, visit_id=planned.visit.id, key=planned.key, planned_from=now
+            )
+            _write(message, planned, book, now)
+            new.append(message)
+        elif _write(message, planned, book, now):
+            changed.append(message)
+    for message in standing.values():
+        if message.occasion != Occasion.OPT_IN and message.state != State.WITHDRAWN:
+            message.state = State.WITHDRAWN
+            message.reason = facts.why_gone(book.visits.get(message.visit_id or 0), now)
+            message.ended_at = now
+            changed.append(message)
+
+
+def _write(message: Message, planned: Planned, book: ClientBook, now: datetime) -> bool:
+    """Set the message to what was planned; return whether that changed anything that anyone can see."""
+    before = (message.state, message.reason, message.due_at, message.channel, message.aim_at, message.about_start)
+    claimed = message.state == State.CLAIMED
+    withheld = planned.reason is not None
+    message.occasion, message.step, message.edition = planned.occasion, planned.step, planned.edition
+    message.state = State.WITHHELD if withheld else State.CLAIMED if claimed else State.PLANNED
+    message.reason = planned.reason or ""
+    message.channel = message.channel if message.fell_back else book.facts.channel
+    message.due_at = planned.due if message.state != State.CLAIMED else message.due_at
+    message.aim_at, message.no_later_than = planned.aim, planned.no_later_than
+    message.planned_from, message.about_start = planned.planned_from, planned.visit.start
+    after = (message.state, message.reason, message.due_at, message.channel, message.aim_at, message.about_start)
+    if before == after:
+        return False
+    if claimed and not withheld:  # the facts changed under a sender: it lets go, and the message is claimed again
+        message.state, message.due_at = State.PLANNED, planned.due
+    message.ended_at = now if withheld else None
+    return True
+
+
+def explain(message: Message, rules: Rules) -> str:
+    """Return in words when and why this message goes, or why it does not."""
+    when = timing.explain(Occasion(message.occasion), message.step, rules)
+    if message.state == State.WITHHELD:
+        return f"withheld: {message.reason}"
+    if message.state == State.WITHDRAWN:
+        return f"withdrawn: {message.reason}"
+    if message.edition > 1:
+        when = f"{when}; the visit moved after she had been told"
+    moved = message.due_at is not None and message.aim_at is not None and message.due_at > message.aim_at
+    if message.state == State.PLANNED and moved:
+        when = f"{when}; moved to the next moment that is open for it"
+    return f"{when}; {message.reason}" if message.reason else when
+
+
+def leaving(studio: Studio, now: datetime, hours: int = 48) -> dict[str, int]:
+    """Return how many messages would leave within ``hours``, by occasion."""
+    due = Message.objects.filter(studio=studio, state=State.PLANNED, due_at__lte=now + timedelta(hours=hours))
+    return dict(due.values_list("occasion").annotate(n=Count("pk")).order_by("occasion"))
+
+
+def go_live(studio: Studio, now: datetime) -> None:
+    """End the rehearsal: from now on messages leave for real."""
+    Studio.objects.filter(pk=studio.pk, live_since=None).update(live_since=now)
+
+
+def go_back(studio: Studio) -> None:
+    """Resume the rehearsal: from now on nothing leaves."""
+    Studio.objects.filter(pk=studio.pk).update(live_since=None)

@@ -1,0 +1,84 @@
+"""Receiving: whatever comes in is stored, first of all and as it came. What to make of it is asked later."""
+
+from __future__ import annotations
+
+import hashlib
+import uuid
+from datetime import datetime
+from email.utils import parseaddr
+
+import phonenumbers
+from django.db import transaction
+
+from aftercare.models import Line, Reply
+
+_LONGEST_REF, _LONGEST_ADDRESS, _LONGEST_SUBJECT = 200, 254, 400
+
+
+def receive(
+    line: Line,
+    from_address: str,
+    text: str,
+    *,
+    received_at: datetime,
+    subject: str = "",
+    provider_ref: str = "",
+    automatic: bool = False,
+    raw: str = "",
+) -> Reply:
+    """Store a reply to ``line`` and return it; the same ``provider_ref`` twice is one. Nothing is dropped or refused.
+
+    Without a ``provider_ref`` every call is a reply of its own. ``automatic`` says that a machine wrote it (RFC 3834).
+    ``raw`` is the whole as the provider gave it; where the address or the subject is cut here, it is whole in there.
+    """
+    address = _address(line, storable(from_address))
+    whole = storable(raw)
+    if not whole and (len(address) > _LONGEST_ADDRESS or len(subject) > _LONGEST_SUBJECT):
+        whole = f"From: {address}\nSubject: {storable(subject)}"
+    with transaction.atomic():
+        reply, _ = Reply.objects.get_or_create(
+            line=line,
+            provider_ref=_reference(storable(provider_ref)),
+            defaults={
+                "studio_id": line.studio_id,
+                "from_address": address[:_LONGEST_ADDRESS],
+                "received_at": received_at,
+                "subject": storable(subject)[:_LONGEST_SUBJECT],
+                "text": storable(text),
+                "raw": whole,
+                "automatic": automatic,
+            },
+        )
+    return reply
+
+
+def storable(text: str) -> str:
+    r"""Return ``text`` as any database can keep it: NUL and halves of surrogate pairs are written out.
+
+    >>> storable("a\x00b\ud83d")
+    'a\\x00b\\ud83d'
+    """
+    return text.encode("utf-8", "backslashreplace").decode("utf-8").replace("\x00", "\\x00")
+
+
+def _reference(given: str) -> str:
+    if not given:
+        return f"own-{uuid.uuid4().hex}"
+    if len(given) <= _LONGEST_REF:
+        return given
+    # Cut off it could be another's: its digest is not.
+    digest = hashlib.sha256(given.encode()).hexdigest()
+    return f"{given[: _LONGEST_REF - len(digest) - 1]}:{digest}"
+
+
+def _address(line: Line, given: str) -> str:
+    """Return the address as clients' are kept: E.164, or e-mail in lower case. What is neither stays as it came."""
+    if line.channel == "email":
+        return (parseaddr(given)[1] or given).strip().lower()
+    try:
+        number = phonenumbers.parse(given, line.studio.region)
+    except phonenumbers.NumberParseException:
+        return given.strip()
+    if not phonenumbers.is_possible_number(number):  # a short code, a sender name in digits
+        return given.strip()
+    return phonenumbers.format_number(number, phonenumbers.PhoneNumberFormat.E164)

@@ -1,0 +1,107 @@
+"""Messages as pages show them: what each is, where it stands and why, in words.
+
+Whoever may not read a client's health notes is not told which messages would give one away, nor why they are held.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Collection, Iterable
+from dataclasses import dataclass
+from datetime import datetime
+
+from django.utils.functional import Promise
+from django.utils.translation import gettext as _
+from django.utils.translation import gettext_lazy
+
+from aftercare import planning
+from aftercare.core.delivery import State
+from aftercare.core.timing import Occasion, Reason, Rules
+from aftercare.models import Message
+
+OCCASIONS: dict[str, Promise] = {
+    Occasion.PREPARE: gettext_lazy("instructions before the visit"),
+    Occasion.PATCH_TEST: gettext_lazy("patch test first"),
+    Occasion.CARE: gettext_lazy("aftercare"),
+    Occasion.CHECK: gettext_lazy("how are your eyes"),
+    Occasion.FILL_DUE: gettext_lazy("time for a fill"),
+    Occasion.FULL_SET_DUE: gettext_lazy("time for a full set"),
+    Occasion.OPT_IN: gettext_lazy("welcome to messages"),
+    Occasion.ANSWER: gettext_lazy("answer"),
+    Occasion.ALERT: gettext_lazy("page to staff"),
+    Occasion.MORNING_LIST: gettext_lazy("morning list"),
+}
+STATES: dict[str, Promise] = {
+    State.PLANNED: gettext_lazy("planned"),
+    State.CLAIMED: gettext_lazy("leaving now"),
+    State.HANDING_OVER: gettext_lazy("leaving now"),
+    State.HANDED_OVER: gettext_lazy("handed over, no receipt yet"),
+    State.DELIVERED: gettext_lazy("delivered"),
+    State.UNDELIVERED: gettext_lazy("not delivered"),
+    State.WITHHELD: gettext_lazy("withheld"),
+    State.WITHDRAWN: gettext_lazy("withdrawn"),
+    State.UNSURE: gettext_lazy("not known whether it arrived"),
+}
+CHANNELS: dict[str, Promise] = {"sms": gettext_lazy("by text"), "email": gettext_lazy("by e-mail")}
+
+# Occasions that exist, or whose words differ, because of how her eyes are.
+TELLING = frozenset({Occasion.PATCH_TEST, Occasion.CHECK, Occasion.ANSWER, Occasion.ALERT})
+TROUBLE = frozenset({State.UNDELIVERED, State.UNSURE})
+
+
+@dataclass(frozen=True, slots=True)
+class Shown:
+    """One message as a line of a page. ``at`` is the moment that counts now: due, handed over, or when it came to rest."""
+
+    message: Message
+    what: str
+    by: str
+    stands: str
+    why: str
+    subject: str
+    text: str
+    at: datetime | None
+
+    @property
+    def is_trouble(self) -> bool:
+        return self.message.state in TROUBLE
+
+    @property
+    def is_withheld(self) -> bool:
+        return self.message.state in (State.WITHHELD, State.WITHDRAWN)
+
+
+def show(messages: Iterable[Message], rules: Rules, may_read: Collection[int]) -> list[Shown]:
+    """Put messages into words for someone who may read the health notes of the clients in ``may_read``."""
+    return [_show(message, rules, message.client_id is None or message.client_id in may_read) for message in messages]
+
+
+def _show(message: Message, rules: Rules, reads: bool) -> Shown:
+    telling = message.occasion in TELLING and not reads
+    return Shown(
+        message=message,
+        what=_("message") if telling else str(OCCASIONS.get(message.occasion, message.occasion)),
+        by=str(CHANNELS.get(message.channel, "")),
+        stands=str(STATES[message.state]),
+        why=_why(message, rules, reads, telling),
+        subject="" if telling else message.subject,
+        text="" if telling else message.text,
+        at=_at(message),
+    )
+
+
+def _why(message: Message, rules: Rules, reads: bool, telling: bool) -> str:
+    if message.reason == Reason.ON_HOLD and not reads:
+        return _("a person decides first")
+    if message.state in (State.WITHHELD, State.WITHDRAWN):
+        return _(message.reason)
+    return "" if telling else planning.explain(message, rules)
+
+
+def _at(message: Message) -> datetime | None:
+    if message.state in (State.PLANNED, State.CLAIMED, State.HANDING_OVER):
+        return message.due_at
+    if message.state == State.HANDED_OVER:
+        return message.handed_over_at
+    if message.state in (State.WITHHELD, State.WITHDRAWN):
+        return message.due_at or message.aim_at or message.ended_at
+    return message.handed_over_at or message.ended_at

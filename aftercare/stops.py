@@ -1,0 +1,74 @@
+"""Stops as a person here writes them down. A stop belongs to a line and a number or address, never to a client.
+
+What a client writes herself (STOP, START) is heard when it comes in; this is what she told someone who works here.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from datetime import datetime
+
+from django.core.exceptions import ValidationError
+from django.db import transaction
+from django.db.models import F, Q, QuerySet
+from django.utils.translation import gettext as _
+
+from aftercare.lines import lines_of
+from aftercare.models import Stop
+from studio.models import Client, Staff, Studio
+
+
+def standing(client: Client) -> dict[str, Stop]:
+    """The stop in force for her number ("sms") and her address ("email"), where there is one."""
+    stops = _in_force(client.studio, _addresses(client)).select_related("line", "by")
+    return {stop.line.channel: stop for stop in stops}
+
+
+def stopped_channels(clients: Iterable[Client]) -> set[str]:
+    """The channels on which the number or the address of any of these clients said stop."""
+    return {channel for client in clients for channel in standing(client)}
+
+
+@transaction.atomic
+def stop(client: Client, channel: str, *, words: str, by: Staff | None, now: datetime) -> Stop:
+    """Write down that she wants nothing more on this channel; a stop that stands already stays as it is."""
+    address = _addresses(client).get(channel)
+    if not address:
+        raise ValidationError(_("There is no number or address of hers to stop: write it on her card first."))
+    line = lines_of(client.studio)[channel]
+    row, _made = Stop.objects.get_or_create(
+        line=line, address=address, lifted_at=None, defaults={"at": now, "words": words.strip(), "by": by}
+    )
+    _touch(client.studio, channel, address)
+    return row
+
+
+@transaction.atomic
+def lift(client: Client, channel: str, *, how: str, by: Staff | None, now: datetime) -> bool:
+    """Lift the stop on her number or address, as she asked for it anew; return whether there was one."""
+    if not how.strip():
+        raise ValidationError(_("Write how and in which words she asked for messages again."))
+    address = _addresses(client).get(channel, "")
+    in_force = _in_force(client.studio, {channel: address})
+    lifted = in_force.update(lifted_at=now, lifted_how=how.strip(), lifted_by=by)
+    if lifted:
+        _touch(client.studio, channel, address)
+    return bool(lifted)
+
+
+def _addresses(client: Client) -> dict[str, str]:
+    return {"sms": client.mobile, "email": client.email.lower()}
+
+
+def _in_force(studio: Studio, addresses: dict[str, str]) -> QuerySet[Stop]:
+    hers = Q(pk__in=[])
+    for channel, address in addresses.items():
+        if address:
+            hers |= Q(line__channel=channel, address=address)
+    return Stop.objects.filter(hers, line__studio=studio, lifted_at=None)
+
+
+def _touch(studio: Studio, channel: str, address: str) -> None:
+    """Have everyone who shares the number or address planned anew."""
+    column = {"sms": "mobile", "email": "email__iexact"}[channel]
+    studio.clients.filter(**{column: address}).update(revision=F("revision") + 1)

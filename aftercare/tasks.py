@@ -1,0 +1,99 @@
+"""What the engine does again and again: as Celery tasks, and as plain calls for the embedded loop.
+
+Tasks carry no promise. They say "look at these rows", so that one lost, doubled or late changes nothing.
+"""
+
+from __future__ import annotations
+
+import logging
+import threading
+import time
+from collections import Counter
+from collections.abc import Callable
+from datetime import datetime
+
+from celery import shared_task
+from django.conf import settings
+from django.db import transaction
+
+from aftercare import bookwork, heartbeats, outbox, planning, sending, triage
+from studio import clock
+from studio.models import Studio
+
+log = logging.getLogger(__name__)
+
+SWEEP_SECONDS = 5  # then the next sweep begins, with a new "now", and whoever wants to stop need not wait long
+
+
+def send_due(
+    *, studio_id: int | None = None, now: datetime | None = None, stop: Callable[[], bool] | None = None
+) -> Counter[str]:
+    """Read what came in, plan what changed, hand over what is due; return how many messages came to stand how."""
+    moment = now or clock.now()
+    triage.read_waiting(moment, studio_id)
+    planning.catch_up(moment, studio=None if studio_id is None else Studio.objects.get(pk=studio_id))
+    outbox.expire_leases(moment)
+    outbox.resolve_unsure(moment)
+    counts = sending.sweep(moment, studio_id=studio_id, stop=stop or _after(SWEEP_SECONDS))
+    if studio_id is None:
+        heartbeats.finished("sweep", now=clock.now())
+    return counts
+
+
+def run_imports(*, now: datetime | None = None) -> int:
+    """Read or write the book's files that wait; return how many."""
+    return bookwork.run_waiting(now or clock.now())
+
+
+def poll_feeds(*, now: datetime | None = None) -> int:
+    """Look at the calendars whose turn it is; return how many."""
+    return bookwork.poll_due(now or clock.now())
+
+
+def _after(seconds: float) -> Callable[[], bool]:
+    end = time.monotonic() + seconds
+    return lambda: time.monotonic() > end
+
+
+def _send_due(**more: object) -> None:
+    send_due()
+
+
+def _run_imports(**more: object) -> None:
+    run_imports()
+
+
+def _poll_feeds(**more: object) -> None:
+    poll_feeds()
+
+
+send_due_task = shared_task(name="aftercare.send_due")(_send_due)
+run_imports_task = shared_task(name="aftercare.run_imports")(_run_imports)
+poll_feeds_task = shared_task(name="aftercare.poll_feeds")(_poll_feeds)
+
+
+_nudging = threading.Lock()
+
+
+def nudge() -> None:
+    """Have a worker look at what is due soon after this transaction: the only door to the broker.
+
+    Never holds anything up and never fails: a broker that is away or frozen costs a thread a few seconds, and what is
+    due is found by the next tick. Without Redis there is nothing to do, as the embedded loop looks each second.
+    """
+    if settings.REDIS_URL:
+        transaction.on_commit(_nudge_soon, robust=True)
+
+
+def _nudge_soon() -> None:
+    if _nudging.acquire(blocking=False):  # one nudge on its way is as good as many
+        threading.Thread(target=_publish, name="nudge", daemon=True).start()
+
+
+def _publish() -> None:
+    try:
+        send_due_task.apply_async(expires=5, retry=False)
+    except Exception as error:  # whatever a broker can do wrong
+        log.warning("the broker does not answer (%s); the next tick finds what is due", error)
+    finally:
+        _nudging.release()

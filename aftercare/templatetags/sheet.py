@@ -1,0 +1,108 @@
+"""Dates and hours on the sheet: the studio's wall clock, as people say them."""
+
+from __future__ import annotations
+
+from datetime import date, datetime, timedelta
+from typing import Any
+from zoneinfo import ZoneInfo
+
+import phonenumbers
+from babel.dates import format_date
+from django import template
+from django.template.context import Context
+from django.utils.translation import get_language, gettext as _
+
+from aftercare.core import say
+
+register = template.Library()
+
+
+@register.simple_tag(takes_context=True)
+def hour(context: Context, at: datetime | None) -> str:
+    """Say the time of day: "2:30 pm", "14:30"."""
+    if at is None:
+        return ""
+    local = at.astimezone(_zone(context))
+    return say.hour(local.time().replace(second=0, microsecond=0), _language(), _region(context))
+
+
+@register.simple_tag(takes_context=True)
+def day(context: Context, at: date | None) -> str:
+    """Say the day: "Tuesday 9 March", with its year where that is not this one."""
+    return _dated(context, at, "EEEE d MMMM")
+
+
+@register.simple_tag(takes_context=True)
+def short(context: Context, at: date | None) -> str:
+    """Say the day in short: "9 Mar", with its year where that is not this one."""
+    return _dated(context, at, "d MMM")
+
+
+@register.simple_tag(takes_context=True)
+def moment(context: Context, at: datetime | None) -> str:
+    """Say day and hour: "Tue 9 Mar, 2:30 pm"."""
+    if at is None:
+        return ""
+    return f"{_dated(context, at, 'EEE d MMM')}, {hour(context, at)}"
+
+
+@register.filter
+def span(length: timedelta | int | None) -> str:
+    """Say how long: minutes, or a timedelta: "45 min", "2 h 05", "3 days"."""
+    if length is None:
+        return ""
+    minutes = length if isinstance(length, int) else int(length.total_seconds()) // 60
+    if minutes < 60:
+        return _("%(n)s min") % {"n": minutes}
+    if minutes < 48 * 60:
+        return _("%(h)s h %(min)02d") % {"h": minutes // 60, "min": minutes % 60} if minutes % 60 else _("%(h)s h") % {
+            "h": minutes // 60
+        }
+    return _("%(n)s days") % {"n": minutes // (24 * 60)}
+
+
+def _dated(context: Context, at: date | None, pattern: str) -> str:
+    if at is None:
+        return ""
+    local = at.astimezone(_zone(context)).date() if isinstance(at, datetime) else at
+    if local.year != context["now"].astimezone(_zone(context)).year:
+        pattern += " y"
+    return format_date(local, pattern, locale=_language())
+
+
+def _zone(context: Context) -> ZoneInfo:
+    zone: ZoneInfo = context["studio"].zone
+    return zone
+
+
+def _region(context: Context) -> str:
+    region: Any = context["studio"].region
+    return str(region)
+
+
+def _language() -> str:
+    return say.language_of(get_language() or "en")
+
+
+@register.filter
+def of(found: dict[Any, Any], key: object) -> Any:
+    """Return what stands under ``key``, or None."""
+    return found.get(key)
+
+
+@register.simple_tag(takes_context=True)
+def number(context: Context, e164: str) -> str:
+    """Show a number as people of the studio's country write it; one from abroad with its country code."""
+    try:
+        parsed = phonenumbers.parse(e164)
+    except phonenumbers.NumberParseException:
+        return e164
+    at_home = phonenumbers.region_code_for_number(parsed) == _region(context)
+    way = phonenumbers.PhoneNumberFormat.NATIONAL if at_home else phonenumbers.PhoneNumberFormat.INTERNATIONAL
+    return phonenumbers.format_number(parsed, way)
+
+
+@register.filter
+def kind(name: str) -> str:
+    """Show a wording's kind in words: ``full_set`` is a full set."""
+    return name.replace("_", " ")

@@ -1,0 +1,89 @@
+"""One message's words: from its client, visit and studio to the text that reaches her, by the wording in force."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import datetime
+
+from aftercare import versions
+from aftercare.core import say
+from aftercare.core.fields import Facts
+from aftercare.core.timing import Occasion
+from aftercare.facts import ClientBook
+from aftercare.models import Message
+from aftercare.wording import Finder, Words, compose
+from studio.models import Studio, Visit
+
+DRY_HOURS = 24  # where the adhesive is not known or says nothing; common practice, no source
+
+
+def for_message(message: Message, book: ClientBook | None, now: datetime, find: Finder | None = None) -> Words:
+    """Return the words of a message as they stand at ``now``; ``book`` is None for a message to staff.
+
+    ``find`` finds the studio's wordings in force: pass one where many messages are written. Raises WordingError.
+    """
+    find = find or versions.finder(book.studio if book else message.studio)
+    facts = _facts(message, book, now) if book else _staff_facts(message)
+    # While she is on hold nothing is said as if all were as usual: her aftercare goes as its caution alone.
+    if book is not None and book.on_hold and message.occasion == Occasion.CARE:
+        facts = replace(facts, kind="caution")
+    return compose(find(facts.occasion, facts.kind, facts.step, facts.channel, facts.language), facts, find)
+
+
+def _facts(message: Message, book: ClientBook, now: datetime) -> Facts:
+    client, studio = book.client, book.studio
+    visit = book.visits.get(message.visit_id or 0)
+    facts = Facts(
+        studio=studio.name,
+        studio_phone=studio.phone,
+        language=say.language_of(client.language, studio.language),
+        region=studio.region,
+        channel=message.channel,
+        occasion=message.occasion,
+        kind=message.kind,
+        step=message.step,
+        moved=message.edition > 1 and message.occasion != Occasion.OPT_IN,
+        first_name=client.first_name,
+        first=book.calendar.is_first_client,
+        waiver_due=client.waiver_signed_on is None,
+        under_18=bool(client.under_18),
+        wears_lenses=bool(client.wears_lenses),
+    )
+    return _with_visit(facts, message, visit, studio) if visit else facts
+
+
+def _with_visit(facts: Facts, message: Message, visit: Visit, studio: Studio) -> Facts:
+    return replace(
+        facts,
+        kind=message.kind or visit.service,
+        artist=visit.artist.name.split()[0] if visit.artist and visit.artist.name.strip() else "",
+        service=_own_name(visit),
+        starts_at=visit.starts_at.astimezone(studio.zone),
+        minutes=visit.minutes,
+        dry_hours=_dry_hours(visit) if visit.is_set else None,
+    )
+
+
+def _own_name(visit: Visit) -> str:
+    """The studio's own name for the service; '' where it is the plain kind, which each language has a word for."""
+    plain = visit.service_name.casefold().replace("-", " ").split()
+    return "" if plain == visit.service.replace("-", " ").split() else visit.service_name
+
+
+def _dry_hours(visit: Visit) -> int:
+    known = visit.adhesive.dry_hours if visit.adhesive else None
+    return DRY_HOURS if known is None else known
+
+
+def _staff_facts(message: Message) -> Facts:
+    studio: Studio = message.studio
+    language = message.staff.language if message.staff else ""
+    return Facts(
+        studio=studio.name,
+        language=say.language_of(language, studio.language),
+        region=studio.region,
+        channel=message.channel,
+        occasion=message.occasion,
+        kind=message.kind,
+        step=message.step,
+    )

@@ -1,0 +1,130 @@
+"""The contract of every transport: what it is given, what it answers, and how it hears back.
+
+A transport gets its options in the constructor and never reads settings. It keeps no promise: what to send and what
+became of it is written down by its caller, before and after.
+"""
+
+from __future__ import annotations
+
+from abc import ABC, abstractmethod
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass, field
+from datetime import datetime
+from typing import ClassVar
+
+from aftercare.core.delivery import Event
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Outgoing:
+    """One message on its way. ``reference`` is ours, is new with every try and must travel with it."""
+
+    reference: str
+    channel: str  # sms, email
+    address: str  # E.164, or an e-mail address
+    sender: str = ""  # the line's number or address; '' leaves it to the transport
+    sender_name: str = ""
+    subject: str = ""
+    text: str
+    headers: Mapping[str, str] = field(default_factory=dict)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Outcome:
+    """What became of one outgoing message: TAKEN, NOT_TAKEN (certainly), REFUSED (for good) or LOST (nobody knows).
+
+    ``problem`` is one sentence for the artist; ``retry_after`` is the wait in seconds that the provider asked for.
+    """
+
+    reference: str
+    event: Event
+    provider_ref: str = ""
+    problem: str = ""
+    retry_after: float | None = None
+
+
+OUTCOMES = frozenset({Event.TAKEN, Event.NOT_TAKEN, Event.REFUSED, Event.LOST})
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ReceiptNote:
+    """One receipt as a provider's callback tells it. ``event`` is DELIVERED or FAILED; None: no news, or unknown."""
+
+    provider_ref: str
+    word: str
+    event: Event | None
+    reference: str = ""
+    at: datetime | None = None
+    problem: str = ""
+    raw: str = ""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ReplyNote:
+    """One reply as a provider's callback tells it."""
+
+    provider_ref: str
+    from_address: str
+    to_address: str = ""
+    text: str
+    subject: str = ""
+    at: datetime | None = None
+    automatic: bool = False  # a machine's: RFC 3834
+    raw: str = ""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Callback:
+    """A provider's call to us, as it came. ``url`` is built from the configured public address, never from the call."""
+
+    url: str
+    headers: Mapping[str, str]  # names in lower case
+    body: bytes
+
+
+class TransportError(Exception):
+    """Something a person must read: what happened, to whom, and what to do. ``permanent`` is for the code.
+
+    Raised out of ``send`` it means that nothing of what has no outcome yet has left.
+    """
+
+    def __init__(self, sentence: str, *, permanent: bool = False) -> None:
+        super().__init__(sentence)
+        self.permanent = permanent
+
+
+class Forged(TransportError):
+    """A callback whose signature is missing or wrong."""
+
+    def __init__(self, sentence: str) -> None:
+        super().__init__(sentence, permanent=True)
+
+
+class Transport(ABC):
+    """One road to clients. Not shared between threads; ``close`` ends what ``send`` opened."""
+
+    name: ClassVar[str]
+    channels: ClassVar[frozenset[str]]
+    window: int = 1  # how many are journaled and in flight at once
+    patience: int = 60  # seconds after which a window that nobody answered for is given up as lost
+    receipt_wait: int = 0  # seconds for which a lost one may still be cleared up by a receipt; 0: the road gives none
+
+    @abstractmethod
+    def send(self, batch: Sequence[Outgoing]) -> Iterator[Outcome]:
+        """Hand over up to ``window`` messages and yield one outcome each, in any order."""
+
+    def close(self) -> None:
+        """End what ``send`` opened. Never raises."""
+        return
+
+    def verify(self, callback: Callback) -> None:
+        """Raise Forged unless the callback is signed by the provider."""
+        raise Forged(f"{self.name} is never called back: take this address away from the provider's settings.")
+
+    def parse_receipts(self, callback: Callback) -> list[ReceiptNote]:
+        """Return the receipts in a verified callback. Raises TransportError where it cannot be read."""
+        return []
+
+    def parse_replies(self, callback: Callback) -> list[ReplyNote]:
+        """Return the replies in a verified callback. Raises TransportError where it cannot be read."""
+        return []

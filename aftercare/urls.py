@@ -1,0 +1,40 @@
+"""The routes of everything that happens because a visit happened."""
+
+from django.urls import include, path
+
+from aftercare.views.client_card import client
+from aftercare.views.clients import clients
+from aftercare.views.day_sheet import day_sheet
+from aftercare.views.decisions import client_pause, client_stop, reaction_new, reaction_release
+from aftercare.views.health import healthz
+from aftercare.views.live import going_live
+from aftercare.views.marking import visit_after, visit_done, visit_missed, visit_unmark
+from aftercare.views.messages import messages
+from aftercare.views.morning import flag_close, flag_take, morning
+from aftercare.views.phone import phone, phone_of
+from aftercare.views.wordings import wording, wordings
+
+urlpatterns = [
+    path("healthz", healthz, name="healthz"),
+    path("today", day_sheet, name="day_sheet"),
+    path("visits/<int:visit_id>/done", visit_done, name="visit_done"),
+    path("visits/<int:visit_id>/missed", visit_missed, name="visit_missed"),
+    path("visits/<int:visit_id>/unmark", visit_unmark, name="visit_unmark"),
+    path("visits/<int:visit_id>/after", visit_after, name="visit_after"),
+    path("morning", morning, name="morning"),
+    path("flags/<int:flag_id>/take", flag_take, name="flag_take"),
+    path("flags/<int:flag_id>/close", flag_close, name="flag_close"),
+    path("clients", clients, name="clients"),
+    path("clients/<int:client_id>", client, name="client"),
+    path("clients/<int:client_id>/pause", client_pause, name="client_pause"),
+    path("clients/<int:client_id>/stop", client_stop, name="client_stop"),
+    path("clients/<int:client_id>/reaction", reaction_new, name="reaction_new"),
+    path("reactions/<int:reaction_id>/release", reaction_release, name="reaction_release"),
+    path("messages", messages, name="messages"),
+    path("phone", phone, name="phone"),
+    path("phone/<int:client_id>", phone_of, name="phone_of"),
+    path("wordings", wordings, name="wordings"),
+    path("wordings/<slug:occasion>/<str:variant>/<slug:channel>/<slug:language>", wording, name="wording"),
+    path("settings/live", going_live, name="going_live"),
+    path("", include("aftercare.urls_records")),
+]

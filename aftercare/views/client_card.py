@@ -1,0 +1,48 @@
+"""A client's card: who she is, what was said, what goes to her and why."""
+
+from __future__ import annotations
+
+from django.http import Http404, HttpResponseBase
+from django.shortcuts import redirect, render
+
+from aftercare import card, facts, sheet, shown
+from studio.access import StudioRequest, page
+from studio.forms.clients import PauseForm
+
+
+@page()
+def client(request: StudioRequest, client_id: int) -> HttpResponseBase:
+    """Show the card. Health notes and the conversation only to those who may read them."""
+    book = facts.load([client_id], request.now).get(client_id)
+    if book is None or book.studio != request.studio:
+        raise Http404
+    if book.client.merged_into_id is not None:
+        return redirect("client", book.client.merged_into_id)
+    reads = sheet.reads_health(request.staff, book)
+    gone, still = card.messages_of(book)
+    allowed = {client_id} if reads else set[int]()
+    ahead, past = card.visits_of(book, request.now)
+    said = card.conversation(card.replies_of(book.client), shown.show(gone, book.rules, allowed)) if reads else []
+    every_visit = request.GET.get("visits") == "all"
+    return render(
+        request,
+        "aftercare/client.html",
+        {
+            "client": book.client,
+            "book": book,
+            "reads": reads,
+            "still": shown.show(card.recent(still, request.now), book.rules, allowed),
+            "said": said[-card.LATEST :],
+            "said_more": len(said) > card.LATEST,
+            "ahead": ahead,
+            "past": past if every_visit else past[: card.FORMER],
+            "past_more": 0 if every_visit else max(0, len(past) - card.FORMER),
+            "tests": card.tests_of(book) if reads else [],
+            "tests_due": book.tests_due if reads else {},
+            "reactions": book.client.reactions.select_related("by", "released_by") if reads else [],
+            "consents": list(book.client.consents.select_related("by").order_by("-at", "-pk")),
+            "stopped": sorted(book.contact.stopped),
+            "pause": PauseForm(),
+            "changes": request.may.book or reads,
+        },
+    )

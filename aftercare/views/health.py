@@ -1,0 +1,57 @@
+"""Whether the service is at work, for machines that watch it."""
+
+from __future__ import annotations
+
+from datetime import datetime
+from typing import Any
+
+from django.contrib.auth.decorators import login_not_required
+from django.db import DatabaseError, connection
+from django.db.migrations.executor import MigrationExecutor
+from django.db.models import Min
+from django.http import HttpRequest, JsonResponse
+from django.views.decorators.cache import never_cache
+from django.views.decorators.http import require_safe
+
+from aftercare.core.delivery import State
+from aftercare.models import Heartbeat, Message
+from studio import clock
+
+
+@require_safe
+@never_cache
+@login_not_required
+def healthz(request: HttpRequest) -> JsonResponse:
+    """Answer 200 when the database answers and its tables are up to date; 503 with the reasons when not.
+
+    ``sweep_age`` and ``oldest_due`` are seconds, null where there is nothing to tell: how long ago the service last
+    looked at what is due, and for how long the oldest planned message has been due.
+    """
+    try:
+        reasons = _unapplied()
+        body: dict[str, Any] = {"ok": not reasons, "reasons": reasons, "sweep_age": None, "oldest_due": None}
+        if not reasons:
+            body |= _engine(clock.now())
+    except DatabaseError:
+        reasons = ["the database does not answer: check DATABASE_URL and whether it runs"]
+        body = {"ok": False, "reasons": reasons, "sweep_age": None, "oldest_due": None}
+    return JsonResponse(body, status=503 if reasons else 200)
+
+
+def _unapplied() -> list[str]:
+    executor = MigrationExecutor(connection)
+    behind = executor.migration_plan(executor.loader.graph.leaf_nodes())
+    if not behind:
+        return []
+    names = ", ".join(f"{migration.app_label}.{migration.name}" for migration, _backwards in behind[:5])
+    return [f"{len(behind)} migrations are not applied ({names}): run manage.py migrate"]
+
+
+def _engine(now: datetime) -> dict[str, int | None]:
+    sweep = Heartbeat.objects.filter(name="sweep").values_list("at", flat=True).first()
+    due = Message.objects.filter(state=State.PLANNED, due_at__lte=now).aggregate(at=Min("due_at"))["at"]
+    return {"sweep_age": _seconds(now, sweep), "oldest_due": _seconds(now, due)}
+
+
+def _seconds(now: datetime, at: datetime | None) -> int | None:
+    return None if at is None else max(0, int((now - at).total_seconds()))

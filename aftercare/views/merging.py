@@ -1,0 +1,162 @@
+"""Two cards of one person: look at both, see what wins, make them one; and take that back."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from datetime import date
+from typing import Any
+
+from django.contrib import messages
+from django.core.exceptions import ValidationError
+from django.db.models import Q, QuerySet
+from django.http import HttpResponseBase
+from django.shortcuts import get_object_or_404, redirect, render
+from django.utils.formats import date_format
+from django.utils.text import capfirst
+from django.utils.translation import gettext as _
+from django.views.decorators.http import require_http_methods, require_POST, require_safe
+
+from aftercare import planning, stops
+from aftercare.views.errors import tell
+from studio import access, records
+from studio.access import StudioRequest, client_or_404, page
+from studio.forms.clients import HEALTH
+from studio.models import Client, Merge
+from studio.records import merging
+
+FOUND = 20
+LABELS = {column.name: column.verbose_name for column in Client._meta.concrete_fields}
+
+
+@dataclass(frozen=True, slots=True)
+class Row:
+    """One line of the comparison, in words."""
+
+    label: str
+    kept: str
+    gone: str
+    after: str
+
+
+@require_http_methods(["GET", "POST"])
+@page("front desk")
+def client_merge(request: StudioRequest, client_id: int) -> HttpResponseBase:
+    """Find the other card, show both side by side, and merge them when confirmed."""
+    kept = client_or_404(request, client_id)
+    asked = request.GET.get("q", "").strip()
+    shown: dict[str, Any] = {"client": kept, "q": asked, "found": _found(request, kept, asked)}
+    other = request.POST.get("other") or request.GET.get("other") or ""
+    if not other.isdecimal():
+        return render(request, "aftercare/merge_find.html", shown)
+    gone = get_object_or_404(access.clients(request), pk=int(other))
+    if request.method == "POST" and _merge(request, kept, gone):
+        return redirect("client", kept.pk)
+    health = request.may.read_health_of([kept.pk, gone.pk]) == {kept.pk, gone.pk}
+    rows = [*_rows(merging.preview(kept, gone), kept, health), *_consents(kept, gone)]
+    shown |= {"other": gone, "rows": rows, "counts": _counts(kept, gone), "health": health}
+    return render(request, "aftercare/merge_form.html", shown)
+
+
+@require_safe
+@page("front desk")
+def merges(request: StudioRequest) -> HttpResponseBase:
+    """Every merge, newest first, each with its way back."""
+    rows = Merge.objects.filter(studio=request.studio).select_related("kept", "gone", "by").order_by("-at", "-pk")
+    return render(request, "aftercare/merges.html", {"merges": rows})
+
+
+@require_POST
+@page("front desk")
+def merge_undo(request: StudioRequest, merge_id: int) -> HttpResponseBase:
+    """Make two cards of one again."""
+    merge = get_object_or_404(Merge, studio=request.studio, pk=merge_id)
+    try:
+        records.undo_merge(merge=merge, now=request.now)
+    except ValidationError as error:
+        tell(request, error)
+    else:
+        planning.plan_clients([merge.kept_id, merge.gone_id], request.now)
+        messages.success(request, _("Undone: both cards stand as before."))
+    return redirect("merges")
+
+
+def _merge(request: StudioRequest, kept: Client, gone: Client) -> bool:
+    try:
+        records.merge(
+            kept=kept, gone=gone, by=request.staff, now=request.now, stopped=stops.stopped_channels([kept, gone])
+        )
+    except ValidationError as error:
+        tell(request, error)
+        return False
+    planning.plan_clients([kept.pk, gone.pk], request.now)
+    messages.success(request, _("Merged. You find it under “merged cards”, where it can be undone."))
+    return True
+
+
+def _found(request: StudioRequest, kept: Client, asked: str) -> QuerySet[Client]:
+    """Cards that could be hers: by what was asked, else by her number, her address or her name."""
+    others = access.clients(request).exclude(pk=kept.pk)
+    if asked:
+        wanted = Q()
+        for word in asked.split():
+            wanted &= (
+                Q(first_name__icontains=word)
+                | Q(last_name__icontains=word)
+                | Q(mobile__contains=word)
+                | Q(email__icontains=word)
+            )
+        return others.filter(wanted)[:FOUND]
+    like = Q(first_name__iexact=kept.first_name, last_name__iexact=kept.last_name)
+    if kept.mobile:
+        like |= Q(mobile=kept.mobile)
+    if kept.email:
+        like |= Q(email__iexact=kept.email)
+    return others.filter(like)[:FOUND]
+
+
+def _rows(outcomes: Iterable[merging.Outcome], kept: Client, health: bool) -> list[Row]:
+    return [
+        Row(
+            capfirst(str(LABELS[outcome.field])),
+            *(_words(outcome.field, value) for value in (outcome.kept, outcome.gone, outcome.after)),
+        )
+        for outcome in outcomes
+        if (health or outcome.field not in HEALTH) and any((outcome.kept, outcome.gone, outcome.after))
+    ]
+
+
+def _words(field: str, value: object) -> str:
+    if isinstance(value, bool):
+        return _("yes") if value else _("no")
+    if isinstance(value, date):
+        return date_format(value, "j F Y")
+    if field == "channel":
+        return str(dict(Client.Channel.choices).get(str(value), "—")) if value else "—"
+    return str(value) if value else "—"
+
+
+def _consents(kept: Client, gone: Client) -> list[Row]:
+    answers = [merging.standing_answers(client) for client in (kept, gone)]
+    noes = merging.refused(kept, gone, stops.stopped_channels([kept, gone]))
+    channels, words = {"sms": _("Texts"), "email": _("E-mail")}, {True: _("yes"), False: _("no"), None: "—"}
+    purposes = {"visits": _("about her visits"), "reminders": _("reminders")}
+    rows = []
+    for pair in merging.PAIRS:
+        one, other = (given.get(pair) for given in answers)
+        after = False if pair in noes else True if True in (one, other) else None
+        label = f"{channels[pair[0]]}: {purposes[pair[1]]}"
+        rows.append(Row(label, words[one], words[other], words[after]))
+    return rows
+
+
+def _counts(kept: Client, gone: Client) -> list[Row]:
+    return [
+        Row(label, str(one), str(other), str(one + other))
+        for label, one, other in (
+            (_("Visits"), kept.visits.count(), gone.visits.count()),
+            (_("Messages"), kept.messages.count(), gone.messages.count()),
+            (_("Replies"), kept.replies.count(), gone.replies.count()),
+            (_("References in the book"), kept.refs.count(), gone.refs.count()),
+        )
+    ]

@@ -1,0 +1,58 @@
+"""Messages going out and gone, by where they stand, each with its reason."""
+
+from __future__ import annotations
+
+from django.db.models import QuerySet
+from django.http import HttpResponse
+from django.shortcuts import render
+from django.utils.translation import gettext_lazy as _
+
+from aftercare import facts, shown
+from aftercare.core.delivery import State
+from aftercare.core.timing import Occasion
+from aftercare.models import Message
+from aftercare.paging import stretch
+from studio.access import StudioRequest, page
+
+PER_PAGE = 40
+GROUPS = {
+    "going": (_("Going out"), (State.PLANNED, State.CLAIMED, State.HANDING_OVER)),
+    "gone": (_("Gone"), (State.HANDED_OVER, State.DELIVERED)),
+    "trouble": (_("Not delivered, or not known"), (State.UNDELIVERED, State.UNSURE)),
+    "withheld": (_("Withheld"), (State.WITHHELD,)),
+    "withdrawn": (_("Withdrawn"), (State.WITHDRAWN,)),
+}
+
+
+@page()
+def messages(request: StudioRequest) -> HttpResponse:
+    """Show one group at a time: what is going out soonest first, everything else newest first."""
+    group = request.GET.get("group", "going")
+    group = group if group in GROUPS else "going"
+    occasion = request.GET.get("occasion", "")
+    found = stretch(_rows(request, group, occasion), request.GET.get("page", ""), PER_PAGE)
+    reads = request.may.read_health_of({message.client_id for message in found.rows if message.client_id})
+    offered = [(str(one), shown.OCCASIONS[one]) for one in Occasion if request.may.treat or one not in shown.TELLING]
+    return render(
+        request,
+        "aftercare/messages.html",
+        {
+            "found": found,
+            "lines": shown.show(found.rows, facts.rules_of(request.studio), reads),
+            "groups": [(name, words) for name, (words, _states) in GROUPS.items()],
+            "group": group,
+            "group_words": GROUPS[group][0],
+            "occasions": offered,
+            "occasion": occasion,
+        },
+    )
+
+
+def _rows(request: StudioRequest, group: str, occasion: str) -> QuerySet[Message]:
+    rows = Message.objects.filter(studio=request.studio, state__in=GROUPS[group][1]).select_related("client", "staff")
+    if occasion in {str(one) for one in Occasion} and (request.may.treat or occasion not in shown.TELLING):
+        rows = rows.filter(occasion=occasion)
+        if occasion in shown.TELLING and not request.may.own:  # the very filter would tell of other artists' clients
+            rows = rows.filter(client__in=request.may.treated())
+    order = ("due_at", "pk") if group == "going" else ("-due_at", "-pk")
+    return rows.order_by(*order)

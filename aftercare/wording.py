@@ -1,0 +1,214 @@
+"""Occasion, client and visit in; the words that reach her out, in her language.
+
+A first wording is a file, ``templates/messages/<occasion>/<language>/<channel>[.<kind>][.<step>].txt``: the most exact
+one that is there holds. An e-mail's first line is its subject. Two blocks lie beside the occasions and are put in as
+fields: ``caution`` and ``how_to_stop``.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass, replace
+from datetime import date, datetime, time
+from functools import lru_cache
+from itertools import product
+from pathlib import Path
+from typing import Any, Protocol
+
+from liquid import Environment as LiquidEnvironment
+from liquid import Mode
+from liquid.exceptions import LiquidError
+from liquid.template import BoundTemplate
+from liquid.undefined import FalsyStrictUndefined
+
+from aftercare.core import placeholders, say, wordcheck
+from aftercare.core.fields import BLOCKS, FIELDS, Facts, Value, kind_of
+from aftercare.core.fields import values as plain_values
+from aftercare.core.segments import cheaper, measure
+
+MESSAGES = Path(__file__).resolve().parent.parent / "templates" / "messages"
+_TAGS = frozenset({"content", "output", "illegal", "if", "unless", "comment"})
+_SUBJECT = "Subject:"
+_FLAGS = frozenset({"moved", "first", "waiver_due", "under_18", "wears_lenses"})
+
+
+class WordingError(ValueError):
+    """A wording cannot be read or filled in. The message names the place and the cure."""
+
+
+@dataclass(frozen=True, slots=True)
+class Words:
+    """A text: its source with fields, or filled in. An SMS has no subject."""
+
+    subject: str
+    body: str
+
+
+class Finder(Protocol):
+    """Finds the wording in force: ``first_wording``, or one that looks among the owner's versions before it."""
+
+    def __call__(self, occasion: str, kind: str, step: int, channel: str, language: str) -> Words: ...
+
+
+class Environment(LiquidEnvironment):
+    """Liquid cut down to what an owner needs: no loops, no assignment, no files, no way into a value."""
+
+    output_stream_limit = 20_000  # bytes; a long e-mail has 5,000
+    context_depth_limit = 4
+    local_namespace_limit = 0
+    loop_iteration_limit = 0
+    block_nesting_limit = 10
+
+    def setup_tags_and_filters(self, *, extra: bool = False) -> None:
+        """Keep the tags and filters that the owner may use, and no other."""
+        super().setup_tags_and_filters(extra=extra)
+        self.tags = {name: tag for name, tag in self.tags.items() if name in _TAGS}
+        self.filters = {name: filter_ for name, filter_ in self.filters.items() if name in placeholders.FILTERS}
+
+
+_environment = Environment(undefined=FalsyStrictUndefined, tolerance=Mode.STRICT, autoescape=False)
+
+
+@lru_cache(maxsize=2048)
+def _parsed(source: str) -> tuple[BoundTemplate, frozenset[str]]:
+    """Parse a wording and name its fields. Raises WordingError with the first problem.
+
+    Our own reader goes first. It is the stricter of the two: Liquid would let ``now``, ``x.size`` and ranges through.
+    """
+    read = placeholders.read(source, FIELDS)
+    if read.problems:
+        raise WordingError(str(read.problems[0]))
+    try:
+        return _environment.from_string(source), frozenset(read.fields)
+    except (LiquidError, RecursionError, ValueError) as error:
+        raise WordingError(f"The wording cannot be read: {error}") from error
+
+
+def fields_used(source: str) -> frozenset[str]:
+    """Name the fields that a wording uses, in its ifs too. Raises WordingError where it cannot be read."""
+    return _parsed(source)[1]
+
+
+def render(source: str, values: Mapping[str, Value]) -> str:
+    """Fill a wording in. Values go in as they are and are never read as a wording themselves.
+
+    Raises WordingError for a wording that cannot be read, a field without a value here, or an endless text.
+    """
+    template, _ = _parsed(source)
+    try:
+        return _tidy(template.render(values))
+    except LiquidError as error:
+        raise WordingError(
+            f"The wording cannot be filled in: {error.message}. Use the fields that are offered."
+        ) from error
+
+
+def values(facts: Facts, find: Finder | None = None) -> dict[str, Value]:
+    """Return the value of every field that the message's occasion may use, its blocks included."""
+    filled = plain_values(facts)
+    offered = {name: value for name, value in filled.items() if FIELDS[name].serves(facts.occasion)}
+    for name in BLOCKS:
+        if FIELDS[name].serves(facts.occasion):
+            offered[name] = _block(name, facts, filled, find or first_wording)
+    return offered
+
+
+def compose(words: Words, facts: Facts, find: Finder | None = None) -> Words:
+    """Fill a wording in for one message, as it will arrive: an SMS in its cheapest spelling.
+
+    ``find`` is asked for the blocks. Raises WordingError where the wording cannot be read or filled in.
+    """
+    filled = values(facts, find)
+    body = render(words.body, filled)
+    if facts.channel == "sms":
+        return Words("", cheaper(body))
+    return Words(" ".join(render(words.subject, filled).split()), body)
+
+
+@lru_cache(maxsize=1024)
+def first_wording(occasion: str, kind: str, step: int, channel: str, language: str) -> Words:
+    """Return the first wording for an occasion, the most exact there is: of kind and step, of kind, of the occasion.
+
+    A language without words gets English ones. Raises WordingError where the occasion has none for the channel.
+    """
+    name = kind_of(kind)
+    if not all(re.fullmatch(r"[a-z_]*", part) for part in (occasion, name, channel)):
+        raise WordingError(f"“{occasion}”, “{kind}” and “{channel}” do not name a wording: use small letters.")
+    folder = MESSAGES / occasion / say.language_of(language)
+    for file in (f"{channel}.{name}.{step}.txt", f"{channel}.{name}.txt", f"{channel}.txt"):
+        if (folder / file).is_file():
+            return _read(folder / file)
+    raise WordingError(f"There is no first wording for “{occasion}” by {channel}: add {occasion}/en/{channel}.txt.")
+
+
+def problems(
+    occasion: str, kind: str, step: int, channel: str, language: str, words: Words
+) -> tuple[wordcheck.Problem, ...]:
+    """Return all that is wrong with a wording, its length at the longest names included."""
+    draft = wordcheck.Draft(occasion, kind, channel, words.subject, words.body)
+    found = wordcheck.check(draft)
+    if channel != "sms" or wordcheck.blocks_saving(found):
+        return found
+    texts = (compose(words, facts).body for facts in longest(occasion, kind, step, channel, language, words))
+    dearest = max(texts, key=lambda text: (measure(text).segments, measure(text).units))
+    return wordcheck.check(replace(draft, longest=dearest))
+
+
+def longest(occasion: str, kind: str, step: int, channel: str, language: str, words: Words) -> Iterator[Facts]:
+    """Give the longest facts there are, once for each way that the wording's ifs can go and for each emergency line."""
+    flags = sorted(_FLAGS & fields_used(words.body))
+    base = replace(LONGEST, occasion=occasion, kind=kind, step=step, channel=channel, language=language)
+    for region in ("US", "GB"):
+        for decided in product((False, True), repeat=len(flags)):
+            ways: dict[str, Any] = dict(zip(flags, decided, strict=True))
+            yield replace(base, region=region, **ways)
+
+
+LONGEST = Facts(
+    occasion="prepare",
+    studio="Wrenfield Lash Room",
+    studio_phone="+1 555 010 0199",
+    first_name="Wilhelmina",
+    artist="Marguerite-Anne",
+    service="volume full set",
+    starts_at=datetime.combine(date(2026, 9, 30), time(10, 30)),
+    minutes=180,
+    dry_hours=48,
+    window=(date(2026, 9, 30), date(2026, 10, 14)),
+    call_by=datetime.combine(date(2026, 9, 30), time(10, 30)),
+    link="https://wrenfield.example/flags/1234567",
+    open_flags=99,
+    urgent_flags=99,
+    promises=99,
+)
+"""The longest names of the demo studio, and a Wednesday in September: what a wording's length is judged by."""
+
+
+def _read(file: Path) -> Words:
+    text = file.read_text(encoding="utf-8").strip()
+    if not text.startswith(_SUBJECT):
+        return Words("", text)
+    subject, _, body = text.partition("\n")
+    return Words(subject.removeprefix(_SUBJECT).strip(), body.strip())
+
+
+def _block(name: str, facts: Facts, filled: Mapping[str, Value], find: Finder) -> str:
+    """Fill in a block: an answer's caution is its kind's, any other the occasion's."""
+    kind = facts.kind if facts.occasion == "answer" else facts.occasion
+    body = find(name, kind, 0, facts.channel, say.language_of(facts.language)).body
+    return _filled(body, tuple((field, filled[field]) for field in sorted(fields_used(body)) if field in filled))
+
+
+@lru_cache(maxsize=4096)
+def _filled(source: str, items: tuple[tuple[str, Value], ...]) -> str:
+    # A block says the same to all of a studio's clients, so a sweep fills it in once.
+    return render(source, dict(items))
+
+
+def _tidy(text: str) -> str:
+    """Take out what an empty field leaves behind: runs of spaces, spaces at a line's end, more than one blank line."""
+    tidied = "\n".join(" ".join(line.split()) for line in text.split("\n")).strip()
+    while "\n\n\n" in tidied:
+        tidied = tidied.replace("\n\n\n", "\n\n")
+    return tidied

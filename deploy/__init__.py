@@ -1,0 +1,1 @@
+"""Starting and testing the service from a fresh clone: the standard library alone, as nothing is installed yet."""

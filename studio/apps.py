@@ -1,0 +1,8 @@
+from django.apps import AppConfig
+
+
+class StudioConfig(AppConfig):
+    """The studio's own records."""
+
+    name = "studio"
+    default_auto_field = "django.db.models.BigAutoField"

@@ -1,0 +1,88 @@
+"""Fetching a calendar from its address. Network only: no transaction is open and nothing is written here."""
+
+from __future__ import annotations
+
+import ipaddress
+import socket
+from collections.abc import Callable
+from dataclasses import dataclass
+from hashlib import sha256
+from urllib.parse import urljoin, urlsplit, urlunsplit
+
+import requests
+
+TIMEOUT = (5, 20)  # seconds to connect, and between two parts of the answer
+LARGEST = 20 * 1024 * 1024  # bytes
+MOST_REDIRECTS = 4
+
+
+class FeedError(Exception):
+    """A calendar cannot be fetched. The message says what happened and the cure."""
+
+
+@dataclass(frozen=True, slots=True)
+class Fetched:
+    """What came back. ``data`` is None where nothing has changed since ``etag``."""
+
+    data: bytes | None
+    etag: str
+    digest: str = ""
+
+
+def public_only(host: str) -> None:
+    """Raise FeedError where ``host`` is not on the public network: an address must not lead to machines within."""
+    try:
+        found = {info[4][0] for info in socket.getaddrinfo(host, None)}
+    except OSError:
+        raise FeedError(f"“{host}” cannot be found. Check the calendar's address for a slip of the pen.") from None
+    if not all(ipaddress.ip_address(str(address).split("%")[0]).is_global for address in found):
+        raise FeedError(f"“{host}” is not a public address. Use the address that your calendar shares with others.")
+
+
+def fetch(address: str, etag: str = "", *, allowed: Callable[[str], None] = public_only) -> Fetched:
+    """Fetch a calendar. Raises FeedError; ``allowed`` raises it for hosts that may not be asked."""
+    for _hop in range(MOST_REDIRECTS + 1):
+        address = _web_address(address)
+        allowed(urlsplit(address).hostname or "")
+        with _get(address, etag) as answer:
+            if answer.is_redirect:
+                address = urljoin(address, answer.headers["Location"])
+                continue
+            return _read(answer, etag)
+    raise FeedError("The calendar's address leads on and on to other addresses. Use the last one of them.")
+
+
+def _web_address(address: str) -> str:
+    parts = urlsplit(address.strip())
+    scheme = "https" if parts.scheme in ("webcal", "webcals") else parts.scheme
+    if scheme not in ("http", "https") or not parts.hostname:
+        raise FeedError(f"“{address}” is not a calendar's address. It starts with https:// or webcal://.")
+    return urlunsplit(parts._replace(scheme=scheme))
+
+
+def _get(address: str, etag: str) -> requests.Response:
+    headers = {"Accept": "text/calendar", **({"If-None-Match": etag} if etag else {})}
+    try:
+        return requests.get(address, headers=headers, timeout=TIMEOUT, stream=True, allow_redirects=False)
+    except requests.RequestException as error:
+        raise FeedError(f"The calendar did not answer ({type(error).__name__}). It is asked again later.") from None
+
+
+def _read(answer: requests.Response, etag: str) -> Fetched:
+    if answer.status_code == 304:
+        return Fetched(None, etag)
+    if answer.status_code in (401, 403, 404, 410):
+        raise FeedError(
+            f"The calendar is not shared at this address (answer {answer.status_code}). Copy its address anew."
+        )
+    if answer.status_code != 200:
+        raise FeedError(f"The calendar answered {answer.status_code}. It is asked again later.")
+    data = bytearray()
+    try:
+        for part in answer.iter_content(65_536):
+            data += part
+            if len(data) > LARGEST:
+                raise FeedError("The calendar is larger than 20 MB. Share one that starts at a later date.")
+    except requests.RequestException as error:
+        raise FeedError(f"The calendar broke off ({type(error).__name__}). It is asked again later.") from None
+    return Fetched(bytes(data), answer.headers.get("ETag", "")[:200], sha256(data).hexdigest())

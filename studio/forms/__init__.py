@@ -1,0 +1,1 @@
+"""Forms: what people type, before the records have their say."""

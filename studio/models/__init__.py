@@ -1,0 +1,36 @@
+"""The studio's own records."""
+
+from studio.models.book import BookFile, CalendarFeed
+from studio.models.people import (
+    Client,
+    ClientRef,
+    ClosingDay,
+    Consent,
+    Merge,
+    Reaction,
+    ServiceName,
+    Staff,
+    Studio,
+    User,
+)
+from studio.models.visits import SETS, Adhesive, Service, Visit, VisitRef
+
+__all__ = [
+    "SETS",
+    "Adhesive",
+    "BookFile",
+    "CalendarFeed",
+    "Client",
+    "ClientRef",
+    "ClosingDay",
+    "Consent",
+    "Merge",
+    "Reaction",
+    "Service",
+    "ServiceName",
+    "Staff",
+    "Studio",
+    "User",
+    "Visit",
+    "VisitRef",
+]

@@ -1,0 +1,71 @@
+"""The one place that writes records by hand.
+
+Each function takes keywords only, checks, writes in one transaction and raises the revision of every client and visit
+concerned; who plans from the records follows by revision. Bad input is a ValidationError that names field and cure, and
+changes nothing.
+"""
+
+from studio.records.clients import (
+    Answer,
+    ClientFields,
+    give_consent,
+    pause,
+    record_reaction,
+    release_reaction,
+    resume,
+    save_client,
+)
+from studio.records.merging import merge, undo_merge
+from studio.records.settings import (
+    remove_closing_day,
+    remove_feed,
+    remove_service_name,
+    save_adhesive,
+    save_closing_day,
+    save_feed,
+    save_service_name,
+    save_studio,
+)
+from studio.records.staff import give_sign_in, save_staff, take_sign_in
+from studio.records.visits import (
+    UsedFields,
+    VisitFields,
+    cancel_visit,
+    mark_done,
+    mark_missed,
+    record_test_result,
+    save_visit,
+    unmark,
+)
+
+__all__ = [
+    "Answer",
+    "ClientFields",
+    "UsedFields",
+    "VisitFields",
+    "cancel_visit",
+    "give_consent",
+    "give_sign_in",
+    "mark_done",
+    "mark_missed",
+    "merge",
+    "pause",
+    "record_reaction",
+    "record_test_result",
+    "release_reaction",
+    "remove_closing_day",
+    "remove_feed",
+    "remove_service_name",
+    "resume",
+    "save_adhesive",
+    "save_client",
+    "save_closing_day",
+    "save_feed",
+    "save_service_name",
+    "save_staff",
+    "save_studio",
+    "save_visit",
+    "take_sign_in",
+    "undo_merge",
+    "unmark",
+]

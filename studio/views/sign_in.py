@@ -1,0 +1,112 @@
+"""Signing in and out, changing one's password, and choosing among several studios."""
+
+from __future__ import annotations
+
+import hashlib
+from typing import Any
+
+from django.conf import settings
+from django.contrib import messages
+from django.contrib.auth.forms import AuthenticationForm, PasswordChangeForm
+from django.contrib.auth.views import LoginView, PasswordChangeView
+from django.core.cache import cache
+from django.core.exceptions import BadRequest, ValidationError
+from django.http import Http404, HttpRequest, HttpResponse
+from django.shortcuts import redirect
+from django.urls import reverse_lazy
+from django.utils.translation import gettext, gettext_lazy as _
+from django.views.decorators.http import require_POST
+
+from studio import access
+
+FAILURES = 10
+MINUTES = 15
+
+
+class SignInForm(AuthenticationForm):
+    """E-mail and password; refuses to look at them after too many failures from one place."""
+
+    error_messages = {  # noqa: RUF012  Django's own shape
+        **AuthenticationForm.error_messages,
+        "invalid_login": _(
+            "This e-mail and this password do not go together. Check both; capitals count in the password. "
+            "The studio’s owner can set a new one for you."
+        ),
+    }
+
+    def __init__(self, request: Any = None, *args: Any, **kwargs: Any) -> None:
+        super().__init__(request, *args, **kwargs)
+        self.fields["username"].label = _("E-mail")
+        self.fields["username"].widget.input_type = "email"  # type: ignore[attr-defined]  a text input's
+
+    def clean(self) -> dict[str, Any]:
+        key = _key(self.request, str(self.data.get("username", "")))
+        if cache.get(key, 0) >= FAILURES:
+            raise ValidationError(
+                gettext(
+                    "There were %(n)s failed tries with this e-mail from here. Wait %(minutes)s minutes, then try "
+                    "again; or ask the studio’s owner to set a new password."
+                )
+                % {"n": FAILURES, "minutes": MINUTES},
+                code="too_many",
+            )
+        try:
+            cleaned: dict[str, Any] = super().clean()
+        except ValidationError:
+            cache.add(key, 0, MINUTES * 60)
+            cache.incr(key)
+            raise
+        cache.delete(key)
+        return cleaned
+
+
+class SignIn(LoginView):
+    """The door."""
+
+    template_name = "studio/sign_in.html"
+    form_class = SignInForm
+    authentication_form = SignInForm
+    redirect_authenticated_user = True
+
+
+class ChangePassword(PasswordChangeView):
+    """A new password, for oneself."""
+
+    template_name = "studio/password.html"
+    form_class = PasswordChangeForm
+    success_url = reverse_lazy("password")
+
+    def dispatch(self, request: HttpRequest, *args: Any, **kwargs: Any) -> Any:
+        access.stand(request)
+        return super().dispatch(request, *args, **kwargs)
+
+    def form_valid(self, form: Any) -> HttpResponse:
+        form.user.one_time_password = False  # saved with the password
+        messages.success(self.request, gettext("Your password is changed."))
+        return super().form_valid(form)
+
+
+@require_POST
+@access.page()
+def choose_studio(request: access.StudioRequest) -> HttpResponse:
+    """Go on in another of one's studios."""
+    try:
+        wanted = int(request.POST.get("studio", ""))
+    except ValueError as error:
+        raise BadRequest("studio is not a number") from error
+    if not access.choose(request, wanted):
+        raise Http404
+    return redirect("home")
+
+
+def _key(request: HttpRequest | None, email: str) -> str:
+    """Name the count of one e-mail's failures from one place, without keeping either in the cache."""
+    place = _comes_from(request) if request else ""
+    return "sign-in:" + hashlib.sha256(f"{email.strip().lower()}\0{place}".encode()).hexdigest()
+
+
+def _comes_from(request: HttpRequest) -> str:
+    """Return the address that the request came from: behind a proxy, the one that the proxy itself added last."""
+    if settings.SECURE_PROXY_SSL_HEADER and (forwarded := request.META.get("HTTP_X_FORWARDED_FOR")):
+        return str(forwarded).rpartition(",")[2].strip()
+    return str(request.META.get("REMOTE_ADDR", ""))

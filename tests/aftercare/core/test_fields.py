@@ -1,0 +1,90 @@
+"""What the fields of a wording say for the facts of one message."""
+
+from __future__ import annotations
+
+from datetime import date, datetime, time
+
+import pytest
+
+from aftercare.core.fields import FIELDS, STAFF, Facts, kind_of, values
+
+NINTH = datetime.combine(date(2027, 3, 9), time(14, 30))
+
+
+def test_every_field_has_a_value_a_sentence_and_an_example() -> None:
+    filled = values(Facts(studio="Wrenfield", occasion="prepare"))
+
+    assert set(filled) | {"caution", "how_to_stop"} == set(FIELDS)
+    assert all(field.meaning.endswith(".") and field.example for field in FIELDS.values())
+
+
+def test_a_visit_is_told_on_the_wall_clock_that_it_is_given() -> None:
+    filled = values(Facts(studio="W", occasion="prepare", region="US", starts_at=NINTH, kind="patch test"))
+
+    assert (filled["day"], filled["hour"], filled["service"]) == ("Tuesday 9 March", "2:30 pm", "patch test")
+
+
+def test_a_service_without_a_name_of_the_studio_s_own_is_named_in_her_language() -> None:
+    assert values(Facts(studio="W", occasion="care", kind="full set", language="es"))["service"] == "set completo"
+    assert values(Facts(studio="W", occasion="care", kind="full set", service="Volume"))["service"] == "Volume"
+    assert values(Facts(studio="W", occasion="care", kind="other"))["service"] == "visit"
+
+
+@pytest.mark.parametrize(
+    ("typed", "shown"),
+    [
+        ("  Mia \n Lou\t", "Mia Lou"),
+        ("Mi\x00a", "Mi a"),
+        ("Mia\u2028Lou", "Mia Lou"),
+        ("Mia\u00a0Lou", "Mia Lou"),
+        ("\u202eMia", "Mia"),
+        ("M\u200bia", "Mia"),
+        ("Mia\ud800", "Mia"),
+        ("M" * 500, "M" * 80),
+        ("<b>Mia</b> [x](http://y)", "<b>Mia</b> [x](http://y)"),
+        ("Zoë {{ studio }}", "Zoë {{ studio }}"),
+    ],
+)
+def test_a_name_arrives_on_one_line_without_invisible_letters(typed: str, shown: str) -> None:
+    assert values(Facts(studio="W", occasion="care", first_name=typed))["first_name"] == shown
+
+
+def test_facts_that_are_not_there_have_no_value() -> None:
+    filled = values(Facts(studio="W", occasion="prepare"))
+
+    absent = (
+        "artist",
+        "day",
+        "hour",
+        "dry_hours",
+        "window",
+        "call_by",
+        "link",
+        "studio_phone",
+        "minutes",
+        "poison_line",
+    )
+    assert [filled[name] for name in absent] == [None] * len(absent)
+
+
+def test_nothing_is_open_only_when_no_flag_and_no_promise_is() -> None:
+    assert values(Facts(studio="W", occasion="morning_list"))["nothing_open"] is True
+    assert values(Facts(studio="W", occasion="morning_list", open_flags=1))["nothing_open"] is False
+    assert values(Facts(studio="W", occasion="morning_list", promises=1))["nothing_open"] is False
+
+
+def test_no_word_to_staff_can_name_a_client_or_her_visit() -> None:
+    for occasion in STAFF:
+        offered = {name for name, field in FIELDS.items() if field.serves(occasion)}
+        assert offered <= {"studio", "link", "open_flags", "urgent_flags", "promises", "nothing_open"}
+
+
+def test_whether_she_is_sensitive_is_no_field() -> None:
+    assert not any("sensitive" in name for name in FIELDS)
+
+
+@pytest.mark.parametrize(
+    ("kind", "name"), [("full set", "full_set"), ("touch-up", "touch_up"), ("breathing", "breathing")]
+)
+def test_a_kind_is_named_as_its_files_are(kind: str, name: str) -> None:
+    assert kind_of(kind) == name

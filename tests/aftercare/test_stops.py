@@ -1,0 +1,80 @@
+from __future__ import annotations
+
+import pytest
+from django.core.exceptions import ValidationError
+
+from aftercare import stops
+from aftercare.models import Stop
+from studio.models import Client
+from tests.people import NOW, make_client, make_staff, make_studio
+
+pytestmark = pytest.mark.django_db
+
+
+def test_a_stop_holds_for_everyone_who_shares_the_number() -> None:
+    studio = make_studio()
+    ada = make_staff(studio)
+    zoe, sister = (make_client(studio, name, mobile="+12125550101") for name in ("Zoe", "Ida"))
+    other = make_client(studio, "Mia", mobile="+12125550102")
+
+    stops.stop(zoe, "sms", words="by telephone: no more texts", by=ada, now=NOW)
+
+    assert list(stops.standing(sister)) == ["sms"]
+    assert stops.standing(other) == {}
+    assert set(Client.objects.values_list("first_name", "revision")) == {("Zoe", 2), ("Ida", 2), ("Mia", 1)}
+
+
+def test_the_same_number_in_another_studio_is_not_stopped() -> None:
+    zoe = make_client(make_studio(), "Zoe", mobile="+12125550101")
+    elsewhere = make_client(make_studio("elm"), "Zoe", mobile="+12125550101")
+
+    stops.stop(zoe, "sms", words="no more", by=None, now=NOW)
+
+    assert stops.standing(elsewhere) == {}
+
+
+def test_a_stop_of_an_address_does_not_ask_for_capitals() -> None:
+    zoe = make_client(make_studio(), "Zoe", email="Zoe@Mail.example")
+
+    stops.stop(zoe, "email", words="no more", by=None, now=NOW)
+
+    assert Stop.objects.get().address == "zoe@mail.example"
+    assert stops.stopped_channels([zoe]) == {"email"}
+
+
+def test_a_second_stop_keeps_the_first_ones_words() -> None:
+    zoe = make_client(make_studio(), "Zoe", mobile="+12125550101")
+
+    for words in ("please stop", "I said stop"):
+        stops.stop(zoe, "sms", words=words, by=None, now=NOW)
+
+    assert Stop.objects.get().words == "please stop"
+
+
+def test_without_a_number_there_is_nothing_to_stop() -> None:
+    with pytest.raises(ValidationError, match="card"):
+        stops.stop(make_client(make_studio()), "sms", words="no more", by=None, now=NOW)
+
+
+def test_lifting_says_by_whom_and_how_and_keeps_the_stop_as_history() -> None:
+    studio = make_studio()
+    ada, zoe = make_staff(studio), make_client(studio, "Zoe", mobile="+12125550101")
+    stops.stop(zoe, "sms", words="no more", by=ada, now=NOW)
+
+    lifted = stops.lift(zoe, "sms", how="in person", by=ada, now=NOW)
+    again = stops.lift(zoe, "sms", how="in person", by=ada, now=NOW)
+
+    row = Stop.objects.get()
+    assert (lifted, again) == (True, False)
+    assert (row.lifted_at, row.lifted_how, row.lifted_by, row.words) == (NOW, "in person", ada, "no more")
+    assert stops.standing(zoe) == {}
+
+
+def test_nobody_lifts_a_stop_without_saying_how_she_asked() -> None:
+    zoe = make_client(make_studio(), "Zoe", mobile="+12125550101")
+    stops.stop(zoe, "sms", words="no more", by=None, now=NOW)
+
+    with pytest.raises(ValidationError):
+        stops.lift(zoe, "sms", how=" ", by=None, now=NOW)
+
+    assert list(stops.standing(zoe)) == ["sms"]

@@ -1,0 +1,258 @@
+"""Against an independent mail server (aiosmtpd) and a small HTTP server that answers as a mail provider does.
+
+Outside facts: RFC 5321 4.2.1 (5yz permanent, 4yz passing), 4.5.2 (dots), RFC 3834 (Auto-Submitted), RFC 5322 3.6.4
+(Message-ID).
+"""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Iterator
+from email import message_from_bytes, policy
+from email.message import EmailMessage
+from http.server import BaseHTTPRequestHandler, ThreadingHTTPServer
+from threading import Thread
+
+import pytest
+from django.core import mail
+
+from aftercare.core.delivery import Event
+from aftercare.transports.base import Outcome, Outgoing, Transport
+from aftercare.transports.email import Email
+from tests import servers
+from tests.aftercare.transports.contract import (
+    Addresses,
+    FailureContract,
+    TransportContract,
+    by_reference,
+    hand_over,
+    outgoing,
+)
+from tests.servers import MailServer
+
+SMTP = "django.core.mail.backends.smtp.EmailBackend"
+MEMORY = "django.core.mail.backends.locmem.EmailBackend"
+POSTMARK = "anymail.backends.postmark.EmailBackend"
+
+
+@pytest.fixture(scope="module")
+def server(tmp_path_factory: pytest.TempPathFactory) -> Iterator[MailServer]:
+    with servers.smtp(tmp_path_factory.mktemp("mail")) as running:
+        yield running
+
+
+@pytest.fixture
+def smtp(server: MailServer) -> Iterator[Email]:
+    transport = Email(backend=SMTP, host="127.0.0.1", port=server.port, timeout=10)
+    yield transport
+    transport.close()
+
+
+class TestEmailBySMTP(TransportContract, FailureContract):
+    @pytest.fixture
+    def transport(self, smtp: Email) -> Transport:
+        return smtp
+
+    @pytest.fixture
+    def addresses(self) -> Addresses:
+        return Addresses(good="mia@example.org", refused="refuse-mia@example.org", busy="busy-mia@example.org")
+
+
+def one(transport: Email, address: str) -> Outcome:
+    [outcome] = hand_over(transport, outgoing(transport, [address]))
+    return outcome
+
+
+def test_our_reference_travels_with_it(smtp: Email, server: MailServer) -> None:
+    batch = [
+        Outgoing(reference="abc123", channel="email", address="mia@example.org", sender="s@example.org", text="Hi")
+    ]
+
+    [outcome] = hand_over(smtp, batch)
+
+    assert server.accepted[-1] == "abc123"
+    assert outcome.provider_ref == "<abc123@example.org>"
+
+
+@pytest.mark.parametrize(
+    ("address", "event"),
+    [
+        ("refuse-mia@example.org", Event.REFUSED),
+        ("spam-mia@example.org", Event.REFUSED),
+        ("busy-mia@example.org", Event.NOT_TAKEN),
+        ("later-mia@example.org", Event.NOT_TAKEN),
+        ("hangup-mia@example.org", Event.NOT_TAKEN),
+        ("drop-mia@example.org", Event.LOST),
+    ],
+)
+def test_each_way_to_fail_is_told_from_the_others_and_ends_there(
+    smtp: Email, server: MailServer, address: str, event: Event
+) -> None:
+    before = len(server.accepted)
+
+    outcomes = by_reference(hand_over(smtp, batch := outgoing(smtp, ["zoe@example.org", address, "mia@example.org"])))
+
+    assert [outcomes[each.reference].event for each in batch] == [Event.TAKEN, event, Event.TAKEN]
+    assert len(server.accepted) - before == (3 if event is Event.LOST else 2)
+
+
+def test_a_refusal_names_the_address_and_the_cure(smtp: Email) -> None:
+    outcome = one(smtp, "refuse-mia@example.org")
+
+    assert "refuse-mia@example.org" in outcome.problem
+    assert "550" in outcome.problem
+    assert outcome.problem.endswith("Correct it on the client's card.")
+
+
+@pytest.mark.parametrize(
+    "address", ["not an address", "mia@example.org\nBcc: zoe@example.org", "", "@", "ü ü@example.org"]
+)
+def test_what_is_no_address_is_refused_and_never_sent(smtp: Email, server: MailServer, address: str) -> None:
+    before = len(server.accepted)
+
+    assert one(smtp, address).event is Event.REFUSED
+    assert len(server.accepted) == before
+
+
+def test_a_server_that_is_not_there_has_not_taken_it() -> None:
+    transport = Email(backend=SMTP, host="127.0.0.1", port=servers.free_port(), timeout=2)
+
+    outcome = one(transport, "mia@example.org")
+
+    assert outcome.event is Event.NOT_TAKEN
+    assert "could not be reached" in outcome.problem
+
+
+def test_many_messages_share_one_connection(smtp: Email) -> None:
+    hand_over(smtp, outgoing(smtp, ["mia@example.org"]))
+    connection = getattr(smtp.backend, "connection")  # noqa: B009  Django's, without a type
+
+    hand_over(smtp, outgoing(smtp, ["mia@example.org", "refuse-zoe@example.org", "mia@example.org"]))
+
+    assert getattr(smtp.backend, "connection") is connection  # noqa: B009
+
+
+def written(outgoing: Outgoing) -> EmailMessage:
+    """Return the message as it would leave, read by Python's own parser."""
+    mail.outbox = []
+    [outcome] = Email(backend=MEMORY, from_address="fallback@example.org").send([outgoing])
+    assert outcome.event is Event.TAKEN
+    parsed = message_from_bytes(mail.outbox[0].message().as_bytes(), policy=policy.default)
+    assert isinstance(parsed, EmailMessage)
+    return parsed
+
+
+def test_it_is_written_in_the_studios_name_and_asks_machines_not_to_answer() -> None:
+    message = written(
+        Outgoing(
+            reference="abc",
+            channel="email",
+            address="mia@example.org",
+            sender="studio@wrenfield.example",
+            sender_name="Estudio Añil, Ada",
+            subject="Your visit\r\nBcc: all@example.org",
+            text="Mañana a las 14:30.\n.\nAda",
+        )
+    )
+
+    assert message["From"].addresses[0].display_name == "Estudio Añil, Ada"
+    assert message["From"].addresses[0].addr_spec == "studio@wrenfield.example"
+    assert message["To"] == "mia@example.org"
+    assert message["Subject"] == "Your visit Bcc: all@example.org"
+    assert message["Bcc"] is None
+    assert message["Message-ID"] == "<abc@wrenfield.example>"
+    assert message["X-Message-Reference"] == "abc"
+    assert message["Auto-Submitted"] == "auto-generated"
+    assert message.get_content().strip() == "Mañana a las 14:30.\n.\nAda"
+
+
+def test_a_line_without_an_address_writes_from_the_services_own() -> None:
+    message = written(Outgoing(reference="abc", channel="email", address="mia@example.org", sender_name="W", text="Hi"))
+
+    assert message["From"].addresses[0].addr_spec == "fallback@example.org"
+
+
+class Provider(BaseHTTPRequestHandler):
+    """Answers as Postmark's API documents it; the recipient's address says how."""
+
+    protocol_version = "HTTP/1.1"
+    disable_nagle_algorithm = True
+    wbufsize = -1
+
+    def do_POST(self) -> None:
+        sent = json.loads(self.rfile.read(int(self.headers["Content-Length"])))
+        kind = sent["To"].partition("-")[0]
+        if kind == "mute":
+            self.close_connection = True
+            return
+        status = {"busy": 429, "broken": 500, "refuse": 422, "key": 401}.get(kind, 200)
+        code = {"refuse": 300, "busy": 429}.get(kind, 0)
+        reference = sent["Metadata"]["reference"]
+        body = json.dumps(
+            {"ErrorCode": code, "Message": "OK", "MessageID": f"pm-{reference}", "To": sent["To"]}
+        ).encode()
+        self.send_response(status)
+        self.send_header("Content-Type", "application/json")
+        self.send_header("Content-Length", str(len(body)))
+        if kind == "busy":
+            self.send_header("Retry-After", "120")
+        self.end_headers()
+        self.wfile.write(body)
+
+    def log_message(self, format: str, *args: object) -> None:
+        pass
+
+
+@pytest.fixture(scope="module")
+def provider_url() -> Iterator[str]:
+    server = ThreadingHTTPServer(("127.0.0.1", 0), Provider)
+    thread = Thread(target=server.serve_forever, daemon=True)
+    thread.start()
+    yield f"http://127.0.0.1:{server.server_port}/"
+    server.shutdown()
+    server.server_close()
+    thread.join()
+
+
+@pytest.fixture
+def provider(provider_url: str) -> Iterator[Email]:
+    transport = Email(backend=POSTMARK, server_token="t", api_url=provider_url)
+    yield transport
+    transport.close()
+
+
+class TestEmailByAProvider(TransportContract, FailureContract):
+    @pytest.fixture
+    def transport(self, provider: Email) -> Transport:
+        return provider
+
+    @pytest.fixture
+    def addresses(self) -> Addresses:
+        return Addresses(good="mia@example.org", refused="refuse-mia@example.org", busy="busy-mia@example.org")
+
+
+def test_the_providers_own_reference_is_kept(provider: Email) -> None:
+    [message] = outgoing(provider, ["mia@example.org"])
+
+    [outcome] = provider.send([message])
+
+    assert outcome.provider_ref == f"pm-{message.reference}"
+
+
+def test_the_providers_wish_for_a_wait_is_kept(provider: Email) -> None:
+    assert one(provider, "busy-mia@example.org").retry_after == 120
+
+
+@pytest.mark.parametrize("kind", ["broken", "key"])
+def test_a_provider_out_of_order_or_a_wrong_key_can_be_mended(provider: Email, kind: str) -> None:
+    assert one(provider, f"{kind}-mia@example.org").event is Event.NOT_TAKEN
+
+
+def test_a_provider_that_never_answers_leaves_us_unsure(provider: Email) -> None:
+    assert one(provider, "mute-mia@example.org").event is Event.LOST
+
+
+def test_a_provider_that_is_not_there_has_not_taken_it() -> None:
+    transport = Email(backend=POSTMARK, server_token="t", api_url=f"http://127.0.0.1:{servers.free_port()}/")
+
+    assert one(transport, "mia@example.org").event is Event.NOT_TAKEN

@@ -1,0 +1,66 @@
+"""Lines and messages made as plainly as can be, and the steps of sending one by one."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import datetime
+from itertools import count
+from typing import Any
+
+from django.db import transaction
+
+from aftercare import outbox
+from aftercare.core.delivery import Event
+from aftercare.models import Line, Message
+from aftercare.outbox import Answered, Parcel
+from aftercare.transports.base import Outcome
+from studio.models import Client, Studio
+from tests.people import NOW
+
+MEMORY = "aftercare.transports.memory.Memory"
+_numbers = count(1)
+
+
+def make_line(studio: Studio, channel: str = "sms", **options: Any) -> Line:
+    """Make a line on the memory transport."""
+    address = "+12125550199" if channel == "sms" else f"hello@{studio.slug}.example"
+    return Line.objects.create(studio=studio, channel=channel, address=address, transport=MEMORY, options=options)
+
+
+def make_message(client: Client, **fields: Any) -> Message:
+    """Promise one message, due now, of a client who is planned; return it as it stands in the database."""
+    key = fields.pop("key", f"test:{next(_numbers)}")
+    facts: dict[str, Any] = {"occasion": "care", "channel": "sms", "due_at": NOW, "planned_from": NOW}
+    outbox.promise([Message(studio=client.studio, client=client, key=key, **{**facts, **fields})])
+    Client.objects.filter(pk=client.pk).update(revision=1, planned_revision=1)
+    return Message.objects.get(studio=client.studio, key=key)
+
+
+def parcel_of(message: Message, line: Line, *, receipt_wait: int = 0, **fields: Any) -> Parcel:
+    facts: dict[str, Any] = {"channel": line.channel, "address": "+12125550101", "subject": "", "text": "Hello Mia"}
+    return Parcel(
+        message=message,
+        line=line,
+        provider="memory",
+        rehearsed=False,
+        reference=outbox.new_reference(),
+        receipt_wait=receipt_wait,
+        **{**facts, **fields},
+    )
+
+
+def begin(line: Line, *, now: datetime = NOW, patience: int = 60, receipt_wait: int = 0) -> list[Parcel]:
+    """Claim what is due and journal it, as a sender does up to the first byte."""
+    parcels = [parcel_of(message, line, receipt_wait=receipt_wait) for message in outbox.claim(now, 100)]
+    with transaction.atomic():
+        held = outbox.hold(parcels)
+        assert held == {parcel.message.pk for parcel in parcels}
+        outbox.journal(parcels, now, patience)
+    return parcels
+
+
+def end(parcels: Sequence[Parcel], event: Event, *, now: datetime = NOW, other: str = "", **said: Any) -> None:
+    """Settle journaled parcels with one and the same outcome."""
+    answers = [Answered(one, Outcome(reference=one.reference, event=event, **said), other) for one in parcels]
+    with transaction.atomic():
+        outbox.settle(answers, now)

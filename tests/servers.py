@@ -1,0 +1,188 @@
+"""Real servers on private ports, started for a test and stopped after it: PostgreSQL, Redis, and a mail server.
+
+The mail server is aiosmtpd in a process of its own. It writes the reference of each message that it accepts to a file,
+synced to disk before it answers, and does as the recipient's address says: ``refuse-…`` 550 at RCPT, ``busy-…`` 451 at
+RCPT, ``spam-…`` 554 after DATA, ``later-…`` 451 after DATA, ``drop-…`` takes the message and hangs up unanswered,
+``hangup-…`` hangs up at RCPT, ``slow-…`` takes a second.
+"""
+
+from __future__ import annotations
+
+import asyncio
+import os
+import shutil
+import signal
+import socket
+import subprocess
+import sys
+import tempfile
+import time
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager, suppress
+from dataclasses import dataclass
+from pathlib import Path
+from typing import Any
+
+SUPERUSER = "postgres"
+
+
+def free_port() -> int:
+    with socket.socket() as probe:
+        probe.bind(("127.0.0.1", 0))
+        port: int = probe.getsockname()[1]
+        return port
+
+
+@dataclass(frozen=True)
+class MailServer:
+    """A running mail server: where it listens, and what it has accepted."""
+
+    port: int
+    log: Path
+
+    @property
+    def url(self) -> str:
+        return f"smtp://127.0.0.1:{self.port}"
+
+    @property
+    def accepted(self) -> list[str]:
+        """References in the order of acceptance, as often as they were accepted."""
+        return self.log.read_text().splitlines() if self.log.exists() else []
+
+
+@contextmanager
+def smtp(folder: Path) -> Iterator[MailServer]:
+    """Run the mail server; its log survives it, so that it can be started again on the same folder."""
+    server = MailServer(free_port(), folder / "accepted")
+    command = [sys.executable, __file__, "smtp", str(server.port), str(server.log)]
+    with _process(command, lambda: _listens(server.port)):
+        yield server
+
+
+@contextmanager
+def redis() -> Iterator[str]:
+    """Run a Redis without persistence; yield its URL."""
+    port = free_port()
+    program = shutil.which("redis-server") or shutil.which("valkey-server")
+    if program is None:
+        raise FileNotFoundError("redis-server is not installed")
+    command = [program, "--port", str(port), "--bind", "127.0.0.1", "--save", "", "--appendonly", "no"]
+    with _process(command, lambda: _listens(port)):
+        yield f"redis://127.0.0.1:{port}/0"
+
+
+@contextmanager
+def postgres() -> Iterator[str]:
+    """Run a PostgreSQL of its own on a Unix socket; yield the URL of an empty database."""
+    programs = _postgres_programs()
+    folder = Path(tempfile.mkdtemp(prefix="pg-", dir="/tmp"))  # noqa: S108  a socket's path must be short
+    port = free_port()
+    try:
+        if os.geteuid() == 0:  # PostgreSQL refuses to run as root
+            shutil.chown(folder, SUPERUSER, SUPERUSER)
+        data = str(folder / "data")
+        _as_postgres([f"{programs}/initdb", "-D", data, "-U", SUPERUSER, "-A", "trust", "--no-sync", "-E", "UTF8"])
+        settings = f"-k {folder} -p {port} -c listen_addresses= -c max_connections=60"
+        _as_postgres([f"{programs}/pg_ctl", "-D", data, "-w", "-o", settings, "-l", f"{folder}/log", "start"])
+        try:
+            yield f"postgres://{SUPERUSER}@:{port}/postgres?host={folder}"
+        finally:
+            _as_postgres([f"{programs}/pg_ctl", "-D", data, "-m", "immediate", "-w", "stop"])
+    finally:
+        shutil.rmtree(folder, ignore_errors=True)
+
+
+def has_postgres() -> bool:
+    with suppress(FileNotFoundError):
+        return bool(_postgres_programs())
+    return False
+
+
+def has_redis() -> bool:
+    return bool(shutil.which("redis-server") or shutil.which("valkey-server"))
+
+
+def _postgres_programs() -> str:
+    versions = sorted(Path("/usr/lib/postgresql").glob("*/bin/initdb"), key=lambda path: int(path.parts[-3]))
+    found = str(versions[-1]) if versions else shutil.which("initdb")
+    if not found:
+        raise FileNotFoundError("PostgreSQL is not installed")
+    return str(Path(found).parent)
+
+
+def _as_postgres(command: list[str]) -> None:
+    prefix = ["runuser", "-u", SUPERUSER, "--"] if os.geteuid() == 0 else []
+    done = subprocess.run([*prefix, *command], capture_output=True, text=True, timeout=60, cwd="/", check=False)
+    if done.returncode:
+        raise RuntimeError(f"{command[0]}: {done.stdout}{done.stderr}")
+
+
+@contextmanager
+def _process(command: list[str], is_up: Callable[[], bool]) -> Iterator[subprocess.Popen[bytes]]:
+    process = subprocess.Popen(command, stdout=subprocess.DEVNULL, start_new_session=True)
+    try:
+        deadline = time.monotonic() + 20
+        while not is_up():
+            if process.poll() is not None or time.monotonic() > deadline:
+                raise RuntimeError(f"{command} did not come up")
+            time.sleep(0.02)
+        yield process
+    finally:
+        with suppress(ProcessLookupError):
+            os.killpg(process.pid, signal.SIGKILL)
+        process.wait()
+
+
+def _listens(port: int) -> bool:
+    with socket.socket() as probe:
+        return probe.connect_ex(("127.0.0.1", port)) == 0
+
+
+class _Handler:
+    """What the mail server does with a message, by the recipient's address."""
+
+    def __init__(self, log: Path) -> None:
+        self.log = open(log, "a", encoding="ascii")  # noqa: SIM115  open as long as the process lives
+
+    async def handle_RCPT(self, server: Any, session: Any, envelope: Any, address: str, options: list[str]) -> str:
+        kind = address.partition("-")[0]
+        if kind == "hangup":
+            server.transport.abort()
+            return "421 gone"
+        if kind in ("refuse", "busy"):
+            return "550 5.1.1 No such mailbox" if kind == "refuse" else "451 4.3.0 Try again later"
+        envelope.rcpt_tos.append(address)
+        return "250 OK"
+
+    async def handle_DATA(self, server: Any, session: Any, envelope: Any) -> str:
+        kind = envelope.rcpt_tos[0].partition("-")[0]
+        if kind in ("spam", "later"):
+            return "554 5.7.1 Not wanted here" if kind == "spam" else "451 4.7.1 Try again later"
+        if kind == "slow":
+            await asyncio.sleep(1)
+        for line in envelope.content.split(b"\r\n\r\n")[0].splitlines():
+            name, _, value = line.partition(b":")
+            if name.lower() == b"x-message-reference":
+                self.log.write(value.decode("ascii").strip() + "\n")
+                self.log.flush()
+                os.fsync(self.log.fileno())
+        if kind == "drop":
+            server.transport.abort()
+        return "250 OK"
+
+
+def _serve_smtp(port: int, log: Path) -> None:
+    from aiosmtpd.smtp import SMTP  # noqa: PLC0415  only this process needs it
+
+    async def serve() -> None:
+        handler = _Handler(log)
+        loop = asyncio.get_running_loop()
+        server = await loop.create_server(lambda: SMTP(handler, hostname="mail.test"), "127.0.0.1", port)
+        async with server:
+            await server.serve_forever()
+
+    asyncio.run(serve())
+
+
+if __name__ == "__main__":
+    _serve_smtp(int(sys.argv[2]), Path(sys.argv[3]))
