@@ -40,7 +40,7 @@ def conversation(replies: Iterable[Reply], gone: Iterable[Shown]) -> list[Said]:
 def replies_of(client: Client) -> list[Reply]:
     """Return the newest of what she wrote, newest first; of a shared number, also what nobody has assigned yet."""
     shared = Q(client=None, flag__in=client.flags.all())
-    rows = Reply.objects.filter(Q(client=client) | shared).defer("raw").select_related("line", "flag")
+    rows = Reply.objects.filter(Q(client=client) | shared).defer("raw").select_related("line", "flag__closed_by")
     return list(rows.order_by("-received_at", "-pk")[: LATEST + 1])
 
 

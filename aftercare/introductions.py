@@ -5,7 +5,7 @@ Numbers are introduced, not clients: those who share one are told once. Rehearse
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterable
+from collections.abc import Iterable
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 
@@ -34,43 +34,57 @@ class First:
         return (self.line_id, self.number)
 
 
-def owed(firsts: Iterable[First], now: datetime) -> dict[Pair, Message]:
-    """Return the introduction that each number still waits for, promised here where there is none yet."""
+@dataclass(slots=True)
+class _Standing:
+    """What is on record of a number: the newest edition, and how far its introduction has come."""
+
+    edition: int = 0
+    waiting: Message | None = None
+    is_leaving: bool = False  # another sender has it
+    is_done: bool = False
+
+
+def owed(firsts: Iterable[First], now: datetime) -> dict[Pair, Message | None]:
+    """Return the introductions that numbers still wait for, promised here where there is none yet.
+
+    None stands for one that is leaving just now.
+    """
     asked = {first.pair: first for first in firsts}
-    waiting, done, editions = _standing(asked.values())
-    missing = [first for pair, first in asked.items() if pair not in waiting and pair not in done]
+    found = _standing(asked.values())
+    missing = [asked[pair] for pair, one in found.items() if not (one.is_done or one.is_leaving or one.waiting)]
     if missing:
-        outbox.promise(_introduction(first, editions.get(first.pair, 0) + 1, now) for first in missing)
-        waiting, _, _ = _standing(asked.values())
-    return waiting
+        outbox.promise(_introduction(first, found[first.pair].edition + 1, now) for first in missing)
+        found = _standing(asked.values())
+    return {pair: one.waiting for pair, one in found.items() if not one.is_done}
 
 
-def waiting_until(firsts: Collection[First], now: datetime) -> dict[Pair, datetime]:
+def waiting_until(firsts: Iterable[First], now: datetime) -> dict[Pair, datetime]:
     """Return when to look again at those numbers whose introduction has still not gone."""
-    waiting, done, _ = _standing(firsts)
-    pairs = {first.pair for first in firsts} - done
     again = now + LOOK_AGAIN
-    return {pair: max(again, waiting[pair].due_at or again) if pair in waiting else again for pair in pairs}
+    open_ones = {pair: one for pair, one in _standing(firsts).items() if not one.is_done}
+    dues = {pair: one.waiting.due_at if one.waiting else None for pair, one in open_ones.items()}
+    return {pair: max(again, due or again) for pair, due in dues.items()}
 
 
-def _standing(firsts: Iterable[First]) -> tuple[dict[Pair, Message], set[Pair], dict[Pair, int]]:
-    """Return the introductions that have not gone, the pairs whose has, and each pair's newest edition."""
+def _standing(firsts: Iterable[First]) -> dict[Pair, _Standing]:
     rehearsed = {first.pair: first.rehearsed for first in firsts}
-    waiting: dict[Pair, Message] = {}
-    done: set[Pair] = set()
-    editions: dict[Pair, int] = {}
+    found = {pair: _Standing() for pair in rehearsed}
     lines, numbers = {pair[0] for pair in rehearsed}, {pair[1] for pair in rehearsed}
-    rows = Message.objects.filter(occasion=Occasion.OPT_IN, line__in=lines, address__in=numbers).order_by("edition")
-    for message in rows:
+    rows = Message.objects.filter(occasion=Occasion.OPT_IN, line__in=lines, address__in=numbers)
+    for message in rows.order_by("edition"):
         pair = (message.line_id or 0, message.address)
-        if pair not in rehearsed:
-            continue
-        editions[pair] = message.edition
-        if State(message.state) not in GONE:
-            waiting[pair] = message
-        elif message.state != State.HANDING_OVER and message.rehearsed == rehearsed[pair]:
-            done.add(pair)
-    return {pair: message for pair, message in waiting.items() if pair not in done}, done, editions
+        if pair in found:
+            _note(found[pair], message, rehearsed[pair])
+    return found
+
+
+def _note(standing: _Standing, message: Message, rehearsed: bool) -> None:
+    standing.edition = message.edition
+    if State(message.state) not in GONE:
+        standing.waiting = message
+    elif message.rehearsed == rehearsed:
+        standing.is_leaving = standing.is_leaving or message.state == State.HANDING_OVER
+        standing.is_done = standing.is_done or message.state != State.HANDING_OVER
 
 
 def _introduction(first: First, edition: int, now: datetime) -> Message:

@@ -34,8 +34,9 @@ class Sender:
         return cls(studio, lines_of(studio), versions.finder(studio))
 
     def line_of(self, message: Message) -> Line:
-        """Return the line that the message is bound to, as an answer is, else the studio's for its channel."""
-        return message.line if message.line_id and message.line else self.lines[message.channel]
+        """Return the line that an answer or an introduction is bound to, for others the studio's for their channel."""
+        bound = message.occasion in introductions.NEEDS_NONE
+        return message.line if bound and message.line else self.lines[message.channel]
 
 
 @dataclass(slots=True, eq=False)

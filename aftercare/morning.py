@@ -7,27 +7,23 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
-from datetime import date, datetime, timedelta
+from datetime import datetime, timedelta
 from functools import cached_property
 
-from django.db.models import Max, OuterRef, Q, QuerySet, Subquery
+from django.db.models import Max, OuterRef, Q, Subquery, Value
 
-from aftercare import facts
+from aftercare import facts, promises
 from aftercare.core.delivery import GONE, State
 from aftercare.core.timing import Occasion
 from aftercare.facts import ClientBook
 from aftercare.models import Flag, Heartbeat, Message, Reply
-from aftercare.sheet import day_bounds, read_as
+from aftercare.promises import Unkept, responsible
+from aftercare.sheet import read_as
 from studio.models import Service, Staff, Studio, Visit
 
+FAILED = (State.UNDELIVERED, State.UNSURE)
 URGENCIES = ("emergency", "same_day", "unread", "watch", "none")  # worst first
-AHEAD = timedelta(hours=72)  # a patch test is missed from here on
-UNMARKED_AFTER = timedelta(minutes=30)
-BEHIND = timedelta(days=14)  # unmarked visits, failed messages and unread tests older than that are on the cards only
-UNHAPPY_FOR = timedelta(days=3)
 STALE = timedelta(minutes=5)  # a sweep comes every second or so; after this the service is not at work
-KINDS = ("no test", "not read", "not delivered", "unsure", "not marked", "unhappy")  # worst first
-UNKEPT = (Occasion.CARE, Occasion.CHECK, Occasion.PATCH_TEST, Occasion.ANSWER)
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,6 +52,16 @@ class Matter:
     @property
     def waiting(self) -> timedelta:
         return self.now - self.flag.opened_at
+
+    @property
+    def answered(self) -> list[Message]:
+        """What she was answered since."""
+        return [message for message in self.told if message.occasion == Occasion.ANSWER]
+
+    @property
+    def sent_since(self) -> list[Message]:
+        """What else went to her since, as it was planned before she wrote."""
+        return [message for message in self.told if message.occasion != Occasion.ANSWER]
 
     @property
     def book(self) -> ClientBook | None:
@@ -99,19 +105,6 @@ class Matter:
 
 
 @dataclass(frozen=True, slots=True)
-class Unkept:
-    """A promise not kept, of one of the KINDS, about a visit or a message."""
-
-    kind: str
-    book: ClientBook
-    visit: Visit | None
-    at: datetime
-    why: str = ""
-    message: Message | None = None
-    test: Visit | None = None
-
-
-@dataclass(frozen=True, slots=True)
 class MorningList:
     """All that is open in a studio, before it is narrowed to one artist."""
 
@@ -122,17 +115,24 @@ class MorningList:
     def __len__(self) -> int:
         return len(self.matters) + len(self.unkept)
 
-    def of(self, staff: Staff, *, nobodys: bool) -> MorningList:
+    def of(self, staff_id: int, *, nobodys: bool) -> MorningList:
         """Narrow it to what is this artist's; ``nobodys``: and to what has no artist."""
 
-        def hers(artist: int | None) -> bool:
-            return artist == staff.pk or (nobodys and artist is None)
+        def hers(artist: Staff | None) -> bool:
+            return nobodys if artist is None else artist.pk == staff_id
 
         return MorningList(
             [matter for matter in self.matters if any(hers(one) for one in _artists(matter))],
-            [line for line in self.unkept if hers(_artist(line))],
+            [line for line in self.unkept if hers(line.artist)],
             self.as_of,
         )
+
+    @property
+    def artists(self) -> list[Staff]:
+        """Whose lines stand on it, by name."""
+        found = [line.artist for line in self.unkept]
+        found.extend(artist for matter in self.matters for artist in _artists(matter))
+        return sorted({artist for artist in found if artist}, key=lambda artist: artist.name)
 
 
 def morning_list(studio: Studio, now: datetime) -> MorningList:
@@ -142,21 +142,24 @@ def morning_list(studio: Studio, now: datetime) -> MorningList:
         .select_related("taken_by")
         .order_by("opened_at", "pk")
     )
-    concerned = _concerned(flags)
+    concerned, visits = _concerned(flags, studio, now)
     replies = _replies(flags)
-    visits = list(_visits(studio, now).values_list("pk", "client_id"))
-    failed = list(_failed(studio, now).select_related("visit"))
+    failed, told = _messages(studio, flags, concerned, replies, now)
     ids = {client for clients in concerned.values() for client in clients}
     ids |= {client for _visit, client in visits} | {message.client_id for message in failed if message.client_id}
     books = facts.load(ids, now)
     matters = [
-        _matter(flag, [books[pk] for pk in concerned.get(flag.pk, []) if pk in books], replies.get(flag.pk, []), now)
+        Matter(
+            flag,
+            [books[pk] for pk in concerned.get(flag.pk, []) if pk in books],
+            replies.get(flag.pk, []),
+            told.get(flag.pk, []),
+            now,
+        )
         for flag in flags
     ]
     matters.sort(key=lambda matter: (_rank(matter.flag.urgency), matter.flag.opened_at))
-    unkept = [*_unkept_visits(visits, books, studio, now), *_unkept_messages(failed, books)]
-    unkept.sort(key=lambda line: (KINDS.index(line.kind), line.at))
-    return MorningList(matters, unkept, as_of(studio, now))
+    return MorningList(matters, promises.unkept(visits, failed, books, studio, now), as_of(studio, now))
 
 
 def as_of(studio: Studio, now: datetime) -> AsOf:
@@ -171,12 +174,21 @@ def _rank(urgency: str) -> int:
     return URGENCIES.index(urgency) if urgency in URGENCIES else URGENCIES.index("unread")
 
 
-def _concerned(flags: Iterable[Flag]) -> dict[int, list[int]]:
+def _concerned(
+    flags: Iterable[Flag], studio: Studio, now: datetime
+) -> tuple[dict[int, list[int]], list[tuple[int, int]]]:
+    """Return the clients of each flag, and the visits to look at with their clients. One query."""
     through = Flag.clients.through.objects.filter(flag__in=[flag.pk for flag in flags])
-    found: dict[int, list[int]] = {}
-    for flag, client in through.order_by("client_id").values_list("flag_id", "client_id"):
-        found.setdefault(flag, []).append(client)
-    return found
+    visits = promises.visits_to_look_at(studio, now).values_list(Value("visit"), "pk", "client_id")
+    both = visits.union(through.values_list(Value("flag"), "flag_id", "client_id"), all=True)
+    concerned: dict[int, list[int]] = {}
+    found: list[tuple[int, int]] = []
+    for what, pk, client in both:
+        if what == "flag":
+            concerned.setdefault(pk, []).append(client)
+        else:
+            found.append((pk, client))
+    return concerned, found
 
 
 def _replies(flags: Iterable[Flag]) -> dict[int, list[Reply]]:
@@ -187,86 +199,40 @@ def _replies(flags: Iterable[Flag]) -> dict[int, list[Reply]]:
     return found
 
 
-def _visits(studio: Studio, now: datetime) -> QuerySet[Visit]:
-    booked, done = Q(status=Visit.Status.BOOKED), Q(status=Visit.Status.DONE)
-    near = booked & Q(starts_at__lte=now + AHEAD)
-    unhappy = done & Q(mirror_check=Visit.MirrorCheck.UNHAPPY, starts_at__gte=now - UNHAPPY_FOR)
-    return Visit.objects.filter(near | unhappy, studio=studio, starts_at__gte=now - BEHIND).order_by("starts_at", "pk")
+def _messages(
+    studio: Studio,
+    flags: list[Flag],
+    concerned: dict[int, list[int]],
+    replies: dict[int, list[Reply]],
+    now: datetime,
+) -> tuple[list[Message], dict[int, list[Message]]]:
+    """Return the messages that failed, and what each flag's clients were told since they wrote. One query."""
+    since = min((flag.opened_at for flag in flags), default=now)
+    clients = {client for ids in concerned.values() for client in ids}
+    numbers = {reply.from_address for found in replies.values() for reply in found}
+    # An answer to a number that several share, or nobody known has, is nobody's: it is found by where it went.
+    hers = Q(client__in=clients) | Q(client=None, staff=None, address__in=numbers)
+    rows = Message.objects.filter(promises.failed(now) | hers & Q(handed_over_at__gte=since), studio=studio)
+    messages = list(rows.select_related("visit").order_by("handed_over_at", "pk"))
+    told = {
+        flag.pk: [
+            message
+            for message in messages
+            if message.state in GONE
+            and message.handed_over_at is not None
+            and message.handed_over_at >= flag.opened_at
+            and _went_to(message, concerned.get(flag.pk, []), replies.get(flag.pk, []))
+        ]
+        for flag in flags
+    }
+    return [message for message in messages if message.state in FAILED and message.occasion in promises.SAFETY], told
 
 
-def _failed(studio: Studio, now: datetime) -> QuerySet[Message]:
-    rows = Message.objects.filter(studio=studio, state__in=[State.UNDELIVERED, State.UNSURE], occasion__in=UNKEPT)
-    return rows.filter(due_at__gte=now - BEHIND, client__isnull=False).defer("text", "subject")
+def _went_to(message: Message, clients: list[int], replies: list[Reply]) -> bool:
+    if message.client_id is not None:
+        return message.client_id in clients
+    return any(message.address == reply.from_address for reply in replies)
 
 
-def _matter(flag: Flag, books: list[ClientBook], replies: list[Reply], now: datetime) -> Matter:
-    told = [
-        message
-        for book in books
-        for message in book.messages.values()
-        if message.state in GONE and message.handed_over_at and message.handed_over_at >= flag.opened_at
-    ]
-    return Matter(flag, books, replies, told, now)
-
-
-def _unkept_visits(
-    visits: Iterable[tuple[int, int]], books: dict[int, ClientBook], studio: Studio, now: datetime
-) -> list[Unkept]:
-    today = now.astimezone(studio.zone).date()
-    found: list[Unkept] = []
-    for visit_id, client_id in visits:
-        book = books.get(client_id)
-        visit = book.visits.get(visit_id) if book else None
-        if book is not None and visit is not None:
-            found.extend(_unkept_visit(visit, book, today, now))
-    return found
-
-
-def _unkept_visit(visit: Visit, book: ClientBook, today: date, now: datetime) -> Iterable[Unkept]:
-    if visit.status == Visit.Status.DONE:
-        yield Unkept("unhappy", book, visit, visit.starts_at)
-        return
-    if visit.booked_end + UNMARKED_AFTER <= now:
-        yield Unkept("not marked", book, visit, visit.starts_at)
-        return
-    if visit.starts_at > now and (why := book.tests_due.get(visit.pk)):
-        yield Unkept("no test", book, visit, visit.starts_at, why)
-    begin, end = day_bounds(today, book.studio.zone)
-    if visit.is_set and begin <= visit.starts_at < end and (test := _unread_test(visit, book)):
-        yield Unkept("not read", book, visit, visit.starts_at, test=test)
-
-
-def _unread_test(visit: Visit, book: ClientBook) -> Visit | None:
-    """Return the newest done patch test before the visit, if nobody has read it."""
-    tests = [v for v in book.visits.values() if v.service == Service.PATCH_TEST and v.status == Visit.Status.DONE]
-    before = [test for test in tests if test.starts_at < visit.starts_at]
-    return before[-1] if before and read_as(before[-1]) == "not read" else None
-
-
-def _unkept_messages(failed: Iterable[Message], books: dict[int, ClientBook]) -> list[Unkept]:
-    found = []
-    for message in failed:
-        book = books.get(message.client_id or 0)
-        if book is not None:
-            kind = "not delivered" if message.state == State.UNDELIVERED else "unsure"
-            at = message.handed_over_at or message.ended_at or message.due_at or message.planned_from
-            visit = book.visits.get(message.visit_id or 0)
-            found.append(Unkept(kind, book, visit, at, message.reason, message))
-    return found
-
-
-def _artist(line: Unkept) -> int | None:
-    return line.visit.artist_id if line.visit else responsible(line.book)
-
-
-def _artists(matter: Matter) -> list[int | None]:
+def _artists(matter: Matter) -> list[Staff | None]:
     return [responsible(book) for book in matter.books] or [None]
-
-
-def responsible(book: ClientBook) -> int | None:
-    """Return whose client she is now: the artist of her latest visit, else of her next one."""
-    kept = [v for v in book.visits.values() if v.status in (Visit.Status.BOOKED, Visit.Status.DONE) and v.artist_id]
-    begun = [visit for visit in kept if visit.starts_at <= book.now]
-    if begun:
-        return begun[-1].artist_id
-    return kept[0].artist_id if kept else None

@@ -18,7 +18,7 @@ from django.db import DatabaseError, connection, transaction
 from aftercare import facts, introductions, letters, outbox
 from aftercare.core import delivery
 from aftercare.core.delivery import OPEN, Event, State
-from aftercare.core.timing import Reason
+from aftercare.core.timing import Occasion, Reason
 from aftercare.facts import ClientBook, Verdict
 from aftercare.letters import Letter, Sender
 from aftercare.models import Message
@@ -132,11 +132,13 @@ class _Sweep:
 
     def _introduce(self, ready: list[Letter]) -> list[Letter]:
         """Send the introductions that go ahead; return those letters whose number is introduced."""
+        self._hand_over([letter for letter in ready if letter.message.occasion == Occasion.OPT_IN])
+        ready = [letter for letter in ready if letter.message.occasion != Occasion.OPT_IN]
         firsts = {first.pair: (first, letter) for letter in reversed(ready) if (first := letter.first)}
         owed = introductions.owed([first for first, _ in firsts.values()], self.now) if firsts else {}
         if not owed:
             return ready
-        claimed = outbox.claim_these([message.pk for message in owed.values()], self.now)
+        claimed = outbox.claim_these([message.pk for message in owed.values() if message], self.now)
         self._hand_over([one for message in claimed if (one := self._introduction(message, firsts))])
         unwritten = [message for message in claimed if message.state in OPEN and message.lease_until is not None]
         self._put_back(message for message in unwritten if message.state != State.CLAIMED)

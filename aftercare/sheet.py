@@ -174,7 +174,8 @@ def test_of(visit: Visit, book: ClientBook) -> Test | None:
         return None
     if why := book.tests_due.get(visit.pk):
         return Test("missing", why=why)
-    tests = [one for one in book.visits.values() if one.service == Service.PATCH_TEST and one.starts_at < visit.starts_at]
+    every = [one for one in book.visits.values() if one.service == Service.PATCH_TEST]
+    tests = [one for one in every if one.starts_at < visit.starts_at]
     done = [one for one in tests if _is_done(one)]
     if done and _days_between(done[-1].starts_at, visit.starts_at, book.studio.zone) <= book.rules.test_valid_days:
         return Test(read_as(done[-1]), done[-1].starts_at)

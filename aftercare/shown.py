@@ -14,7 +14,7 @@ from django.utils.translation import gettext as _
 from django.utils.translation import gettext_lazy
 
 from aftercare import planning
-from aftercare.core.delivery import State
+from aftercare.core.delivery import GONE, State
 from aftercare.core.timing import Occasion, Reason, Rules
 from aftercare.models import Message
 
@@ -50,7 +50,7 @@ TROUBLE = frozenset({State.UNDELIVERED, State.UNSURE})
 
 @dataclass(frozen=True, slots=True)
 class Shown:
-    """One message as a line of a page. ``at`` is the moment that counts now: due, handed over, or when it came to rest."""
+    """One message as a line of a page. ``at`` is the moment that counts: due, handed over, or when it came to rest."""
 
     message: Message
     what: str
@@ -77,16 +77,24 @@ def show(messages: Iterable[Message], rules: Rules, may_read: Collection[int]) -
 
 def _show(message: Message, rules: Rules, reads: bool) -> Shown:
     telling = message.occasion in TELLING and not reads
+    says = message.state in GONE and not telling
     return Shown(
         message=message,
         what=_("message") if telling else str(OCCASIONS.get(message.occasion, message.occasion)),
         by=str(CHANNELS.get(message.channel, "")),
-        stands=str(STATES[message.state]),
+        stands=_stands(message),
         why=_why(message, rules, reads, telling),
-        subject="" if telling else message.subject,
-        text="" if telling else message.text,
+        # What has not left yet has no text, and its row may have been read without one.
+        subject=message.subject if says else "",
+        text=message.text if says else "",
         at=_at(message),
     )
+
+
+def _stands(message: Message) -> str:
+    if message.state == State.HANDED_OVER and message.rehearsed:
+        return _("on the pretend phone")
+    return str(STATES[message.state])
 
 
 def _why(message: Message, rules: Rules, reads: bool, telling: bool) -> str:

@@ -22,22 +22,34 @@ from studio.models import Studio
 
 log = logging.getLogger(__name__)
 
-SWEEP_SECONDS = 5  # then the next sweep begins, with a new "now", and whoever wants to stop need not wait long
+SWEEP_SECONDS = 5  # then the next round begins: with a new "now", and with the replies that came in meanwhile
 
 
 def send_due(
-    *, studio_id: int | None = None, now: datetime | None = None, stop: Callable[[], bool] | None = None
+    *, studio_id: int | None = None, now: datetime | None = None, stop: Callable[[], bool] = lambda: False
 ) -> Counter[str]:
-    """Read what came in, plan what changed, hand over what is due; return how many messages came to stand how."""
+    """Read what came in, plan what changed, hand over what is due; return how many messages came to stand how.
+
+    A round for all studios ends after some seconds, done or not; one for a single studio goes on until nothing is due.
+    """
     moment = now or clock.now()
     triage.read_waiting(moment, studio_id)
     planning.catch_up(moment, studio=None if studio_id is None else Studio.objects.get(pk=studio_id))
     outbox.expire_leases(moment)
     outbox.resolve_unsure(moment)
-    counts = sending.sweep(moment, studio_id=studio_id, stop=stop or _after(SWEEP_SECONDS))
-    if studio_id is None:
-        heartbeats.finished("sweep", now=clock.now())
+    if studio_id is not None:
+        return sending.sweep(moment, studio_id=studio_id, stop=stop)
+    end = time.monotonic() + SWEEP_SECONDS
+    counts = sending.sweep(moment, stop=lambda: stop() or time.monotonic() > end)
+    heartbeats.finished("sweep", now=clock.now())
     return counts
+
+
+def take_up() -> None:
+    """Take up what a loop that died had in hand; for the embedded loop, which is the only one, when it begins."""
+    freed = outbox.free_claimed()
+    if freed:
+        log.info("%d messages that an earlier run had claimed are due again", freed)
 
 
 def run_imports(*, now: datetime | None = None) -> int:
@@ -48,11 +60,6 @@ def run_imports(*, now: datetime | None = None) -> int:
 def poll_feeds(*, now: datetime | None = None) -> int:
     """Look at the calendars whose turn it is; return how many."""
     return bookwork.poll_due(now or clock.now())
-
-
-def _after(seconds: float) -> Callable[[], bool]:
-    end = time.monotonic() + seconds
-    return lambda: time.monotonic() > end
 
 
 def _send_due(**more: object) -> None:

@@ -10,7 +10,7 @@ from aftercare.views.health import healthz
 from aftercare.views.live import going_live
 from aftercare.views.marking import visit_after, visit_done, visit_missed, visit_unmark
 from aftercare.views.messages import messages
-from aftercare.views.morning import flag_close, flag_take, morning
+from aftercare.views.morning import flag_close, flag_reopen, flag_take, morning
 from aftercare.views.phone import phone, phone_of
 from aftercare.views.wordings import wording, wordings
 
@@ -24,6 +24,7 @@ urlpatterns = [
     path("morning", morning, name="morning"),
     path("flags/<int:flag_id>/take", flag_take, name="flag_take"),
     path("flags/<int:flag_id>/close", flag_close, name="flag_close"),
+    path("flags/<int:flag_id>/reopen", flag_reopen, name="flag_reopen"),
     path("clients", clients, name="clients"),
     path("clients/<int:client_id>", client, name="client"),
     path("clients/<int:client_id>/pause", client_pause, name="client_pause"),

@@ -75,6 +75,12 @@ def slot_of(occasion: str, kind: str, step: int, channel: str, language: str) ->
     return next((slot for slot in (*exact, Slot(occasion, "", 0, channel, spoken)) if slot in known), None)
 
 
+def slot_at(occasion: str, variant: str, channel: str, language: str) -> Slot | None:
+    """Return the slot that an address names, or None."""
+    named = (occasion, variant, channel, language)
+    return next((slot for slot in slots() if (slot.occasion, slot.variant, slot.channel, slot.language) == named), None)
+
+
 @cache
 def _known() -> frozenset[Slot]:
     return frozenset(slots())

@@ -138,13 +138,13 @@ def stand(request: HttpRequest) -> StudioRequest:
     """
     here = cast(StudioRequest, request)
     here.places = list(
-        Staff.objects.filter(user_id=request.user.pk, is_active=True)
+        Staff.objects.filter(user=here.user, is_active=True)
         .select_related("studio")
         .order_by("studio__name", "studio_id")
     )
     if not here.places:
         raise PermissionDenied(
-            _("Your sign-in does not belong to a studio. Ask the studio's owner to add you to the staff.")
+            _("Your sign-in does not belong to a studio. Ask the studio’s owner to add you to the staff.")
         )
     chosen = request.session.get(CHOSEN)
     here.staff = next((place for place in here.places if place.studio_id == chosen), here.places[0])

@@ -51,10 +51,10 @@ class MailServer:
 
 
 @contextmanager
-def smtp(folder: Path) -> Iterator[MailServer]:
-    """Run the mail server; its log survives it, so that it can be started again on the same folder."""
+def smtp(folder: Path, pause: float = 0.0) -> Iterator[MailServer]:
+    """Run the mail server, which takes ``pause`` seconds for each message; its log survives it."""
     server = MailServer(free_port(), folder / "accepted")
-    command = [sys.executable, __file__, "smtp", str(server.port), str(server.log)]
+    command = [sys.executable, __file__, "smtp", str(server.port), str(server.log), str(pause)]
     with _process(command, lambda: _listens(server.port)):
         yield server
 
@@ -141,7 +141,8 @@ def _listens(port: int) -> bool:
 class _Handler:
     """What the mail server does with a message, by the recipient's address."""
 
-    def __init__(self, log: Path) -> None:
+    def __init__(self, log: Path, pause: float) -> None:
+        self.pause = pause
         self.log = open(log, "a", encoding="ascii")  # noqa: SIM115  open as long as the process lives
 
     async def handle_RCPT(self, server: Any, session: Any, envelope: Any, address: str, options: list[str]) -> str:
@@ -158,8 +159,7 @@ class _Handler:
         kind = envelope.rcpt_tos[0].partition("-")[0]
         if kind in ("spam", "later"):
             return "554 5.7.1 Not wanted here" if kind == "spam" else "451 4.7.1 Try again later"
-        if kind == "slow":
-            await asyncio.sleep(1)
+        await asyncio.sleep(1 if kind == "slow" else self.pause)
         for line in envelope.content.split(b"\r\n\r\n")[0].splitlines():
             name, _, value = line.partition(b":")
             if name.lower() == b"x-message-reference":
@@ -171,11 +171,11 @@ class _Handler:
         return "250 OK"
 
 
-def _serve_smtp(port: int, log: Path) -> None:
+def _serve_smtp(port: int, log: Path, pause: float) -> None:
     from aiosmtpd.smtp import SMTP  # noqa: PLC0415  only this process needs it
 
     async def serve() -> None:
-        handler = _Handler(log)
+        handler = _Handler(log, pause)
         loop = asyncio.get_running_loop()
         server = await loop.create_server(lambda: SMTP(handler, hostname="mail.test"), "127.0.0.1", port)
         async with server:
@@ -185,4 +185,4 @@ def _serve_smtp(port: int, log: Path) -> None:
 
 
 if __name__ == "__main__":
-    _serve_smtp(int(sys.argv[2]), Path(sys.argv[3]))
+    _serve_smtp(int(sys.argv[2]), Path(sys.argv[3]), float(sys.argv[4]))

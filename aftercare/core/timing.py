@@ -244,7 +244,7 @@ def _is_tested(visit: Visit, calendar: Calendar) -> bool:
         if test.status == DONE:
             age = (day - calendar.dates[test.id]).days
             since = reaction is None or test.start > reaction
-            if 0 <= age <= rules.test_valid_days and test.start <= visit.start and since and not test.sign_on_test:
+            if 0 <= age <= rules.test_valid_days and test.start < visit.start and since and not test.sign_on_test:
                 return True
         elif calendar.is_booked(test) and visit.start - test.start >= timedelta(hours=rules.test_booked_hours):
             return True

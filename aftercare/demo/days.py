@@ -72,7 +72,7 @@ class Days:
         reply = receiving.receive(
             line, client.mobile, text, provider_ref=f"demo-{client.pk}-{at:%d%H%M}", received_at=at
         )
-        triage.read(reply, at)
+        triage.read(reply.pk, at)
 
 
 def _last_set(visit: Visit) -> date | None:

@@ -21,6 +21,7 @@ class AnswerForm(forms.Form):
     channel = forms.ChoiceField(label=_("Sent"), widget=forms.RadioSelect)
 
     def __init__(self, *args: Any, channels: list[tuple[str, str]], newest: str, **kwargs: Any) -> None:
-        super().__init__(*args, initial={"channel": newest or next((name for name, _words in channels), "")}, **kwargs)
+        super().__init__(*args, **kwargs)
         field: Any = self.fields["channel"]
+        field.initial = newest or next((name for name, _words in channels), "")
         field.choices = channels

@@ -9,7 +9,7 @@ from aftercare.outbox.claiming import claim, claim_these, let_go, put_back
 from aftercare.outbox.handing import Answered, Parcel, hold, journal, new_reference, settle
 from aftercare.outbox.promising import promise, replan
 from aftercare.outbox.receipts import note_receipt
-from aftercare.outbox.unsure import expire_leases, resolve_unsure
+from aftercare.outbox.unsure import expire_leases, free_claimed, resolve_unsure
 
 __all__ = [
     "Answered",
@@ -17,6 +17,7 @@ __all__ = [
     "claim",
     "claim_these",
     "expire_leases",
+    "free_claimed",
     "hold",
     "journal",
     "let_go",

@@ -37,6 +37,18 @@ def expire_leases(now: datetime) -> Counter[str]:
     return +Counter({State.PLANNED.value: len(claimed), State.UNSURE.value: len(begun)})
 
 
+def free_claimed() -> int:
+    """Free all that is claimed, whatever its lease; return how many. For when the only sender begins anew.
+
+    Should another one be at work after all, it finds that what it claimed is no longer its own, and leaves it.
+    """
+    with transaction.atomic():
+        held = Message.objects.filter(state=State.CLAIMED, lease_until__isnull=False)
+        claimed = list(rows.unlocked(held).values_list("pk", flat=True))
+        rows.move(claimed, Event.LEASE_OVER, lease_until=None)
+    return len(claimed)
+
+
 def resolve_unsure(now: datetime) -> Counter[str]:
     """Decide about unsure messages whose wait for a receipt is over; count the states.
 

@@ -10,9 +10,11 @@ import phonenumbers
 from babel.dates import format_date
 from django import template
 from django.template.context import Context
-from django.utils.translation import get_language, gettext as _
+from django.utils.translation import get_language
+from django.utils.translation import gettext as _
 
 from aftercare.core import say
+from aftercare.shown import OCCASIONS
 
 register = template.Library()
 
@@ -55,9 +57,11 @@ def span(length: timedelta | int | None) -> str:
     if minutes < 60:
         return _("%(n)s min") % {"n": minutes}
     if minutes < 48 * 60:
-        return _("%(h)s h %(min)02d") % {"h": minutes // 60, "min": minutes % 60} if minutes % 60 else _("%(h)s h") % {
-            "h": minutes // 60
-        }
+        return (
+            _("%(h)s h %(min)02d") % {"h": minutes // 60, "min": minutes % 60}
+            if minutes % 60
+            else _("%(h)s h") % {"h": minutes // 60}
+        )
     return _("%(n)s days") % {"n": minutes // (24 * 60)}
 
 
@@ -106,3 +110,9 @@ def number(context: Context, e164: str) -> str:
 def kind(name: str) -> str:
     """Show a wording's kind in words: ``full_set`` is a full set."""
     return name.replace("_", " ")
+
+
+@register.filter
+def occasion(name: str) -> str:
+    """Show an occasion in words."""
+    return str(OCCASIONS.get(name, name))

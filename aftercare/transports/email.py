@@ -36,11 +36,14 @@ class Email(Transport):
 
     name: ClassVar[str] = "email"
     channels: ClassVar[frozenset[str]] = frozenset({"email"})
-    patience = 180  # seconds: seven answers of a slow server at 20 seconds each, and some
 
-    def __init__(self, *, backend: str | None = None, from_address: str = "", **options: Any) -> None:
+    # Two minutes are six answers of a server that is slow with each of them.
+    def __init__(
+        self, *, backend: str | None = None, from_address: str = "", patience: int = 120, **options: Any
+    ) -> None:
+        self.patience = patience
         self.backend: BaseEmailBackend = get_connection(backend, **options)
-        self.from_address = from_address
+        self.from_address = parseaddr(from_address or EmailMessage().from_email)[1]  # else Django's own default
         self.is_open = False
 
     def send(self, batch: Sequence[Outgoing]) -> Iterator[Outcome]:
@@ -82,7 +85,7 @@ class Email(Transport):
         email = EmailMessage(
             subject=" ".join(outgoing.subject.split()),
             body=outgoing.text,
-            from_email=formataddr((outgoing.sender_name, sender)) if sender else None,
+            from_email=formataddr((outgoing.sender_name, sender)),
             to=[outgoing.address],
             connection=self.backend,
             headers={

@@ -28,6 +28,7 @@ BUSY = (State.READING, State.WRITING)
 WAITS = (State.PREVIEW, State.FAILED)
 MOMENT = re.compile(r"\d{4}-\d\d-\d\dT\d\d:\d\d:\d\dZ")
 LATEST = 8  # files shown
+MOST = 100  # bad fields, and unknown names, on one page: more of them have one cause
 LOOK_AGAIN = 2  # seconds after which the page of a file that is worked on is fetched again
 HEALTH = ("sensitive", "wears_lenses")  # columns of the book that are health notes
 
@@ -67,7 +68,7 @@ def book_file(request: StudioRequest, file_id: int) -> HttpResponseBase:
 def book_file_names(request: StudioRequest, file_id: int) -> HttpResponseBase:
     """Keep what the unknown service names stand for, and read the file again."""
     file = _file_or_404(request, file_id)
-    form = NamesForm(request.POST, names=file.result.get("unknown_services", []))
+    form = NamesForm(request.POST, names=_unknown(file))
     if form.is_valid():
         for name, choice in form.kinds().items():
             records.save_service_name(
@@ -149,7 +150,9 @@ def _shown(
         "file": file,
         "busy": file.state in BUSY,
         "result": result,
-        "names": NamesForm(names=result.get("unknown_services", [])),
+        "names": NamesForm(names=_unknown(file)),
+        "bad": bad[:MOST],
+        "more_bad": max(0, len(bad) - MOST),
         "whole": whole or WholeForm(initial={"whole_from": file.whole_from, "whole_to": file.whole_to}),
         "confirm": confirm or ConfirmForm(bad=len(bad)),
         "nothing": not _would_change(result),
@@ -158,6 +161,11 @@ def _shown(
     if shown["busy"]:
         response["Refresh"] = str(LOOK_AGAIN)
     return response
+
+
+def _unknown(file: BookFile) -> list[str]:
+    """The service names to be asked about now; once they are known the file is read again, and asks on."""
+    return [str(name) for name in file.result.get("unknown_services", [])][:MOST]
 
 
 def _would_change(result: dict[str, Any]) -> bool:

@@ -24,9 +24,7 @@ def clients(request: StudioRequest) -> HttpResponse:
     found = _found(access.clients(request), asked)
     shown = Paginator(found, PER_PAGE).get_page(request.GET.get("page"))
     ids = [client.pk for client in shown]
-    return render(
-        request, "aftercare/clients.html", {"shown": shown, "asked": asked, "visits": _nearest(ids, request)}
-    )
+    return render(request, "aftercare/clients.html", {"shown": shown, "asked": asked, "visits": _nearest(ids, request)})
 
 
 def _found(rows: QuerySet[Client], asked: str) -> QuerySet[Client]:
@@ -40,8 +38,12 @@ def _found(rows: QuerySet[Client], asked: str) -> QuerySet[Client]:
 
 def _nearest(ids: list[int], request: StudioRequest) -> dict[int, dict[str, object]]:
     """Return for each client the start of her last done and of her next booked visit. One query."""
-    rows = Visit.objects.filter(client__in=ids).values("client").annotate(
-        last=Max("starts_at", filter=Q(status=Visit.Status.DONE)),
-        next=Min("starts_at", filter=Q(status=Visit.Status.BOOKED, starts_at__gte=request.now)),
+    rows = (
+        Visit.objects.filter(client__in=ids)
+        .values("client")
+        .annotate(
+            last=Max("starts_at", filter=Q(status=Visit.Status.DONE)),
+            next=Min("starts_at", filter=Q(status=Visit.Status.BOOKED, starts_at__gte=request.now)),
+        )
     )
     return {row["client"]: row for row in rows}

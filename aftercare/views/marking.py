@@ -26,7 +26,8 @@ def visit_done(request: StudioRequest, visit_id: int) -> HttpResponseBase:
     """Mark a visit done, or correct what was written of it."""
     visit = visit_or_404(request, visit_id)
     last_set = _last_set(visit)
-    form = DoneForm(request.POST or None, visit=visit, last_set=last_set)
+    health = request.may.read_health(visit.client)
+    form = DoneForm(request.POST or None, visit=visit, last_set=last_set, health=health)
     if request.method == "POST" and form.writes(lambda _clean: _mark(request, visit, form)):
         planning.plan_clients([visit.client_id], request.now)
         return redirect("visit_after", visit.pk)

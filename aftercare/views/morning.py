@@ -12,10 +12,10 @@ from django.views.decorators.http import require_http_methods, require_POST
 from aftercare import matters, planning
 from aftercare.forms.matters import CloseForm
 from aftercare.models import Flag
-from aftercare.morning import MorningList, morning_list
+from aftercare.morning import Matter, MorningList, morning_list
 from aftercare.sheet import reads_health
+from aftercare.views.errors import tell
 from studio.access import StudioRequest, page
-from studio.models import Staff
 
 ALL = "all"
 
@@ -29,29 +29,31 @@ def morning(request: StudioRequest) -> HttpResponse:
     everything = morning_list(request.studio, request.now)
     if not request.may.treat:
         return render(request, "aftercare/morning.html", _for_the_desk(everything))
-    chosen = request.GET.get("artist", "")
-    others = list(request.studio.staff.filter(is_artist=True, is_active=True)) if request.may.own else []
-    found = _chosen(request, everything, chosen, others)
+    chosen = _chosen(request, everything)
+    own = chosen == str(request.staff.pk)
+    found = everything if chosen == ALL else everything.of(int(chosen), nobodys=request.may.own and own)
     context = {
         "found": found,
-        "matters": [matter for matter in found.matters if _reads(request.staff, matter.books)],
+        "matters": [matter for matter in found.matters if _reads(request, matter)],
         "unkept": found.unkept,
         "elsewhere": len(everything) - len(found) if request.may.own else 0,
-        "artists": others,
+        "artists": [(str(artist.pk), artist.name) for artist in everything.artists] if request.may.own else [],
         "chosen": chosen,
-        "all": chosen == ALL or (request.may.own and not request.staff.is_artist and not chosen),
+        "own": own,
         "waiting": 0,
     }
     return render(request, "aftercare/morning.html", context)
 
 
-def _chosen(request: StudioRequest, everything: MorningList, chosen: str, others: list[Staff]) -> MorningList:
+def _chosen(request: StudioRequest, everything: MorningList) -> str:
+    """Return whose list it is: hers, to the owner that of whom she chose, or all (also where she treats nobody)."""
+    own = str(request.staff.pk)
     if not request.may.own:
-        return everything.of(request.staff, nobodys=False)
-    if chosen == ALL or (not chosen and not request.staff.is_artist):
-        return everything
-    other = next((staff for staff in others if str(staff.pk) == chosen), None)
-    return everything.of(other, nobodys=False) if other else everything.of(request.staff, nobodys=True)
+        return own
+    asked = request.GET.get("artist", "")
+    if asked == own or asked in {str(artist.pk) for artist in everything.artists}:
+        return asked
+    return own if request.staff.is_artist and asked != ALL else ALL
 
 
 def _for_the_desk(everything: MorningList) -> dict[str, object]:
@@ -61,12 +63,12 @@ def _for_the_desk(everything: MorningList) -> dict[str, object]:
         "matters": [],
         "unkept": [line for line in everything.unkept if line.kind in about_booking],
         "waiting": len(everything.matters),
-        "all": True,
+        "chosen": ALL,
     }
 
 
-def _reads(staff: Staff, books: object) -> bool:
-    return staff.is_owner or any(reads_health(staff, book) for book in books)  # type: ignore[attr-defined]
+def _reads(request: StudioRequest, matter: Matter) -> bool:
+    return request.may.own or any(reads_health(request.staff, book) for book in matter.books)
 
 
 @require_POST
@@ -77,7 +79,7 @@ def flag_take(request: StudioRequest, flag_id: int) -> HttpResponseBase:
     try:
         matters.take(flag, by=request.staff, now=request.now)
     except ValidationError as error:
-        messages.error(request, " ".join(error.messages))
+        tell(request, error)
     else:
         messages.success(request, _("You have this. It stays on the list until you close it."))
     return redirect("morning")
@@ -99,6 +101,21 @@ def flag_close(request: StudioRequest, flag_id: int) -> HttpResponseBase:
         return redirect("morning")
     replies = flag.replies.select_related("line").order_by("received_at", "pk")
     return render(request, "aftercare/flag_close.html", {"form": form, "flag": flag, "replies": replies})
+
+
+@require_POST
+@page("artist")
+def flag_reopen(request: StudioRequest, flag_id: int) -> HttpResponseBase:
+    """Put a closed matter back on the list; what was written on closing stays with it."""
+    flag = _flag_or_404(request, flag_id)
+    try:
+        matters.reopen(flag)
+    except ValidationError as error:
+        tell(request, error)
+    else:
+        planning.plan_clients([client.pk for client in flag.clients.all()], request.now)
+        messages.success(request, _("Open again."))
+    return redirect("morning")
 
 
 def _flag_or_404(request: StudioRequest, flag_id: int) -> Flag:

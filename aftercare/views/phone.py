@@ -45,9 +45,7 @@ def phone_of(request: StudioRequest, client_id: int) -> HttpResponseBase:
     if request.method == "POST" and form.is_valid():
         _come_in(request, her, form.cleaned_data["channel"], form.cleaned_data["text"])
         return redirect(f"{reverse('phone_of', args=[her.pk])}#answer")
-    said = card.conversation(
-        card.replies_of(her), shown.show(messages, facts.rules_of(request.studio), {her.pk})
-    )
+    said = card.conversation(card.replies_of(her), shown.show(messages, facts.rules_of(request.studio), {her.pk}))
     return render(request, "aftercare/phone_of.html", {"client": her, "said": said, "form": form})
 
 

@@ -20,7 +20,8 @@ from aftercare.core.wordcheck import Problem, blocks_saving
 from aftercare.forms.wordings import WordingForm
 from aftercare.models import Wording
 from aftercare.versions import Slot
-from aftercare.wording import Words, WordingError, compose, longest, problems
+from aftercare.views.errors import tell
+from aftercare.wording import WordingError, Words, compose, longest, problems
 from studio.access import StudioRequest, page
 from studio.models import Studio
 from studio.models.people import LANGUAGES
@@ -71,7 +72,7 @@ def wordings(request: StudioRequest) -> HttpResponse:
 @page("owner")
 def wording(request: StudioRequest, occasion: str, variant: str, channel: str, language: str) -> HttpResponseBase:
     """Show one wording with its preview and check; save a new version, or put an earlier one back."""
-    slot = next((s for s in versions.slots() if (s.occasion, s.variant, s.channel, s.language) == (occasion, variant, channel, language)), None)
+    slot = versions.slot_at(occasion, variant, channel, language)
     if slot is None:
         raise Http404
     history = versions.history(request.studio, slot)
@@ -118,9 +119,7 @@ def _problems(slot: Slot, words: Words) -> tuple[Problem, ...]:
 
 def _save(request: StudioRequest, slot: Slot, form: WordingForm, words: Words) -> bool:
     saved = form.writes(
-        lambda clean: versions.save(
-            request.studio, slot, words, by=request.staff, now=request.now, seen=clean["seen"]
-        )
+        lambda clean: versions.save(request.studio, slot, words, by=request.staff, now=request.now, seen=clean["seen"])
     )
     if saved:
         messages.success(request, _("Saved. It is in force for every message that has not left yet."))
@@ -135,13 +134,16 @@ def _restore(request: StudioRequest, slot: Slot, history: list[Wording]) -> Http
     if row is None and wanted != "first":
         raise Http404
     if words.body and blocks_saving(_problems(slot, words)):
-        messages.error(request, _("That version does not stand up to today’s check: copy it into the text above, mend it and save it."))
+        messages.error(
+            request,
+            _("That version does not stand up to today’s check: copy it into the text above, mend it and save it."),
+        )
         return redirect(request.path)
     try:
         seen = history[0].version if history else 0
         versions.save(request.studio, slot, words, by=request.staff, now=request.now, seen=seen)
     except ValidationError as error:
-        messages.error(request, " ".join(error.messages))
+        tell(request, error)
     else:
         messages.success(request, _("Put back. It is in force for every message that has not left yet."))
     return redirect(request.path)
@@ -150,10 +152,8 @@ def _restore(request: StudioRequest, slot: Slot, history: list[Wording]) -> Http
 def _preview(studio: Studio, slot: Slot, words: Words) -> Preview | None:
     """Fill it in with the longest names there are, in this studio's own name; None where it cannot be."""
     try:
-        filled = [
-            compose(words, facts)
-            for facts in _of_studio(studio, longest(slot.occasion, slot.kind, slot.step, slot.channel, slot.language, words))
-        ]
+        every = longest(slot.occasion, slot.kind, slot.step, slot.channel, slot.language, words)
+        filled = [compose(words, facts) for facts in _of_studio(studio, every)]
     except WordingError:
         return None
     if slot.channel != "sms":

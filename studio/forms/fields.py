@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable
-from datetime import date, datetime, time
+from datetime import UTC, date, datetime, time
 from functools import cache
 from typing import Any, TypeVar
 from zoneinfo import ZoneInfo, available_timezones
@@ -99,7 +99,7 @@ class Hour(forms.TimeField):
 
 
 def moment(day: date, hour: time, zone: ZoneInfo, *, field: str) -> datetime:
-    """The moment of a day and hour on the wall clock; of an hour that comes twice, the first (RFC 5545, 3.3.5).
+    """The moment, in UTC, of an hour on the wall clock; where it comes twice that day, the first (RFC 5545, 3.3.5).
 
     Raises ValidationError on ``field`` for an hour that the clocks skip: a person at a form can be asked.
     """
@@ -109,7 +109,7 @@ def moment(day: date, hour: time, zone: ZoneInfo, *, field: str) -> datetime:
         raise ValidationError(
             {field: _("The clocks go forward over this hour, so it does not exist that day: write another.")}
         )
-    return local
+    return local.astimezone(UTC)  # two aware times of one zone would be compared by the clock's face
 
 
 def zones(*, blank: str = "", also: str = "") -> list[tuple[str, Any]]:

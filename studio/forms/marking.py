@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from decimal import Decimal
-from typing import Any
+from typing import Any, cast
 
 from django import forms
 from django.core.exceptions import ValidationError
@@ -75,8 +75,8 @@ class DoneForm(RecordForm):
     primer = forms.CharField(label=_("Primer"), required=False, max_length=60)
     note = forms.CharField(label=_("Note"), required=False, widget=forms.Textarea(attrs={"rows": 2}))
 
-    def __init__(self, *args: Any, visit: Visit, last_set: Visit | None, **kwargs: Any) -> None:
-        super().__init__(*args, initial=_initial(visit, last_set), **kwargs)
+    def __init__(self, data: Any = None, *, visit: Visit, last_set: Visit | None, health: bool) -> None:
+        super().__init__(data, initial=_initial(visit, last_set))
         self.visit = visit
         self.studio: Studio = visit.studio
         for name, services in _ASKED.items():
@@ -85,8 +85,11 @@ class DoneForm(RecordForm):
         if visit.service not in SETS or last_set is None:  # there was no set to look at
             del self.fields["share"], self.fields["share_exact"]
             self.fields.pop("outgrown", None)
+        if not health:  # what she may not read she does not write over
+            del self.fields["note"]
         if "adhesive" in self.fields:
-            self.fields["adhesive"].choices = _adhesives(visit)  # type: ignore[attr-defined]  it is a ChoiceField
+            choice: Any = self.fields["adhesive"]
+            choice.choices = _adhesives(visit)
         else:
             del self.fields["new_product"], self.fields["new_lot"]
 
@@ -119,7 +122,7 @@ class DoneForm(RecordForm):
             used["adhesive"] = adhesive
         if "share" in self.fields:
             used["share_left"], used["share_seen"] = self._share()
-        return UsedFields(**used)  # type: ignore[typeddict-item]  the names above are its own
+        return cast(UsedFields, used)
 
     def _share(self) -> tuple[Decimal | None, str]:
         answer = self.cleaned_data["share"]

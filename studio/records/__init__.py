@@ -26,7 +26,7 @@ from studio.records.settings import (
     save_service_name,
     save_studio,
 )
-from studio.records.staff import give_sign_in, save_staff, take_sign_in
+from studio.records.staff import give_sign_in, new_password, save_staff, take_sign_in
 from studio.records.visits import (
     UsedFields,
     VisitFields,
@@ -49,6 +49,7 @@ __all__ = [
     "mark_done",
     "mark_missed",
     "merge",
+    "new_password",
     "pause",
     "record_reaction",
     "record_test_result",

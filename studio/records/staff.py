@@ -54,6 +54,11 @@ def save_staff(
     return row
 
 
+def new_password() -> str:
+    """Make a password that can be read out and typed on a phone: twelve signs, none like another, about 59 bits."""
+    return "-".join("".join(secrets.choice(_SIGNS) for _sign in range(4)) for _group in range(3))
+
+
 @transaction.atomic
 def give_sign_in(*, staff: Staff, email: str, by: Staff | None, now: datetime) -> tuple[User, str]:
     """Make her account, or a new password for it; return it with the one-time password, which is stored nowhere.
@@ -71,7 +76,7 @@ def give_sign_in(*, staff: Staff, email: str, by: Staff | None, now: datetime) -
     user = row.user or User(is_active=True)
     if User.objects.filter(email=email).exclude(pk=user.pk).exists():
         raise ValidationError({"email": _("This address has an account already: use another address.")})
-    password = "-".join("".join(secrets.choice(_SIGNS) for _sign in range(4)) for _group in range(3))
+    password = new_password()
     user.email, user.name, user.is_active, user.one_time_password = email, row.name, True, True
     user.set_password(password)
     user.save()

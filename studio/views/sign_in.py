@@ -14,7 +14,8 @@ from django.core.exceptions import BadRequest, ValidationError
 from django.http import Http404, HttpRequest, HttpResponse
 from django.shortcuts import redirect
 from django.urls import reverse_lazy
-from django.utils.translation import gettext, gettext_lazy as _
+from django.utils.translation import gettext
+from django.utils.translation import gettext_lazy as _
 from django.views.decorators.http import require_POST
 
 from studio import access
@@ -37,7 +38,8 @@ class SignInForm(AuthenticationForm):
     def __init__(self, request: Any = None, *args: Any, **kwargs: Any) -> None:
         super().__init__(request, *args, **kwargs)
         self.fields["username"].label = _("E-mail")
-        self.fields["username"].widget.input_type = "email"  # type: ignore[attr-defined]  a text input's
+        widget: Any = self.fields["username"].widget
+        widget.input_type = "email"
 
     def clean(self) -> dict[str, Any]:
         key = _key(self.request, str(self.data.get("username", "")))

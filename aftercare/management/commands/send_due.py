@@ -6,8 +6,10 @@ import json
 import signal
 import threading
 from argparse import ArgumentParser
+from collections import Counter
 from collections.abc import Iterator
 from contextlib import contextmanager
+from datetime import datetime
 from typing import Any
 
 from django.core.management.base import BaseCommand
@@ -15,6 +17,7 @@ from django.core.management.base import BaseCommand
 from aftercare import tasks
 from aftercare.core.delivery import State
 from aftercare.management.arguments import add_now, add_studio, moment, studio_named
+from studio.models import Studio
 
 SHOWN = (State.HANDED_OVER, State.PLANNED, State.WITHHELD, State.WITHDRAWN, State.UNDELIVERED, State.UNSURE)
 
@@ -30,13 +33,19 @@ class Command(BaseCommand):
         add_now(parser)
 
     def handle(self, *args: Any, **options: Any) -> None:
-        studio = studio_named(options["studio"])
+        counts: Counter[str] = Counter()
+        try:
+            counts = self._sweep(studio_named(options["studio"]), moment(options["now"]))
+        finally:  # the promised object is printed whatever happens
+            self.stdout.write(json.dumps({state.value: counts[state.value] for state in SHOWN}))
+
+    def _sweep(self, studio: Studio, now: datetime | None) -> Counter[str]:
         self.stderr.write(f"{studio.name}{' (in rehearsal)' if studio.in_rehearsal else ''}: sending what is due …")
         stop = threading.Event()
         with _ending(stop):
-            counts = tasks.send_due(studio_id=studio.pk, now=moment(options["now"]), stop=stop.is_set)
+            counts = tasks.send_due(studio_id=studio.pk, now=now, stop=stop.is_set)
         self.stderr.write("Stopped; the rest stays due." if stop.is_set() else "Nothing more is due.")
-        self.stdout.write(json.dumps({state.value: counts[state.value] for state in SHOWN}))
+        return counts
 
 
 @contextmanager

@@ -99,6 +99,8 @@ def visits_of(draw: st.DrawFn, day: date, zone: ZoneInfo, now: datetime) -> list
         fraction = timedelta(seconds=draw(st.sampled_from((0, 0, 0, 0.4, 59.9))))
         on = draw(st.sampled_from(dates))
         start = datetime.combine(on, time(minute // 60, minute % 60), zone).astimezone(UTC) + fraction
+        if draw(st.integers(0, 9)) == 0:
+            start = draw(st.sampled_from([now, *(visit.start for visit in found)]))
         end = start + timedelta(minutes=draw(st.sampled_from((15, 75, 180, 1500))))
         heard_days = draw(st.sampled_from((0, 0, 0, 0.5, 1, 2, 7, 30, 300)))
         found.append(

@@ -103,6 +103,10 @@ def test_hours_that_a_fold_runs_through_are_open_both_times() -> None:
     assert opening(utc("2027-11-07 05:45"), Hours(60, 90), NEW_YORK) == utc("2027-11-07 06:00")
 
 
+def test_hours_that_lie_wholly_in_a_fold_open_twice() -> None:
+    assert opening(utc("2027-11-07 05:45"), Hours(75, 90), NEW_YORK) == utc("2027-11-07 06:15")  # 01:15 EST
+
+
 def test_hours_that_close_within_a_fold_open_again_as_the_clock_is_put_back() -> None:
     beirut = ZoneInfo("Asia/Beirut")  # on 2027-10-31 at 00:00 EEST it is 23:00 EET of the day before once more
 

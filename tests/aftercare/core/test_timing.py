@@ -229,6 +229,14 @@ def test_the_first_done_set_after_a_reaction_is_checked_three_times() -> None:
     assert {key for key in found if key[0] in "12"} == {"1 check 1", "1 check 2", "1 check 3", "2 check 1"}
 
 
+def test_a_set_that_began_at_the_very_moment_of_a_reaction_is_not_after_it() -> None:
+    same, later = visit(1, "fill", "done", "2027-06-01 13:00"), visit(2, "fill", "done", "2027-06-10 13:00")
+
+    found = planned([OLD_SET, same, later], "2027-06-10 14:20", "check", client=replace(MIA, reactions=(same.start,)))
+
+    assert {key for key in found if key[0] in "12"} == {"1 check 1", "2 check 1", "2 check 2", "2 check 3"}
+
+
 def test_a_planned_time_that_is_jumped_over_means_the_first_that_exists() -> None:
     rules = Rules(at=150, hours=Hours(0, 1440))  # 02:30
     booked = visit(1, "lift", "booked", "2027-03-17 18:00")
@@ -318,3 +326,9 @@ def test_fractions_of_a_second_are_dropped() -> None:
     [care, _] = timing.plan(MIA, [done], DEFAULTS, utc("2027-06-10 14:10:00.700"))
 
     assert (care.due, care.no_later_than) == (utc("2027-06-10 14:30"), utc("2027-06-11 14:00"))
+
+
+def test_a_visit_that_starts_within_the_present_second_is_ahead_no_more() -> None:
+    booked = replace(visit(1, "lift", "booked", "2027-06-10 13:00"), start=utc("2027-06-10 13:00:00.900"))
+
+    assert planned([booked], "2027-06-10 13:00:00.100") == {}

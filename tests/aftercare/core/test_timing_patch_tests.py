@@ -102,11 +102,20 @@ def test_a_done_test_answers_for_180_days(start: str, due: bool) -> None:
     assert is_due(done_test(start)) is due
 
 
+def test_a_done_test_of_the_same_date_answers_only_where_it_came_before_the_visit() -> None:
+    booked = replace(BOOKED, start=utc("2027-08-20 13:00"))
+
+    assert not is_due(done_test("2027-08-20 08:00"), booked=booked)
+    assert is_due(done_test("2027-08-20 13:00"), booked=booked)
+
+
 def test_a_done_test_with_a_sign_on_record_answers_nothing() -> None:
     assert is_due(done_test("2027-08-01 09:00", sign=True))
 
 
-@pytest.mark.parametrize(("start", "due"), [("2027-06-15 11:59", True), ("2027-06-15 12:01", False)])
+@pytest.mark.parametrize(
+    ("start", "due"), [("2027-06-15 11:59", True), ("2027-06-15 12:00", True), ("2027-06-15 12:01", False)]
+)
 def test_a_done_test_must_be_since_the_reaction(start: str, due: bool) -> None:
     assert is_due(RECENT_SET, done_test(start), client=RELEASED_TO_BE_TESTED) is due
 

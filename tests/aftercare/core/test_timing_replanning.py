@@ -63,6 +63,14 @@ def test_a_visit_that_moves_before_anything_has_gone_is_planned_anew_in_place() 
     }
 
 
+def test_a_visit_that_moves_closer_than_its_new_aim_is_planned_from_now() -> None:
+    standing = waiting(timing.plan(MIA, [MOVED], DEFAULTS, utc("2027-06-01 09:00")))
+
+    found = planned([BOOKED], "2027-06-08 12:00", standing=standing)
+
+    assert found == {"1 prepare 0": "2027-06-08 12:00", "1 prepare 1": "2027-06-09 16:00"}
+
+
 def test_a_visit_that_moves_after_its_messages_had_gone_is_told_of_once_more() -> None:
     standing = gone(only(first_plan(), Occasion.PREPARE, 0) + only(first_plan(), Occasion.PATCH_TEST, 0))
 

@@ -52,6 +52,18 @@ def test_a_claimed_message_whose_sender_died_is_simply_due_again(mia: Client) ->
     assert [message.pk for message in outbox.claim(NOW, 10)] == [made.pk]
 
 
+def test_the_only_sender_takes_up_at_once_what_an_earlier_run_had_claimed(mia: Client, line: Line) -> None:
+    make_message(mia)
+    begun = begin(line)
+    made = make_message(mia)
+    outbox.claim(NOW, 10)
+
+    assert outbox.free_claimed() == 1
+
+    assert [message.pk for message in outbox.claim(NOW, 10)] == [made.pk]
+    assert Message.objects.get(pk=begun[0].message.pk).state == "handing_over"
+
+
 def test_one_that_was_handing_over_is_unsure_and_says_why(mia: Client, line: Line) -> None:
     make_message(mia)
     begin(line)

@@ -166,10 +166,14 @@ def test_it_is_written_in_the_studios_name_and_asks_machines_not_to_answer() -> 
     assert message.get_content().strip() == "Mañana a las 14:30.\n.\nAda"
 
 
-def test_a_line_without_an_address_writes_from_the_services_own() -> None:
-    message = written(Outgoing(reference="abc", channel="email", address="mia@example.org", sender_name="W", text="Hi"))
+def test_a_line_without_an_address_writes_from_the_services_own_in_the_studios_name(
+    settings: pytest.FixtureRequest,
+) -> None:
+    settings.DEFAULT_FROM_EMAIL = "The service <service@example.org>"  # type: ignore[attr-defined]  # pytest-django's
+    outgoing = Outgoing(reference="abc", channel="email", address="mia@example.org", sender_name="Birch", text="Hi")
 
-    assert message["From"].addresses[0].addr_spec == "fallback@example.org"
+    assert written(outgoing)["From"] == "Birch <fallback@example.org>"
+    assert Email(backend=MEMORY).from_address == "service@example.org"
 
 
 class Provider(BaseHTTPRequestHandler):

@@ -1,43 +1,5 @@
-"""A studio, another one, and ways in."""
+"""Pages: a studio on a morning, and ways in."""
 
-from __future__ import annotations
+from tests.pages import as_, cast, morning_cast, quick_sign_in, quiet_static, strangers
 
-from collections.abc import Callable
-
-import pytest
-from django.test import Client as Browser
-
-from studio.models import Staff
-from tests.aftercare.views import cast as casting
-from tests.aftercare.views.cast import Cast
-
-
-@pytest.fixture
-def cast(db: None) -> Cast:
-    """A studio with its staff and no clients."""
-    return casting.make()
-
-
-@pytest.fixture
-def morning_cast(cast: Cast) -> Cast:
-    """The same with one of everything."""
-    return casting.full_morning(cast)
-
-
-@pytest.fixture
-def strangers(db: None) -> Cast:
-    """Another studio, just as full."""
-    return casting.full_morning(casting.make("larkhill", "Larkhill Lashes"))
-
-
-@pytest.fixture
-def as_(db: None) -> Callable[[Staff], Browser]:
-    """Sign someone in."""
-
-    def sign_in(staff: Staff) -> Browser:
-        assert staff.user is not None
-        browser = Browser()
-        browser.force_login(staff.user)
-        return browser
-
-    return sign_in
+__all__ = ["as_", "cast", "morning_cast", "quick_sign_in", "quiet_static", "strangers"]

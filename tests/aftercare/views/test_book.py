@@ -157,6 +157,26 @@ def test_the_preview_tells_the_front_desk_that_a_health_note_changes_but_not_how
     assert (change["before"], change["after"]) == ("…", "…")
 
 
+def test_the_preview_speaks_of_hours_on_the_studios_wall_clock_and_of_yes_and_no() -> None:
+    owner = sign_in(make_staff(make_studio(), "Olive", is_owner=True))
+    confirm(owner, upload(owner, TWO))
+    file = upload(owner, TWO.replace(",yes,", ",no,").replace("2031-07-01T10:00", "2031-07-01T12:00"))
+
+    answer = owner.get(reverse("book_file", args=[file.pk]))
+
+    changes = {one["field"]: (one["before"], one["after"]) for one in answer.context["result"]["changes"]}
+    assert changes == {"sensitive": ("yes", "no"), "starts_at": ("2031-07-01 10:00", "2031-07-01 12:00")}
+
+
+def test_a_file_of_nothing_but_bad_rows_is_shown_in_part_and_counted_in_full(desk: Browser) -> None:
+    rows = "".join(f"V{number},C{number},Ida,12,,fill,2031-07-03T10:00\n" for number in range(103))
+
+    shown = page(desk, upload(desk, HEAD + rows))
+
+    assert "103 fields that cannot be used" in shown
+    assert "And 3 more." in shown
+
+
 def test_a_file_over_20_mb_is_refused_with_the_cure(desk: Browser) -> None:
     answer = desk.post(reverse("book"), {"file": SimpleUploadedFile("book.csv", b"x" * (LARGEST + 1))})
 

@@ -1,15 +1,19 @@
 """A studio on a morning, for the tests of pages: it is always between seven and eight there.
 
-Ada is the artist, Noor another one, Olga the owner, Dee the front desk. Mia replies, Zoe opted out. Numbers are from the
-range kept for fiction in North America (555-01xx).
+Ada is the artist, Noor another one, Olga the owner, Dee the front desk. Mia replies, Zoe opted out. Numbers are from
+the range kept for fiction in North America (555-01xx).
 """
 
 from __future__ import annotations
 
 from dataclasses import dataclass, field
 from datetime import UTC, datetime, timedelta
+from functools import cache
 from itertools import count
 from typing import Any
+
+from django.conf import settings
+from django.contrib.auth.hashers import make_password
 
 from aftercare import planning
 from aftercare.core.delivery import State
@@ -72,7 +76,7 @@ class Cast:
 
     def plan(self) -> None:
         """Plan everybody as things stand."""
-        planning.catch_up(self.now, studio=self.studio)
+        planning.plan_studio(self.studio, self.now)
 
     def gone(self, her: Client, visit: Visit | None, occasion: str, at: datetime, **fields: Any) -> Message:
         """Set a message of hers to one that was delivered at ``at``; make it where planning made none."""
@@ -134,11 +138,16 @@ def make(slug: str = "wrenfield", name: str = "Wrenfield Lash Room", *, now: dat
         for who, roles in people.items()
     }
     glue = Adhesive.objects.create(studio=studio, product="Birch 4", lot="0226")
-    return Cast(now, studio, glue=glue, **staff)
+    return Cast(now, studio, staff["olga"], staff["ada"], staff["noor"], staff["dee"], glue)
 
 
 def _user(email: str) -> User:
-    return User.objects.create_user(email, PASSWORD)
+    return User.objects.create(email=email, password=_hashed(settings.PASSWORD_HASHERS[0]))
+
+
+@cache
+def _hashed(_hasher: str) -> str:
+    return make_password(PASSWORD)  # once: it is made to take long
 
 
 def full_morning(cast: Cast) -> Cast:

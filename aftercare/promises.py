@@ -1,0 +1,119 @@
+"""Promises not kept: a patch test that is missing or was not read, a message that did not arrive, a visit left open.
+
+Reads, never writes.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from datetime import date, datetime, timedelta
+
+from django.db.models import Q, QuerySet
+
+from aftercare.core.delivery import State
+from aftercare.core.timing import Occasion
+from aftercare.facts import ClientBook
+from aftercare.models import Message
+from aftercare.sheet import day_bounds, read_as
+from studio.models import Service, Staff, Studio, Visit
+
+KINDS = ("no test", "not read", "not delivered", "unsure", "not marked", "unhappy")  # worst first
+SAFETY = (Occasion.CARE, Occasion.CHECK, Occasion.PATCH_TEST, Occasion.ANSWER)
+AHEAD = timedelta(hours=72)  # a patch test is missed from here on
+UNMARKED_AFTER = timedelta(minutes=30)
+BEHIND = timedelta(days=14)  # unmarked visits, failed messages and unread tests older than that are on the cards only
+UNHAPPY_FOR = timedelta(days=3)
+
+
+@dataclass(frozen=True, slots=True)
+class Unkept:
+    """A promise not kept, of one of the KINDS, about a visit or a message."""
+
+    kind: str
+    book: ClientBook
+    visit: Visit | None
+    at: datetime
+    why: str = ""
+    message: Message | None = None
+    test: Visit | None = None
+
+    @property
+    def artist(self) -> Staff | None:
+        """Whose line it is."""
+        return self.visit.artist if self.visit else responsible(self.book)
+
+
+def visits_to_look_at(studio: Studio, now: datetime) -> QuerySet[Visit]:
+    """Return the visits about which something may not have been kept."""
+    booked, done = Q(status=Visit.Status.BOOKED), Q(status=Visit.Status.DONE)
+    near = booked & Q(starts_at__lte=now + AHEAD)
+    unhappy = done & Q(mirror_check=Visit.MirrorCheck.UNHAPPY, starts_at__gte=now - UNHAPPY_FOR)
+    return Visit.objects.filter(near | unhappy, studio=studio, starts_at__gte=now - BEHIND).order_by()
+
+
+def failed(now: datetime) -> Q:
+    """Return what picks the messages that matter and did not arrive, or may not have."""
+    states = [State.UNDELIVERED, State.UNSURE]
+    return Q(state__in=states, occasion__in=SAFETY, due_at__gte=now - BEHIND, client__isnull=False)
+
+
+def unkept(
+    visits: Iterable[tuple[int, int]],
+    messages: Iterable[Message],
+    books: dict[int, ClientBook],
+    studio: Studio,
+    now: datetime,
+) -> list[Unkept]:
+    """Return the lines of these visits, as pairs of visit and client, and of these failed messages, worst first."""
+    today = now.astimezone(studio.zone).date()
+    found: list[Unkept] = []
+    for visit_id, client_id in visits:
+        book = books.get(client_id)
+        visit = book.visits.get(visit_id) if book else None
+        if book is not None and visit is not None:
+            found.extend(_unkept_visit(visit, book, today, now))
+    found.extend(_unkept_messages(messages, books))
+    return sorted(found, key=lambda line: (KINDS.index(line.kind), line.at))
+
+
+def _unkept_visit(visit: Visit, book: ClientBook, today: date, now: datetime) -> Iterable[Unkept]:
+    if visit.status == Visit.Status.DONE:
+        yield Unkept("unhappy", book, visit, visit.starts_at)
+        return
+    if visit.booked_end + UNMARKED_AFTER <= now:
+        yield Unkept("not marked", book, visit, visit.starts_at)
+        return
+    if visit.starts_at > now and (why := book.tests_due.get(visit.pk)):
+        yield Unkept("no test", book, visit, visit.starts_at, why)
+    begin, end = day_bounds(today, book.studio.zone)
+    if visit.is_set and begin <= visit.starts_at < end and (test := _unread_test(visit, book)):
+        yield Unkept("not read", book, visit, visit.starts_at, test=test)
+
+
+def _unread_test(visit: Visit, book: ClientBook) -> Visit | None:
+    """Return the newest done patch test before the visit, if nobody has read it."""
+    tests = [v for v in book.visits.values() if v.service == Service.PATCH_TEST and v.status == Visit.Status.DONE]
+    before = [test for test in tests if test.starts_at < visit.starts_at]
+    return before[-1] if before and read_as(before[-1]) == "not read" else None
+
+
+def _unkept_messages(failed: Iterable[Message], books: dict[int, ClientBook]) -> list[Unkept]:
+    found = []
+    for message in failed:
+        book = books.get(message.client_id or 0)
+        if book is not None:
+            kind = "not delivered" if message.state == State.UNDELIVERED else "unsure"
+            at = message.handed_over_at or message.ended_at or message.due_at or message.planned_from
+            visit = book.visits.get(message.visit_id or 0)
+            found.append(Unkept(kind, book, visit, at, message.reason, message))
+    return found
+
+
+def responsible(book: ClientBook) -> Staff | None:
+    """Return whose client she is now: the artist of her latest visit, else of her next one."""
+    kept = [v for v in book.visits.values() if v.status in (Visit.Status.BOOKED, Visit.Status.DONE) and v.artist]
+    begun = [visit for visit in kept if visit.starts_at <= book.now]
+    if begun:
+        return begun[-1].artist
+    return kept[0].artist if kept else None

@@ -1,0 +1,83 @@
+"""Dates, hours and numbers on the sheet."""
+
+from __future__ import annotations
+
+from datetime import UTC, date, datetime, timedelta
+from typing import Any
+
+import pytest
+from django.template import Context, Template
+
+from aftercare.templatetags.sheet import span
+from studio.models import Studio
+
+NOW = datetime(2027, 3, 9, 12, 31, tzinfo=UTC)
+
+
+def say(tag: str, value: Any, *, zone: str = "America/New_York", region: str = "US") -> str:
+    studio = Studio(time_zone=zone, region=region)
+    template = Template("{% load sheet %}{% " + tag + " value %}")
+    return template.render(Context({"studio": studio, "now": NOW, "value": value}))
+
+
+@pytest.mark.parametrize(
+    ("zone", "region", "said"),
+    [
+        ("America/New_York", "US", "3:05 pm"),
+        ("Europe/London", "GB", "20:05"),
+        ("Europe/Madrid", "ES", "21:05"),
+        ("Australia/Sydney", "AU", "7:05 am"),
+    ],
+)
+def test_an_hour_is_said_on_the_studio_s_wall_clock_as_people_there_say_it(zone: str, region: str, said: str) -> None:
+    assert say("hour", datetime(2027, 3, 9, 20, 5, 59, tzinfo=UTC), zone=zone, region=region) == said
+
+
+def test_a_day_near_midnight_is_the_studio_s() -> None:
+    late = datetime(2027, 3, 10, 3, 0, tzinfo=UTC)
+
+    assert say("day", late) == "Tuesday 9 March"
+    assert say("day", late, zone="Europe/London") == "Wednesday 10 March"
+
+
+def test_a_year_is_said_where_it_is_not_this_one() -> None:
+    assert say("short", date(2026, 12, 31)) == "31 Dec 2026"
+    assert say("short", date(2027, 12, 31)) == "31 Dec"
+    assert say("moment", datetime(2026, 3, 9, 14, 0, tzinfo=UTC)) == "Mon 9 Mar 2026, 10:00 am"
+
+
+def test_what_is_not_there_is_not_said() -> None:
+    assert [say(tag, None) for tag in ("hour", "day", "short", "moment")] == ["", "", "", ""]
+
+
+@pytest.mark.parametrize(
+    ("length", "said"),
+    [
+        (45, "45 min"),
+        (60, "1 h"),
+        (380, "6 h 20"),
+        (65, "1 h 05"),
+        (timedelta(seconds=59), "0 min"),
+        (timedelta(hours=47, minutes=59), "47 h 59"),
+        (timedelta(hours=48), "2 days"),
+        (None, ""),
+    ],
+)
+def test_how_long_is_said_in_minutes_hours_or_days(length: timedelta | int | None, said: str) -> None:
+    assert span(length) == said
+
+
+# The shapes are those of the general phonenumbers library, NATIONAL and INTERNATIONAL (ITU-T E.123).
+
+
+@pytest.mark.parametrize(
+    ("number", "region", "said"),
+    [
+        ("+12125550177", "US", "(212) 555-0177"),
+        ("+12125550177", "GB", "+1 212-555-0177"),
+        ("+442079460958", "GB", "020 7946 0958"),
+        ("no number", "GB", "no number"),
+    ],
+)
+def test_a_number_is_shown_as_people_of_the_country_write_it(number: str, region: str, said: str) -> None:
+    assert say("number", number, region=region) == said

@@ -1,0 +1,66 @@
+"""What people do about open matters."""
+
+from __future__ import annotations
+
+import pytest
+from django.core.exceptions import ValidationError
+
+from aftercare import matters
+from aftercare.models import Flag
+from studio.models import Client
+from tests.cast import Cast, make
+
+
+@pytest.fixture
+def cast(db: None) -> Cast:
+    return make()
+
+
+@pytest.fixture
+def flag(cast: Cast) -> Flag:
+    return cast.wrote(cast.client("Mia"), "it burns", cast.at(6))
+
+
+def test_who_takes_it_last_has_it(cast: Cast, flag: Flag) -> None:
+    matters.take(flag, by=cast.ada, now=cast.now)
+    matters.take(flag, by=cast.olga, now=cast.now)
+
+    assert (flag.state, flag.taken_by, flag.taken_at) == ("taken", cast.olga, cast.now)
+
+
+def test_of_two_who_close_it_the_first_is_kept(cast: Cast, flag: Flag) -> None:
+    same = Flag.objects.get(pk=flag.pk)
+    matters.close(flag, outcome="spoke", words="Called her.", by=cast.ada, now=cast.now)
+
+    with pytest.raises(ValidationError, match="Someone was quicker"):
+        matters.close(same, outcome="spoke", words="Me too.", by=cast.olga, now=cast.now)
+
+    same.refresh_from_db()
+    assert (same.words, same.closed_by) == ("Called her.", cast.ada)
+
+
+def test_a_closed_one_cannot_be_taken_and_can_be_opened_again(cast: Cast, flag: Flag) -> None:
+    matters.close(flag, outcome="spoke", words="Called her.", by=cast.ada, now=cast.now)
+    with pytest.raises(ValidationError):
+        matters.take(flag, by=cast.ada, now=cast.now)
+
+    matters.reopen(flag)
+
+    assert (flag.state, flag.taken_by, flag.closed_by, flag.words) == ("open", None, None, "Called her.")
+
+
+def test_closing_without_words_changes_nothing(cast: Cast, flag: Flag) -> None:
+    with pytest.raises(ValidationError):
+        matters.close(flag, outcome="spoke", words=" \n", by=cast.ada, now=cast.now)
+
+    flag.refresh_from_db()
+    assert flag.state == "open"
+
+
+def test_closing_and_opening_have_her_planned_anew(cast: Cast, flag: Flag) -> None:
+    before = Client.objects.get(first_name="Mia").revision
+
+    matters.close(flag, outcome="spoke", words="Called her.", by=cast.ada, now=cast.now)
+    matters.reopen(flag)
+
+    assert Client.objects.get(first_name="Mia").revision == before + 2

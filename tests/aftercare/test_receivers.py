@@ -1,0 +1,119 @@
+"""Anymail's own signals and message class, as any of its providers' webhooks send them."""
+
+from __future__ import annotations
+
+from datetime import timedelta
+from email.message import EmailMessage
+
+import pytest
+from anymail.inbound import AnymailInboundMessage
+from anymail.signals import AnymailInboundEvent, AnymailTrackingEvent, inbound, tracking
+
+from aftercare import receivers
+from aftercare.core.delivery import Event
+from aftercare.models import Line, Message, Receipt, Reply
+from tests.letters import begin, end, make_line, make_message
+from tests.people import NOW, make_client, make_studio
+
+pytestmark = pytest.mark.django_db
+LATER = NOW + timedelta(minutes=1)
+
+
+@pytest.fixture
+def line() -> Line:
+    return make_line(make_studio(), "email")
+
+
+@pytest.fixture
+def reference(line: Line) -> str:
+    """The reference of an e-mail that was handed over."""
+    make_message(make_client(line.studio, email="mia@mail.example"), channel="email")
+    [parcel] = begin(line)
+    end([parcel], Event.TAKEN, provider_ref="pm-7")
+    return parcel.reference
+
+
+def report(kind: str, **fields: object) -> None:
+    facts = {"event_type": kind, "timestamp": LATER, "message_id": "pm-7", "esp_event": {"Type": kind}}
+    tracking.send(sender=None, event=AnymailTrackingEvent(**{**facts, **fields}), esp_name="Test")
+
+
+def test_a_delivery_is_noted_by_our_reference_or_the_providers(reference: str) -> None:
+    report("delivered", message_id="another", metadata={"reference": reference})
+
+    message = Message.objects.get()
+    assert (message.state, message.ended_at) == ("delivered", LATER)
+    assert "delivered" in Receipt.objects.get().raw
+
+
+def test_a_bounce_is_undelivered_in_the_providers_words(reference: str) -> None:
+    report("bounced", description="Mailbox unavailable")
+
+    message = Message.objects.get()
+    assert message.state == "undelivered"
+    assert message.reason == "The mail provider reports: bounced. Mailbox unavailable"
+
+
+@pytest.mark.parametrize("kind", ["queued", "sent", "opened", "clicked", "complained", "deferred", "something new"])
+def test_what_is_no_news_of_its_arrival_is_only_kept(reference: str, kind: str) -> None:
+    report(kind)
+
+    assert Message.objects.get().state == "handed_over"
+    assert Receipt.objects.get().word == kind
+
+
+def test_a_report_about_nothing_that_we_know_is_kept() -> None:
+    report("delivered", message_id="foreign")
+
+    assert Receipt.objects.get().line is None
+
+
+def mail(to: str = "Hello <HELLO@birch.example>", body: str = "my eye is red", **headers: str) -> None:
+    raw = EmailMessage()
+    raw["From"], raw["To"], raw["Subject"], raw["Message-ID"] = "Mia <Mia@Mail.Example>", to, "Re: aftercare", "<a@b>"
+    for name, value in headers.items():
+        raw[name.replace("_", "-")] = value
+    raw.set_content(body)
+    message = AnymailInboundMessage.parse_raw_mime(raw.as_string())
+    event = AnymailInboundEvent(event_type="inbound", timestamp=LATER, event_id="1", message=message)
+    inbound.send(sender=None, event=event, esp_name="Test")
+
+
+def test_an_email_to_a_line_is_stored(line: Line) -> None:
+    mail()
+
+    reply = Reply.objects.get()
+    assert (reply.line, reply.from_address, reply.subject) == (line, "mia@mail.example", "Re: aftercare")
+    assert (reply.text.strip(), reply.provider_ref, reply.received_at) == ("my eye is red", "<a@b>", LATER)
+    assert "Message-ID: <a@b>" in reply.raw
+    assert not reply.automatic
+    assert reply.read_at is None
+
+
+def test_the_same_email_twice_is_one(line: Line) -> None:
+    mail()
+    mail()
+
+    assert Reply.objects.count() == 1
+
+
+def test_an_email_to_none_of_our_lines_is_not_ours(line: Line) -> None:
+    mail(to="someone@else.example")
+
+    assert not Reply.objects.exists()
+
+
+@pytest.mark.parametrize(
+    ("said", "automatic"),
+    [("auto-replied", True), ("auto-generated; owner=x", True), ("No", False), ("no; reason=y", False)],
+)
+def test_a_machine_is_known_by_what_rfc_3834_says(line: Line, said: str, automatic: bool) -> None:
+    mail(Auto_Submitted=said)
+
+    assert Reply.objects.get().automatic is automatic
+
+
+def test_a_delivery_report_is_a_machines() -> None:
+    raw = 'Content-Type: multipart/report; report-type=delivery-status; boundary="b"\n\n--b--\n'
+
+    assert receivers.is_automatic(AnymailInboundMessage.parse_raw_mime(raw))

@@ -1,0 +1,455 @@
+"""From what is due to what was handed over, on rows and on what the memory transport was given."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from datetime import datetime, timedelta
+from typing import Any
+
+import pytest
+
+from aftercare import outbox, planning, sending
+from aftercare.models import Attempt, Line, Message, Stop, Wording
+from aftercare.transports import memory
+from aftercare.transports.base import Outcome, Outgoing, TransportError
+from studio.models import Client, Consent, Studio, Visit
+from tests.letters import MEMORY, make_line
+from tests.people import NOW, make_client, make_staff, make_studio, make_visit
+
+pytestmark = pytest.mark.django_db
+MINUTE, HOUR = timedelta(minutes=1), timedelta(hours=1)
+
+
+@pytest.fixture
+def studio() -> Studio:
+    """A live studio whose lines end in this process's memory."""
+    studio = make_studio(live_since=NOW - timedelta(days=30))
+    make_line(studio, "sms")
+    make_line(studio, "email")
+    return studio
+
+
+def agreed(client: Client, channel: str = "sms", given: bool = True) -> Client:
+    Consent.objects.create(client=client, channel=channel, purpose="visits", given=given, at=NOW, how="on paper")
+    return client
+
+
+@pytest.fixture
+def mia(studio: Studio) -> Client:
+    return agreed(make_client(studio, mobile="+12125550101", email="mia@mail.example"))
+
+
+def cared_for(client: Client, end: datetime = NOW - 30 * MINUTE) -> Visit:
+    """Plan a done fill whose aftercare is due half an hour after ``end``."""
+    visit = make_visit(client, status="done", starts_at=end - 75 * MINUTE)
+    planning.plan_studio(client.studio, NOW)
+    return visit
+
+
+def care(name: str = "Mia") -> Message:
+    return Message.objects.get(occasion="care", client__first_name=name)
+
+
+def test_what_is_due_reaches_her_in_the_studios_name(mia: Client) -> None:
+    cared_for(mia)
+
+    counts = sending.sweep(NOW)
+
+    message = care()
+    assert counts == {"handed_over": 2}  # the introduction goes ahead
+    assert (message.state, message.handed_over_at, message.address) == ("handed_over", NOW, "+12125550101")
+    assert memory.taken[-1].text == message.text
+    assert memory.taken[-1].sender == "+12125550199"
+    assert "Birch Lane" in message.text
+    assert message.attempts.get().provider_ref == f"memory-{memory.taken[-1].reference}"
+
+
+def test_nothing_is_sent_before_it_is_due(mia: Client) -> None:
+    cared_for(mia)
+
+    assert sending.sweep(NOW - timedelta(seconds=1)) == {}
+    assert memory.taken == []
+
+
+def test_a_second_sweep_sends_nothing_twice(mia: Client) -> None:
+    cared_for(mia)
+
+    sending.sweep(NOW)
+    assert sending.sweep(NOW + MINUTE) == {}
+    assert len(memory.taken) == 2
+
+
+def test_an_email_carries_the_studios_name_and_a_subject(studio: Studio) -> None:
+    cared_for(make_client(studio, email="mia@mail.example"))
+
+    assert sending.sweep(NOW) == {"handed_over": 1}
+
+    [outgoing] = memory.taken
+    assert (outgoing.channel, outgoing.address) == ("email", "mia@mail.example")
+    assert (outgoing.sender, outgoing.sender_name) == ("hello@birch.example", "Birch Lane")
+    assert outgoing.subject == care().subject != ""
+
+
+# Judged anew
+
+
+def test_one_that_was_overdue_through_the_night_waits_for_the_morning(mia: Client) -> None:
+    cared_for(mia)
+    night = datetime.fromisoformat("2027-03-10T03:00:00+00:00")  # 22:00 in New York
+
+    assert sending.sweep(night) == {"planned": 1}
+
+    assert care().due_at == datetime.fromisoformat("2027-03-10T13:00:00+00:00")  # 08:00
+    assert memory.taken == []
+
+
+def test_one_that_comes_too_late_is_withheld_and_says_so(mia: Client) -> None:
+    cared_for(mia)
+
+    sending.sweep(NOW + timedelta(days=2))
+
+    assert (care().state, care().reason) == ("withheld", "too late")
+
+
+def test_consent_that_was_withdrawn_is_seen_though_nobody_planned_anew(studio: Studio) -> None:
+    zoe = agreed(make_client(studio, "Zoe", mobile="+12125550102"))
+    cared_for(zoe)
+    agreed(zoe, given=False)
+
+    assert sending.sweep(NOW) == {"withheld": 1}
+    assert care("Zoe").reason == "no consent"
+    assert memory.taken == []
+
+
+def test_a_visit_that_is_gone_takes_its_message_along(mia: Client) -> None:
+    cared_for(mia)
+    Visit.objects.update(status="cancelled")
+
+    assert sending.sweep(NOW) == {"withdrawn": 1}
+    assert memory.taken == []
+
+
+def test_after_a_stop_nothing_goes_by_that_line(studio: Studio, mia: Client) -> None:
+    cared_for(mia)
+    Stop.objects.create(line=studio.lines.get(channel="sms"), address="+12125550101", at=NOW)
+
+    sending.sweep(NOW)
+
+    assert all(one.channel == "email" for one in memory.taken)
+
+
+class Interrupting(memory.Memory):
+    """Lets something happen elsewhere while the first window is in flight."""
+
+    happening: Any = None
+
+    def send(self, batch: Sequence[Outgoing]) -> Iterator[Outcome]:
+        if Interrupting.happening:
+            Interrupting.happening()
+            Interrupting.happening = None
+        return super().send(batch)
+
+
+def two_windows(studio: Studio, happening: Any) -> None:
+    """Two clients whose e-mails go one after the other; ``happening`` is called while the first is in flight."""
+    for number, name in enumerate(("Mia", "Zoe")):
+        client = make_client(studio, name, email=f"{name.lower()}@mail.example")
+        cared_for(client, NOW - (31 - number) * MINUTE)
+    Line.objects.filter(channel="email").update(transport=f"{__name__}.Interrupting", options={"window": 1})
+    Interrupting.happening = happening
+
+
+def test_a_stop_while_others_are_in_flight_holds_what_is_claimed(studio: Studio) -> None:
+    line = studio.lines.get(channel="email")
+    stop = Stop(line=line, address="zoe@mail.example", at=NOW)
+    two_windows(studio, stop.save)
+
+    assert sending.sweep(NOW) == {"handed_over": 1, "withheld": 1}
+
+    assert [one.address for one in memory.taken] == ["mia@mail.example"]
+
+
+def test_going_back_to_rehearsal_holds_what_is_claimed(studio: Studio) -> None:
+    two_windows(studio, lambda: planning.go_back(studio))
+
+    assert sending.sweep(NOW) == {"handed_over": 2}
+
+    assert [one.address for one in memory.taken] == ["mia@mail.example"]
+    assert [care("Mia").rehearsed, care("Zoe").rehearsed] == [False, True]
+
+
+def test_a_record_that_changed_while_others_were_in_flight_is_planned_before_it_goes(studio: Studio) -> None:
+    two_windows(studio, lambda: Client.objects.filter(first_name="Zoe").update(revision=99))
+
+    assert sending.sweep(NOW) == {"handed_over": 1}
+    assert care("Zoe").state == "planned"
+
+    planning.catch_up(NOW)
+    assert sending.sweep(NOW) == {"handed_over": 1}
+
+
+def test_what_was_planned_anew_meanwhile_is_no_longer_the_senders(studio: Studio) -> None:
+    def move() -> None:
+        message = care("Zoe")
+        message.state, message.due_at = "planned", NOW + HOUR
+        outbox.replan([message])
+
+    two_windows(studio, move)
+
+    assert sending.sweep(NOW) == {"handed_over": 1}
+    assert care("Zoe").due_at == NOW + HOUR
+
+
+# Rehearsal
+
+
+def test_a_studio_in_rehearsal_reaches_nobody_whatever_its_lines(studio: Studio, mia: Client) -> None:
+    planning.go_back(studio)
+    cared_for(mia)
+
+    assert sending.sweep(NOW) == {"handed_over": 2}
+
+    assert memory.taken == []
+    assert care().rehearsed
+    assert care().attempts.get().provider == "phone"
+
+
+# Introductions
+
+
+def test_the_first_text_to_a_number_is_introduced(mia: Client) -> None:
+    cared_for(mia)
+
+    sending.sweep(NOW)
+
+    first, second = memory.taken
+    assert "HELP" in first.text
+    assert second.text == care().text
+    introduction = Message.objects.get(occasion="opt_in")
+    line = Line.objects.get(channel="sms")
+    assert introduction.key == f"number:{line.pk}:+12125550101:opt_in:1"
+    assert (introduction.state, introduction.text, introduction.client) == ("handed_over", first.text, mia)
+
+
+def test_a_number_is_introduced_once(mia: Client) -> None:
+    cared_for(mia)
+    sending.sweep(NOW)
+
+    planning.catch_up(NOW)
+    Message.objects.filter(occasion="check").update(due_at=NOW + timedelta(days=2))
+    sending.sweep(NOW + timedelta(days=1, hours=23))
+    sending.sweep(NOW + timedelta(days=2))
+
+    assert Message.objects.filter(occasion="opt_in").count() == 1
+    assert Message.objects.get(occasion="check", step=1).state == "handed_over"
+
+
+def test_clients_who_share_a_number_are_introduced_once(studio: Studio, mia: Client) -> None:
+    sister = agreed(make_client(studio, "Ines", mobile="+12125550101"))
+    for client in (mia, sister):
+        cared_for(client)
+
+    assert sending.sweep(NOW) == {"handed_over": 3}
+
+    assert Message.objects.filter(occasion="opt_in").count() == 1
+    assert [("HELP" in one.text) for one in memory.taken] == [True, False, False]
+
+
+def test_an_email_needs_no_introduction(studio: Studio) -> None:
+    cared_for(make_client(studio, email="mia@mail.example"))
+
+    sending.sweep(NOW)
+
+    assert not Message.objects.filter(occasion="opt_in").exists()
+
+
+def test_a_rehearsed_introduction_does_not_count_once_live(studio: Studio, mia: Client) -> None:
+    planning.go_back(studio)
+    cared_for(mia)
+    sending.sweep(NOW)
+    planning.go_live(studio, NOW)
+    later = NOW + timedelta(days=1)
+    cared_for(mia, later - 30 * MINUTE)
+
+    sending.sweep(later)
+
+    assert list(Message.objects.filter(occasion="opt_in").order_by("edition").values_list("edition", "rehearsed")) == [
+        (1, True),
+        (2, False),
+    ]
+    assert len(memory.taken) == 2
+
+
+def test_while_the_introduction_cannot_leave_nothing_goes_ahead_of_it(studio: Studio, mia: Client) -> None:
+    cared_for(mia)
+    studio.lines.filter(channel="sms").update(options={"busy": ["+12125550101"]})
+
+    sending.sweep(NOW)
+
+    introduction = Message.objects.get(occasion="opt_in")
+    assert (introduction.state, introduction.tries) == ("planned", 1)
+    assert (care().state, care().tries, care().due_at) == ("planned", 0, introduction.due_at)
+    studio.lines.filter(channel="sms").update(options={})
+    assert introduction.due_at is not None
+    assert sending.sweep(introduction.due_at) == {"handed_over": 2}
+    assert ["HELP" in one.text for one in memory.taken] == [True, False]
+
+
+def test_while_another_sender_has_the_introduction_nothing_goes_ahead_of_it(mia: Client) -> None:
+    cared_for(mia)
+    sending.sweep(NOW)
+    Message.objects.filter(occasion="opt_in").update(state="handing_over")
+    Message.objects.filter(occasion="care").update(state="planned", lease_until=None)
+    memory.taken.clear()
+
+    sending.sweep(NOW)
+
+    assert memory.taken == []
+    assert care().due_at == NOW + timedelta(seconds=10)
+
+
+def test_an_introduction_that_was_refused_does_not_hold_the_rest_for_ever(studio: Studio, mia: Client) -> None:
+    cared_for(mia)
+    studio.lines.filter(channel="sms").update(options={"refuse": ["+12125550101"]})
+
+    sending.sweep(NOW)
+
+    assert Message.objects.get(occasion="opt_in").state == "undelivered"
+    assert care().attempts.filter(outcome="undelivered").count() == 1
+    assert [one.channel for one in memory.taken] == ["email"]  # her aftercare went by the other channel
+
+
+# What can go wrong
+
+
+def test_what_is_refused_falls_back_to_the_other_channel_and_goes_at_once(studio: Studio, mia: Client) -> None:
+    cared_for(mia)
+    studio.lines.filter(channel="sms").update(options={"refuse": ["+12125550101"]})
+
+    sending.sweep(NOW)
+
+    message = care()
+    assert (message.state, message.channel, message.fell_back) == ("handed_over", "email", True)
+    assert [attempt.line.channel for attempt in message.attempts.order_by("number")] == ["sms", "email"]
+
+
+def test_one_bad_address_does_not_hurt_the_others(studio: Studio) -> None:
+    for name in ("Mia", "Zoe", "Ines"):
+        cared_for(make_client(studio, name, email=f"{name.lower()}@mail.example"))
+    studio.lines.filter(channel="email").update(options={"refuse": ["zoe@mail.example"]})
+
+    assert sending.sweep(NOW) == {"handed_over": 2, "undelivered": 1}
+
+
+def test_a_wording_that_cannot_be_filled_in_holds_that_message_alone(studio: Studio, mia: Client) -> None:
+    cared_for(mia)
+    other = agreed(make_client(make_studio("alder", live_since=NOW), "Zoe", mobile="+12125550103"))
+    make_line(other.studio)
+    cared_for(other)
+    broken = {"occasion": "care", "kind": "", "step": 0, "channel": "sms", "language": "en", "body": "{{ nonsense }}"}
+    slots = [broken, {**broken, "kind": "fill"}]
+    Wording.objects.bulk_create(Wording(studio=studio, version=1, at=NOW, **slot) for slot in slots)
+
+    sending.sweep(NOW)
+
+    hers = care()
+    assert (hers.state, hers.tries) == ("planned", 1)
+    assert hers.reason.startswith("It could not be written: ")
+    assert hers.due_at == NOW + 2 * MINUTE
+    assert care("Zoe").state == "handed_over"
+
+
+def test_a_line_whose_transport_does_not_exist_holds_its_messages_and_says_so(studio: Studio, mia: Client) -> None:
+    cared_for(mia)
+    studio.lines.filter(channel="sms").update(transport="nowhere.Nothing")
+
+    assert sending.sweep(NOW) == {"planned": 1}
+    assert "nowhere" in care().reason
+
+
+class Crashing(memory.Memory):
+    """Takes the first, then fails as a defect would."""
+
+    def send(self, batch: Sequence[Outgoing]) -> Iterator[Outcome]:
+        yield from super().send(batch[:1])
+        raise RuntimeError("a defect")
+
+
+class Away(memory.Memory):
+    """Says before the first byte that nothing can be sent."""
+
+    tried = 0
+
+    def send(self, batch: Sequence[Outgoing]) -> Iterator[Outcome]:
+        Away.tried += 1
+        raise TransportError("The provider cannot be reached.")
+        yield
+
+
+def many(studio: Studio, number: int, transport: str, **options: Any) -> None:
+    for index in range(number):
+        make_visit(
+            make_client(studio, f"Mia {index}", email=f"mia{index}@mail.example"),
+            status="done",
+            starts_at=NOW - 105 * MINUTE,
+        )
+    planning.plan_studio(studio, NOW)
+    studio.lines.filter(channel="email").update(transport=transport, options=options)
+
+
+def test_a_transport_that_fails_in_the_middle_leaves_the_others_unsure(studio: Studio) -> None:
+    many(studio, 3, f"{__name__}.Crashing")
+
+    assert sending.sweep(NOW) == {"handed_over": 1, "unsure": 2}
+
+
+def test_a_provider_that_is_away_is_not_asked_for_each_message(studio: Studio) -> None:
+    Away.tried = 0
+    many(studio, 20, f"{__name__}.Away", window=1)
+
+    assert sending.sweep(NOW) == {"planned": 20}
+
+    assert Away.tried == 5
+    assert Message.objects.filter(tries=1).count() == 5
+    assert set(Message.objects.filter(tries=0, occasion="care").values_list("due_at", flat=True)) == {NOW + MINUTE}
+    assert Attempt.objects.filter(problem="The provider cannot be reached.").count() == 5
+
+
+def test_a_sweep_that_is_asked_to_stop_lets_go_of_what_it_had_claimed(studio: Studio) -> None:
+    many(studio, 5, MEMORY, window=1)
+    asked = iter([False, False, False, True, True, True])
+
+    counts = sending.sweep(NOW, stop=lambda: next(asked))
+
+    assert counts == {"handed_over": 2}
+    assert Message.objects.filter(state="planned", occasion="care", lease_until=None).count() == 3
+
+
+def test_more_than_one_batch_is_sent_in_one_sweep(studio: Studio, monkeypatch: pytest.MonkeyPatch) -> None:
+    many(studio, 7, MEMORY)
+    monkeypatch.setattr(sending, "BATCH", 3)
+
+    assert sending.sweep(NOW) == {"handed_over": 7}
+
+
+def test_one_studio_can_be_swept_alone(studio: Studio, mia: Client) -> None:
+    other = make_client(make_studio("alder", live_since=NOW), "Zoe", email="zoe@mail.example")
+    cared_for(mia)
+    cared_for(other)
+
+    sending.sweep(NOW, studio_id=studio.pk)
+
+    assert care("Zoe").state == "planned"
+
+
+def test_a_page_to_staff_goes_at_any_hour_and_past_a_stop(studio: Studio) -> None:
+    ada = make_staff(studio, mobile="+12125550111")
+    line = studio.lines.get(channel="sms")
+    Stop.objects.create(line=line, address="+12125550111", at=NOW)
+    night = NOW + 12 * HOUR
+    page = Message(studio=studio, staff=ada, key="flag:1:alert:1", occasion="alert", channel="sms", due_at=night)
+    page.address, page.planned_from = "+12125550111", night
+    outbox.promise([page])
+
+    assert sending.sweep(night) == {"handed_over": 1}
+    assert [one.address for one in memory.taken] == ["+12125550111"]

@@ -1,0 +1,140 @@
+from __future__ import annotations
+
+import socket
+import threading
+import time
+from collections.abc import Iterator
+from datetime import timedelta
+
+import pytest
+from celery import current_app
+
+from aftercare import planning, receiving, tasks
+from aftercare.core.delivery import Event
+from aftercare.models import Heartbeat, Message, Reply
+from aftercare.transports import memory
+from studio import clock
+from studio.models import Client
+from tests.letters import begin, end, make_line, make_message
+from tests.people import NOW, make_client, make_studio, make_visit
+
+pytestmark = pytest.mark.django_db
+
+
+@pytest.fixture
+def mia() -> Client:
+    return make_client(make_studio(live_since=NOW), email="mia@mail.example")
+
+
+def test_one_round_reads_plans_and_sends(mia: Client) -> None:
+    line = make_line(mia.studio, "email")
+    make_visit(mia, status="done", starts_at=NOW - timedelta(minutes=105))
+    receiving.receive(line, "mia@mail.example", "my eye is red", received_at=NOW)
+
+    counts = tasks.send_due(now=NOW)
+
+    assert counts == {"handed_over": 1}
+    assert [one.address for one in memory.taken] == ["mia@mail.example"]
+    assert Reply.objects.get().flag is not None
+    assert Heartbeat.objects.get(name="sweep").at <= clock.now()
+
+
+def test_a_stop_that_came_in_is_read_before_anything_goes(mia: Client) -> None:
+    line = make_line(mia.studio, "email")
+    make_visit(mia, status="done", starts_at=NOW - timedelta(minutes=105))
+    receiving.receive(line, "mia@mail.example", "STOP", received_at=NOW)
+
+    tasks.send_due(now=NOW)
+
+    assert ["no more e-mails" in one.text for one in memory.taken] == [True]
+    assert Message.objects.get(occasion="care").state == "withheld"
+
+
+def test_what_a_dead_sender_left_is_taken_up(mia: Client) -> None:
+    line = make_line(mia.studio, "email")
+    make_visit(mia, status="done", starts_at=NOW - timedelta(minutes=105))
+    planning.catch_up(NOW)
+    begin(line)
+    Message.objects.filter(occasion="care").update(lease_until=clock.now() - timedelta(seconds=1))
+
+    assert tasks.send_due(now=NOW) == {"handed_over": 1}
+    assert Message.objects.get(occasion="care").attempts.count() == 2
+
+
+def test_a_round_of_one_studio_leaves_the_others_alone(mia: Client) -> None:
+    zoe = make_client(make_studio("alder"), "Zoe", email="zoe@mail.example")
+    for client in (mia, zoe):
+        make_visit(client, status="done", starts_at=NOW - timedelta(minutes=105))
+
+    tasks.send_due(studio_id=zoe.studio_id, now=NOW)
+
+    assert set(Message.objects.values_list("studio_id", flat=True)) == {zoe.studio_id}
+    assert not Heartbeat.objects.exists()
+
+
+def test_a_reminder_that_was_lost_rests_and_says_why(mia: Client) -> None:
+    line = make_line(mia.studio, "email")
+    make_message(mia, occasion="fill_due", channel="email")
+    end(begin(line), Event.LOST, problem="The line dropped.")
+
+    tasks.send_due(now=NOW)
+
+    message = Message.objects.get()
+    assert message.state == "unsure"
+    assert message.reason.endswith("so that it does not come twice.")
+
+
+def test_the_tasks_have_the_names_that_the_schedule_calls() -> None:
+    scheduled = {entry["task"] for entry in current_app.conf.beat_schedule.values()}
+
+    assert scheduled == {tasks.send_due_task.name, tasks.run_imports_task.name, tasks.poll_feeds_task.name}
+    assert scheduled <= set(current_app.tasks)
+
+
+def test_a_task_tolerates_what_a_newer_version_may_send_along() -> None:
+    tasks.send_due_task(of_a_newer_version=1)
+    tasks.run_imports_task(of_a_newer_version=1)
+    tasks.poll_feeds_task(of_a_newer_version=1)
+
+    assert Heartbeat.objects.filter(name="sweep").exists()
+
+
+@pytest.fixture
+def frozen_broker(settings: pytest.FixtureRequest) -> Iterator[str]:
+    """A broker that takes connections and never says a word."""
+    with socket.create_server(("127.0.0.1", 0)) as server:
+        url = f"redis://127.0.0.1:{server.getsockname()[1]}/0"
+        settings.REDIS_URL = url  # type: ignore[attr-defined]  # pytest-django's settings
+        before = current_app.conf.broker_write_url
+        current_app.conf.broker_write_url = url
+        current_app.amqp._producer_pool = None
+        yield url
+        current_app.conf.broker_write_url = before
+        current_app.amqp._producer_pool = None
+
+
+def test_a_nudge_never_holds_up_a_page(
+    frozen_broker: str, django_capture_on_commit_callbacks: pytest.FixtureRequest
+) -> None:
+    began = time.monotonic()
+
+    with django_capture_on_commit_callbacks(execute=True) as callbacks:  # type: ignore[operator]  # pytest-django's
+        for _ in range(5):
+            tasks.nudge()
+
+    assert time.monotonic() - began < 0.2
+    assert len(callbacks) == 5
+    assert sum(thread.name == "nudge" for thread in threading.enumerate()) == 1
+    for thread in threading.enumerate():
+        if thread.name == "nudge":
+            thread.join(10)
+            assert not thread.is_alive()
+
+
+def test_without_a_broker_there_is_nothing_to_nudge(
+    django_capture_on_commit_callbacks: pytest.FixtureRequest,
+) -> None:
+    with django_capture_on_commit_callbacks() as callbacks:  # type: ignore[operator]  # pytest-django's
+        tasks.nudge()
+
+    assert callbacks == []

@@ -1,0 +1,303 @@
+from __future__ import annotations
+
+from datetime import datetime, timedelta
+
+import pytest
+
+from aftercare import receiving, sending, triage
+from aftercare.core.delivery import Event
+from aftercare.models import Flag, Line, Message, Reply, Stop
+from aftercare.transports import memory
+from studio.models import Client, Studio
+from tests.letters import begin, end, make_line, make_message
+from tests.people import NOW, make_client, make_studio
+
+pytestmark = pytest.mark.django_db
+NUMBER = "+12125550101"
+LATER = NOW + timedelta(minutes=5)
+
+
+@pytest.fixture
+def studio() -> Studio:
+    return make_studio(live_since=NOW)
+
+
+@pytest.fixture
+def line(studio: Studio) -> Line:
+    return make_line(studio)
+
+
+@pytest.fixture
+def mia(studio: Studio) -> Client:
+    return make_client(studio, mobile=NUMBER, email="mia@mail.example", revision=1, planned_revision=1)
+
+
+def hear(line: Line, text: str, number: str = NUMBER, at: datetime = LATER, **more: bool | str) -> Reply:
+    """Receive and read one reply; return it as it then stands."""
+    subject, automatic = str(more.get("subject", "")), bool(more.get("automatic"))
+    reply = receiving.receive(line, number, text, subject=subject, automatic=automatic, received_at=at)
+    triage.read(reply.pk, at)
+    reply.refresh_from_db()
+    return reply
+
+
+def answers() -> list[tuple[str, str, str]]:
+    return list(Message.objects.filter(occasion="answer").order_by("pk").values_list("kind", "state", "address"))
+
+
+# What waits for a person
+
+
+def test_what_is_not_understood_waits_as_an_open_flag(line: Line, mia: Client) -> None:
+    reply = hear(line, "my left eye is red and it hurts")
+
+    flag = Flag.objects.get()
+    assert (flag.urgency, flag.state, flag.opened_at) == ("unread", "open", LATER)
+    assert list(flag.clients.all()) == [mia]
+    assert (reply.flag, reply.client, reply.read_at, reply.command) == (flag, mia, LATER, "")
+    assert answers() == []
+
+
+@pytest.mark.parametrize("text", ["yes", "ok", "👍", "", "thanks!"])
+def test_a_bare_yes_is_not_understood_either(line: Line, mia: Client, text: str) -> None:
+    assert hear(line, text).flag is not None
+
+
+def test_a_further_reply_joins_her_open_flag(line: Line, mia: Client) -> None:
+    first = hear(line, "my eye is red")
+    second = hear(line, "it is worse now", at=LATER + timedelta(minutes=9))
+    by_email = hear(make_line(mia.studio, "email"), "are you there?", number="mia@mail.example")
+
+    assert first.flag == second.flag == by_email.flag
+    assert Flag.objects.count() == 1
+
+
+def test_after_it_was_closed_a_reply_opens_another(line: Line, mia: Client) -> None:
+    hear(line, "my eye is red")
+    Flag.objects.update(state="closed")
+
+    hear(line, "and now the other one")
+
+    assert Flag.objects.count() == 2
+
+
+def test_an_unknown_number_makes_a_flag_without_a_client(line: Line) -> None:
+    reply = hear(line, "do you have time on Friday?", number="+12125550177")
+    again = hear(line, "hello?", number="+12125550177")
+    other = hear(line, "hello?", number="+12125550178")
+
+    assert reply.client is None
+    assert list(Flag.objects.get(pk=reply.flag_id or 0).clients.all()) == []
+    assert again.flag == reply.flag != other.flag
+
+
+def test_a_withheld_number_is_nobodys(line: Line, studio: Studio) -> None:
+    make_client(studio, "Zoe")  # without a number
+
+    assert hear(line, "hello", number="").client is None
+
+
+def test_a_number_of_several_names_them_all_and_writes_on_no_record(line: Line, mia: Client) -> None:
+    sister = make_client(mia.studio, "Ines", mobile=NUMBER)
+
+    reply = hear(line, "my eye is red")
+
+    assert reply.client is None
+    assert set(Flag.objects.get().clients.all()) == {mia, sister}
+
+
+def test_of_several_only_those_lately_written_to_are_named(line: Line, mia: Client) -> None:
+    make_client(mia.studio, "Ines", mobile=NUMBER)
+    make_message(mia)
+    end(begin(line), event=Event.TAKEN)
+
+    reply = hear(line, "my eye is red")
+    much_later = hear(line, "hello", at=NOW + timedelta(days=15))
+
+    assert reply.client == mia
+    assert much_later.client is None
+
+
+def test_whoever_was_written_to_there_is_known_though_her_number_has_changed(line: Line, mia: Client) -> None:
+    make_message(mia)
+    end(begin(line), event=Event.TAKEN)
+    Client.objects.update(mobile="+12125550199")
+
+    assert hear(line, "my eye is red").client == mia
+
+
+def test_another_studios_client_with_the_same_number_is_not_asked(line: Line, mia: Client) -> None:
+    make_client(make_studio("alder"), "Zoe", mobile=NUMBER)
+
+    assert hear(line, "my eye is red").client == mia
+
+
+def test_it_answers_the_last_message_that_she_was_sent_there(line: Line, mia: Client) -> None:
+    make_message(mia)
+    last = make_message(mia, due_at=NOW + timedelta(minutes=1))
+    end(begin(line), event=Event.TAKEN)
+    end(begin(line, now=NOW + timedelta(minutes=1)), event=Event.TAKEN, now=NOW + timedelta(minutes=1))
+
+    assert hear(line, "my eye is red").answers == last
+
+
+def test_a_reply_is_read_once(line: Line, mia: Client) -> None:
+    reply = hear(line, "my eye is red")
+
+    assert not triage.read(reply.pk, LATER + timedelta(hours=1))
+    assert Flag.objects.count() == 1
+
+
+def test_what_a_crash_left_unread_is_read_by_the_next_sweep(line: Line, mia: Client) -> None:
+    for text in ("my eye is red", "STOP"):
+        receiving.receive(line, NUMBER, text, received_at=NOW)
+
+    assert triage.read_waiting(LATER) == 2
+    assert triage.read_waiting(LATER) == 0
+    assert (Flag.objects.count(), Stop.objects.count()) == (1, 1)
+
+
+def test_one_studios_replies_can_be_read_alone(line: Line, mia: Client) -> None:
+    receiving.receive(make_line(make_studio("alder")), NUMBER, "hello", received_at=NOW)
+    receiving.receive(line, NUMBER, "hello", received_at=NOW)
+
+    assert triage.read_waiting(LATER, line.studio_id) == 1
+
+
+# STOP
+
+
+def test_stop_ends_everything_by_that_line_and_is_confirmed(line: Line, mia: Client) -> None:
+    reply = hear(line, "Stop!")
+
+    stop = Stop.objects.get()
+    assert (stop.line, stop.address, stop.at, stop.words, stop.lifted_at) == (line, NUMBER, LATER, "Stop!", None)
+    assert (reply.command, reply.flag) == ("stop", None)
+    assert answers() == [("stopped", "planned", NUMBER)]
+    mia.refresh_from_db()
+    assert mia.revision > mia.planned_revision  # so that she is planned anew
+
+
+def test_the_confirmation_goes_though_she_said_stop_and_nothing_else_does(line: Line, mia: Client) -> None:
+    make_message(mia, due_at=LATER)
+    hear(line, "STOP")
+    Client.objects.update(planned_revision=99, revision=99)
+
+    sending.sweep(LATER)
+
+    [outgoing] = memory.taken
+    assert "no more texts" in outgoing.text
+    assert outgoing.address == NUMBER
+    assert answers() == [("stopped", "handed_over", NUMBER)]
+
+
+def test_a_second_stop_in_a_row_is_not_confirmed_again(line: Line, mia: Client) -> None:
+    hear(line, "STOP")
+    hear(line, "stop")
+
+    assert Stop.objects.count() == 1
+    assert len(answers()) == 1
+
+
+def test_cancel_is_a_stop_and_a_person_looks_as_she_may_mean_the_visit(line: Line, mia: Client) -> None:
+    reply = hear(line, "CANCEL")
+
+    assert Stop.objects.filter(lifted_at=None).exists()
+    assert reply.flag is not None
+    assert answers() == [("stopped", "planned", NUMBER)]
+
+
+def test_stop_from_a_stranger_counts_too(line: Line) -> None:
+    hear(line, "STOP", number="+12125550177")
+    sending.sweep(LATER)
+
+    assert Stop.objects.get().address == "+12125550177"
+    assert answers() == [("stopped", "handed_over", "+12125550177")]
+
+
+def test_stop_for_a_shared_number_stops_all_who_share_it(line: Line, mia: Client) -> None:
+    sister = make_client(mia.studio, "Ines", mobile=NUMBER, revision=1, planned_revision=1)
+
+    hear(line, "STOP")
+
+    assert Stop.objects.count() == 1
+    for client in (mia, sister):
+        client.refresh_from_db()
+        assert client.revision == 2
+
+
+def test_stop_by_sms_leaves_her_email_alone(line: Line, mia: Client) -> None:
+    hear(line, "STOP")
+
+    assert not Stop.objects.filter(line__channel="email").exists()
+
+
+def test_an_email_that_says_unsubscribe_alone_stops_email(mia: Client) -> None:
+    email = make_line(mia.studio, "email")
+
+    hear(email, "", number="Mia@Mail.Example", subject="Unsubscribe")
+
+    assert Stop.objects.get().address == "mia@mail.example"
+    assert answers() == [("stopped", "planned", "mia@mail.example")]
+
+
+def test_a_word_of_stop_in_a_sentence_is_left_to_a_person(line: Line, mia: Client) -> None:
+    reply = hear(line, "please stop by and look at my eye")
+
+    assert not Stop.objects.exists()
+    assert reply.flag is not None
+
+
+# START and HELP
+
+
+def test_start_lifts_her_stop_and_says_so(line: Line, mia: Client) -> None:
+    hear(line, "STOP")
+    reply = hear(line, "Start", at=LATER + timedelta(days=1))
+
+    stop = Stop.objects.get()
+    assert (stop.lifted_at, stop.lifted_how) == (LATER + timedelta(days=1), "her own reply: Start")
+    assert (reply.command, reply.flag) == ("start", None)
+    assert [kind for kind, _, _ in answers()] == ["stopped", "started"]
+
+
+def test_after_start_a_stop_is_confirmed_again(line: Line, mia: Client) -> None:
+    for text in ("STOP", "START", "STOP"):
+        hear(line, text)
+
+    assert [kind for kind, _, _ in answers()] == ["stopped", "started", "stopped"]
+    assert Stop.objects.filter(lifted_at=None).count() == 1
+
+
+def test_start_without_a_stop_is_no_consent_and_a_person_reads_it(line: Line, mia: Client) -> None:
+    reply = hear(line, "START")
+
+    assert answers() == []
+    assert reply.flag is not None
+
+
+def test_help_is_answered_and_a_person_looks_as_it_may_be_a_cry_for_it(line: Line, mia: Client) -> None:
+    reply = hear(line, "HELP")
+    sending.sweep(LATER)
+
+    assert answers() == [("help", "handed_over", NUMBER)]
+    assert reply.flag is not None
+    assert "Reply STOP" in memory.taken[0].text
+
+
+def test_after_a_stop_help_is_left_to_a_person(line: Line, mia: Client) -> None:
+    hear(line, "STOP")
+    reply = hear(line, "HELP")
+
+    assert [kind for kind, _, _ in answers()] == ["stopped"]
+    assert reply.flag is not None
+
+
+def test_a_machines_reply_is_flagged_and_never_answered(mia: Client) -> None:
+    email = make_line(mia.studio, "email")
+
+    reply = hear(email, "STOP", number="mia@mail.example", automatic=True)
+
+    assert answers() == []
+    assert not Stop.objects.exists()
+    assert (reply.command, reply.flag is not None) == ("", True)

@@ -1,0 +1,1 @@
+"""A migration that no test applies."""

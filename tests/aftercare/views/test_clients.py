@@ -1,0 +1,79 @@
+"""The list of clients and its search."""
+
+from __future__ import annotations
+
+from typing import Any
+
+import pytest
+
+from studio.models import Client
+from tests.cast import Cast
+from tests.pages import SignIn, words
+
+
+@pytest.mark.parametrize(
+    ("asked", "found"),
+    [
+        ("mia", {"Mia Okafor"}),
+        ("oka mi", {"Mia Okafor"}),
+        ("0177", {"Zoe Abara"}),
+        ("555-0177", {"Zoe Abara"}),
+        ("+1 212 555 0177", {"Zoe Abara"}),
+        ("mia@", {"Mia Okafor"}),
+        ("77", set()),
+        ("%", set()),
+    ],
+)
+def test_clients_are_found_by_parts_of_the_name_or_the_last_digits(
+    asked: str, found: set[str], cast: Cast, as_: SignIn
+) -> None:
+    cast.client("Mia", "Okafor", email="mia@example.com")
+    cast.client("Zoe", "Abara", mobile="+12125550177")
+
+    page = words(as_(cast.dee).get("/clients", {"q": asked}))
+
+    assert {name for name in ("Mia Okafor", "Zoe Abara") if name in page} == found
+    assert ("Nobody is found under this." in page) == (not found)
+
+
+def test_one_who_was_merged_stands_no_more_in_the_list(cast: Cast, as_: SignIn) -> None:
+    kept, gone = cast.client("Kept"), cast.client("Gone")
+    Client.objects.filter(pk=gone.pk).update(merged_into=kept)
+
+    page = words(as_(cast.dee).get("/clients"))
+
+    assert "Kept" in page
+    assert "Gone" not in page
+
+
+def test_each_line_says_when_she_comes_and_when_she_was_here(cast: Cast, as_: SignIn) -> None:
+    her = cast.client("Mia")
+    cast.done(her, cast.at(9, -20))
+    cast.visit(her, cast.at(9, 2))
+
+    page = words(as_(cast.ada).get("/clients"))
+
+    assert "next visit" in page
+    assert "last here" in page
+    assert "(212) 555-" in page
+
+
+def test_a_studio_without_clients_is_told_how_to_begin(cast: Cast, as_: SignIn) -> None:
+    assert "There are no clients yet. Bring your appointment book in" in words(as_(cast.olga).get("/clients"))
+
+
+def test_a_long_list_comes_in_pages_at_the_same_cost(
+    cast: Cast, as_: SignIn, django_assert_max_num_queries: Any
+) -> None:
+    for number in range(120):
+        cast.client(f"Client {number:03}", texts=False)
+    browser = as_(cast.ada)
+
+    with django_assert_max_num_queries(7):
+        first = words(browser.get("/clients"))
+    last = words(browser.get("/clients?page=3"))
+
+    assert "Page 1 of 3" in first
+    assert "Client 049" in first
+    assert "Client 050" not in first
+    assert "Client 119" in last

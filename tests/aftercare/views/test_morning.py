@@ -1,0 +1,220 @@
+"""The morning list as each role sees it."""
+
+from __future__ import annotations
+
+import re
+from datetime import timedelta
+from typing import Any
+
+import pytest
+
+from aftercare.models import Flag, Heartbeat
+from tests.cast import Cast, full_morning
+from tests.pages import SignIn, words
+
+
+def test_her_words_stand_with_what_helps_to_decide(morning_cast: Cast, as_: SignIn) -> None:
+    page = words(as_(morning_cast.ada).get("/morning"))
+
+    mia = page[page.index("5:15 am") : page.index("Promises not kept")]
+    assert "woke up and cant open my right eye, its swollen and theres gunk" in mia
+    assert "18 h after: fill , Ada · Birch 4, lot 0226 · gel remover" in mia
+    assert "no patch test on record" in mia
+    assert "lenses" in mia
+    assert "We had written to her" in mia
+    assert "How are your eyes today?" in mia
+    assert re.search(r"waiting [12] h", mia)  # it is between seven and eight, and she wrote at a quarter past five
+    assert "Call Mia" in mia
+
+
+def test_promises_not_kept_come_worst_first(morning_cast: Cast, as_: SignIn) -> None:
+    page = words(as_(morning_cast.ada).get("/morning"))
+
+    said = [
+        "Rosa Lindqvist No patch test in time. Full set: sensitive, first visit.",
+        "was not answered.",
+        "Aftercare not delivered. The number does not take texts.",
+        "Tova Berg Not marked: fill.",
+        "Pia Lund Left unhappy after: fill.",
+    ]
+    places = [page.index(words) for words in said]
+    assert places == sorted(places)
+
+
+def test_an_artist_sees_her_own_lines_and_the_owner_all(morning_cast: Cast, as_: SignIn) -> None:
+    noor = words(as_(morning_cast.noor).get("/morning"))
+    olga = words(as_(morning_cast.olga).get("/morning"))
+    asked = words(as_(morning_cast.noor).get("/morning?artist=all"))
+
+    assert "Thi Lan Pham" in noor
+    assert "Mia Okafor" not in noor
+    assert "Mia Okafor" not in asked
+    assert "Thi Lan Pham" in olga
+    assert "Mia Okafor" in olga
+
+
+def test_the_owner_can_look_at_one_artist_s_list(morning_cast: Cast, as_: SignIn) -> None:
+    page = words(as_(morning_cast.olga).get(f"/morning?artist={morning_cast.noor.pk}"))
+
+    assert "Thi Lan Pham" in page
+    assert "Mia Okafor" not in page
+    assert "lines stand on other lists" in page
+
+
+def test_an_owner_who_treats_sees_her_own_and_what_is_nobody_s(cast: Cast, as_: SignIn) -> None:
+    cast.olga.is_artist = True
+    cast.olga.save()
+    cast.done(cast.client("Hers"), cast.at(9, -1), artist=cast.olga)
+    cast.done(cast.client("Adas"), cast.at(9, -1))
+    for name in ("Hers", "Adas"):
+        cast.wrote(cast.clients[name], f"words of {name}", cast.at(6))
+    Flag.objects.create(studio=cast.studio, opened_at=cast.at(6.5))
+
+    page = words(as_(cast.olga).get("/morning"))
+
+    assert "words of Hers" in page
+    assert "From an unknown number" in page
+    assert "words of Adas" not in page
+
+
+def test_the_front_desk_sees_that_someone_waits_and_not_why(morning_cast: Cast, as_: SignIn) -> None:
+    page = words(as_(morning_cast.dee).get("/morning"))
+
+    assert "2 clients wait for an artist or the owner." in page
+    assert "If one calls, put her through at once." in page
+    assert "Tova Berg" in page
+    assert "The number does not take texts." in page
+    for word in ("eye", "Mia", "patch test", "swollen", "Rosa", "unhappy", "sensitive"):
+        assert not re.search(rf"\b{word}\b", page)
+
+
+@pytest.mark.parametrize(
+    ("worse", "better"),
+    [("emergency", "same_day"), ("same_day", "unread"), ("unread", "watch"), ("unheard of", "watch")],
+)
+def test_the_worst_stands_first_whoever_wrote_first(worse: str, better: str, cast: Cast, as_: SignIn) -> None:
+    for name, urgency, hour in (("First", better, 4), ("Second", worse, 5)):
+        cast.done(cast.client(name), cast.at(9, -1))
+        cast.wrote(cast.clients[name], "words", cast.at(hour), urgency=urgency)
+
+    page = words(as_(cast.ada).get("/morning"))
+
+    assert page.index("Second") < page.index("First")
+
+
+def test_nothing_open_is_said_with_its_hour_and_never_as_all_clear(cast: Cast, as_: SignIn) -> None:
+    Heartbeat.objects.create(name="sweep", at=cast.now)
+
+    page = words(as_(cast.ada).get("/morning"))
+
+    assert "Nothing open. As of 7:" in page
+    assert "That nobody wrote does not mean that nothing is wrong." in page
+    assert "clear" not in page.lower()
+    assert "no reply yet" in page
+
+
+@pytest.mark.parametrize(
+    ("age", "is_said"), [(timedelta(minutes=1), False), (timedelta(minutes=6), True), (None, True)]
+)
+def test_a_service_that_stands_still_is_said_on_the_list(
+    age: timedelta | None, is_said: bool, cast: Cast, as_: SignIn
+) -> None:
+    if age is not None:
+        Heartbeat.objects.create(name="sweep", at=cast.now - age)
+
+    assert ("Messages are not going out." in words(as_(cast.ada).get("/morning"))) is is_said
+
+
+def test_i_have_this_puts_her_name_on_the_line(morning_cast: Cast, as_: SignIn) -> None:
+    flag = Flag.objects.get(clients=morning_cast.clients["Mia"])
+
+    page = words(as_(morning_cast.ada).post(f"/flags/{flag.pk}/take", follow=True))
+
+    assert "Ada has this since" in page
+    flag.refresh_from_db()
+    assert (flag.state, flag.taken_by) == ("taken", morning_cast.ada)
+
+
+def test_nothing_leaves_the_list_without_an_outcome_in_words(morning_cast: Cast, as_: SignIn) -> None:
+    flag = Flag.objects.get(clients=morning_cast.clients["Mia"])
+    browser = as_(morning_cast.ada)
+
+    refused = words(browser.post(f"/flags/{flag.pk}/close", {"outcome": "spoke", "words": "  "}))
+    assert "Write a few words" in refused
+    flag.refresh_from_db()
+    assert flag.state == "open"
+
+    page = words(
+        browser.post(f"/flags/{flag.pk}/close", {"outcome": "sent to care", "words": "On her way to A&E."}, follow=True)
+    )
+    flag.refresh_from_db()
+    assert (flag.state, flag.outcome, flag.words, flag.closed_by) == (
+        "closed",
+        "sent to care",
+        "On her way to A&E.",
+        morning_cast.ada,
+    )
+    assert "Mia Okafor" not in page
+    assert "Closed 25" not in page
+
+
+def test_a_closed_matter_can_be_read_and_not_closed_again(morning_cast: Cast, as_: SignIn) -> None:
+    flag = Flag.objects.get(clients=morning_cast.clients["Mia"])
+    browser = as_(morning_cast.ada)
+    browser.post(f"/flags/{flag.pk}/close", {"outcome": "spoke", "words": "Called her."})
+
+    page = words(browser.post(f"/flags/{flag.pk}/close", {"outcome": "spoke", "words": "Again."}))
+
+    assert "Called her." in page
+    flag.refresh_from_db()
+    assert flag.words == "Called her."
+
+
+def test_a_closed_matter_stands_on_her_card_and_can_be_opened_again(morning_cast: Cast, as_: SignIn) -> None:
+    her, browser = morning_cast.clients["Mia"], as_(morning_cast.ada)
+    flag = Flag.objects.get(clients=her)
+    browser.post(f"/flags/{flag.pk}/close", {"outcome": "spoke", "words": "Called her at nine."})
+    assert "by Ada: Called her at nine." in words(browser.get(f"/clients/{her.pk}"))
+
+    page = words(browser.post(f"/flags/{flag.pk}/reopen", follow=True))
+
+    assert "Open again." in page
+    assert "Mia Okafor" in page
+
+
+def test_a_colleague_s_client_is_not_hers_to_take_or_to_close(morning_cast: Cast, as_: SignIn) -> None:
+    flag = Flag.objects.get(clients=morning_cast.clients["Mia"])
+    browser = as_(morning_cast.noor)
+
+    assert browser.get(f"/flags/{flag.pk}/close").status_code == 404
+    assert browser.post(f"/flags/{flag.pk}/take").status_code == 404
+    assert browser.post(f"/flags/{flag.pk}/reopen").status_code == 404
+
+
+def test_closing_what_held_her_lets_her_messages_go_again(cast: Cast, as_: SignIn) -> None:
+    her = cast.client("Mia")
+    cast.done(her, cast.at(9, -10))
+    cast.visit(her, cast.at(12, 6))
+    flag = cast.wrote(her, "red and sore", cast.at(6), urgency="same_day")
+    cast.plan()
+    assert her.messages.filter(occasion="prepare", state="withheld", reason="on hold").exists()
+
+    as_(cast.ada).post(f"/flags/{flag.pk}/close", {"outcome": "spoke", "words": "A misreading."})
+
+    assert her.messages.filter(occasion="prepare", state="planned").exists()
+
+
+def test_a_long_list_costs_no_more_queries(cast: Cast, as_: SignIn, django_assert_max_num_queries: Any) -> None:
+    full_morning(cast)
+    for number in range(12):
+        her = cast.client(f"Client{number}", sensitive=True)
+        cast.done(her, cast.at(9, -2), artist=cast.noor if number % 2 else cast.ada)
+        cast.wrote(her, "words", cast.at(5 + number / 10))
+        cast.visit(cast.client(f"New{number}", sensitive=True), cast.at(12, 1))
+    browser = as_(cast.olga)
+
+    with django_assert_max_num_queries(18):
+        page = words(browser.get("/morning"))
+
+    assert "Client11" in page
+    assert "New11" in page

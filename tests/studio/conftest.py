@@ -1,0 +1,5 @@
+"""Pages: a studio with its staff, and ways in."""
+
+from tests.pages import as_, cast, morning_cast, quick_sign_in, quiet_static, strangers
+
+__all__ = ["as_", "cast", "morning_cast", "quick_sign_in", "quiet_static", "strangers"]
