@@ -136,7 +136,7 @@ AFTERCARE: dict[str, Any] = {
     "REHEARSAL": {"TRANSPORT": "aftercare.transports.phone.Phone", "OPTIONS": {}},
 }
 
-# Celery carries no promise: a task says “look at these rows”. The settings are those that lose least; see DEVELOPERS.md.
+# Celery carries no promise: a task says “look at these rows”. These settings lose least; see DEVELOPERS.md.
 CELERY_BROKER_URL = REDIS_URL or "memory://"
 CELERY_BROKER_TRANSPORT_OPTIONS = {
     "visibility_timeout": 300,

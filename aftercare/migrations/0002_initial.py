@@ -5,215 +5,315 @@ from django.db import migrations, models
 
 
 class Migration(migrations.Migration):
-
     initial = True
 
     dependencies = [
-        ('aftercare', '0001_initial'),
-        ('studio', '0001_initial'),
+        ("aftercare", "0001_initial"),
+        ("studio", "0001_initial"),
     ]
 
     operations = [
         migrations.AddField(
-            model_name='flag',
-            name='clients',
-            field=models.ManyToManyField(blank=True, related_name='flags', to='studio.client'),
+            model_name="flag",
+            name="clients",
+            field=models.ManyToManyField(blank=True, related_name="flags", to="studio.client"),
         ),
         migrations.AddField(
-            model_name='flag',
-            name='closed_by',
-            field=models.ForeignKey(blank=True, null=True, on_delete=django.db.models.deletion.SET_NULL, related_name='+', to='studio.staff'),
+            model_name="flag",
+            name="closed_by",
+            field=models.ForeignKey(
+                blank=True, null=True, on_delete=django.db.models.deletion.SET_NULL, related_name="+", to="studio.staff"
+            ),
         ),
         migrations.AddField(
-            model_name='flag',
-            name='studio',
-            field=models.ForeignKey(on_delete=django.db.models.deletion.CASCADE, related_name='flags', to='studio.studio'),
+            model_name="flag",
+            name="studio",
+            field=models.ForeignKey(
+                on_delete=django.db.models.deletion.CASCADE, related_name="flags", to="studio.studio"
+            ),
         ),
         migrations.AddField(
-            model_name='flag',
-            name='taken_by',
-            field=models.ForeignKey(blank=True, null=True, on_delete=django.db.models.deletion.SET_NULL, related_name='+', to='studio.staff'),
+            model_name="flag",
+            name="taken_by",
+            field=models.ForeignKey(
+                blank=True, null=True, on_delete=django.db.models.deletion.SET_NULL, related_name="+", to="studio.staff"
+            ),
         ),
         migrations.AddField(
-            model_name='line',
-            name='studio',
-            field=models.ForeignKey(on_delete=django.db.models.deletion.CASCADE, related_name='lines', to='studio.studio'),
+            model_name="line",
+            name="studio",
+            field=models.ForeignKey(
+                on_delete=django.db.models.deletion.CASCADE, related_name="lines", to="studio.studio"
+            ),
         ),
         migrations.AddField(
-            model_name='attempt',
-            name='line',
-            field=models.ForeignKey(on_delete=django.db.models.deletion.PROTECT, related_name='+', to='aftercare.line'),
+            model_name="attempt",
+            name="line",
+            field=models.ForeignKey(on_delete=django.db.models.deletion.PROTECT, related_name="+", to="aftercare.line"),
         ),
         migrations.AddField(
-            model_name='message',
-            name='client',
-            field=models.ForeignKey(blank=True, null=True, on_delete=django.db.models.deletion.CASCADE, related_name='messages', to='studio.client'),
+            model_name="message",
+            name="client",
+            field=models.ForeignKey(
+                blank=True,
+                null=True,
+                on_delete=django.db.models.deletion.CASCADE,
+                related_name="messages",
+                to="studio.client",
+            ),
         ),
         migrations.AddField(
-            model_name='message',
-            name='line',
-            field=models.ForeignKey(blank=True, null=True, on_delete=django.db.models.deletion.PROTECT, related_name='messages', to='aftercare.line'),
+            model_name="message",
+            name="line",
+            field=models.ForeignKey(
+                blank=True,
+                null=True,
+                on_delete=django.db.models.deletion.PROTECT,
+                related_name="messages",
+                to="aftercare.line",
+            ),
         ),
         migrations.AddField(
-            model_name='message',
-            name='staff',
-            field=models.ForeignKey(blank=True, null=True, on_delete=django.db.models.deletion.CASCADE, related_name='messages', to='studio.staff'),
+            model_name="message",
+            name="staff",
+            field=models.ForeignKey(
+                blank=True,
+                null=True,
+                on_delete=django.db.models.deletion.CASCADE,
+                related_name="messages",
+                to="studio.staff",
+            ),
         ),
         migrations.AddField(
-            model_name='message',
-            name='studio',
-            field=models.ForeignKey(on_delete=django.db.models.deletion.CASCADE, related_name='messages', to='studio.studio'),
+            model_name="message",
+            name="studio",
+            field=models.ForeignKey(
+                on_delete=django.db.models.deletion.CASCADE, related_name="messages", to="studio.studio"
+            ),
         ),
         migrations.AddField(
-            model_name='message',
-            name='visit',
-            field=models.ForeignKey(blank=True, null=True, on_delete=django.db.models.deletion.CASCADE, related_name='messages', to='studio.visit'),
+            model_name="message",
+            name="visit",
+            field=models.ForeignKey(
+                blank=True,
+                null=True,
+                on_delete=django.db.models.deletion.CASCADE,
+                related_name="messages",
+                to="studio.visit",
+            ),
         ),
         migrations.AddField(
-            model_name='attempt',
-            name='message',
-            field=models.ForeignKey(on_delete=django.db.models.deletion.CASCADE, related_name='attempts', to='aftercare.message'),
+            model_name="attempt",
+            name="message",
+            field=models.ForeignKey(
+                on_delete=django.db.models.deletion.CASCADE, related_name="attempts", to="aftercare.message"
+            ),
         ),
         migrations.AddField(
-            model_name='receipt',
-            name='attempt',
-            field=models.ForeignKey(blank=True, null=True, on_delete=django.db.models.deletion.SET_NULL, related_name='receipts', to='aftercare.attempt'),
+            model_name="receipt",
+            name="attempt",
+            field=models.ForeignKey(
+                blank=True,
+                null=True,
+                on_delete=django.db.models.deletion.SET_NULL,
+                related_name="receipts",
+                to="aftercare.attempt",
+            ),
         ),
         migrations.AddField(
-            model_name='receipt',
-            name='line',
-            field=models.ForeignKey(blank=True, null=True, on_delete=django.db.models.deletion.CASCADE, related_name='receipts', to='aftercare.line'),
+            model_name="receipt",
+            name="line",
+            field=models.ForeignKey(
+                blank=True,
+                null=True,
+                on_delete=django.db.models.deletion.CASCADE,
+                related_name="receipts",
+                to="aftercare.line",
+            ),
         ),
         migrations.AddField(
-            model_name='reply',
-            name='answers',
-            field=models.ForeignKey(blank=True, null=True, on_delete=django.db.models.deletion.SET_NULL, related_name='answers', to='aftercare.message'),
+            model_name="reply",
+            name="answers",
+            field=models.ForeignKey(
+                blank=True,
+                null=True,
+                on_delete=django.db.models.deletion.SET_NULL,
+                related_name="answers",
+                to="aftercare.message",
+            ),
         ),
         migrations.AddField(
-            model_name='reply',
-            name='client',
-            field=models.ForeignKey(blank=True, null=True, on_delete=django.db.models.deletion.SET_NULL, related_name='replies', to='studio.client'),
+            model_name="reply",
+            name="client",
+            field=models.ForeignKey(
+                blank=True,
+                null=True,
+                on_delete=django.db.models.deletion.SET_NULL,
+                related_name="replies",
+                to="studio.client",
+            ),
         ),
         migrations.AddField(
-            model_name='reply',
-            name='flag',
-            field=models.ForeignKey(blank=True, null=True, on_delete=django.db.models.deletion.SET_NULL, related_name='replies', to='aftercare.flag'),
+            model_name="reply",
+            name="flag",
+            field=models.ForeignKey(
+                blank=True,
+                null=True,
+                on_delete=django.db.models.deletion.SET_NULL,
+                related_name="replies",
+                to="aftercare.flag",
+            ),
         ),
         migrations.AddField(
-            model_name='reply',
-            name='line',
-            field=models.ForeignKey(on_delete=django.db.models.deletion.CASCADE, related_name='replies', to='aftercare.line'),
+            model_name="reply",
+            name="line",
+            field=models.ForeignKey(
+                on_delete=django.db.models.deletion.CASCADE, related_name="replies", to="aftercare.line"
+            ),
         ),
         migrations.AddField(
-            model_name='reply',
-            name='studio',
-            field=models.ForeignKey(on_delete=django.db.models.deletion.CASCADE, related_name='replies', to='studio.studio'),
+            model_name="reply",
+            name="studio",
+            field=models.ForeignKey(
+                on_delete=django.db.models.deletion.CASCADE, related_name="replies", to="studio.studio"
+            ),
         ),
         migrations.AddField(
-            model_name='ruleset',
-            name='by',
-            field=models.ForeignKey(blank=True, null=True, on_delete=django.db.models.deletion.SET_NULL, related_name='+', to='studio.staff'),
+            model_name="ruleset",
+            name="by",
+            field=models.ForeignKey(
+                blank=True, null=True, on_delete=django.db.models.deletion.SET_NULL, related_name="+", to="studio.staff"
+            ),
         ),
         migrations.AddField(
-            model_name='ruleset',
-            name='studio',
-            field=models.ForeignKey(on_delete=django.db.models.deletion.CASCADE, related_name='rule_sets', to='studio.studio'),
+            model_name="ruleset",
+            name="studio",
+            field=models.ForeignKey(
+                on_delete=django.db.models.deletion.CASCADE, related_name="rule_sets", to="studio.studio"
+            ),
         ),
         migrations.AddField(
-            model_name='stop',
-            name='by',
-            field=models.ForeignKey(blank=True, null=True, on_delete=django.db.models.deletion.SET_NULL, related_name='+', to='studio.staff'),
+            model_name="stop",
+            name="by",
+            field=models.ForeignKey(
+                blank=True, null=True, on_delete=django.db.models.deletion.SET_NULL, related_name="+", to="studio.staff"
+            ),
         ),
         migrations.AddField(
-            model_name='stop',
-            name='lifted_by',
-            field=models.ForeignKey(blank=True, null=True, on_delete=django.db.models.deletion.SET_NULL, related_name='+', to='studio.staff'),
+            model_name="stop",
+            name="lifted_by",
+            field=models.ForeignKey(
+                blank=True, null=True, on_delete=django.db.models.deletion.SET_NULL, related_name="+", to="studio.staff"
+            ),
         ),
         migrations.AddField(
-            model_name='stop',
-            name='line',
-            field=models.ForeignKey(on_delete=django.db.models.deletion.CASCADE, related_name='stops', to='aftercare.line'),
+            model_name="stop",
+            name="line",
+            field=models.ForeignKey(
+                on_delete=django.db.models.deletion.CASCADE, related_name="stops", to="aftercare.line"
+            ),
         ),
         migrations.AddField(
-            model_name='wording',
-            name='by',
-            field=models.ForeignKey(blank=True, null=True, on_delete=django.db.models.deletion.SET_NULL, related_name='+', to='studio.staff'),
+            model_name="wording",
+            name="by",
+            field=models.ForeignKey(
+                blank=True, null=True, on_delete=django.db.models.deletion.SET_NULL, related_name="+", to="studio.staff"
+            ),
         ),
         migrations.AddField(
-            model_name='wording',
-            name='studio',
-            field=models.ForeignKey(on_delete=django.db.models.deletion.CASCADE, related_name='wordings', to='studio.studio'),
+            model_name="wording",
+            name="studio",
+            field=models.ForeignKey(
+                on_delete=django.db.models.deletion.CASCADE, related_name="wordings", to="studio.studio"
+            ),
         ),
         migrations.AddIndex(
-            model_name='flag',
-            index=models.Index(condition=models.Q(('state__in', ['open', 'taken'])), fields=['studio', 'opened_at'], name='flag_standing'),
+            model_name="flag",
+            index=models.Index(
+                condition=models.Q(("state__in", ["open", "taken"])),
+                fields=["studio", "opened_at"],
+                name="flag_standing",
+            ),
         ),
         migrations.AddIndex(
-            model_name='message',
-            index=models.Index(condition=models.Q(('state', 'planned')), fields=['rank', 'due_at'], name='message_due'),
+            model_name="message",
+            index=models.Index(condition=models.Q(("state", "planned")), fields=["rank", "due_at"], name="message_due"),
         ),
         migrations.AddIndex(
-            model_name='message',
-            index=models.Index(condition=models.Q(('lease_until__isnull', False)), fields=['lease_until'], name='message_leased'),
+            model_name="message",
+            index=models.Index(
+                condition=models.Q(("lease_until__isnull", False)), fields=["lease_until"], name="message_leased"
+            ),
         ),
         migrations.AddIndex(
-            model_name='message',
-            index=models.Index(fields=['studio', 'state', 'due_at'], name='message_by_state'),
+            model_name="message",
+            index=models.Index(fields=["studio", "state", "due_at"], name="message_by_state"),
         ),
         migrations.AddIndex(
-            model_name='message',
-            index=models.Index(fields=['client', 'due_at'], name='message_of_client'),
+            model_name="message",
+            index=models.Index(fields=["client", "due_at"], name="message_of_client"),
         ),
         migrations.AddIndex(
-            model_name='message',
-            index=models.Index(fields=['line', 'address'], name='message_by_address'),
+            model_name="message",
+            index=models.Index(fields=["line", "address"], name="message_by_address"),
         ),
         migrations.AddConstraint(
-            model_name='message',
-            constraint=models.UniqueConstraint(fields=('studio', 'key'), name='one_message_a_key'),
+            model_name="message",
+            constraint=models.UniqueConstraint(fields=("studio", "key"), name="one_message_a_key"),
         ),
         migrations.AddIndex(
-            model_name='attempt',
-            index=models.Index(fields=['provider_ref'], name='attempt_by_provider_ref'),
+            model_name="attempt",
+            index=models.Index(fields=["provider_ref"], name="attempt_by_provider_ref"),
         ),
         migrations.AddConstraint(
-            model_name='attempt',
-            constraint=models.UniqueConstraint(fields=('message', 'number'), name='one_attempt_a_number'),
+            model_name="attempt",
+            constraint=models.UniqueConstraint(fields=("message", "number"), name="one_attempt_a_number"),
         ),
         migrations.AddConstraint(
-            model_name='receipt',
-            constraint=models.UniqueConstraint(fields=('line', 'provider_ref', 'word'), name='one_receipt_a_reference_and_word'),
+            model_name="receipt",
+            constraint=models.UniqueConstraint(
+                fields=("line", "provider_ref", "word"), name="one_receipt_a_reference_and_word"
+            ),
         ),
         migrations.AddConstraint(
-            model_name='receipt',
-            constraint=models.UniqueConstraint(condition=models.Q(('line', None)), fields=('provider_ref', 'word'), name='one_stray_receipt_a_reference_and_word'),
+            model_name="receipt",
+            constraint=models.UniqueConstraint(
+                condition=models.Q(("line", None)),
+                fields=("provider_ref", "word"),
+                name="one_stray_receipt_a_reference_and_word",
+            ),
         ),
         migrations.AddIndex(
-            model_name='reply',
-            index=models.Index(fields=['client', 'received_at'], name='reply_of_client'),
+            model_name="reply",
+            index=models.Index(fields=["client", "received_at"], name="reply_of_client"),
         ),
         migrations.AddIndex(
-            model_name='reply',
-            index=models.Index(fields=['line', 'from_address', 'received_at'], name='reply_by_address'),
+            model_name="reply",
+            index=models.Index(fields=["line", "from_address", "received_at"], name="reply_by_address"),
         ),
         migrations.AddIndex(
-            model_name='reply',
-            index=models.Index(condition=models.Q(('read_at', None)), fields=['received_at'], name='reply_to_read'),
+            model_name="reply",
+            index=models.Index(condition=models.Q(("read_at", None)), fields=["received_at"], name="reply_to_read"),
         ),
         migrations.AddConstraint(
-            model_name='reply',
-            constraint=models.UniqueConstraint(fields=('line', 'provider_ref'), name='one_reply_a_provider_ref'),
+            model_name="reply",
+            constraint=models.UniqueConstraint(fields=("line", "provider_ref"), name="one_reply_a_provider_ref"),
         ),
         migrations.AddConstraint(
-            model_name='ruleset',
-            constraint=models.UniqueConstraint(fields=('studio', 'version'), name='one_rule_set_a_version'),
+            model_name="ruleset",
+            constraint=models.UniqueConstraint(fields=("studio", "version"), name="one_rule_set_a_version"),
         ),
         migrations.AddConstraint(
-            model_name='stop',
-            constraint=models.UniqueConstraint(condition=models.Q(('lifted_at', None)), fields=('line', 'address'), name='one_stop_in_force'),
+            model_name="stop",
+            constraint=models.UniqueConstraint(
+                condition=models.Q(("lifted_at", None)), fields=("line", "address"), name="one_stop_in_force"
+            ),
         ),
         migrations.AddConstraint(
-            model_name='wording',
-            constraint=models.UniqueConstraint(fields=('studio', 'occasion', 'kind', 'step', 'channel', 'language', 'version'), name='one_wording_a_version'),
+            model_name="wording",
+            constraint=models.UniqueConstraint(
+                fields=("studio", "occasion", "kind", "step", "channel", "language", "version"),
+                name="one_wording_a_version",
+            ),
         ),
     ]

@@ -26,7 +26,7 @@ class Line(models.Model):
 
 
 class Stop(models.Model):
-    """A number or address that wants nothing more from a line. Kept apart from clients: it survives merge and import."""
+    """A number or address that wants nothing more from a line. Apart from clients: it survives merge and import."""
 
     line = models.ForeignKey(Line, on_delete=models.CASCADE, related_name="stops")
     address = models.CharField(max_length=254)  # E.164, or an e-mail address in lower case

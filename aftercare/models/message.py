@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from django.db import models
 from django.db.models import Q
-from django.utils.translation import gettext_lazy as _
 
 from aftercare.core.delivery import State
 from aftercare.core.timing import Occasion
@@ -112,7 +111,9 @@ class Receipt(models.Model):
     line = models.ForeignKey(Line, on_delete=models.CASCADE, null=True, blank=True, related_name="receipts")
     provider_ref = models.CharField(max_length=120)
     word = models.CharField(max_length=40)  # the provider's word for it
-    event = models.CharField(max_length=12, blank=True)  # what it means to us: delivered, failed; '' nothing, or unknown
+    event = models.CharField(
+        max_length=12, blank=True
+    )  # what it means to us: delivered, failed; '' nothing, or unknown
     at = models.DateTimeField()
     raw = models.TextField(blank=True)
     attempt = models.ForeignKey(Attempt, on_delete=models.SET_NULL, null=True, blank=True, related_name="receipts")

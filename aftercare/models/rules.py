@@ -8,7 +8,7 @@ from studio.models import Staff, Studio
 
 
 class RuleSet(models.Model):
-    """The owner's numbers where they differ from the defaults of ``core.timing.Rules``; the highest version is in force."""
+    """The owner's numbers where they differ from ``core.timing.Rules``; the highest version is in force."""
 
     studio = models.ForeignKey(Studio, on_delete=models.CASCADE, related_name="rule_sets")
     version = models.PositiveIntegerField()

@@ -14,7 +14,7 @@ from django.utils.translation import get_language
 from django.utils.translation import gettext as _
 
 from aftercare.core import say
-from aftercare.shown import OCCASIONS
+from aftercare.pages.shown import OCCASIONS
 
 register = template.Library()
 

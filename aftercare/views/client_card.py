@@ -5,7 +5,8 @@ from __future__ import annotations
 from django.http import Http404, HttpResponseBase
 from django.shortcuts import redirect, render
 
-from aftercare import card, facts, sheet, shown
+from aftercare import facts
+from aftercare.pages import card, sheet, shown
 from studio.access import StudioRequest, page
 from studio.forms.clients import PauseForm
 

@@ -9,7 +9,8 @@ from django.shortcuts import render
 from django.utils import timezone
 from django.utils.translation import gettext as _
 
-from aftercare import facts, sheet
+from aftercare import facts
+from aftercare.pages import sheet
 from studio.access import StudioRequest, page
 from studio.models import Staff
 

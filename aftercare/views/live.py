@@ -9,7 +9,8 @@ from django.shortcuts import redirect, render
 from django.utils.translation import gettext as _
 from django.views.decorators.http import require_http_methods
 
-from aftercare import planning, shown
+from aftercare import planning
+from aftercare.pages import shown
 from studio.access import StudioRequest, page
 
 HOURS = 48

@@ -12,7 +12,8 @@ from django.utils import timezone
 from django.utils.translation import gettext as _
 from django.views.decorators.http import require_http_methods
 
-from aftercare import facts, planning, shown
+from aftercare import facts, planning
+from aftercare.pages import shown
 from aftercare.views.errors import tell
 from studio import records
 from studio.access import StudioRequest, page, visit_or_404

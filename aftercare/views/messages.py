@@ -7,11 +7,12 @@ from django.http import HttpResponse
 from django.shortcuts import render
 from django.utils.translation import gettext_lazy as _
 
-from aftercare import facts, shown
+from aftercare import facts
 from aftercare.core.delivery import State
 from aftercare.core.timing import Occasion
 from aftercare.models import Message
-from aftercare.paging import stretch
+from aftercare.pages import shown
+from aftercare.pages.paging import stretch
 from studio.access import StudioRequest, page
 
 PER_PAGE = 40

@@ -12,8 +12,8 @@ from django.views.decorators.http import require_http_methods, require_POST
 from aftercare import matters, planning
 from aftercare.forms.matters import CloseForm
 from aftercare.models import Flag
-from aftercare.morning import Matter, MorningList, morning_list
-from aftercare.sheet import reads_health
+from aftercare.pages.morning import Matter, MorningList, morning_list
+from aftercare.pages.sheet import reads_health
 from aftercare.views.errors import tell
 from studio.access import StudioRequest, page
 

@@ -10,10 +10,11 @@ from django.urls import reverse
 from django.utils.translation import gettext_lazy as _
 from django.views.decorators.http import require_http_methods
 
-from aftercare import card, facts, planning, receiving, shown, tasks, triage
+from aftercare import facts, planning, receiving, tasks, triage
 from aftercare.forms.phone import AnswerForm
 from aftercare.lines import lines_of
 from aftercare.models import Message
+from aftercare.pages import card, shown
 from studio import access
 from studio.access import StudioRequest, client_or_404, page
 from studio.models import Client

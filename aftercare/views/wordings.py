@@ -12,13 +12,14 @@ from django.shortcuts import redirect, render
 from django.utils.translation import gettext as _
 from django.views.decorators.http import require_http_methods
 
-from aftercare import shown, versions
+from aftercare import versions
 from aftercare.core import segments
 from aftercare.core.fields import FIELDS, Facts
 from aftercare.core.timing import Occasion
 from aftercare.core.wordcheck import Problem, blocks_saving
 from aftercare.forms.wordings import WordingForm
 from aftercare.models import Wording
+from aftercare.pages import shown
 from aftercare.versions import Slot
 from aftercare.views.errors import tell
 from aftercare.wording import WordingError, Words, compose, longest, problems

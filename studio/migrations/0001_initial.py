@@ -3,351 +3,773 @@
 import django.core.validators
 import django.db.models.deletion
 import django.db.models.functions.text
-import studio.models.people
 from django.conf import settings
 from django.db import migrations, models
 
+import studio.models.people
+
 
 class Migration(migrations.Migration):
-
     initial = True
 
     dependencies = [
-        ('auth', '0012_alter_user_first_name_max_length'),
+        ("auth", "0012_alter_user_first_name_max_length"),
     ]
 
     operations = [
         migrations.CreateModel(
-            name='Studio',
+            name="Studio",
             fields=[
-                ('id', models.BigAutoField(auto_created=True, primary_key=True, serialize=False, verbose_name='ID')),
-                ('slug', models.SlugField(unique=True)),
-                ('name', models.CharField(max_length=80, verbose_name='name')),
-                ('time_zone', models.CharField(max_length=64, validators=[studio.models.people.check_zone], verbose_name='time zone')),
-                ('region', models.CharField(help_text='Two letters, such as US, GB or ES.', max_length=2, validators=[studio.models.people.check_region], verbose_name='country')),
-                ('language', models.CharField(choices=[('en', 'English'), ('es', 'Spanish')], default='en', max_length=8, verbose_name='first language')),
-                ('phone', models.CharField(blank=True, max_length=32, verbose_name='telephone for clients')),
-                ('address', models.CharField(blank=True, max_length=200, verbose_name='postal address')),
-                ('date_order', models.CharField(blank=True, choices=[('', 'not set: dates such as 12/03/2026 are refused'), ('dmy', 'day first: 12/03/2026 is 12 March'), ('mdy', 'month first: 12/03/2026 is 3 December')], default='', max_length=3, verbose_name='dates in spreadsheets')),
-                ('calendar_pattern', models.TextField(blank=True, help_text='For example: SUMMARY: {service} - {name}', verbose_name='how calendar entries are read')),
-                ('is_demo', models.BooleanField(default=False)),
-                ('live_since', models.DateTimeField(blank=True, null=True)),
-                ('created_at', models.DateTimeField(auto_now_add=True)),
+                ("id", models.BigAutoField(auto_created=True, primary_key=True, serialize=False, verbose_name="ID")),
+                ("slug", models.SlugField(unique=True)),
+                ("name", models.CharField(max_length=80, verbose_name="name")),
+                (
+                    "time_zone",
+                    models.CharField(
+                        max_length=64, validators=[studio.models.people.check_zone], verbose_name="time zone"
+                    ),
+                ),
+                (
+                    "region",
+                    models.CharField(
+                        help_text="Two letters, such as US, GB or ES.",
+                        max_length=2,
+                        validators=[studio.models.people.check_region],
+                        verbose_name="country",
+                    ),
+                ),
+                (
+                    "language",
+                    models.CharField(
+                        choices=[("en", "English"), ("es", "Spanish")],
+                        default="en",
+                        max_length=8,
+                        verbose_name="first language",
+                    ),
+                ),
+                ("phone", models.CharField(blank=True, max_length=32, verbose_name="telephone for clients")),
+                ("address", models.CharField(blank=True, max_length=200, verbose_name="postal address")),
+                (
+                    "date_order",
+                    models.CharField(
+                        blank=True,
+                        choices=[
+                            ("", "not set: dates such as 12/03/2026 are refused"),
+                            ("dmy", "day first: 12/03/2026 is 12 March"),
+                            ("mdy", "month first: 12/03/2026 is 3 December"),
+                        ],
+                        default="",
+                        max_length=3,
+                        verbose_name="dates in spreadsheets",
+                    ),
+                ),
+                (
+                    "calendar_pattern",
+                    models.TextField(
+                        blank=True,
+                        help_text="For example: SUMMARY: {service} - {name}",
+                        verbose_name="how calendar entries are read",
+                    ),
+                ),
+                ("is_demo", models.BooleanField(default=False)),
+                ("live_since", models.DateTimeField(blank=True, null=True)),
+                ("created_at", models.DateTimeField(auto_now_add=True)),
             ],
         ),
         migrations.CreateModel(
-            name='User',
+            name="User",
             fields=[
-                ('id', models.BigAutoField(auto_created=True, primary_key=True, serialize=False, verbose_name='ID')),
-                ('password', models.CharField(max_length=128, verbose_name='password')),
-                ('last_login', models.DateTimeField(blank=True, null=True, verbose_name='last login')),
-                ('is_superuser', models.BooleanField(default=False, help_text='Designates that this user has all permissions without explicitly assigning them.', verbose_name='superuser status')),
-                ('email', models.EmailField(max_length=254, unique=True, verbose_name='e-mail')),
-                ('name', models.CharField(blank=True, max_length=120, verbose_name='name')),
-                ('is_active', models.BooleanField(default=True)),
-                ('one_time_password', models.BooleanField(default=False)),
-                ('created_at', models.DateTimeField(auto_now_add=True)),
-                ('groups', models.ManyToManyField(blank=True, help_text='The groups this user belongs to. A user will get all permissions granted to each of their groups.', related_name='user_set', related_query_name='user', to='auth.group', verbose_name='groups')),
-                ('user_permissions', models.ManyToManyField(blank=True, help_text='Specific permissions for this user.', related_name='user_set', related_query_name='user', to='auth.permission', verbose_name='user permissions')),
+                ("id", models.BigAutoField(auto_created=True, primary_key=True, serialize=False, verbose_name="ID")),
+                ("password", models.CharField(max_length=128, verbose_name="password")),
+                ("last_login", models.DateTimeField(blank=True, null=True, verbose_name="last login")),
+                (
+                    "is_superuser",
+                    models.BooleanField(
+                        default=False,
+                        help_text="Designates that this user has all permissions without explicitly assigning them.",
+                        verbose_name="superuser status",
+                    ),
+                ),
+                ("email", models.EmailField(max_length=254, unique=True, verbose_name="e-mail")),
+                ("name", models.CharField(blank=True, max_length=120, verbose_name="name")),
+                ("is_active", models.BooleanField(default=True)),
+                ("one_time_password", models.BooleanField(default=False)),
+                ("created_at", models.DateTimeField(auto_now_add=True)),
+                (
+                    "groups",
+                    models.ManyToManyField(
+                        blank=True,
+                        help_text="The groups this user belongs to. A user will get all permissions granted to each of their groups.",
+                        related_name="user_set",
+                        related_query_name="user",
+                        to="auth.group",
+                        verbose_name="groups",
+                    ),
+                ),
+                (
+                    "user_permissions",
+                    models.ManyToManyField(
+                        blank=True,
+                        help_text="Specific permissions for this user.",
+                        related_name="user_set",
+                        related_query_name="user",
+                        to="auth.permission",
+                        verbose_name="user permissions",
+                    ),
+                ),
             ],
             options={
-                'abstract': False,
+                "abstract": False,
             },
         ),
         migrations.CreateModel(
-            name='Client',
+            name="Client",
             fields=[
-                ('id', models.BigAutoField(auto_created=True, primary_key=True, serialize=False, verbose_name='ID')),
-                ('first_name', models.CharField(max_length=80, verbose_name='first name')),
-                ('last_name', models.CharField(blank=True, max_length=80, verbose_name='last name')),
-                ('mobile', models.CharField(blank=True, max_length=16, verbose_name='mobile')),
-                ('email', models.EmailField(blank=True, max_length=254, verbose_name='e-mail')),
-                ('time_zone', models.CharField(blank=True, max_length=64, validators=[studio.models.people.check_zone], verbose_name='time zone')),
-                ('language', models.CharField(blank=True, max_length=16, verbose_name='language')),
-                ('channel', models.CharField(blank=True, choices=[('', 'no choice stated'), ('sms', 'text message'), ('email', 'e-mail')], max_length=5, verbose_name='reach her by')),
-                ('sensitive', models.BooleanField(blank=True, null=True, verbose_name='sensitive')),
-                ('wears_lenses', models.BooleanField(blank=True, null=True, verbose_name='wears contact lenses')),
-                ('oily_lids', models.BooleanField(blank=True, null=True, verbose_name='oily lids')),
-                ('under_18', models.BooleanField(blank=True, null=True, verbose_name='under 18')),
-                ('guardian_name', models.CharField(blank=True, max_length=120, verbose_name="guardian's name")),
-                ('guardian_mobile', models.CharField(blank=True, max_length=16, verbose_name="guardian's mobile")),
-                ('guardian_agreed_on', models.DateField(blank=True, null=True, verbose_name='guardian agreed on')),
-                ('waiver_signed_on', models.DateField(blank=True, null=True, verbose_name='waiver signed on')),
-                ('note', models.TextField(blank=True, verbose_name='note')),
-                ('on_break', models.BooleanField(default=False, verbose_name='takes a break from lashes')),
-                ('paused_until', models.DateField(blank=True, null=True, verbose_name='send nothing until')),
-                ('created_at', models.DateTimeField(auto_now_add=True)),
-                ('revision', models.PositiveIntegerField(default=1)),
-                ('planned_revision', models.PositiveIntegerField(default=0)),
-                ('merged_into', models.ForeignKey(blank=True, null=True, on_delete=django.db.models.deletion.SET_NULL, related_name='merged', to='studio.client')),
-                ('studio', models.ForeignKey(on_delete=django.db.models.deletion.CASCADE, related_name='clients', to='studio.studio')),
+                ("id", models.BigAutoField(auto_created=True, primary_key=True, serialize=False, verbose_name="ID")),
+                ("first_name", models.CharField(max_length=80, verbose_name="first name")),
+                ("last_name", models.CharField(blank=True, max_length=80, verbose_name="last name")),
+                ("mobile", models.CharField(blank=True, max_length=16, verbose_name="mobile")),
+                ("email", models.EmailField(blank=True, max_length=254, verbose_name="e-mail")),
+                (
+                    "time_zone",
+                    models.CharField(
+                        blank=True,
+                        max_length=64,
+                        validators=[studio.models.people.check_zone],
+                        verbose_name="time zone",
+                    ),
+                ),
+                ("language", models.CharField(blank=True, max_length=16, verbose_name="language")),
+                (
+                    "channel",
+                    models.CharField(
+                        blank=True,
+                        choices=[("", "no choice stated"), ("sms", "text message"), ("email", "e-mail")],
+                        max_length=5,
+                        verbose_name="reach her by",
+                    ),
+                ),
+                ("sensitive", models.BooleanField(blank=True, null=True, verbose_name="sensitive")),
+                ("wears_lenses", models.BooleanField(blank=True, null=True, verbose_name="wears contact lenses")),
+                ("oily_lids", models.BooleanField(blank=True, null=True, verbose_name="oily lids")),
+                ("under_18", models.BooleanField(blank=True, null=True, verbose_name="under 18")),
+                ("guardian_name", models.CharField(blank=True, max_length=120, verbose_name="guardian's name")),
+                ("guardian_mobile", models.CharField(blank=True, max_length=16, verbose_name="guardian's mobile")),
+                ("guardian_agreed_on", models.DateField(blank=True, null=True, verbose_name="guardian agreed on")),
+                ("waiver_signed_on", models.DateField(blank=True, null=True, verbose_name="waiver signed on")),
+                ("note", models.TextField(blank=True, verbose_name="note")),
+                ("on_break", models.BooleanField(default=False, verbose_name="takes a break from lashes")),
+                ("paused_until", models.DateField(blank=True, null=True, verbose_name="send nothing until")),
+                ("created_at", models.DateTimeField(auto_now_add=True)),
+                ("revision", models.PositiveIntegerField(default=1)),
+                ("planned_revision", models.PositiveIntegerField(default=0)),
+                (
+                    "merged_into",
+                    models.ForeignKey(
+                        blank=True,
+                        null=True,
+                        on_delete=django.db.models.deletion.SET_NULL,
+                        related_name="merged",
+                        to="studio.client",
+                    ),
+                ),
+                (
+                    "studio",
+                    models.ForeignKey(
+                        on_delete=django.db.models.deletion.CASCADE, related_name="clients", to="studio.studio"
+                    ),
+                ),
             ],
             options={
-                'ordering': ['first_name', 'last_name'],
+                "ordering": ["first_name", "last_name"],
             },
         ),
         migrations.CreateModel(
-            name='Staff',
+            name="Staff",
             fields=[
-                ('id', models.BigAutoField(auto_created=True, primary_key=True, serialize=False, verbose_name='ID')),
-                ('name', models.CharField(max_length=80, verbose_name='name')),
-                ('is_owner', models.BooleanField(default=False, verbose_name='owner')),
-                ('is_artist', models.BooleanField(default=False, verbose_name='artist')),
-                ('is_front_desk', models.BooleanField(default=False, verbose_name='front desk')),
-                ('mobile', models.CharField(blank=True, max_length=16, verbose_name='mobile')),
-                ('email', models.EmailField(blank=True, max_length=254, verbose_name='e-mail')),
-                ('language', models.CharField(blank=True, choices=[('en', 'English'), ('es', 'Spanish')], max_length=8, verbose_name='language')),
-                ('is_active', models.BooleanField(default=True, verbose_name='works here')),
-                ('user', models.ForeignKey(blank=True, null=True, on_delete=django.db.models.deletion.SET_NULL, related_name='staff', to=settings.AUTH_USER_MODEL)),
-                ('studio', models.ForeignKey(on_delete=django.db.models.deletion.CASCADE, related_name='staff', to='studio.studio')),
+                ("id", models.BigAutoField(auto_created=True, primary_key=True, serialize=False, verbose_name="ID")),
+                ("name", models.CharField(max_length=80, verbose_name="name")),
+                ("is_owner", models.BooleanField(default=False, verbose_name="owner")),
+                ("is_artist", models.BooleanField(default=False, verbose_name="artist")),
+                ("is_front_desk", models.BooleanField(default=False, verbose_name="front desk")),
+                ("mobile", models.CharField(blank=True, max_length=16, verbose_name="mobile")),
+                ("email", models.EmailField(blank=True, max_length=254, verbose_name="e-mail")),
+                (
+                    "language",
+                    models.CharField(
+                        blank=True,
+                        choices=[("en", "English"), ("es", "Spanish")],
+                        max_length=8,
+                        verbose_name="language",
+                    ),
+                ),
+                ("is_active", models.BooleanField(default=True, verbose_name="works here")),
+                (
+                    "user",
+                    models.ForeignKey(
+                        blank=True,
+                        null=True,
+                        on_delete=django.db.models.deletion.SET_NULL,
+                        related_name="staff",
+                        to=settings.AUTH_USER_MODEL,
+                    ),
+                ),
+                (
+                    "studio",
+                    models.ForeignKey(
+                        on_delete=django.db.models.deletion.CASCADE, related_name="staff", to="studio.studio"
+                    ),
+                ),
             ],
             options={
-                'verbose_name_plural': 'staff',
-                'ordering': ['name'],
+                "verbose_name_plural": "staff",
+                "ordering": ["name"],
             },
         ),
         migrations.CreateModel(
-            name='ServiceName',
+            name="ServiceName",
             fields=[
-                ('id', models.BigAutoField(auto_created=True, primary_key=True, serialize=False, verbose_name='ID')),
-                ('name', models.CharField(max_length=120, verbose_name='name in the book')),
-                ('kind', models.CharField(blank=True, max_length=16, verbose_name='kind')),
-                ('studio', models.ForeignKey(on_delete=django.db.models.deletion.CASCADE, related_name='service_names', to='studio.studio')),
+                ("id", models.BigAutoField(auto_created=True, primary_key=True, serialize=False, verbose_name="ID")),
+                ("name", models.CharField(max_length=120, verbose_name="name in the book")),
+                ("kind", models.CharField(blank=True, max_length=16, verbose_name="kind")),
+                (
+                    "studio",
+                    models.ForeignKey(
+                        on_delete=django.db.models.deletion.CASCADE, related_name="service_names", to="studio.studio"
+                    ),
+                ),
             ],
             options={
-                'ordering': ['name'],
+                "ordering": ["name"],
             },
         ),
         migrations.CreateModel(
-            name='Merge',
+            name="Merge",
             fields=[
-                ('id', models.BigAutoField(auto_created=True, primary_key=True, serialize=False, verbose_name='ID')),
-                ('moved', models.JSONField()),
-                ('at', models.DateTimeField()),
-                ('undone_at', models.DateTimeField(blank=True, null=True)),
-                ('gone', models.ForeignKey(on_delete=django.db.models.deletion.CASCADE, related_name='+', to='studio.client')),
-                ('kept', models.ForeignKey(on_delete=django.db.models.deletion.CASCADE, related_name='+', to='studio.client')),
-                ('by', models.ForeignKey(null=True, on_delete=django.db.models.deletion.SET_NULL, related_name='+', to='studio.staff')),
-                ('studio', models.ForeignKey(on_delete=django.db.models.deletion.CASCADE, related_name='+', to='studio.studio')),
+                ("id", models.BigAutoField(auto_created=True, primary_key=True, serialize=False, verbose_name="ID")),
+                ("moved", models.JSONField()),
+                ("at", models.DateTimeField()),
+                ("undone_at", models.DateTimeField(blank=True, null=True)),
+                (
+                    "gone",
+                    models.ForeignKey(
+                        on_delete=django.db.models.deletion.CASCADE, related_name="+", to="studio.client"
+                    ),
+                ),
+                (
+                    "kept",
+                    models.ForeignKey(
+                        on_delete=django.db.models.deletion.CASCADE, related_name="+", to="studio.client"
+                    ),
+                ),
+                (
+                    "by",
+                    models.ForeignKey(
+                        null=True, on_delete=django.db.models.deletion.SET_NULL, related_name="+", to="studio.staff"
+                    ),
+                ),
+                (
+                    "studio",
+                    models.ForeignKey(
+                        on_delete=django.db.models.deletion.CASCADE, related_name="+", to="studio.studio"
+                    ),
+                ),
             ],
         ),
         migrations.CreateModel(
-            name='ClosingDay',
+            name="ClosingDay",
             fields=[
-                ('id', models.BigAutoField(auto_created=True, primary_key=True, serialize=False, verbose_name='ID')),
-                ('date', models.DateField(verbose_name='date')),
-                ('name', models.CharField(blank=True, max_length=80, verbose_name='name')),
-                ('studio', models.ForeignKey(on_delete=django.db.models.deletion.CASCADE, related_name='closing_days', to='studio.studio')),
+                ("id", models.BigAutoField(auto_created=True, primary_key=True, serialize=False, verbose_name="ID")),
+                ("date", models.DateField(verbose_name="date")),
+                ("name", models.CharField(blank=True, max_length=80, verbose_name="name")),
+                (
+                    "studio",
+                    models.ForeignKey(
+                        on_delete=django.db.models.deletion.CASCADE, related_name="closing_days", to="studio.studio"
+                    ),
+                ),
             ],
             options={
-                'ordering': ['date'],
+                "ordering": ["date"],
             },
         ),
         migrations.CreateModel(
-            name='ClientRef',
+            name="ClientRef",
             fields=[
-                ('id', models.BigAutoField(auto_created=True, primary_key=True, serialize=False, verbose_name='ID')),
-                ('source', models.CharField(max_length=8)),
-                ('reference', models.CharField(max_length=200)),
-                ('said', models.JSONField(default=dict)),
-                ('client', models.ForeignKey(on_delete=django.db.models.deletion.CASCADE, related_name='refs', to='studio.client')),
-                ('studio', models.ForeignKey(on_delete=django.db.models.deletion.CASCADE, related_name='+', to='studio.studio')),
+                ("id", models.BigAutoField(auto_created=True, primary_key=True, serialize=False, verbose_name="ID")),
+                ("source", models.CharField(max_length=8)),
+                ("reference", models.CharField(max_length=200)),
+                ("said", models.JSONField(default=dict)),
+                (
+                    "client",
+                    models.ForeignKey(
+                        on_delete=django.db.models.deletion.CASCADE, related_name="refs", to="studio.client"
+                    ),
+                ),
+                (
+                    "studio",
+                    models.ForeignKey(
+                        on_delete=django.db.models.deletion.CASCADE, related_name="+", to="studio.studio"
+                    ),
+                ),
             ],
         ),
         migrations.CreateModel(
-            name='CalendarFeed',
+            name="CalendarFeed",
             fields=[
-                ('id', models.BigAutoField(auto_created=True, primary_key=True, serialize=False, verbose_name='ID')),
-                ('address', models.URLField(max_length=500, verbose_name='calendar address')),
-                ('every_minutes', models.PositiveSmallIntegerField(default=15, verbose_name='look every … minutes')),
-                ('asked_at', models.DateTimeField(blank=True, null=True)),
-                ('read_at', models.DateTimeField(blank=True, null=True)),
-                ('etag', models.CharField(blank=True, max_length=200)),
-                ('digest', models.CharField(blank=True, max_length=64)),
-                ('problem', models.TextField(blank=True)),
-                ('studio', models.OneToOneField(on_delete=django.db.models.deletion.CASCADE, related_name='calendar_feed', to='studio.studio')),
+                ("id", models.BigAutoField(auto_created=True, primary_key=True, serialize=False, verbose_name="ID")),
+                ("address", models.URLField(max_length=500, verbose_name="calendar address")),
+                ("every_minutes", models.PositiveSmallIntegerField(default=15, verbose_name="look every … minutes")),
+                ("asked_at", models.DateTimeField(blank=True, null=True)),
+                ("read_at", models.DateTimeField(blank=True, null=True)),
+                ("etag", models.CharField(blank=True, max_length=200)),
+                ("digest", models.CharField(blank=True, max_length=64)),
+                ("problem", models.TextField(blank=True)),
+                (
+                    "studio",
+                    models.OneToOneField(
+                        on_delete=django.db.models.deletion.CASCADE, related_name="calendar_feed", to="studio.studio"
+                    ),
+                ),
             ],
         ),
         migrations.CreateModel(
-            name='BookFile',
+            name="BookFile",
             fields=[
-                ('id', models.BigAutoField(auto_created=True, primary_key=True, serialize=False, verbose_name='ID')),
-                ('name', models.CharField(max_length=200)),
-                ('format', models.CharField(choices=[('csv', 'CSV'), ('ics', 'iCalendar')], max_length=3)),
-                ('data', models.BinaryField()),
-                ('uploaded_at', models.DateTimeField()),
-                ('state', models.CharField(choices=[('reading', 'being read'), ('preview', 'read: waiting for your go'), ('writing', 'being written'), ('done', 'written'), ('failed', 'not written')], default='reading', max_length=7)),
-                ('skip_bad', models.BooleanField(default=False)),
-                ('whole_from', models.DateField(blank=True, null=True)),
-                ('whole_to', models.DateField(blank=True, null=True)),
-                ('done_rows', models.PositiveIntegerField(default=0)),
-                ('all_rows', models.PositiveIntegerField(default=0)),
-                ('doing', models.CharField(blank=True, max_length=60)),
-                ('busy_until', models.DateTimeField(blank=True, null=True)),
-                ('result', models.JSONField(default=dict)),
-                ('by', models.ForeignKey(null=True, on_delete=django.db.models.deletion.SET_NULL, related_name='+', to='studio.staff')),
-                ('studio', models.ForeignKey(on_delete=django.db.models.deletion.CASCADE, related_name='book_files', to='studio.studio')),
+                ("id", models.BigAutoField(auto_created=True, primary_key=True, serialize=False, verbose_name="ID")),
+                ("name", models.CharField(max_length=200)),
+                ("format", models.CharField(choices=[("csv", "CSV"), ("ics", "iCalendar")], max_length=3)),
+                ("data", models.BinaryField()),
+                ("uploaded_at", models.DateTimeField()),
+                (
+                    "state",
+                    models.CharField(
+                        choices=[
+                            ("reading", "being read"),
+                            ("preview", "read: waiting for your go"),
+                            ("writing", "being written"),
+                            ("done", "written"),
+                            ("failed", "not written"),
+                        ],
+                        default="reading",
+                        max_length=7,
+                    ),
+                ),
+                ("skip_bad", models.BooleanField(default=False)),
+                ("whole_from", models.DateField(blank=True, null=True)),
+                ("whole_to", models.DateField(blank=True, null=True)),
+                ("done_rows", models.PositiveIntegerField(default=0)),
+                ("all_rows", models.PositiveIntegerField(default=0)),
+                ("doing", models.CharField(blank=True, max_length=60)),
+                ("busy_until", models.DateTimeField(blank=True, null=True)),
+                ("result", models.JSONField(default=dict)),
+                (
+                    "by",
+                    models.ForeignKey(
+                        null=True, on_delete=django.db.models.deletion.SET_NULL, related_name="+", to="studio.staff"
+                    ),
+                ),
+                (
+                    "studio",
+                    models.ForeignKey(
+                        on_delete=django.db.models.deletion.CASCADE, related_name="book_files", to="studio.studio"
+                    ),
+                ),
             ],
             options={
-                'ordering': ['-uploaded_at'],
+                "ordering": ["-uploaded_at"],
             },
         ),
         migrations.CreateModel(
-            name='Adhesive',
+            name="Adhesive",
             fields=[
-                ('id', models.BigAutoField(auto_created=True, primary_key=True, serialize=False, verbose_name='ID')),
-                ('product', models.CharField(blank=True, max_length=80, verbose_name='product')),
-                ('lot', models.CharField(blank=True, max_length=40, verbose_name='lot')),
-                ('dry_hours', models.PositiveSmallIntegerField(blank=True, null=True, validators=[django.core.validators.MaxValueValidator(72)], verbose_name='hours to keep dry')),
-                ('studio', models.ForeignKey(on_delete=django.db.models.deletion.CASCADE, related_name='adhesives', to='studio.studio')),
+                ("id", models.BigAutoField(auto_created=True, primary_key=True, serialize=False, verbose_name="ID")),
+                ("product", models.CharField(blank=True, max_length=80, verbose_name="product")),
+                ("lot", models.CharField(blank=True, max_length=40, verbose_name="lot")),
+                (
+                    "dry_hours",
+                    models.PositiveSmallIntegerField(
+                        blank=True,
+                        null=True,
+                        validators=[django.core.validators.MaxValueValidator(72)],
+                        verbose_name="hours to keep dry",
+                    ),
+                ),
+                (
+                    "studio",
+                    models.ForeignKey(
+                        on_delete=django.db.models.deletion.CASCADE, related_name="adhesives", to="studio.studio"
+                    ),
+                ),
             ],
             options={
-                'ordering': ['product', 'lot'],
+                "ordering": ["product", "lot"],
             },
         ),
         migrations.CreateModel(
-            name='Visit',
+            name="Visit",
             fields=[
-                ('id', models.BigAutoField(auto_created=True, primary_key=True, serialize=False, verbose_name='ID')),
-                ('service', models.CharField(choices=[('full set', 'full set'), ('fill', 'fill'), ('removal', 'removal'), ('patch test', 'patch test'), ('touch-up', 'touch-up'), ('lift', 'lift'), ('consultation', 'consultation'), ('other', 'other')], max_length=16, verbose_name='service')),
-                ('service_name', models.CharField(blank=True, max_length=120, verbose_name="the studio's name for it")),
-                ('starts_at', models.DateTimeField(verbose_name='starts')),
-                ('minutes', models.PositiveSmallIntegerField(validators=[django.core.validators.MinValueValidator(1), django.core.validators.MaxValueValidator(720)], verbose_name='minutes')),
-                ('status', models.CharField(choices=[('booked', 'booked'), ('done', 'done'), ('cancelled', 'cancelled'), ('missed', 'missed')], default='booked', max_length=9, verbose_name='status')),
-                ('room', models.CharField(blank=True, max_length=40, verbose_name='room')),
-                ('heard_at', models.DateTimeField()),
-                ('heard_as', models.CharField(choices=[('booked', 'booked'), ('done', 'done'), ('cancelled', 'cancelled'), ('missed', 'missed')], default='booked', max_length=9)),
-                ('marked_at', models.DateTimeField(blank=True, null=True)),
-                ('counted_done', models.BooleanField(default=False)),
-                ('style', models.CharField(blank=True, max_length=60, verbose_name='style')),
-                ('lash_map', models.CharField(blank=True, max_length=200, verbose_name='lash map')),
-                ('remover', models.CharField(blank=True, choices=[('cream', 'cream remover'), ('gel', 'gel remover')], max_length=5, verbose_name='remover')),
-                ('tape', models.CharField(blank=True, max_length=60, verbose_name='tape or pads')),
-                ('primer', models.CharField(blank=True, max_length=60, verbose_name='primer')),
-                ('share_left', models.DecimalField(blank=True, decimal_places=1, max_digits=4, null=True, validators=[django.core.validators.MinValueValidator(0), django.core.validators.MaxValueValidator(100)], verbose_name='share left, %')),
-                ('share_seen', models.CharField(blank=True, choices=[('seen', 'looked at'), ('not looked', 'not looked')], max_length=10, verbose_name='share left looked at')),
-                ('outgrown', models.CharField(blank=True, choices=[('none', 'none'), ('some', 'some'), ('many', 'many')], max_length=4, verbose_name='outgrown lashes')),
-                ('mirror_check', models.CharField(blank=True, choices=[('happy', 'happy'), ('touched up', 'touched up'), ('unhappy', 'left unhappy')], max_length=10, verbose_name='mirror check')),
-                ('test_result', models.CharField(blank=True, choices=[('no sign reported', 'no sign reported'), ('sign', 'sign'), ('looked at', 'looked at by staff'), ('not answered', 'not answered')], max_length=16, verbose_name='result of the patch test')),
-                ('test_result_at', models.DateTimeField(blank=True, null=True)),
-                ('note', models.TextField(blank=True, verbose_name='note')),
-                ('revision', models.PositiveIntegerField(default=1)),
-                ('created_at', models.DateTimeField(auto_now_add=True)),
-                ('adhesive', models.ForeignKey(blank=True, null=True, on_delete=django.db.models.deletion.PROTECT, related_name='visits', to='studio.adhesive')),
-                ('artist', models.ForeignKey(blank=True, null=True, on_delete=django.db.models.deletion.SET_NULL, related_name='visits', to='studio.staff')),
-                ('client', models.ForeignKey(on_delete=django.db.models.deletion.CASCADE, related_name='visits', to='studio.client')),
-                ('studio', models.ForeignKey(on_delete=django.db.models.deletion.CASCADE, related_name='visits', to='studio.studio')),
-                ('test_result_by', models.ForeignKey(blank=True, null=True, on_delete=django.db.models.deletion.SET_NULL, related_name='+', to='studio.staff')),
+                ("id", models.BigAutoField(auto_created=True, primary_key=True, serialize=False, verbose_name="ID")),
+                (
+                    "service",
+                    models.CharField(
+                        choices=[
+                            ("full set", "full set"),
+                            ("fill", "fill"),
+                            ("removal", "removal"),
+                            ("patch test", "patch test"),
+                            ("touch-up", "touch-up"),
+                            ("lift", "lift"),
+                            ("consultation", "consultation"),
+                            ("other", "other"),
+                        ],
+                        max_length=16,
+                        verbose_name="service",
+                    ),
+                ),
+                ("service_name", models.CharField(blank=True, max_length=120, verbose_name="the studio's name for it")),
+                ("starts_at", models.DateTimeField(verbose_name="starts")),
+                (
+                    "minutes",
+                    models.PositiveSmallIntegerField(
+                        validators=[
+                            django.core.validators.MinValueValidator(1),
+                            django.core.validators.MaxValueValidator(720),
+                        ],
+                        verbose_name="minutes",
+                    ),
+                ),
+                (
+                    "status",
+                    models.CharField(
+                        choices=[
+                            ("booked", "booked"),
+                            ("done", "done"),
+                            ("cancelled", "cancelled"),
+                            ("missed", "missed"),
+                        ],
+                        default="booked",
+                        max_length=9,
+                        verbose_name="status",
+                    ),
+                ),
+                ("room", models.CharField(blank=True, max_length=40, verbose_name="room")),
+                ("heard_at", models.DateTimeField()),
+                (
+                    "heard_as",
+                    models.CharField(
+                        choices=[
+                            ("booked", "booked"),
+                            ("done", "done"),
+                            ("cancelled", "cancelled"),
+                            ("missed", "missed"),
+                        ],
+                        default="booked",
+                        max_length=9,
+                    ),
+                ),
+                ("marked_at", models.DateTimeField(blank=True, null=True)),
+                ("counted_done", models.BooleanField(default=False)),
+                ("style", models.CharField(blank=True, max_length=60, verbose_name="style")),
+                ("lash_map", models.CharField(blank=True, max_length=200, verbose_name="lash map")),
+                (
+                    "remover",
+                    models.CharField(
+                        blank=True,
+                        choices=[("cream", "cream remover"), ("gel", "gel remover")],
+                        max_length=5,
+                        verbose_name="remover",
+                    ),
+                ),
+                ("tape", models.CharField(blank=True, max_length=60, verbose_name="tape or pads")),
+                ("primer", models.CharField(blank=True, max_length=60, verbose_name="primer")),
+                (
+                    "share_left",
+                    models.DecimalField(
+                        blank=True,
+                        decimal_places=1,
+                        max_digits=4,
+                        null=True,
+                        validators=[
+                            django.core.validators.MinValueValidator(0),
+                            django.core.validators.MaxValueValidator(100),
+                        ],
+                        verbose_name="share left, %",
+                    ),
+                ),
+                (
+                    "share_seen",
+                    models.CharField(
+                        blank=True,
+                        choices=[("seen", "looked at"), ("not looked", "not looked")],
+                        max_length=10,
+                        verbose_name="share left looked at",
+                    ),
+                ),
+                (
+                    "outgrown",
+                    models.CharField(
+                        blank=True,
+                        choices=[("none", "none"), ("some", "some"), ("many", "many")],
+                        max_length=4,
+                        verbose_name="outgrown lashes",
+                    ),
+                ),
+                (
+                    "mirror_check",
+                    models.CharField(
+                        blank=True,
+                        choices=[("happy", "happy"), ("touched up", "touched up"), ("unhappy", "left unhappy")],
+                        max_length=10,
+                        verbose_name="mirror check",
+                    ),
+                ),
+                (
+                    "test_result",
+                    models.CharField(
+                        blank=True,
+                        choices=[
+                            ("no sign reported", "no sign reported"),
+                            ("sign", "sign"),
+                            ("looked at", "looked at by staff"),
+                            ("not answered", "not answered"),
+                        ],
+                        max_length=16,
+                        verbose_name="result of the patch test",
+                    ),
+                ),
+                ("test_result_at", models.DateTimeField(blank=True, null=True)),
+                ("note", models.TextField(blank=True, verbose_name="note")),
+                ("revision", models.PositiveIntegerField(default=1)),
+                ("created_at", models.DateTimeField(auto_now_add=True)),
+                (
+                    "adhesive",
+                    models.ForeignKey(
+                        blank=True,
+                        null=True,
+                        on_delete=django.db.models.deletion.PROTECT,
+                        related_name="visits",
+                        to="studio.adhesive",
+                    ),
+                ),
+                (
+                    "artist",
+                    models.ForeignKey(
+                        blank=True,
+                        null=True,
+                        on_delete=django.db.models.deletion.SET_NULL,
+                        related_name="visits",
+                        to="studio.staff",
+                    ),
+                ),
+                (
+                    "client",
+                    models.ForeignKey(
+                        on_delete=django.db.models.deletion.CASCADE, related_name="visits", to="studio.client"
+                    ),
+                ),
+                (
+                    "studio",
+                    models.ForeignKey(
+                        on_delete=django.db.models.deletion.CASCADE, related_name="visits", to="studio.studio"
+                    ),
+                ),
+                (
+                    "test_result_by",
+                    models.ForeignKey(
+                        blank=True,
+                        null=True,
+                        on_delete=django.db.models.deletion.SET_NULL,
+                        related_name="+",
+                        to="studio.staff",
+                    ),
+                ),
             ],
             options={
-                'ordering': ['starts_at'],
+                "ordering": ["starts_at"],
             },
         ),
         migrations.CreateModel(
-            name='Reaction',
+            name="Reaction",
             fields=[
-                ('id', models.BigAutoField(auto_created=True, primary_key=True, serialize=False, verbose_name='ID')),
-                ('at', models.DateTimeField()),
-                ('words', models.TextField(blank=True, verbose_name='what was seen or said')),
-                ('released_at', models.DateTimeField(blank=True, null=True)),
-                ('clinician_consulted', models.CharField(blank=True, choices=[('yes', 'yes'), ('no', 'no'), ('not_known', 'not known')], max_length=9)),
-                ('test_first', models.BooleanField(blank=True, null=True)),
-                ('client', models.ForeignKey(on_delete=django.db.models.deletion.CASCADE, related_name='reactions', to='studio.client')),
-                ('by', models.ForeignKey(blank=True, null=True, on_delete=django.db.models.deletion.SET_NULL, related_name='+', to='studio.staff')),
-                ('released_by', models.ForeignKey(blank=True, null=True, on_delete=django.db.models.deletion.SET_NULL, related_name='+', to='studio.staff')),
-                ('visit', models.ForeignKey(blank=True, null=True, on_delete=django.db.models.deletion.SET_NULL, related_name='+', to='studio.visit')),
+                ("id", models.BigAutoField(auto_created=True, primary_key=True, serialize=False, verbose_name="ID")),
+                ("at", models.DateTimeField()),
+                ("words", models.TextField(blank=True, verbose_name="what was seen or said")),
+                ("released_at", models.DateTimeField(blank=True, null=True)),
+                (
+                    "clinician_consulted",
+                    models.CharField(
+                        blank=True, choices=[("yes", "yes"), ("no", "no"), ("not_known", "not known")], max_length=9
+                    ),
+                ),
+                ("test_first", models.BooleanField(blank=True, null=True)),
+                (
+                    "client",
+                    models.ForeignKey(
+                        on_delete=django.db.models.deletion.CASCADE, related_name="reactions", to="studio.client"
+                    ),
+                ),
+                (
+                    "by",
+                    models.ForeignKey(
+                        blank=True,
+                        null=True,
+                        on_delete=django.db.models.deletion.SET_NULL,
+                        related_name="+",
+                        to="studio.staff",
+                    ),
+                ),
+                (
+                    "released_by",
+                    models.ForeignKey(
+                        blank=True,
+                        null=True,
+                        on_delete=django.db.models.deletion.SET_NULL,
+                        related_name="+",
+                        to="studio.staff",
+                    ),
+                ),
+                (
+                    "visit",
+                    models.ForeignKey(
+                        blank=True,
+                        null=True,
+                        on_delete=django.db.models.deletion.SET_NULL,
+                        related_name="+",
+                        to="studio.visit",
+                    ),
+                ),
             ],
             options={
-                'ordering': ['at'],
+                "ordering": ["at"],
             },
         ),
         migrations.CreateModel(
-            name='VisitRef',
+            name="VisitRef",
             fields=[
-                ('id', models.BigAutoField(auto_created=True, primary_key=True, serialize=False, verbose_name='ID')),
-                ('source', models.CharField(max_length=8)),
-                ('reference', models.CharField(max_length=200)),
-                ('said', models.JSONField(default=dict)),
-                ('studio', models.ForeignKey(on_delete=django.db.models.deletion.CASCADE, related_name='+', to='studio.studio')),
-                ('visit', models.ForeignKey(on_delete=django.db.models.deletion.CASCADE, related_name='refs', to='studio.visit')),
+                ("id", models.BigAutoField(auto_created=True, primary_key=True, serialize=False, verbose_name="ID")),
+                ("source", models.CharField(max_length=8)),
+                ("reference", models.CharField(max_length=200)),
+                ("said", models.JSONField(default=dict)),
+                (
+                    "studio",
+                    models.ForeignKey(
+                        on_delete=django.db.models.deletion.CASCADE, related_name="+", to="studio.studio"
+                    ),
+                ),
+                (
+                    "visit",
+                    models.ForeignKey(
+                        on_delete=django.db.models.deletion.CASCADE, related_name="refs", to="studio.visit"
+                    ),
+                ),
             ],
         ),
         migrations.CreateModel(
-            name='Consent',
+            name="Consent",
             fields=[
-                ('id', models.BigAutoField(auto_created=True, primary_key=True, serialize=False, verbose_name='ID')),
-                ('channel', models.CharField(choices=[('sms', 'text message'), ('email', 'e-mail')], max_length=5)),
-                ('purpose', models.CharField(choices=[('visits', 'messages about her visits'), ('reminders', 'reminders')], max_length=9)),
-                ('given', models.BooleanField()),
-                ('at', models.DateTimeField()),
-                ('how', models.CharField(max_length=80)),
-                ('words_shown', models.TextField(blank=True)),
-                ('client', models.ForeignKey(on_delete=django.db.models.deletion.CASCADE, related_name='consents', to='studio.client')),
-                ('by', models.ForeignKey(blank=True, null=True, on_delete=django.db.models.deletion.SET_NULL, related_name='+', to='studio.staff')),
+                ("id", models.BigAutoField(auto_created=True, primary_key=True, serialize=False, verbose_name="ID")),
+                ("channel", models.CharField(choices=[("sms", "text message"), ("email", "e-mail")], max_length=5)),
+                (
+                    "purpose",
+                    models.CharField(
+                        choices=[("visits", "messages about her visits"), ("reminders", "reminders")], max_length=9
+                    ),
+                ),
+                ("given", models.BooleanField()),
+                ("at", models.DateTimeField()),
+                ("how", models.CharField(max_length=80)),
+                ("words_shown", models.TextField(blank=True)),
+                (
+                    "client",
+                    models.ForeignKey(
+                        on_delete=django.db.models.deletion.CASCADE, related_name="consents", to="studio.client"
+                    ),
+                ),
+                (
+                    "by",
+                    models.ForeignKey(
+                        blank=True,
+                        null=True,
+                        on_delete=django.db.models.deletion.SET_NULL,
+                        related_name="+",
+                        to="studio.staff",
+                    ),
+                ),
             ],
             options={
-                'ordering': ['at', 'id'],
-                'indexes': [models.Index(fields=['client', 'channel', 'purpose', 'at'], name='consent_newest')],
+                "ordering": ["at", "id"],
+                "indexes": [models.Index(fields=["client", "channel", "purpose", "at"], name="consent_newest")],
             },
         ),
         migrations.AddConstraint(
-            model_name='staff',
-            constraint=models.UniqueConstraint(models.F('studio'), django.db.models.functions.text.Lower('name'), name='one_staff_a_name'),
+            model_name="staff",
+            constraint=models.UniqueConstraint(
+                models.F("studio"), django.db.models.functions.text.Lower("name"), name="one_staff_a_name"
+            ),
         ),
         migrations.AddConstraint(
-            model_name='staff',
-            constraint=models.UniqueConstraint(fields=('studio', 'user'), name='one_staff_a_user'),
+            model_name="staff",
+            constraint=models.UniqueConstraint(fields=("studio", "user"), name="one_staff_a_user"),
         ),
         migrations.AddConstraint(
-            model_name='servicename',
-            constraint=models.UniqueConstraint(fields=('studio', 'name'), name='one_kind_a_service_name'),
+            model_name="servicename",
+            constraint=models.UniqueConstraint(fields=("studio", "name"), name="one_kind_a_service_name"),
         ),
         migrations.AddConstraint(
-            model_name='closingday',
-            constraint=models.UniqueConstraint(fields=('studio', 'date'), name='one_closing_day_a_date'),
+            model_name="closingday",
+            constraint=models.UniqueConstraint(fields=("studio", "date"), name="one_closing_day_a_date"),
         ),
         migrations.AddConstraint(
-            model_name='clientref',
-            constraint=models.UniqueConstraint(fields=('studio', 'source', 'reference'), name='one_client_a_reference'),
+            model_name="clientref",
+            constraint=models.UniqueConstraint(fields=("studio", "source", "reference"), name="one_client_a_reference"),
         ),
         migrations.AddIndex(
-            model_name='client',
-            index=models.Index(condition=models.Q(('revision__gt', models.F('planned_revision'))), fields=['studio'], name='client_to_plan'),
+            model_name="client",
+            index=models.Index(
+                condition=models.Q(("revision__gt", models.F("planned_revision"))),
+                fields=["studio"],
+                name="client_to_plan",
+            ),
         ),
         migrations.AddIndex(
-            model_name='client',
-            index=models.Index(fields=['studio', 'mobile'], name='client_by_mobile'),
+            model_name="client",
+            index=models.Index(fields=["studio", "mobile"], name="client_by_mobile"),
         ),
         migrations.AddIndex(
-            model_name='client',
-            index=models.Index(fields=['studio', 'email'], name='client_by_email'),
+            model_name="client",
+            index=models.Index(fields=["studio", "email"], name="client_by_email"),
         ),
         migrations.AddIndex(
-            model_name='client',
-            index=models.Index(fields=['studio', 'first_name', 'last_name'], name='client_by_name'),
+            model_name="client",
+            index=models.Index(fields=["studio", "first_name", "last_name"], name="client_by_name"),
         ),
         migrations.AddIndex(
-            model_name='bookfile',
-            index=models.Index(condition=models.Q(('state__in', ['reading', 'writing'])), fields=['uploaded_at'], name='book_file_waiting'),
+            model_name="bookfile",
+            index=models.Index(
+                condition=models.Q(("state__in", ["reading", "writing"])),
+                fields=["uploaded_at"],
+                name="book_file_waiting",
+            ),
         ),
         migrations.AddConstraint(
-            model_name='adhesive',
-            constraint=models.UniqueConstraint(fields=('studio', 'product', 'lot'), name='one_adhesive_a_lot'),
+            model_name="adhesive",
+            constraint=models.UniqueConstraint(fields=("studio", "product", "lot"), name="one_adhesive_a_lot"),
         ),
         migrations.AddIndex(
-            model_name='visit',
-            index=models.Index(fields=['studio', 'starts_at'], name='visit_by_start'),
+            model_name="visit",
+            index=models.Index(fields=["studio", "starts_at"], name="visit_by_start"),
         ),
         migrations.AddIndex(
-            model_name='visit',
-            index=models.Index(fields=['client', 'starts_at'], name='visit_of_client'),
+            model_name="visit",
+            index=models.Index(fields=["client", "starts_at"], name="visit_of_client"),
         ),
         migrations.AddIndex(
-            model_name='visit',
-            index=models.Index(fields=['artist', 'starts_at'], name='visit_of_artist'),
+            model_name="visit",
+            index=models.Index(fields=["artist", "starts_at"], name="visit_of_artist"),
         ),
         migrations.AddConstraint(
-            model_name='visitref',
-            constraint=models.UniqueConstraint(fields=('studio', 'source', 'reference'), name='one_visit_a_reference'),
+            model_name="visitref",
+            constraint=models.UniqueConstraint(fields=("studio", "source", "reference"), name="one_visit_a_reference"),
         ),
     ]

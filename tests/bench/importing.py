@@ -32,12 +32,27 @@ def write_book(file: Path, rows: int) -> None:
     with file.open("w", newline="", encoding="utf-8") as out:
         writer = csv.writer(out)
         writer.writerow(
-            "visit client first_name last_name mobile email sms_ok service artist starts_at minutes status".split()
+            [
+                "visit",
+                "client",
+                "first_name",
+                "last_name",
+                "mobile",
+                "email",
+                "sms_ok",
+                "service",
+                "artist",
+                "starts_at",
+                "minutes",
+                "status",
+            ]
         )
         for number in range(rows):
             client = number // 4
             ahead = number % 3 == 0
-            start = NOW + timedelta(days=pick.randrange(1, 40) if ahead else -pick.randrange(2, 300), minutes=15 * pick.randrange(40))
+            start = NOW + timedelta(
+                days=pick.randrange(1, 40) if ahead else -pick.randrange(2, 300), minutes=15 * pick.randrange(40)
+            )
             service, minutes = pick.choice(SERVICES)
             writer.writerow(
                 [
@@ -167,8 +182,10 @@ def main(rows: int) -> int:
     print(f"rows {rows:,}: visits {ours['visits']:,.0f}, messages {ours['messages']:,.0f}")
     print(f"import and plan {ours['seconds']:.2f} s, bare csv and bulk_create {bare['seconds']:.2f} s")
     print(f"times the bare peer: {times:.1f} (limit {MOST_TIMES})")
-    print(f"longest wait meanwhile ({waits['times']:.0f} each): page {waits['page']:.2f} s, reply {waits['reply']:.2f} s"
-          f" (limit {MOST_WAIT} s)")
+    print(
+        f"longest wait meanwhile ({waits['times']:.0f} each): page {waits['page']:.2f} s, reply {waits['reply']:.2f} s"
+        f" (limit {MOST_WAIT} s)"
+    )
     return int(times > MOST_TIMES or max(waits["page"], waits["reply"]) > MOST_WAIT)
 
 

@@ -112,7 +112,7 @@ def test_several_processes_at_once_hand_over_each_message_once(database: str, tm
 
 SAME_TESTS = (
     "tests/aftercare/outbox",
-    "tests/aftercare/test_sending.py",
+    "tests/aftercare/sending",
     "tests/aftercare/test_receiving.py",
     "tests/aftercare/test_triage.py",
     "tests/aftercare/test_tasks.py",

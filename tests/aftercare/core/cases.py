@@ -93,7 +93,7 @@ def visits_of(draw: st.DrawFn, day: date, zone: ZoneInfo, now: datetime) -> list
     """Up to eight visits on few dates, so that several share one."""
     offsets = st.sampled_from(DAYS_FROM_NOW) | st.integers(-200, 200)
     dates = draw(st.lists(offsets.map(lambda ahead: day + timedelta(days=ahead)), min_size=1, max_size=5))
-    found = []
+    found: list[Visit] = []
     for number in range(draw(st.integers(0, 8))):
         minute = draw(st.sampled_from((0, 90, 150, 540, 600, 600, 1020, 1410)) | ANY_MINUTE)
         fraction = timedelta(seconds=draw(st.sampled_from((0, 0, 0, 0.4, 59.9))))

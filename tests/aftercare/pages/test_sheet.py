@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import pytest
 
-from aftercare import facts, sheet
+from aftercare import facts
+from aftercare.pages import sheet
 from studio.models import Service, Visit
 from tests.cast import Cast, make
 

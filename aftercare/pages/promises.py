@@ -15,7 +15,7 @@ from aftercare.core.delivery import State
 from aftercare.core.timing import Occasion
 from aftercare.facts import ClientBook
 from aftercare.models import Message
-from aftercare.sheet import day_bounds, read_as
+from aftercare.pages.sheet import day_bounds, read_as
 from studio.models import Service, Staff, Studio, Visit
 
 KINDS = ("no test", "not read", "not delivered", "unsure", "not marked", "unhappy")  # worst first

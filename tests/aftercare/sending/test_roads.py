@@ -6,7 +6,7 @@ import pytest
 
 from aftercare.core.delivery import Event
 from aftercare.models import Line
-from aftercare.roads import FAILING, Road, Roads
+from aftercare.sending.roads import FAILING, Road, Roads
 from aftercare.transports.base import Outcome, Outgoing, Transport, TransportError
 from aftercare.transports.console import Console
 from aftercare.transports.memory import Memory

@@ -6,7 +6,7 @@ from typing import Any
 
 import pytest
 
-from aftercare.paging import LAST, stretch
+from aftercare.pages.paging import LAST, stretch
 from studio.models import ClosingDay
 from tests.cast import make
 

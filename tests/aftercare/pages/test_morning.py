@@ -6,8 +6,8 @@ from datetime import timedelta
 
 import pytest
 
-from aftercare import morning
 from aftercare.models import Flag
+from aftercare.pages import morning
 from tests.cast import Cast, full_morning, make
 
 

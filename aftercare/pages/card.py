@@ -12,7 +12,7 @@ from aftercare.core.delivery import GONE, OPEN, State
 from aftercare.core.timing import Occasion
 from aftercare.facts import ClientBook
 from aftercare.models import Message, Reply
-from aftercare.shown import Shown
+from aftercare.pages.shown import Shown
 from studio.models import Client, Service, Visit
 
 LATEST = 40  # entries of the conversation shown at first

@@ -6,16 +6,17 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from datetime import datetime
 
-from aftercare import introductions, outbox, texts, versions
+from aftercare import outbox, texts, versions
 from aftercare.core import delivery
 from aftercare.core.reach import Purpose, reach
 from aftercare.core.timing import Occasion
 from aftercare.facts import ClientBook
-from aftercare.introductions import First
 from aftercare.lines import lines_of
 from aftercare.models import Line, Message, Stop
 from aftercare.outbox import Parcel
-from aftercare.roads import Road, Roads
+from aftercare.sending import introductions
+from aftercare.sending.introductions import First
+from aftercare.sending.roads import Road, Roads
 from aftercare.transports.base import Outgoing
 from aftercare.wording import Finder
 from studio.models import Studio

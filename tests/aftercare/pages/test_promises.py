@@ -6,9 +6,9 @@ from datetime import timedelta
 
 import pytest
 
-from aftercare import morning
 from aftercare.core.delivery import State
 from aftercare.core.timing import Occasion
+from aftercare.pages import morning
 from studio.models import Service, Visit
 from tests.cast import Cast, make
 

@@ -15,15 +15,16 @@ from datetime import datetime, timedelta
 
 from django.db import DatabaseError, connection, transaction
 
-from aftercare import facts, introductions, letters, outbox
+from aftercare import facts, outbox
 from aftercare.core import delivery
 from aftercare.core.delivery import OPEN, Event, State
 from aftercare.core.timing import Occasion, Reason
 from aftercare.facts import ClientBook, Verdict
-from aftercare.letters import Letter, Sender
 from aftercare.models import Message
 from aftercare.outbox import Answered
-from aftercare.roads import Road, Roads
+from aftercare.sending import introductions, letters
+from aftercare.sending.letters import Letter, Sender
+from aftercare.sending.roads import Road, Roads
 from studio.models import Client, Studio
 
 log = logging.getLogger(__name__)

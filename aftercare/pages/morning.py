@@ -12,13 +12,14 @@ from functools import cached_property
 
 from django.db.models import Max, OuterRef, Q, Subquery, Value
 
-from aftercare import facts, promises
+from aftercare import facts
 from aftercare.core.delivery import GONE, State
 from aftercare.core.timing import Occasion
 from aftercare.facts import ClientBook
 from aftercare.models import Flag, Heartbeat, Message, Reply
-from aftercare.promises import Unkept, responsible
-from aftercare.sheet import read_as
+from aftercare.pages import promises
+from aftercare.pages.promises import Unkept, responsible
+from aftercare.pages.sheet import read_as
 from studio.models import Service, Staff, Studio, Visit
 
 FAILED = (State.UNDELIVERED, State.UNSURE)

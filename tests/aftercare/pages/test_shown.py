@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import pytest
 
-from aftercare import shown
 from aftercare.core.delivery import State
 from aftercare.core.timing import Occasion, Rules
 from aftercare.models import Message
+from aftercare.pages import shown
 from tests.cast import Cast, make
 
 

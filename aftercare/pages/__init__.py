@@ -1,0 +1,1 @@
+"""What a page shows, apart from the view that shows it. Reads only."""

@@ -1,0 +1,5 @@
+"""Sending: from what is due to what became of it."""
+
+from aftercare.sending.sweeping import sweep
+
+__all__ = ["sweep"]
