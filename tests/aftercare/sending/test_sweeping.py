@@ -10,6 +10,7 @@ import pytest
 
 from aftercare import outbox, planning, sending
 from aftercare.models import Attempt, Line, Message, Stop, Wording
+from aftercare.sending import sweeping
 from aftercare.transports import memory
 from aftercare.transports.base import Outcome, Outgoing, TransportError
 from studio.models import Client, Consent, Studio, Visit
@@ -427,7 +428,7 @@ def test_a_sweep_that_is_asked_to_stop_lets_go_of_what_it_had_claimed(studio: St
 
 def test_more_than_one_batch_is_sent_in_one_sweep(studio: Studio, monkeypatch: pytest.MonkeyPatch) -> None:
     many(studio, 7, MEMORY)
-    monkeypatch.setattr(sending, "BATCH", 3)
+    monkeypatch.setattr(sweeping, "BATCH", 3)
 
     assert sending.sweep(NOW) == {"handed_over": 7}
 
