@@ -8,7 +8,7 @@ from datetime import date, datetime, timedelta
 
 from aftercare import planning, receiving, sending, triage
 from aftercare.demo.cast import ZONE, Person
-from aftercare.demo.year import Year
+from aftercare.demo.year import Year, at
 from aftercare.lines import lines_of
 from aftercare.models import Line
 from studio import records
@@ -16,14 +16,14 @@ from studio.models import Client, Studio, Visit
 
 STEP = timedelta(hours=2)
 MARKED_AFTER = timedelta(minutes=10)  # an artist marks a visit done a little after its end
-# What clients wrote: hours before now, who, what.
-REPLIES = [
-    (74.0, "Grace", "Good, thank you!"),
-    (52.0, "Bea", "could we go a bit shorter on the inner corners next time?"),
-    (27.5, "Hana", "GOOD"),
-    (15.0, "Rosa", "Running about 10 min late tomorrow, sorry"),
-    (11.0, "Wilhelmina", "Love them!! only my left lid is kinda puffy n itchy since last nite"),
-    (5.2, "Lucía", "Hola! Todo bien, gracias. ¿Cuándo puedo usar rímel?"),
+# What clients wrote: days before today and the clock, or hours before now; who; what.
+REPLIES: list[tuple[tuple[int, int] | float, str, str]] = [
+    ((3, 18 * 60 + 20), "Grace", "Good, thank you!"),
+    ((2, 19 * 60 + 5), "Bea", "could we go a bit shorter on the inner corners next time?"),
+    ((1, 10 * 60 + 32), "Hana", "GOOD"),
+    ((1, 17 * 60 + 15), "Lucía", "Hola! Todo bien, gracias. ¿Cuándo puedo usar rímel?"),
+    ((1, 20 * 60 + 10), "Rosa", "Running about 10 min late tomorrow, sorry"),
+    ((1, 21 * 60 + 40), "Wilhelmina", "Love them!! only my left lid is kinda puffy n itchy since last nite"),
     (2.2, "Imani", "woke up and cant open my right eye, its swollen and theres gunk"),
     (1.3, "Thandiwe", "mắt tôi hơi đỏ"),
 ]
@@ -44,7 +44,7 @@ class Days:
         say("demo studio: planning its messages")
         planning.catch_up(self.since, studio=self.studio)
         line = lines_of(self.studio)["sms"]
-        replies = [(self.until - timedelta(hours=hours), name, text) for hours, name, text in REPLIES]
+        replies = sorted((self._moment(when), name, text) for when, name, text in REPLIES)
         moment, day = self.since, None
         while moment < self.until:
             moment = min(moment + STEP, self.until)
@@ -55,6 +55,11 @@ class Days:
             sending.sweep(moment, studio_id=self.studio.pk)
             while replies and replies[0][0] <= moment:
                 self._receive(line, *replies.pop(0))
+
+    def _moment(self, when: tuple[int, int] | float) -> datetime:
+        if isinstance(when, tuple):
+            return at(self.until.astimezone(ZONE).date() - timedelta(days=when[0]), when[1])
+        return self.until - timedelta(hours=when)
 
     def _mark_done(self, moment: datetime) -> None:
         """Mark the visits that ended since, but today's last ones: those are left for you to mark."""
@@ -67,12 +72,12 @@ class Days:
                 records.mark_done(visit=visit, by=visit.artist, now=marked_at, **used)
                 planning.plan_clients([visit.client_id], marked_at)
 
-    def _receive(self, line: Line, at: datetime, name: str, text: str) -> None:
+    def _receive(self, line: Line, moment: datetime, name: str, text: str) -> None:
         client = Client.objects.get(studio=self.studio, first_name=name)
         reply = receiving.receive(
-            line, client.mobile, text, provider_ref=f"demo-{client.pk}-{at:%d%H%M}", received_at=at
+            line, client.mobile, text, provider_ref=f"demo-{client.pk}-{moment:%d%H%M}", received_at=moment
         )
-        triage.read(reply.pk, at)
+        triage.read(reply.pk, moment)
 
 
 def _last_set(visit: Visit) -> date | None:

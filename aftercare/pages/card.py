@@ -34,7 +34,12 @@ def conversation(replies: Iterable[Reply], gone: Iterable[Shown]) -> list[Said]:
     """Return what she wrote and what we wrote, in the order in which it was said."""
     said = [Said(reply.received_at, reply=reply) for reply in replies]
     said.extend(Said(shown.at, shown=shown) for shown in gone if shown.at is not None)
-    return sorted(said, key=lambda entry: entry.at)
+    return sorted(said, key=lambda entry: (entry.at, not _introduces(entry)))
+
+
+def _introduces(entry: Said) -> bool:
+    """An introduction goes just ahead of the first text, within the same second."""
+    return entry.shown is not None and entry.shown.message.occasion == Occasion.OPT_IN
 
 
 def replies_of(client: Client) -> list[Reply]:
