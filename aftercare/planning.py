@@ -17,6 +17,7 @@ from aftercare.core.timing import Occasion, Planned, Rules
 from aftercare.facts import ClientBook
 from aftercare.models import Message
 from studio.models import Client, Studio
+from studio.turns import let_others_in
 
 BATCH = 500  # clients in one transaction: small enough that no page or reply waits long for it
 
@@ -28,6 +29,8 @@ def catch_up(
     counts: Counter[str] = Counter()
     done = 0
     while ids := _behind(studio):
+        if done:
+            let_others_in()
         counts += plan_clients(ids, now)
         done += len(ids)
         if progress:
@@ -45,7 +48,9 @@ def _behind(studio: Studio | None) -> list[int]:
 def plan_clients(client_ids: Iterable[int], now: datetime) -> Counter[str]:
     """Plan these clients anew at ``now``; return how many messages came to stand how through it."""
     counts: Counter[str] = Counter()
-    for ids in _batches(client_ids):
+    for number, ids in enumerate(_batches(client_ids)):
+        if number:
+            let_others_in()
         with transaction.atomic():
             counts += _plan_batch(ids, now)
     return counts

@@ -1,8 +1,13 @@
-"""The one service that writes what a book says. One transaction: all of it or nothing."""
+"""The one service that writes what a book says.
+
+A long file is written in parts, a transaction each: one transaction over 10,000 rows would keep every other writer
+waiting for seconds. All that is bad is known before the first part; an import that is broken off between two parts is
+finished by importing the file again, which changes nothing of what stands already.
+"""
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from datetime import datetime
 from decimal import Decimal
 
@@ -12,6 +17,7 @@ from django.db.models import F
 from studio.book.compare import ClientRow, Comparison, VisitRow, counts
 from studio.book.rows import SERVICES, Value
 from studio.models import Adhesive, Client, ClientRef, Consent, Staff, Studio, Visit, VisitRef
+from studio.turns import let_others_in
 
 HOW = "appointment book"
 CONSENTS = {
@@ -44,6 +50,7 @@ VISIT_FIELDS = [
     "adhesive",
     "revision",
 ]
+PART = 1000  # visits in one transaction
 
 
 def write(
@@ -54,15 +61,43 @@ def write(
     Each of them is left ahead of her plan: planning comes after, and apart.
     """
     say = progress or (lambda _text: None)
-    writer = _Writer(comparison, studio, now)
-    with transaction.atomic():
-        say(f"writing {len(comparison.clients):,} clients")
-        writer.clients()
-        say(f"writing {len(comparison.visits):,} visits")
-        writer.visits()
-        writer.cancel()
-        writer.raise_revisions()
-    return writer.concerned
+    concerned: set[int] = set()
+    done = 0
+    for part in _parts(comparison):
+        if done:
+            let_others_in()
+        say(f"writing visits {done + 1:,} to {done + len(part.visits):,} of {len(comparison.visits):,}")
+        done += len(part.visits)
+        with transaction.atomic():
+            writer = _Writer(part, studio, now)
+            writer.clients()
+            writer.visits()
+            writer.cancel()
+            writer.raise_revisions()
+        concerned |= writer.concerned
+    return concerned
+
+
+def _parts(comparison: Comparison) -> Iterator[Comparison]:
+    """Part a comparison so that a client stands with all her visits; the last part cancels."""
+    visits: dict[str, list[VisitRow]] = {}
+    for row in comparison.visits:
+        reference = comparison.renamed.get(row.row.client, row.row.client)
+        visits.setdefault(reference, []).append(row)
+    part = _empty(comparison)
+    for reference, rows in visits.items():
+        if len(part.visits) >= PART:
+            yield part
+            part = _empty(comparison)
+        part.visits.extend(rows)
+        if reference in comparison.clients:
+            part.clients[reference] = comparison.clients[reference]
+    part.to_cancel = comparison.to_cancel
+    yield part
+
+
+def _empty(comparison: Comparison) -> Comparison:
+    return Comparison(comparison.source, {}, [], [], [], [], [], comparison.renamed)
 
 
 class _Writer:
@@ -295,14 +330,17 @@ class _Writer:
         visit.adhesive = adhesive
 
     def cancel(self) -> None:
-        """Cancel the booked visits that a whole book from A to B no longer holds."""
-        for ref in self.comparison.to_cancel:
-            ref.visit.status = Visit.Status.CANCELLED
-            ref.visit.revision += 1
-            ref.said["status"] = Visit.Status.CANCELLED
-            self._touch(ref.visit.client_id)
-        Visit.objects.bulk_update([ref.visit for ref in self.comparison.to_cancel], ["status", "revision"], 500)
-        VisitRef.objects.bulk_update(self.comparison.to_cancel, ["said"], 500)
+        """Cancel the visits that a whole book from A to B no longer holds, if they are booked still."""
+        for start in range(0, len(self.comparison.to_cancel), 500):
+            refs = self.comparison.to_cancel[start : start + 500]
+            booked = Visit.objects.filter(pk__in=[ref.visit_id for ref in refs], status=Visit.Status.BOOKED)
+            still = set(booked.values_list("pk", flat=True))
+            booked.update(status=Visit.Status.CANCELLED, revision=F("revision") + 1)
+            for ref in refs:
+                if ref.visit_id in still:
+                    ref.said["status"] = Visit.Status.CANCELLED
+                    self._touch(ref.visit.client_id)
+            VisitRef.objects.bulk_update(refs, ["said"])
 
     # -- revisions ----------------------------------------------------------------------------------------------
 

@@ -11,9 +11,12 @@ import sys
 import time
 from collections.abc import Callable
 from datetime import UTC, datetime, timedelta
+from pathlib import Path
 from zoneinfo import ZoneInfo
 
-from aftercare.core import timing
+sys.path.insert(0, str(Path(__file__).resolve().parents[2]))  # run as a script from anywhere
+
+from aftercare.core import timing  # noqa: E402
 from aftercare.core.timing import Client, Planned, Rules, Slot, Standing, Visit
 
 LIMIT = 20_000  # visits a second a core
