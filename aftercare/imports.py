@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Callable
+from collections.abc import Callable, Collection, Sequence
 from dataclasses import asdict, dataclass, field
-from datetime import date, datetime
+from datetime import datetime
 from typing import Any
 
 from django.db import transaction
@@ -13,13 +13,17 @@ from django.db import transaction
 from aftercare import planning
 from studio.book import compare, csv, ics, importing
 from studio.book.compare import Comparison
+from studio.book.importing import Overtaken
+from studio.book.missing import Days, Missing
+from studio.book.parts import chunks, parts
 from studio.book.rows import BadRow, Book, Context
-from studio.models import Studio
+from studio.models import Studio, VisitRef
+from studio.turns import let_others_in
 
 READERS = {"csv": csv.read, "ics": ics.read}
 SHOWN_CHANGES = 50
+MOST_OVERTAKEN = 5  # times that another import may come in between before this one gives up
 Progress = Callable[[str, int, int], None]  # what is being done, how many of how many
-Days = tuple[date, date]  # first and last, on the studio's wall clock
 
 
 def _silent(_what: str, _done: int, _all: int) -> None:
@@ -79,29 +83,51 @@ def run(
     skip_bad: bool = False,
     dry_run: bool = False,
     whole: Days | None = None,
+    seen: Collection[str] | None = None,
     progress: Progress = _silent,
 ) -> Result:
-    """Write what the book changed and plan the messages; a book with a bad row writes nothing unless ``skip_bad``."""
-    comparison = compare.compare(book, studio, whole=whole)
+    """Write what the book changed and plan the messages; a book with a bad row writes nothing unless ``skip_bad``.
+
+    ``whole`` and ``seen`` as for :func:`studio.book.compare.compare`. Raises Overtaken where other imports of the same
+    visits keep coming in between.
+    """
+    comparison = compare.compare(book, studio, whole=whole, seen=seen)
     result = _result(comparison, book, studio)
     if comparison.bad and not skip_bad:
         return result
     if dry_run:
-        with transaction.atomic():
-            _write(comparison, studio, now, result, progress)
-            transaction.set_rollback(True)
+        result.messages = _messages(_try(comparison, studio, now, progress))
         return result
-    _write(comparison, studio, now, result, progress)
+    for overtaken in range(MOST_OVERTAKEN, -1, -1):
+        try:
+            concerned = importing.write(comparison, studio, now, lambda what: progress(what, 0, 0))
+            break
+        except Overtaken:
+            if not overtaken:
+                raise
+            comparison = compare.compare(book, studio, whole=whole, seen=seen)
+    result.messages = _messages(_plan(studio, now, len(concerned), progress))
     result.written = True
     return result
 
 
-def _write(comparison: Comparison, studio: Studio, now: datetime, result: Result, progress: Progress) -> None:
-    concerned = importing.write(comparison, studio, now, lambda what: progress(what, 0, 0))
-    total = len(concerned)
+def _try(comparison: Comparison, studio: Studio, now: datetime, progress: Progress) -> Counter[str]:
+    """Write and plan each part, and take it back: a dry run keeps others waiting no longer than a real one."""
+    counts: Counter[str] = Counter()
+    done = 0
+    for part in parts(comparison):
+        progress("trying visits", done, len(comparison.visits))
+        done += len(part.visits)
+        with transaction.atomic():
+            counts += planning.plan_clients(sorted(importing.write_part(part, studio, now)), now)
+            transaction.set_rollback(True)
+        let_others_in()
+    return counts
+
+
+def _plan(studio: Studio, now: datetime, total: int, progress: Progress) -> Counter[str]:
     # Also finishes the planning of an import that was interrupted: whoever is behind her plan is planned.
-    counts = planning.catch_up(now, studio=studio, progress=lambda done: progress("planning clients", done, total))
-    result.messages = _messages(counts)
+    return planning.catch_up(now, studio=studio, progress=lambda done: progress("planning clients", done, total))
 
 
 def _messages(counts: Counter[str]) -> dict[str, int]:
@@ -117,19 +143,28 @@ def _result(comparison: Comparison, book: Book, studio: Studio) -> Result:
         bad=comparison.bad,
         notes=comparison.notes,
         unknown_services=list(book.unknown_services),
-        gone=[_visit(ref, studio) for ref in comparison.gone[:SHOWN_CHANGES]],
-        to_cancel=[_visit(ref, studio) for ref in comparison.to_cancel],
+        gone=_named(comparison.gone[:SHOWN_CHANGES], studio),
+        to_cancel=_named(comparison.to_cancel, studio),
         changes=_changes(comparison),
     )
 
 
-def _visit(ref: Any, studio: Studio) -> dict[str, str]:
+def _named(missing: Sequence[Missing], studio: Studio) -> list[dict[str, str]]:
+    """Describe visits for a person, in the order given."""
+    refs: dict[int, VisitRef] = {}
+    for some in chunks(missing):
+        refs.update(VisitRef.objects.select_related("visit__client").in_bulk([one.pk for one in some]))
+    return [_visit(refs[one.pk], studio) for one in missing if one.pk in refs]
+
+
+def _visit(ref: VisitRef, studio: Studio) -> dict[str, str]:
     starts = ref.visit.starts_at.astimezone(studio.zone)
     return {
         "visit": ref.reference,
         "client": ref.visit.client.name,
         "service": ref.visit.service,
         "starts_at": f"{starts:%Y-%m-%d %H:%M}",
+        "status": ref.visit.status,
     }
 
 

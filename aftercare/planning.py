@@ -39,7 +39,7 @@ def catch_up(
 
 
 def _behind(studio: Studio | None) -> list[int]:
-    behind = Client.objects.filter(revision__gt=F("planned_revision"))
+    behind = Client.objects.filter(revision__gt=F("planned_revision")).order_by()  # any order: the index has them alone
     if studio is not None:
         behind = behind.filter(studio=studio)
     return list(behind.values_list("pk", flat=True)[:BATCH])
@@ -70,7 +70,9 @@ def _batches(ids: Iterable[int]) -> Iterator[list[int]]:
 
 def _plan_batch(ids: list[int], now: datetime) -> Counter[str]:
     # The revision is read first: what is written while this plans leaves her ahead of her plan, and is planned next.
-    revisions = dict(Client.objects.filter(pk__in=ids).values_list("pk", "revision"))
+    # The lock keeps off others who plan her: of two, one would compare with messages that the other is changing.
+    held = Client.objects.filter(pk__in=ids).select_for_update(no_key=True).order_by("pk")
+    revisions = dict(held.values_list("pk", "revision"))
     new: list[Message] = []
     changed: list[Message] = []
     for book in facts.load(ids, now).values():
@@ -104,6 +106,7 @@ def _compare(book: ClientBook, now: datetime, new: list[Message], changed: list[
             changed.append(message)
     for message in standing.values():
         if message.occasion != Occasion.OPT_IN and message.state != State.WITHDRAWN:
+            _make_hers(message, book)
             message.state = State.WITHDRAWN
             message.reason = facts.why_gone(book.visits.get(message.visit_id or 0), now)
             message.ended_at = now
@@ -112,9 +115,10 @@ def _compare(book: ClientBook, now: datetime, new: list[Message], changed: list[
 
 def _write(message: Message, planned: Planned, book: ClientBook, now: datetime) -> bool:
     """Set the message to what was planned; return whether that changed anything that anyone can see."""
-    before = (message.state, message.reason, message.due_at, message.channel, message.aim_at, message.about_start)
+    before = _seen_of(message)
     claimed = message.state == State.CLAIMED
     withheld = planned.reason is not None
+    _make_hers(message, book)
     message.occasion, message.step, message.edition = planned.occasion, planned.step, planned.edition
     message.state = State.WITHHELD if withheld else State.CLAIMED if claimed else State.PLANNED
     message.reason = planned.reason or ""
@@ -122,13 +126,25 @@ def _write(message: Message, planned: Planned, book: ClientBook, now: datetime) 
     message.due_at = planned.due if message.state != State.CLAIMED else message.due_at
     message.aim_at, message.no_later_than = planned.aim, planned.no_later_than
     message.planned_from, message.about_start = planned.planned_from, planned.visit.start
-    after = (message.state, message.reason, message.due_at, message.channel, message.aim_at, message.about_start)
-    if before == after:
+    if _seen_of(message) == before:
         return False
     if claimed and not withheld:  # the facts changed under a sender: it lets go, and the message is claimed again
         message.state, message.due_at = State.PLANNED, planned.due
     message.ended_at = now if withheld else None
     return True
+
+
+def _seen_of(message: Message) -> tuple[object, ...]:
+    return (
+        *(message.client_id, message.state, message.reason, message.due_at, message.channel),
+        *(message.aim_at, message.no_later_than, message.about_start),
+    )
+
+
+def _make_hers(message: Message, book: ClientBook) -> None:
+    """A visit that was another client's takes along what has not gone; no channel of hers has failed yet."""
+    if message.client_id != book.client.pk:
+        message.client, message.fell_back = book.client, False
 
 
 def explain(message: Message, rules: Rules) -> str:
@@ -149,6 +165,7 @@ def explain(message: Message, rules: Rules) -> str:
 def leaving(studio: Studio, now: datetime, hours: int = 48) -> dict[str, int]:
     """Return how many messages would leave within ``hours``, by occasion."""
     due = Message.objects.filter(studio=studio, state=State.PLANNED, due_at__lte=now + timedelta(hours=hours))
+    due = due.exclude(no_later_than__lt=now)  # its time has passed: it is withheld when its turn comes
     return dict(due.values_list("occasion").annotate(n=Count("pk")).order_by("occasion"))
 
 

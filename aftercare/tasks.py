@@ -16,7 +16,7 @@ from celery import shared_task
 from django.conf import settings
 from django.db import transaction
 
-from aftercare import bookwork, heartbeats, outbox, planning, sending, triage
+from aftercare import bookwork, heartbeats, outbox, planning, polling, sending, triage
 from studio import clock
 from studio.models import Studio
 
@@ -59,7 +59,7 @@ def run_imports(*, now: datetime | None = None) -> int:
 
 def poll_feeds(*, now: datetime | None = None) -> int:
     """Look at the calendars whose turn it is; return how many."""
-    return bookwork.poll_due(now or clock.now())
+    return polling.poll_due(now or clock.now())
 
 
 def _send_due(**more: object) -> None:

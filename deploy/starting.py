@@ -7,10 +7,11 @@ import fcntl
 import hashlib
 import http.client
 import os
+import re
 import socket
 import threading
 import time
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from contextlib import closing
 from pathlib import Path
 
@@ -123,21 +124,28 @@ def programs(data: Path) -> list[Program]:
     ]
 
 
-def _manage(supervisor: Supervisor, *command: str) -> None:
-    if supervisor.run([str(packages.PYTHON), "manage.py", *command]):
+def _manage(supervisor: Supervisor, *command: str, hear: Callable[[str], None] | None = None) -> None:
+    if supervisor.run([str(packages.PYTHON), "manage.py", *command], hear):
         raise StepFailed(f"manage.py {command[0]} failed: see above, mend it and start again.")
 
 
 def _demo(supervisor: Supervisor, data: Path) -> None:
-    """Make the demo studio once a database. What it prints has the way to sign in."""
+    """Make the demo studio once a database, passing on what it says; kept are the names to sign in with."""
     database = os.environ.get("DATABASE_URL", "").strip()
     made = data / f"demo-made-{hashlib.sha256(database.encode()).hexdigest()[:12]}"
     if made.exists():
-        say("Demo studio: made at the first start. A new password: .venv/bin/python manage.py changepassword EMAIL")
+        name = (made.read_text().split() or ["EMAIL"])[0]
+        say(f"Demo studio: sign in as {name}; for a new password: .venv/bin/python manage.py changepassword {name}")
         return
     say("Demo studio")
-    _manage(supervisor, "make_demo")
-    made.touch()
+    said: list[str] = []
+
+    def hear(line: str) -> None:
+        said.append(line)
+        say(line)
+
+    _manage(supervisor, "make_demo", hear=hear)
+    made.write_text("\n".join(re.findall(r"[\w.+-]+@[\w.-]+", "\n".join(said))))
 
 
 def _tell_when_ready(port: int) -> None:

@@ -133,6 +133,7 @@ class Standing:
     gone_edition: int = 0
     gone_start: datetime | None = None  # the visit's start that it spoke of
     gone_due: datetime | None = None
+    gone_elsewhere: bool = False  # to another client, whose visit it was then: this one has heard nothing
     open_edition: int = 0  # 0: none
     open_planned: bool = False  # planned or claimed; False: withheld or withdrawn
     open_gave_way: bool = False  # withheld for another check that day
@@ -290,6 +291,8 @@ def _edition(visit: Visit, occasion: Occasion, on_record: Standing) -> int:
     """Return the edition still to go, or 0: it has gone, and speaks of where the visit stands."""
     if not on_record.gone_edition:
         return 1
+    if on_record.gone_elsewhere:
+        return on_record.gone_edition + 1
     if occasion in MOVES_ANEW and on_record.gone_start != visit.start:
         return on_record.gone_edition + 1
     return 0

@@ -9,6 +9,8 @@ from django.core.management.base import CommandError
 
 from studio.models import Studio
 
+YEARS = range(1990, 2201)
+
 
 def add_studio(parser: ArgumentParser) -> None:
     """Add the option that names the studio."""
@@ -44,4 +46,6 @@ def moment(text: str | None) -> datetime | None:
         raise CommandError(f"--now: “{text}” is not a moment. Write it like 2026-03-09T14:00:00Z.") from None
     if found.tzinfo is None:
         raise CommandError(f"--now: “{text}” does not say its offset. Add Z for UTC, or one such as -05:00.")
+    if found.year not in YEARS:
+        raise CommandError(f"--now: “{text}” is not between the years 1990 and 2200. Write the year in full.")
     return found.astimezone(UTC).replace(microsecond=0)

@@ -191,7 +191,8 @@ def read_as(test: Visit) -> str:
 
 def _prepare(visit: Visit, book: ClientBook) -> tuple[Message | None, Message | None]:
     """Return the instructions that have gone (the newest, one that arrived before others), and those still due."""
-    own = [m for m in book.messages.values() if m.visit_id == visit.pk and m.occasion == Occasion.PREPARE]
+    hers = [m for m in book.messages.values() if m.visit_id == visit.pk and m.client_id == visit.client_id]
+    own = [m for m in hers if m.occasion == Occasion.PREPARE]
     own.sort(key=lambda message: (message.state == State.DELIVERED, message.edition, message.step))
     gone = [m for m in own if m.state not in (State.PLANNED, State.CLAIMED, State.WITHHELD, State.WITHDRAWN)]
     due = [m for m in own if m.state in (State.PLANNED, State.CLAIMED, State.WITHHELD)]

@@ -2,15 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Collection, Iterable, Mapping
 from dataclasses import dataclass, field
-from datetime import date
 
+from studio.book import missing
+from studio.book.missing import MISSING, Days, Missing
 from studio.book.rows import BadRow, Book, Row, Value
-from studio.book.text import fold
+from studio.book.text import fold, shown
 from studio.models import ClientRef, Studio, Visit, VisitRef
 
 CHUNK = 500
+LISTED = 8  # rows named in a remark
 
 
 @dataclass(frozen=True, slots=True)
@@ -35,11 +37,17 @@ class ClientRow:
 
 @dataclass(slots=True)
 class VisitRow:
-    """A visit as its row states it; ``ref`` is None where the book has not named it before."""
+    """A visit as its row states it; ``ref`` is None where the book has not named it before.
+
+    ``client`` is the reference by which its client is known here. A ``stale`` row, of an older version than the one on
+    record, changes nothing.
+    """
 
     row: Row
+    client: str
     ref: VisitRef | None = None
     changes: list[Change] = field(default_factory=list)
+    stale: bool = False
 
 
 @dataclass(slots=True)
@@ -47,12 +55,12 @@ class Comparison:
     """All that a file would do to a studio's records."""
 
     source: str
-    clients: dict[str, ClientRow]
-    visits: list[VisitRow]
-    bad: list[BadRow]
-    notes: list[str]
-    gone: list[VisitRef]  # known from this book, and not in the file
-    to_cancel: list[VisitRef] = field(default_factory=list)  # those of them that a whole book from A to B cancels
+    clients: dict[str, ClientRow] = field(default_factory=dict)
+    visits: list[VisitRow] = field(default_factory=list)
+    bad: list[BadRow] = field(default_factory=list)
+    notes: list[str] = field(default_factory=list)
+    gone: list[Missing] = field(default_factory=list)  # the latest first
+    to_cancel: list[Missing] = field(default_factory=list)  # those of them that the file says are off
     renamed: dict[str, str] = field(default_factory=dict)  # a client's new reference -> the one she is known by
 
     def counts(self) -> dict[str, dict[str, int]]:
@@ -68,52 +76,127 @@ def _counts(rows: Iterable[ClientRow | VisitRow]) -> dict[str, int]:
     return found
 
 
-def compare(book: Book, studio: Studio, *, whole: tuple[date, date] | None = None) -> Comparison:
+def compare(
+    book: Book, studio: Studio, *, whole: Days | None = None, seen: Collection[str] | None = None
+) -> Comparison:
     """Compare a book that was read with the studio's records.
 
-    ``whole`` says that the file is the whole book of these days (first and last, on the studio's wall clock): booked
-    visits of these days that the file does not hold are listed to be cancelled.
+    ``whole`` says that the file is the whole book of these days: booked visits of these days that the file does not
+    hold are listed to be cancelled; where a person has looked at such a list, ``seen`` holds the references on it and
+    no other visit is cancelled. Visits that a calendar takes out of a series by name are on the list anyway.
     """
     visit_refs = {ref.reference: ref for ref in _known_visits(book, studio)}
     client_refs = {ref.reference: ref for ref in _known_clients(book, studio)}
-    result = Comparison(book.source, {}, [], list(book.bad), list(book.notes), [])
+    result = Comparison(book.source, bad=list(book.bad), notes=list(book.notes))
     if book.source == "ics":
         result.renamed = _renamed(book, visit_refs, client_refs, studio)
+    never_known: list[int] = []
     for row in book.rows:
         ref = visit_refs.get(row.visit)
-        if _usable(row, ref, client_refs, result):
+        if ref is None and not row.client:
+            never_known.append(row.number)
+        elif not _refuse(row, ref, result):
             _add(row, ref, client_refs, result)
-    result.gone = _gone(book, studio)
-    if whole:
-        result.to_cancel = [ref for ref in result.gone if _falls_within(ref.visit, studio, whole)]
+    result.notes += _remarks(result, never_known)
+    result.gone = missing.find(book, studio)
+    if whole and result.bad:
+        result.notes.append("No visit is cancelled: a file with rows that cannot be used may not hold the whole book.")
+        whole = None
+    off = missing.called_off(result.gone, book, studio, whole)
+    result.to_cancel = off if seen is None else [one for one in off if one.reference in seen]
     return result
 
 
-def _usable(row: Row, ref: VisitRef | None, client_refs: Mapping[str, ClientRef], result: Comparison) -> bool:
-    """Refuse what only the records can show to be wrong; pass over what is out of date."""
-    if ref is None and not row.client:
-        result.notes.append(f"Row {row.number}: “{row.visit}” is cancelled and was never known here; passed over.")
+def _remarks(result: Comparison, never_known: list[int]) -> list[str]:
+    stale = [visit.row.number for visit in result.visits if visit.stale]
+    remarks = []
+    if stale:
+        remarks.append(f"Passed over, as an older version than the one on record: {_rows(stale)}.")
+    if never_known:
+        remarks.append(f"Passed over, as cancelled and never known here: {_rows(never_known)}.")
+    return remarks
+
+
+def _rows(numbers: list[int]) -> str:
+    listed = ", ".join(map(str, numbers[:LISTED]))
+    return f"row {listed}" if len(numbers) == 1 else f"rows {listed}{' and more' if len(numbers) > LISTED else ''}"
+
+
+def _refuse(row: Row, ref: VisitRef | None, result: Comparison) -> bool:
+    """Refuse what only the records show to be wrong: a share left where no set was done."""
+    share = row.visit_says.get("share_left")
+    if share is None or "status" in row.visit_says or (ref is not None and ref.said.get("share_left") == share):
         return False
-    if ref is not None and _is_stale(row, ref):
-        result.notes.append(f"Row {row.number}: “{row.visit}” is an older version than the one on record; passed over.")
+    status = ref.visit.status if ref is not None else Visit.Status.BOOKED
+    if status == Visit.Status.DONE:
         return False
-    if ref is not None and row.client and not _is_still_hers(row, ref, client_refs, result):
-        before = ref.said.get("client", "")
-        problem = (
-            f"“{row.client}”: visit “{row.visit}” was client “{before}”'s. A visit does not change hands: give the new "
-            f"booking a reference of its own, and mark the old one cancelled."
-        )
-        result.bad.append(BadRow(row.number, "client", row.client, problem))
-        return False
+    problem = f'"{share}" is stated for a visit that is {status}: set its status to done, or leave share_left blank.'
+    result.bad.append(BadRow(row.number, "share_left", shown(str(share)), problem))
     return True
 
 
-def _is_still_hers(row: Row, ref: VisitRef, client_refs: Mapping[str, ClientRef], result: Comparison) -> bool:
-    before = ref.said.get("client", "")
-    if row.client == before or result.renamed.get(row.client) == before:
+def _add(row: Row, ref: VisitRef | None, client_refs: Mapping[str, ClientRef], result: Comparison) -> None:
+    reference = result.renamed.get(row.client, row.client)
+    visit = VisitRow(row, reference, ref)
+    result.visits.append(visit)
+    if ref is not None and _is_stale(row, ref):
+        visit.stale = True
+        return
+    if row.client:
+        _add_client(row, reference, client_refs, result)
+    if ref is not None:
+        changes = _changes(row.visit, ref.said, _says(row, ref))
+        visit.changes = [change for change in changes if counts(change, ref, ref.visit)]
+        if row.client and not _is_still_hers(reference, ref, client_refs):
+            visit.changes.append(Change(row.visit, "client", ref.said.get("client"), reference))
+
+
+def _says(row: Row, ref: VisitRef) -> Mapping[str, Value]:
+    """What the row says; one that was called off for missing is booked by being there again."""
+    if ref.said.get(MISSING) and "status" not in row.visit_says:
+        return {**row.visit_says, "status": Visit.Status.BOOKED.value}
+    return row.visit_says
+
+
+def _is_stale(row: Row, ref: VisitRef) -> bool:
+    """RFC 5546, 2.1.4: of two versions of one event the higher SEQUENCE is the newer."""
+    ours, theirs = ref.said.get("sequence"), row.visit_says.get("sequence")
+    return isinstance(ours, int) and isinstance(theirs, int) and theirs < ours
+
+
+def _is_still_hers(reference: str, ref: VisitRef, client_refs: Mapping[str, ClientRef]) -> bool:
+    if reference == ref.said.get("client"):
         return True
-    known = client_refs.get(row.client)  # two references of one client: given by a merge, or by a calendar before
+    known = client_refs.get(reference)  # two references of one client: given by a merge, or by a calendar before
     return known is not None and known.client_id == ref.visit.client_id
+
+
+def _add_client(row: Row, reference: str, client_refs: Mapping[str, ClientRef], result: Comparison) -> None:
+    client = result.clients.get(reference)
+    if client is None:
+        client = ClientRow(reference, {}, client_refs.get(reference))
+        result.clients[reference] = client
+    client.says.update(row.client_says)
+    if client.ref is not None:
+        known = {change.field for change in client.changes}
+        fresh = {name: value for name, value in row.client_says.items() if name not in known}
+        client.changes.extend(_changes(reference, client.ref.said, fresh))
+
+
+def _changes(reference: str, said: Mapping[str, Value], says: Mapping[str, Value]) -> list[Change]:
+    return [Change(reference, name, said.get(name), value) for name, value in says.items() if said.get(name) != value]
+
+
+def counts(change: Change, ref: VisitRef, visit: Visit) -> bool:
+    """Whether a change of the book is one for the records.
+
+    Done is never turned back to booked, and what a person marked done stays done whatever the book says. A calendar's
+    version number alone is no change.
+    """
+    if change.field != "status" or visit.status != Visit.Status.DONE:
+        return change.field != "sequence"
+    done_by_the_book = ref.said.get("status") == Visit.Status.DONE
+    return done_by_the_book and change.after != Visit.Status.BOOKED
 
 
 def _renamed(
@@ -140,66 +223,15 @@ def _name(says: Mapping[str, Value]) -> tuple[str, str]:
     return fold(str(says.get("first_name", ""))), fold(str(says.get("last_name", "")))
 
 
-def _is_stale(row: Row, ref: VisitRef) -> bool:
-    """RFC 5546, 2.1.4: of two versions of one event the higher SEQUENCE is the newer."""
-    ours, theirs = ref.said.get("sequence"), row.visit_says.get("sequence")
-    return isinstance(ours, int) and isinstance(theirs, int) and theirs < ours
-
-
-def _add(row: Row, ref: VisitRef | None, client_refs: Mapping[str, ClientRef], result: Comparison) -> None:
-    if row.client:
-        reference = result.renamed.get(row.client, row.client)
-        client = result.clients.get(reference)
-        if client is None:
-            client = ClientRow(reference, {}, client_refs.get(reference))
-            result.clients[reference] = client
-        client.says.update(row.client_says)
-        if client.ref is not None:
-            known = {change.field for change in client.changes}
-            fresh = {name: value for name, value in row.client_says.items() if name not in known}
-            client.changes.extend(_changes(reference, client.ref.said, fresh))
-    visit = VisitRow(row, ref)
-    if ref is not None:
-        changes = _changes(row.visit, ref.said, row.visit_says)
-        visit.changes = [change for change in changes if counts(change, ref, ref.visit)]
-    result.visits.append(visit)
-
-
-def _changes(reference: str, said: Mapping[str, Value], says: Mapping[str, Value]) -> list[Change]:
-    return [Change(reference, name, said.get(name), value) for name, value in says.items() if said.get(name) != value]
-
-
-def counts(change: Change, ref: VisitRef, visit: Visit) -> bool:
-    """Whether a change of the book is one for the records.
-
-    Done is never turned back to booked, and what a person marked done stays done whatever the book says. A calendar's
-    version number alone is no change.
-    """
-    if change.field != "status" or visit.status != Visit.Status.DONE:
-        return change.field != "sequence"
-    done_by_the_book = ref.said.get("status") == Visit.Status.DONE
-    return done_by_the_book and change.after != Visit.Status.BOOKED
-
-
-def _gone(book: Book, studio: Studio) -> list[VisitRef]:
-    here = book.seen
-    known = VisitRef.objects.filter(studio=studio, source=book.source).select_related("visit__client")
-    return [ref for ref in known.order_by("visit__starts_at", "reference").iterator(2000) if ref.reference not in here]
-
-
-def _falls_within(visit: Visit, studio: Studio, whole: tuple[date, date]) -> bool:
-    day = visit.starts_at.astimezone(studio.zone).date()
-    return visit.status == Visit.Status.BOOKED and whole[0] <= day <= whole[1]
-
-
 def _known_visits(book: Book, studio: Studio) -> Iterable[VisitRef]:
-    known = VisitRef.objects.filter(studio=studio, source=book.source).select_related("visit__adhesive")
+    known = VisitRef.objects.filter(studio=studio, source=book.source).select_related("visit")
+    few = known.only("studio", "source", "reference", "said", "visit__status", "visit__client")
     for references in _chunks([row.visit for row in book.rows]):
-        yield from known.filter(reference__in=references)
+        yield from few.filter(reference__in=references)
 
 
 def _known_clients(book: Book, studio: Studio) -> Iterable[ClientRef]:
-    known = ClientRef.objects.filter(studio=studio, source=book.source).select_related("client")
+    known = ClientRef.objects.filter(studio=studio, source=book.source)
     for references in _chunks(list({row.client for row in book.rows})):
         yield from known.filter(reference__in=references)
 

@@ -4,16 +4,20 @@ from __future__ import annotations
 
 import ipaddress
 import socket
-from collections.abc import Callable
+import time
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from hashlib import sha256
 from urllib.parse import urljoin, urlsplit, urlunsplit
 
 import requests
+from urllib3.exceptions import HTTPError
 
 TIMEOUT = (5, 20)  # seconds to connect, and between two parts of the answer
+LONGEST = 60  # seconds for the whole answer: a calendar that drips must not keep the others waiting
 LARGEST = 20 * 1024 * 1024  # bytes
 MOST_REDIRECTS = 4
+PART = 65_536  # bytes
 
 
 class FeedError(Exception):
@@ -22,7 +26,7 @@ class FeedError(Exception):
 
 @dataclass(frozen=True, slots=True)
 class Fetched:
-    """What came back. ``data`` is None where nothing has changed since ``etag``."""
+    """What came back. ``data`` is None where nothing has changed since ``etag``; ``digest`` is that of the data."""
 
     data: bytes | None
     etag: str
@@ -33,31 +37,42 @@ def public_only(host: str) -> None:
     """Raise FeedError where ``host`` is not on the public network: an address must not lead to machines within."""
     try:
         found = {info[4][0] for info in socket.getaddrinfo(host, None)}
-    except OSError:
+    except (OSError, UnicodeError):
         raise FeedError(f"“{host}” cannot be found. Check the calendar's address for a slip of the pen.") from None
-    if not all(ipaddress.ip_address(str(address).split("%")[0]).is_global for address in found):
+    if not all(_is_public(str(address)) for address in found):
         raise FeedError(f"“{host}” is not a public address. Use the address that your calendar shares with others.")
+
+
+def _is_public(address: str) -> bool:
+    found = ipaddress.ip_address(address.split("%")[0])
+    within = getattr(found, "ipv4_mapped", None) or found
+    return within.is_global and not within.is_multicast
 
 
 def fetch(address: str, etag: str = "", *, allowed: Callable[[str], None] = public_only) -> Fetched:
     """Fetch a calendar. Raises FeedError; ``allowed`` raises it for hosts that may not be asked."""
     for _hop in range(MOST_REDIRECTS + 1):
-        address = _web_address(address)
-        allowed(urlsplit(address).hostname or "")
+        address, host = _web_address(address)
+        allowed(host)
         with _get(address, etag) as answer:
             if answer.is_redirect:
                 address = urljoin(address, answer.headers["Location"])
                 continue
             return _read(answer, etag)
-    raise FeedError("The calendar's address leads on and on to other addresses. Use the last one of them.")
+    raise FeedError("The calendar's address leads on and on to other addresses. Use the last of them.")
 
 
-def _web_address(address: str) -> str:
-    parts = urlsplit(address.strip())
-    scheme = "https" if parts.scheme in ("webcal", "webcals") else parts.scheme
-    if scheme not in ("http", "https") or not parts.hostname:
+def _web_address(address: str) -> tuple[str, str]:
+    """Return the address as one for the web, and its host."""
+    try:
+        parts = urlsplit(address.strip())
+        host = parts.hostname or ""
+    except ValueError:
+        host = ""
+    if not host or parts.scheme not in ("http", "https", "webcal", "webcals"):
         raise FeedError(f"“{address}” is not a calendar's address. It starts with https:// or webcal://.")
-    return urlunsplit(parts._replace(scheme=scheme))
+    scheme = "http" if parts.scheme == "http" else "https"
+    return urlunsplit(parts._replace(scheme=scheme)), host
 
 
 def _get(address: str, etag: str) -> requests.Response:
@@ -78,11 +93,22 @@ def _read(answer: requests.Response, etag: str) -> Fetched:
     if answer.status_code != 200:
         raise FeedError(f"The calendar answered {answer.status_code}. It is asked again later.")
     data = bytearray()
+    end = time.monotonic() + LONGEST
     try:
-        for part in answer.iter_content(65_536):
+        for part in _parts(answer):
             data += part
             if len(data) > LARGEST:
-                raise FeedError("The calendar is larger than 20 MB. Share one that starts at a later date.")
-    except requests.RequestException as error:
+                raise FeedError(
+                    f"The calendar is larger than {LARGEST:,} bytes. Share one that starts at a later date."
+                )
+            if time.monotonic() > end:
+                raise FeedError(f"The calendar took over {LONGEST} seconds to come. It is asked again later.")
+    except (HTTPError, OSError) as error:
         raise FeedError(f"The calendar broke off ({type(error).__name__}). It is asked again later.") from None
     return Fetched(bytes(data), answer.headers.get("ETag", "")[:200], sha256(data).hexdigest())
+
+
+def _parts(answer: requests.Response) -> Iterator[bytes]:
+    """Give what comes as it comes: a part is not waited for until it is full."""
+    while part := answer.raw.read1(PART, decode_content=True):
+        yield part

@@ -7,7 +7,7 @@ or in the usual way where there is none.
 
 from collections import Counter
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import UTC, datetime
 
 from studio.book import pattern, series, usual, who
@@ -58,7 +58,20 @@ def read(data: bytes, context: Context, *, now: datetime, progress: Callable[[in
         return Book("ics", (), (error.bad,))
     if not found:
         notes.append("The calendar holds no events.")
-    return gather("ics", drafts, now=now, notes=[*([note] if note else []), *notes, *left_out])
+    book = gather("ics", drafts, now=now, notes=[*([note] if note else []), *notes, *left_out])
+    return replace(book, left_out=frozenset(_taken_out(entries)) - book.seen)
+
+
+def _taken_out(entries: list[_Entry]) -> Iterator[str]:
+    """Give the references of the days that series take out by name."""
+    for entry in entries:
+        if entry.times and entry.times.series:
+            for start in series.left_out(entry.times):
+                yield _occurrence(entry.uid, start)
+
+
+def _occurrence(uid: str, recurrence: datetime) -> str:
+    return f"{uid}/{recurrence.astimezone(UTC):%Y%m%dT%H%M%SZ}"
 
 
 def _text(data: bytes) -> tuple[str, str]:
@@ -249,7 +262,7 @@ def _visit(entry: _Entry, start: datetime, minutes: int | None, recurrence: date
     draft = Draft(of.number, entry.uid, of.client, dict(of.visit_says), dict(of.client_says), list(of.bad))
     draft.unreachable, draft.unknown_service = of.unreachable, of.unknown_service
     if recurrence is not None:
-        draft.visit = f"{entry.uid}/{recurrence.astimezone(UTC):%Y%m%dT%H%M%SZ}"
+        draft.visit = _occurrence(entry.uid, recurrence)
     draft.visit_says["starts_at"] = written(start)
     if minutes is not None:
         draft.visit_says["minutes"] = minutes

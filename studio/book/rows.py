@@ -97,7 +97,8 @@ class Book:
 
     ``source`` is ``"csv"`` or ``"ics"``; ``notes`` are sentences that stop nothing; ``unknown_services`` are the names
     of services that are in no table, as written, once each; ``seen`` holds the reference of every visit in the file,
-    those of bad rows too: a visit whose row is bad is not missing from the book.
+    those of bad rows too: a visit whose row is bad is not missing from the book. ``left_out`` holds the references of
+    the days that a calendar takes out of its series by name (EXDATE): those visits are off.
     """
 
     source: str
@@ -106,3 +107,4 @@ class Book:
     notes: tuple[str, ...] = ()
     unknown_services: tuple[str, ...] = ()
     seen: frozenset[str] = frozenset()
+    left_out: frozenset[str] = frozenset()

@@ -4,7 +4,7 @@ Every table that points at a client is found through Django's own list of relati
 move too without being named here. What moved is written down row by row in ``Merge.moved``::
 
     {"rows": {"studio.Visit.client": [3, 9]},             moved, by primary key
-     "pairs": {"aftercare.Flag_clients.client": [{…}]},   taken out, as the kept client stands in that list already
+     "pairs": {"app.Flag_clients.client": [{…}]},   taken out, as the kept client stands in that list already
      "fields": {"mobile": ["", "+15555550101"]},          the kept client's fields, before and after
      "consents": [17]}                                    answers added so that the stricter one wins
 """

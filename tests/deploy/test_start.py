@@ -33,6 +33,8 @@ if sys.argv[1] == "run_engine":
     while True:
         time.sleep(0.1)
 print("manage.py did", sys.argv[1])
+if sys.argv[1] == "make_demo":
+    print("  owner  ada@care.example  a-new-password")
 """
 
 WSGI = """
@@ -151,7 +153,9 @@ def test_the_demo_studio_is_made_at_the_first_start_only(service: Service) -> No
 
     assert service.said().count("did migrate") == 2
     assert service.said().count("did make_demo") == 1
-    assert "changepassword" in service.said()
+    assert service.said().count("a-new-password") == 1
+    assert "changepassword ada@care.example" in service.said()
+    assert "a-new-password" not in "".join(file.read_text() for file in (service.root / "data").iterdir())
 
 
 def test_nothing_outlives_its_own_killing(service: Service) -> None:

@@ -5,21 +5,24 @@ from __future__ import annotations
 import json
 import sys
 from argparse import ArgumentParser
+from datetime import datetime
 from pathlib import Path
 from typing import Any
 
 from django.core.exceptions import ValidationError
-from django.core.management.base import BaseCommand, CommandError
+from django.core.management.base import CommandError
 
 from aftercare import imports
 from aftercare.lines import lines_of
 from aftercare.management.arguments import add_now, add_studio, moment, studio_named
+from aftercare.management.base import PromisingCommand
 from aftercare.models import Line
 from studio import clock
+from studio.book.importing import Overtaken
 from studio.models import Studio
 
 
-class Command(BaseCommand):
+class Command(PromisingCommand):
     help = (
         "Read an appointment book (CSV or iCalendar), write what it changed and plan the messages. "
         "The last line of standard output is one JSON object. A file with a bad row changes nothing."
@@ -28,7 +31,7 @@ class Command(BaseCommand):
     def add_arguments(self, parser: ArgumentParser) -> None:
         parser.add_argument("file", help="the book, as CSV or iCalendar")
         add_studio(parser)
-        parser.add_argument("--format", choices=["csv", "ics"], help="default: by the file's name")
+        parser.add_argument("--format", choices=["csv", "ics"], help="default: by what the file holds, and its name")
         parser.add_argument("--dry-run", action="store_true", help="say what would change; change nothing")
         parser.add_argument("--skip-bad", action="store_true", help="import the good rows, list the bad, exit 0")
         add_now(parser)
@@ -36,40 +39,49 @@ class Command(BaseCommand):
         parser.add_argument("--time-zone", help="with --create: its IANA time zone, such as America/New_York")
         parser.add_argument("--region", help="with --create: its country, two letters, such as US")
 
+    def promised(self, problem: str) -> str:
+        return _json(_nothing(Refused("arguments", problem)))
+
     def handle(self, *args: Any, **options: Any) -> None:
         try:
             result = self._import(options)
         except Refused as refused:
             self.stderr.write(refused.problem)
-            self.stdout.write(json.dumps(_nothing(refused), ensure_ascii=False))
+            self.stdout.write(_json(_nothing(refused)))
             sys.exit(1)
-        for note in result.notes:
-            self.stderr.write(f"note: {note}")
-        for ref in result.gone:
-            self.stderr.write(f"no longer in the book: visit {ref['visit']}, {ref['client']}, {ref['starts_at']}")
-        for row in result.bad:
-            self.stderr.write(f"row {row.row}, {row.field}: {row.problem}")
-        self.stdout.write(json.dumps(result.contract(), ensure_ascii=False))
+        self._say(result)
+        self.stdout.write(_json(result.contract()))
         if result.bad and not options["skip_bad"]:
             self.stderr.write("Nothing was changed. Mend these rows, or import the others with --skip-bad.")
             sys.exit(1)
 
+    def _say(self, result: imports.Result) -> None:
+        for note in result.notes:
+            self.stderr.write(f"note: {note}")
+        for visit in result.gone:
+            self.stderr.write(f"no longer in the book: {_words(visit)}")
+        if more := result.visits["gone"] - len(result.gone):
+            self.stderr.write(f"no longer in the book: {more:,} more")
+        for visit in result.to_cancel:
+            self.stderr.write(f"off, by the book: {_words(visit)}")
+        for row in result.bad:
+            self.stderr.write(f"row {row.row}, {row.field}: {row.problem}")
+
     def _import(self, options: dict[str, Any]) -> imports.Result:
-        try:
-            now = moment(options["now"]) or clock.now()
-        except CommandError as error:
-            raise Refused("now", str(error)) from error
+        now = _now(options)
         data, format = _file(options)
         studio, made = _studio(options)
         self._last: tuple[str, int] = ("", -1)
-        book = imports.read(studio, data, format, now, self._progress)
-        result = imports.run(
-            studio, book, now, skip_bad=options["skip_bad"], dry_run=options["dry_run"], progress=self._progress
-        )
-        if made and not result.written:  # a dry run, or a book that is refused, leaves no studio behind either
-            Line.objects.filter(studio=studio).delete()
-            studio.delete()
-        return result
+        try:
+            book = imports.read(studio, data, format, now, self._progress)
+            return imports.run(
+                studio, book, now, skip_bad=options["skip_bad"], dry_run=options["dry_run"], progress=self._progress
+            )
+        except Overtaken as error:
+            raise Refused("file", str(error)) from error
+        finally:
+            if made and not studio.clients.exists():  # a dry run, a book that is refused: no studio is left behind
+                _unmake(studio)
 
     def _progress(self, what: str, done: int, total: int) -> None:
         """Say each new thing at once, and how far it is every tenth of the way."""
@@ -88,8 +100,12 @@ class Refused(Exception):
         self.problem = problem
 
 
+def _json(promised: dict[str, Any]) -> str:
+    return json.dumps(promised)
+
+
 def _nothing(refused: Refused) -> dict[str, Any]:
-    """The promised JSON where nothing was read."""
+    """The promised object where nothing was read."""
     none = {"new": 0, "changed": 0, "same": 0}
     return {
         "visits": {**none, "gone": 0},
@@ -97,6 +113,17 @@ def _nothing(refused: Refused) -> dict[str, Any]:
         "messages": {"planned": 0, "withheld": 0, "withdrawn": 0},
         "bad_rows": [{"row": 0, "field": refused.field, "problem": refused.problem}],
     }
+
+
+def _words(visit: dict[str, str]) -> str:
+    return f"visit {visit['visit']}, {visit['client']}, {visit['starts_at']}"
+
+
+def _now(options: dict[str, Any]) -> datetime:
+    try:
+        return moment(options["now"]) or clock.now()
+    except CommandError as error:
+        raise Refused("now", str(error)) from error
 
 
 def _file(options: dict[str, Any]) -> tuple[bytes, str]:
@@ -127,18 +154,24 @@ def _studio(options: dict[str, Any]) -> tuple[Studio, bool]:
     if not options["time_zone"] or not options["region"]:
         problem = "--create needs --time-zone and --region, such as --time-zone America/New_York --region US."
         raise Refused("studio", problem)
+    return _make(options), True
+
+
+def _make(options: dict[str, Any]) -> Studio:
     slug = options["studio"]
-    studio = Studio(
-        slug=slug,
-        name=slug.replace("-", " ").replace("_", " ").title(),
-        time_zone=options["time_zone"],
-        region=options["region"].upper(),
-    )
+    name = slug.replace("-", " ").replace("_", " ").title()
+    studio = Studio(slug=slug, name=name, time_zone=options["time_zone"], region=options["region"].upper())
     try:
         studio.full_clean()
     except ValidationError as error:
-        name, problems = next(iter(error.message_dict.items()))
-        raise Refused(name, f"--create: {name}: {' '.join(problems)}") from error
+        field, problems = next(iter(error.message_dict.items()))
+        option = {"slug": "studio", "name": "studio"}.get(field, field)
+        raise Refused(option, f"--{option.replace('_', '-')}: {' '.join(problems)}") from error
     studio.save()
     lines_of(studio)
-    return studio, True
+    return studio
+
+
+def _unmake(studio: Studio) -> None:
+    Line.objects.filter(studio=studio).delete()
+    studio.delete()

@@ -8,21 +8,20 @@ from collections.abc import Iterator
 from datetime import UTC, datetime
 from typing import Any
 
-from django.core.management.base import BaseCommand
-
 from aftercare import facts, texts, versions
 from aftercare.core.delivery import GONE, State
 from aftercare.facts import ClientBook
 from aftercare.management.arguments import add_now, add_studio, moment, studio_named
+from aftercare.management.base import PromisingCommand
 from aftercare.models import Message
-from aftercare.wording import Finder
+from aftercare.wording import Finder, WordingError
 from studio import clock
 from studio.models import ClientRef, Studio, VisitRef
 
 BATCH = 500  # clients whose messages are rendered at a time
 
 
-class Command(BaseCommand):
+class Command(PromisingCommand):
     help = "List a studio's messages: what goes to whom, when, by which channel, and why or why not."
 
     def add_arguments(self, parser: ArgumentParser) -> None:
@@ -35,11 +34,10 @@ class Command(BaseCommand):
         now = moment(options["now"]) or clock.now()
         rows = sorted(self._rows(studio, now), key=_order)
         for row in rows:
-            self.stdout.write(json.dumps(row, ensure_ascii=False) if options["json"] else _line(row))
+            self.stdout.write(json.dumps(row) if options["json"] else _line(row))
 
     def _rows(self, studio: Studio, now: datetime) -> Iterator[dict[str, Any]]:
-        visit_refs = _references(VisitRef, "visit_id", studio)
-        client_refs = _references(ClientRef, "client_id", studio)
+        named = _References(studio)
         to_clients = Message.objects.filter(studio=studio).exclude(client=None)
         known = list(to_clients.order_by().values_list("client_id", flat=True).distinct())
         find = versions.finder(studio)
@@ -49,46 +47,70 @@ class Command(BaseCommand):
             ids = known[start : start + BATCH]
             books = facts.load(ids, now)
             for message in Message.objects.filter(studio=studio, client__in=ids):
-                row = _row(message, visit_refs, client_refs)
-                yield {**row, "text": _text(message, books.get(message.client_id or 0), now, find)}
+                text = self._text(message, books.get(message.client_id or 0), now, find)
+                yield _row(message, named, text)
+
+    def _text(self, message: Message, book: ClientBook | None, now: datetime, find: Finder) -> str | None:
+        """As it was, once it has been handed over; until then as it would be now."""
+        if State(message.state) in GONE:
+            return message.text
+        if book is None or not message.channel or (message.visit_id and message.visit_id not in book.visits):
+            return None
+        try:
+            return texts.for_message(message, book, now, find).body
+        except WordingError as error:
+            self.stderr.write(f"{message.key} cannot be rendered: {error}")
+            return None
 
 
-def _references(model: type[VisitRef] | type[ClientRef], column: str, studio: Studio) -> dict[int, str]:
-    """The book's reference of each visit or client: the one heard first."""
-    rows = model._default_manager.filter(studio=studio).order_by("-pk").values_list(column, "reference")
-    return dict(rows.iterator(2000))
+class _References:
+    """The book's references of a studio's visits and clients."""
+
+    def __init__(self, studio: Studio) -> None:
+        self.visits: dict[int, str] = {}
+        self.said: dict[int, str] = {}  # visit -> the client as the book names her on it
+        self.clients: dict[int, list[str]] = {}
+        visits = VisitRef.objects.filter(studio=studio).order_by("-pk")  # of several the one heard first
+        for visit, reference, client in visits.values_list("visit_id", "reference", "said__client").iterator(2000):
+            self.visits[visit], self.said[visit] = reference, client
+        clients = ClientRef.objects.filter(studio=studio).order_by("pk")
+        for client, reference in clients.values_list("client_id", "reference").iterator(2000):
+            self.clients.setdefault(client, []).append(reference)
+
+    def visit(self, message: Message) -> str | None:
+        visit = message.visit_id
+        return self.visits.get(visit, f"visit-{visit}") if visit else None
+
+    def client(self, message: Message) -> str | None:
+        """The one heard first; of a client with several, as after a merge, the one that stands on the visit."""
+        if not message.client_id:
+            return None
+        hers = self.clients.get(message.client_id, [f"client-{message.client_id}"])
+        said = self.said.get(message.visit_id or 0, "")
+        return said if said in hers else hers[0]
 
 
-def _row(message: Message, visit_refs: dict[int, str], client_refs: dict[int, str]) -> dict[str, Any]:
-    visit, client = message.visit_id, message.client_id
+def _row(message: Message, named: _References, text: str | None) -> dict[str, Any]:
     return {
-        "visit": visit_refs.get(visit, f"visit-{visit}") if visit else None,
-        "client": client_refs.get(client, f"client-{client}") if client else None,
+        "visit": named.visit(message),
+        "client": named.client(message),
         "occasion": message.occasion,
         "step": message.step,
         "edition": message.edition,
         "channel": message.channel or None,
         "due_at": _moment(message.due_at),
         "state": message.state,
-        "reason": message.reason or None,
+        "reason": (message.reason or None) if message.state != State.PLANNED else None,
+        "text": text,
     }
-
-
-def _text(message: Message, book: ClientBook | None, now: datetime, find: Finder) -> str | None:
-    """As it was, once it has been handed over; until then as it would be now."""
-    if State(message.state) in GONE:
-        return message.text
-    if book is None or not message.channel:
-        return None
-    return texts.for_message(message, book, now, find).body
 
 
 def _moment(at: datetime | None) -> str | None:
     return f"{at.astimezone(UTC):%Y-%m-%dT%H:%M:%SZ}" if at else None
 
 
-def _order(row: dict[str, Any]) -> tuple[str, str, int, int]:
-    return (row["visit"] or "", row["occasion"], row["step"], row["edition"])
+def _order(row: dict[str, Any]) -> tuple[str, str, int, int, str]:
+    return (row["visit"] or "", row["occasion"], row["step"], row["edition"], row["client"] or "")
 
 
 def _line(row: dict[str, Any]) -> str:

@@ -6,20 +6,22 @@ from collections.abc import Iterator
 from pathlib import Path
 from typing import Any
 
-from django.core.management.base import BaseCommand, CommandParser
+from django.core.management.base import CommandParser
 
 from aftercare.core import segments
 from aftercare.management import jsonlines
+from aftercare.management.base import PromisingCommand
 
 _EVERY = 10_000
 
 
-class Command(BaseCommand):
+class Command(PromisingCommand):
     help = (
         'Reads {"id", "text"} a line and writes {"id", "encoding", "units", "segments"} a line: the alphabet that '
         "a text needs, its length in it, and the SMS that a carrier bills. Needs no database."
     )
     requires_system_checks: list[str] = []
+    needs_database = False
 
     def add_arguments(self, parser: CommandParser) -> None:
         parser.add_argument("texts", type=Path, metavar="IN.jsonl")

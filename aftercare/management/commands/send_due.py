@@ -12,17 +12,16 @@ from contextlib import contextmanager
 from datetime import datetime
 from typing import Any
 
-from django.core.management.base import BaseCommand
-
 from aftercare import tasks
 from aftercare.core.delivery import State
 from aftercare.management.arguments import add_now, add_studio, moment, studio_named
+from aftercare.management.base import PromisingCommand
 from studio.models import Studio
 
 SHOWN = (State.HANDED_OVER, State.PLANNED, State.WITHHELD, State.WITHDRAWN, State.UNDELIVERED, State.UNSURE)
 
 
-class Command(BaseCommand):
+class Command(PromisingCommand):
     help = (
         "Claim what is due in a studio and hand it over. Prints one JSON object: how many messages came to stand how "
         "through this sweep."
@@ -32,12 +31,16 @@ class Command(BaseCommand):
         add_studio(parser)
         add_now(parser)
 
+    def promised(self, problem: str) -> str:
+        return _json(Counter())
+
     def handle(self, *args: Any, **options: Any) -> None:
+        studio, now = studio_named(options["studio"]), moment(options["now"])
         counts: Counter[str] = Counter()
         try:
-            counts = self._sweep(studio_named(options["studio"]), moment(options["now"]))
+            counts = self._sweep(studio, now)
         finally:  # the promised object is printed whatever happens
-            self.stdout.write(json.dumps({state.value: counts[state.value] for state in SHOWN}))
+            self.stdout.write(_json(counts))
 
     def _sweep(self, studio: Studio, now: datetime | None) -> Counter[str]:
         self.stderr.write(f"{studio.name}{' (in rehearsal)' if studio.in_rehearsal else ''}: sending what is due …")
@@ -46,6 +49,10 @@ class Command(BaseCommand):
             counts = tasks.send_due(studio_id=studio.pk, now=now, stop=stop.is_set)
         self.stderr.write("Stopped; the rest stays due." if stop.is_set() else "Nothing more is due.")
         return counts
+
+
+def _json(counts: Counter[str]) -> str:
+    return json.dumps({state.value: counts[state.value] for state in SHOWN})
 
 
 @contextmanager

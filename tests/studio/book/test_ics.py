@@ -301,6 +301,26 @@ def test_days_added_and_left_out_are_heeded() -> None:
     ]
 
 
+def test_the_days_that_a_series_takes_out_by_name_are_told() -> None:
+    """RFC 5545, 3.8.5.1."""
+    book = read(
+        event(
+            "RRULE:FREQ=DAILY;COUNT=5",
+            "EXDATE;TZID=America/New_York:20260310T143000",
+            "EXDATE;VALUE=DATE:20260312",
+            "EXDATE:20260321T120000Z",
+            start="DTSTART;TZID=America/New_York:20260309T143000",
+        )
+    )
+
+    assert book.left_out == {"one/20260310T183000Z", "one/20260312T183000Z"}
+    assert not book.left_out & book.seen
+
+
+def test_an_event_by_itself_takes_nothing_out() -> None:
+    assert read(event("EXDATE:20260309T183000Z")).left_out == frozenset()
+
+
 def test_a_changed_occurrence_takes_the_place_of_its_own() -> None:
     book = read(
         event("RRULE:FREQ=DAILY;COUNT=3"),

@@ -1,0 +1,216 @@
+"""One client's book: her rows as the values that ``core`` computes with."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass, replace
+from datetime import datetime
+from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
+
+from aftercare.core import timing
+from aftercare.core.delivery import GONE, State
+from aftercare.core.reach import Contact, Purpose, Reach, only_zone, reach
+from aftercare.core.timing import Occasion, Reason, Rules, Standing
+from aftercare.facts import rows
+from aftercare.facts.rules import rules_of
+from aftercare.models import Message
+from studio.models import Client, Reaction, Studio, Visit
+
+
+@dataclass(slots=True)
+class ClientBook:
+    """One client with all that planning, judging and wording need to know of her."""
+
+    client: Client
+    studio: Studio
+    rules: Rules
+    contact: Contact
+    facts: timing.Client
+    visits: dict[int, Visit]
+    planned_visits: tuple[timing.Visit, ...]
+    standing: dict[timing.Slot, Standing]
+    messages: dict[int, Message]  # those about her visits, to whomever they went, without their texts
+    hold_why: str
+    now: datetime
+
+    @property
+    def on_hold(self) -> bool:
+        return self.facts.on_hold
+
+    @property
+    def reach(self) -> Reach:
+        """How she is reached about her visits."""
+        return reach(self.contact, Purpose.VISITS)
+
+    @property
+    def calendar(self) -> timing.Calendar:
+        return timing.Calendar.of(self.facts, self.planned_visits, self.rules, self.now)
+
+    @property
+    def tests_due(self) -> dict[int, str]:
+        """Booked sets for which a patch test is due, and why."""
+        calendar = self.calendar
+        found = ((visit.id, timing.test_due(visit, calendar)) for visit in self.planned_visits)
+        return {visit: why for visit, why in found if why}
+
+    @property
+    def suggested_zone(self) -> str:
+        """The zone of her number where she stated none and it differs from the studio's, else ''."""
+        return self.facts.other_zone.key if self.facts.other_zone else ""
+
+    def plan(self, now: datetime) -> list[timing.Planned]:
+        """Every message that should stand for her at ``now`` and has not gone yet."""
+        return timing.plan(self.facts, self.planned_visits, self.rules, now, self.standing)
+
+
+def load(client_ids: Iterable[int], now: datetime) -> dict[int, ClientBook]:
+    """Return the books of these clients, in a fixed number of queries."""
+    ids = list(client_ids)
+    clients = list(Client.objects.filter(pk__in=ids).select_related("studio"))
+    rules = {studio.pk: rules_of(studio) for studio in {client.studio for client in clients}}
+    visits = rows.visits(ids)
+    refs = rows.tie_breaks(ids)
+    consents = rows.consents(ids)
+    stops = rows.stops(clients)
+    reactions = rows.reactions(ids)
+    held = rows.held_by_flags(ids)
+    messages = rows.messages(visits)
+    return {
+        client.pk: _book(
+            client,
+            rules[client.studio_id],
+            visits[client.pk],
+            refs,
+            consents[client.pk],
+            stops,
+            reactions[client.pk],
+            client.pk in held,
+            messages[client.pk],
+            now,
+        )
+        for client in clients
+    }
+
+
+def _book(
+    client: Client,
+    rules: Rules,
+    visits: list[Visit],
+    refs: dict[int, str],
+    consents: dict[tuple[str, str], bool],
+    stops: set[tuple[int, str, str]],
+    reactions: list[Reaction],
+    flagged: bool,
+    messages: list[Message],
+    now: datetime,
+) -> ClientBook:
+    contact = Contact(
+        mobile=client.mobile,
+        email=client.email,
+        choice=client.channel,
+        consents=consents,
+        stopped=frozenset(
+            channel
+            for channel, address in (("sms", client.mobile), ("email", client.email.lower()))
+            if (client.studio_id, channel, address) in stops
+        ),
+    )
+    standing_reaction = next((reaction for reaction in reactions if reaction.released_at is None), None)
+    return ClientBook(
+        client=client,
+        studio=client.studio,
+        rules=rules,
+        contact=contact,
+        facts=_client(client, contact, visits, reactions, flagged or standing_reaction is not None, now),
+        visits={visit.pk: visit for visit in visits},
+        planned_visits=tuple(_visit(visit, refs) for visit in visits),
+        standing=standing_of(messages, client.pk),
+        messages={message.pk: message for message in messages},
+        hold_why="a reaction is on record" if standing_reaction else "an open flag" if flagged else "",
+        now=now,
+    )
+
+
+def _client(
+    client: Client, contact: Contact, visits: list[Visit], reactions: list[Reaction], on_hold: bool, now: datetime
+) -> timing.Client:
+    zone = ZoneInfo(client.time_zone) if client.time_zone else client.studio.zone
+    about_visits = reach(contact, Purpose.VISITS)
+    released = [reaction for reaction in reactions if reaction.released_at]
+    return timing.Client(
+        zone=zone,
+        other_zone=None if client.time_zone else _zone_of_number(client),
+        sensitive=bool(client.sensitive),
+        channel=about_visits.channel,
+        unreachable=about_visits.reason,
+        on_hold=on_hold,
+        paused=client.paused_until is not None and now.astimezone(zone).date() < client.paused_until,
+        held_visits=frozenset(_visit_of(reaction, visits) for reaction in reactions),
+        reactions=tuple(reaction.at for reaction in reactions),
+        test_first=bool(released and max(released, key=lambda reaction: reaction.at).test_first),
+    )
+
+
+def _visit_of(reaction: Reaction, visits: list[Visit]) -> int:
+    """The visit that a reaction followed: the one named, else the last done before it (0: none)."""
+    if reaction.visit_id is not None:
+        return reaction.visit_id
+    before = [visit for visit in visits if visit.status == Visit.Status.DONE and visit.starts_at <= reaction.at]
+    return max(before, key=lambda visit: visit.starts_at).pk if before else 0
+
+
+def _zone_of_number(client: Client) -> ZoneInfo | None:
+    name = only_zone(client.mobile)
+    if not name or name == client.studio.time_zone:
+        return None
+    try:
+        return ZoneInfo(name)
+    except ZoneInfoNotFoundError:  # the number plan's data can name a zone that this machine's does not
+        return None
+
+
+def _visit(visit: Visit, refs: dict[int, str]) -> timing.Visit:
+    return timing.Visit(
+        id=visit.pk,
+        ref=refs.get(visit.pk, f"~{visit.pk:012}"),  # by hand: after those of a book, in the order of making
+        service=visit.service,
+        status=visit.status,
+        start=visit.starts_at,
+        end=visit.end,
+        heard_at=visit.heard_at,
+        adhesive=visit.adhesive.product if visit.adhesive else "",
+        sign_on_test=visit.test_result == Visit.TestResult.SIGN,
+    )
+
+
+def standing_of(messages: Iterable[Message], client_id: int) -> dict[timing.Slot, Standing]:
+    """Return what is on record for each visit, occasion and step of this client.
+
+    A visit may have been another client's when a message about it left: that is marked as gone elsewhere.
+    """
+    found: dict[timing.Slot, Standing] = {}
+    for message in sorted(messages, key=lambda message: message.edition):
+        if message.visit_id is None or message.occasion == Occasion.OPT_IN:
+            continue
+        slot = (message.visit_id, Occasion(message.occasion), message.step)
+        before = found.get(slot, timing.NOTHING)
+        if State(message.state) in GONE:
+            elsewhere = message.client_id != client_id
+            found[slot] = replace(
+                before,
+                gone_edition=message.edition,
+                gone_start=message.about_start,
+                gone_due=None if elsewhere else message.due_at,
+                gone_elsewhere=elsewhere,
+                open_edition=0,
+            )
+        else:
+            found[slot] = replace(
+                before,
+                open_edition=message.edition,
+                open_planned=message.state in (State.PLANNED, State.CLAIMED),
+                open_gave_way=message.reason == Reason.ANOTHER_CHECK,
+                open_aim=message.aim_at,
+                open_from=message.planned_from,
+            )
+    return found

@@ -1,0 +1,91 @@
+"""Judging a claimed message anew: everything that could hold it is asked again before it goes."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import datetime
+
+from aftercare.core import timing
+from aftercare.core.delivery import Event
+from aftercare.core.hours import next_open
+from aftercare.core.reach import Purpose, reach
+from aftercare.core.timing import Occasion, Reason
+from aftercare.facts.books import ClientBook
+from aftercare.models import Message
+from studio.models import Visit
+
+
+@dataclass(frozen=True, slots=True)
+class Verdict:
+    """What the judgement of a claimed message says: JOURNAL goes now, PLAN at ``due_at``, the others not."""
+
+    event: Event
+    reason: str = ""
+    due_at: datetime | None = None
+    channel: str = ""
+    address: str = ""
+
+
+def judge(message: Message, book: ClientBook | None, now: datetime) -> Verdict:
+    """Judge a claimed message anew at ``now``: everything that could hold it is asked again.
+
+    ``book`` is None for a message to staff, which goes at any hour.
+    """
+    if book is None:
+        return Verdict(Event.JOURNAL, channel=message.channel, address=message.address)
+    if message.occasion == Occasion.ANSWER:
+        return _judge_answer(message, book)
+    if message.occasion == Occasion.OPT_IN:
+        return _judge_opt_in(message, book, now)
+    return _judge_visit(message, book, now)
+
+
+def _judge_visit(message: Message, book: ClientBook, now: datetime) -> Verdict:
+    planned = next((one for one in book.plan(now) if one.key == message.key), None)
+    if planned is None:
+        return Verdict(Event.WITHDRAW, reason=why_gone(book.visits.get(message.visit_id or 0), now))
+    way = reach(book.contact, Purpose.VISITS, avoid=_other(message.channel) if message.fell_back else "")
+    if planned.reason is None and way.reason is not None:
+        return Verdict(Event.WITHHOLD, reason=way.reason)
+    answer = timing.may_go(planned, book.facts, book.rules, now)
+    if isinstance(answer, Reason):
+        return Verdict(Event.WITHHOLD, reason=answer)
+    if answer > now:
+        return Verdict(Event.PLAN, due_at=answer, channel=way.channel)
+    return Verdict(Event.JOURNAL, channel=way.channel, address=way.address)
+
+
+def _judge_answer(message: Message, book: ClientBook) -> Verdict:
+    """An answer goes to where she wrote from, at any hour; after a stop only its one confirmation does."""
+    stopped = message.channel in book.contact.stopped
+    if stopped and message.kind != "stopped":
+        return Verdict(Event.WITHHOLD, reason=Reason.NO_CONSENT)
+    return Verdict(Event.JOURNAL, channel=message.channel, address=message.address)
+
+
+def _judge_opt_in(message: Message, book: ClientBook, now: datetime) -> Verdict:
+    way = reach(book.contact, Purpose.VISITS)
+    if way.channel != message.channel or way.address != message.address:
+        return Verdict(Event.WITHHOLD, reason=way.reason or Reason.NO_CONSENT)
+    limit = message.no_later_than or now
+    opens = next_open(timing.whole_seconds(now), book.rules.hours, book.facts.zones, limit)
+    if opens is None:
+        return Verdict(Event.WITHHOLD, reason=Reason.TOO_LATE)
+    if opens > now:
+        return Verdict(Event.PLAN, due_at=opens, channel=way.channel)
+    return Verdict(Event.JOURNAL, channel=way.channel, address=way.address)
+
+
+def _other(channel: str) -> str:
+    return "email" if channel == "sms" else "sms"
+
+
+def why_gone(visit: Visit | None, now: datetime) -> str:
+    """Return in words why nothing is due for this visit any more."""
+    if visit is None:
+        return "the visit is no longer hers"
+    if visit.status == Visit.Status.BOOKED:
+        return "the visit has begun" if visit.starts_at <= now else "no longer due for this visit"
+    if visit.status == Visit.Status.DONE:
+        return "the visit is done"
+    return f"the visit was {visit.status}"

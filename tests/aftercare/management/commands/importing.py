@@ -1,0 +1,76 @@
+"""Books as files, and the command that brings them in."""
+
+from __future__ import annotations
+
+import json
+from dataclasses import dataclass
+from io import StringIO
+from pathlib import Path
+from typing import Any
+
+from django.core.management import call_command
+
+NOW = "2027-03-09T15:00:00Z"
+GOOD = {
+    "visit": "V1",
+    "client": "C1",
+    "first_name": "Mia",
+    "last_name": "Ortega",
+    "mobile": "(212) 555-0123",
+    "email": "mia@example.com",
+    "time_zone": "",
+    "language": "",
+    "sms_ok": "yes",
+    "sensitive": "",
+    "service": "fill",
+    "starts_at": "2027-03-12T14:30",
+    "minutes": "75",
+    "status": "booked",
+    "share_left": "",
+}
+EVENT = {
+    "UID": "one@studio.example",
+    "DTSTAMP": "20270301T120000Z",
+    "DTSTART;TZID=America/New_York": "20270312T143000",
+    "DURATION": "PT75M",
+    "SUMMARY": "Fill - Mia Ortega",
+    "DESCRIPTION": "Mobile: (212) 555-0123\\nSMS ok: yes",
+}
+
+
+@dataclass(frozen=True)
+class Ended:
+    code: int
+    result: dict[str, Any]
+    said: str  # on standard error
+
+    @property
+    def bad(self) -> list[tuple[int, str]]:
+        return [(row["row"], row["field"]) for row in self.result["bad_rows"]]
+
+
+def run(file: Path | str, *args: str, studio: str = "birch") -> Ended:
+    out, err = StringIO(), StringIO()
+    code = 0
+    try:
+        call_command("import_book", str(file), f"--studio={studio}", f"--now={NOW}", *args, stdout=out, stderr=err)
+    except SystemExit as ended:
+        code = int(ended.code or 0)
+    return Ended(code, json.loads(out.getvalue().strip().splitlines()[-1]), err.getvalue())
+
+
+def csv_of(folder: Path, *rows: dict[str, str], name: str = "book.csv") -> Path:
+    file = folder / name
+    lines = [",".join(GOOD), *(",".join({**GOOD, **row}.values()) for row in rows)]
+    file.write_text("\n".join(lines) + "\n", encoding="utf-8")
+    return file
+
+
+def ics_of(folder: Path, *events: dict[str, str | None], name: str = "week.ics") -> Path:
+    lines = ["BEGIN:VCALENDAR", "VERSION:2.0", "PRODID:-//Birch//Book//EN"]
+    for event in events:
+        stated = {name: value for name, value in {**EVENT, **event}.items() if value is not None}
+        lines += ["BEGIN:VEVENT", *(f"{name}:{value}" for name, value in stated.items()), "END:VEVENT"]
+    file = folder / name
+    file.write_bytes("\r\n".join([*lines, "END:VCALENDAR", ""]).encode())
+    return file

@@ -1,0 +1,155 @@
+"""From rows to the values that core computes with."""
+
+from __future__ import annotations
+
+from datetime import timedelta
+from typing import Any
+
+import pytest
+
+from aftercare import facts
+from aftercare.core.delivery import Event
+from aftercare.core.timing import Reason
+from aftercare.lines import lines_of
+from aftercare.models import Flag, Message, Stop
+from studio import records
+from studio.models import Adhesive, Client, Consent, Visit
+from tests.people import NOW, make_client, make_studio, make_visit
+
+pytestmark = pytest.mark.django_db
+
+
+def book(client: Client) -> facts.ClientBook:
+    return facts.load([client.pk], NOW)[client.pk]
+
+
+def client(**fields: Any) -> Client:
+    return make_client(make_studio(), **{"mobile": "+12125550101", **fields})
+
+
+def agree(her: Client, given: bool = True, *, days: int = 0, channel: str = "sms") -> None:
+    at = NOW + timedelta(days=days)
+    Consent.objects.create(client=her, channel=channel, purpose="visits", given=given, at=at, how="on paper")
+
+
+def test_the_newest_answer_counts_whenever_it_was_written_down() -> None:
+    her = client()
+    agree(her, True, days=-1)
+    agree(her, False, days=-2)
+
+    assert book(her).reach.channel == "sms"
+
+
+def test_a_stop_of_her_number_counts_and_a_lifted_one_does_not() -> None:
+    her = client()
+    agree(her)
+    stop = Stop.objects.create(line=lines_of(her.studio)["sms"], address=her.mobile, at=NOW)
+    assert book(her).reach.reason is Reason.NO_CONSENT
+
+    Stop.objects.filter(pk=stop.pk).update(lifted_at=NOW)
+    assert book(her).reach.channel == "sms"
+
+
+def test_another_studios_stop_is_not_ours() -> None:
+    her = client()
+    agree(her)
+    Stop.objects.create(line=lines_of(make_studio("other"))["sms"], address=her.mobile, at=NOW)
+
+    assert book(her).reach.channel == "sms"
+
+
+@pytest.mark.parametrize(
+    ("mobile", "stated", "zone"),
+    [
+        ("+12125550101", "", ""),  # New York, as the studio
+        ("+14155550101", "", "America/Los_Angeles"),
+        ("+14155550101", "America/Chicago", ""),  # what she states holds
+        ("+18005550101", "", ""),  # can be anywhere
+        ("", "", ""),
+    ],
+)
+def test_the_zone_of_her_number_counts_where_it_is_one_and_she_stated_none(mobile: str, stated: str, zone: str) -> None:
+    her = client(mobile=mobile, time_zone=stated)
+
+    assert book(her).suggested_zone == zone
+    assert book(her).facts.zone.key == (stated or "America/New_York")
+
+
+def test_a_reaction_holds_until_a_person_releases_it() -> None:
+    her = client()
+    visit = make_visit(her, status="done", starts_at=NOW - timedelta(days=2))
+    reaction = records.record_reaction(client=her, visit=None, words="red lids", by=None, now=NOW)
+    held = book(her)
+    assert held.on_hold
+    assert held.facts.held_visits == {visit.pk}
+
+    records.release_reaction(reaction=reaction, clinician_consulted="yes", test_first=True, by=None, now=NOW)
+    released = book(her)
+    assert not released.on_hold
+    assert released.facts.test_first
+    assert released.facts.reactions == (NOW,)
+
+
+@pytest.mark.parametrize(
+    ("urgency", "state", "held"),
+    [
+        ("emergency", "open", True),
+        ("same_day", "taken", True),
+        ("same_day", "closed", False),
+        ("unread", "open", False),
+    ],
+)
+def test_an_open_urgent_flag_holds(urgency: str, state: str, held: bool) -> None:
+    her = client()
+    Flag.objects.create(studio=her.studio, urgency=urgency, state=state, opened_at=NOW).clients.add(her)
+
+    assert book(her).on_hold is held
+
+
+def test_a_pause_lasts_until_its_day_in_her_zone() -> None:
+    her = client(paused_until=NOW.date() + timedelta(days=1))
+    assert book(her).facts.paused
+
+    Client.objects.update(paused_until=NOW.date())
+    assert not book(her).facts.paused
+
+
+def test_why_a_patch_test_is_due_is_said() -> None:
+    her = client(sensitive=True)
+    old = Adhesive.objects.create(studio=her.studio, product="Birch 4", lot="0226")
+    new = Adhesive.objects.create(studio=her.studio, product="Alder Mild", lot="A-77")
+    make_visit(her, status="done", starts_at=NOW - timedelta(days=20), adhesive=old)
+    ahead = make_visit(her, adhesive=new)
+
+    assert book(her).tests_due == {ahead.pk: "another adhesive than last time"}
+
+
+def test_a_books_own_references_break_ties_before_rows_by_hand() -> None:
+    her = client()
+    visit = make_visit(her)
+
+    assert book(her).planned_visits[0].ref == f"~{visit.pk:012}"
+
+
+def test_many_clients_are_read_in_as_many_queries_as_one(django_assert_num_queries: Any) -> None:
+    studio = make_studio()
+    clients = [make_client(studio, f"Mia {number}") for number in range(20)]
+    for her in clients:
+        make_visit(her)
+        agree(her)
+
+    with django_assert_num_queries(8):
+        facts.load([her.pk for her in clients], NOW)
+
+
+def test_a_message_about_a_visit_that_was_cancelled_is_withdrawn_in_words() -> None:
+    her = client()
+    agree(her)
+    visit = make_visit(her, service="lift", status=Visit.Status.CANCELLED)
+    message = Message(
+        studio=her.studio, client=her, visit=visit, key=f"visit:{visit.pk}:prepare:0:1", occasion="prepare"
+    )
+
+    verdict = facts.judge(message, book(her), NOW)
+
+    assert (verdict.event, verdict.reason) == (Event.WITHDRAW, "the visit was cancelled")

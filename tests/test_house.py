@@ -1,0 +1,79 @@
+"""The rules of the house that import-linter cannot see."""
+
+from __future__ import annotations
+
+import ast
+import re
+import sys
+from pathlib import Path
+
+ROOT = Path(__file__).resolve().parents[1]
+# What core may use: the standard library, and these. Source: the project's own design.
+ALLOWED_IN_CORE = {"aftercare", "babel", "gsm0338", "numpy", "phonenumbers", "rapidfuzz", "scipy"}
+MAY_NAME_AFTERCARE = {"settings.py", "urls.py", "celery.py"}
+TOP = {
+    "README.md",
+    "DEVELOPERS.md",
+    "manage.py",
+    "pyproject.toml",
+    "requirements.txt",
+    "aftercare",
+    "studio",
+    "templates",
+    "tests",
+    "deploy",
+}
+MADE_HERE = {"data", "__pycache__"}  # not kept by git
+
+
+def modules(folder: str) -> list[Path]:
+    return sorted((ROOT / folder).rglob("*.py"))
+
+
+def imported(file: Path) -> set[str]:
+    found: set[str] = set()
+    for node in ast.walk(ast.parse(file.read_text(encoding="utf-8"))):
+        if isinstance(node, ast.Import):
+            found.update(name.name for name in node.names)
+        elif isinstance(node, ast.ImportFrom) and node.module:
+            found.add(node.module)
+    return found
+
+
+def test_core_uses_nothing_but_its_short_list() -> None:
+    strange = {
+        f"{file.relative_to(ROOT)}: {name}"
+        for file in modules("aftercare/core")
+        for name in imported(file)
+        if name.split(".")[0] not in ALLOWED_IN_CORE | sys.stdlib_module_names
+    }
+
+    assert not strange
+
+
+def test_core_reads_no_clock() -> None:
+    clocks = re.compile(r"\.(now|utcnow|today)\(|time\.(time|monotonic|time_ns)\(")
+
+    assert not [str(file) for file in modules("aftercare/core") if clocks.search(file.read_text(encoding="utf-8"))]
+
+
+def test_the_stages_read_no_clock_but_their_argument() -> None:
+    stages = [ROOT / "aftercare" / f"{name}.py" for name in ("planning", "receiving", "triage", "matters")]
+
+    for file in [*stages, *modules("aftercare/facts")]:
+        assert "timezone.now" not in file.read_text(encoding="utf-8"), file
+        assert "studio.clock" not in imported(file), file
+
+
+def test_only_three_files_of_the_studio_name_aftercare() -> None:
+    """As strings: include("aftercare.urls") and dotted paths in settings."""
+    named = re.compile(r"[\"']aftercare[.\"']")
+    files = {file.name for file in modules("studio") if named.search(file.read_text(encoding="utf-8"))}
+
+    assert files <= MAY_NAME_AFTERCARE
+
+
+def test_the_top_level_is_what_it_is_said_to_be() -> None:
+    there = {path.name for path in ROOT.iterdir() if not path.name.startswith(".")} - MADE_HERE
+
+    assert there == TOP
