@@ -1,206 +1,20 @@
-"""`import_book` by its contract: what comes out, how it ends, and that a bad book changes nothing at all."""
+"""`import_book` by its contract: what comes out, how it ends, and what it writes from both kinds of file."""
 
 from __future__ import annotations
 
-import json
-from dataclasses import dataclass
 from io import StringIO
 from pathlib import Path
-from typing import Any
 
 import pytest
-from django.apps import apps
 from django.core.management import call_command
 
 from aftercare.models import Message
 from studio.models import Client, ServiceName, Studio, Visit
+from tests.aftercare.management.commands.books import NOW, csv_of, ics_of, run
+from tests.books import everything
 from tests.people import make_studio
 
 pytestmark = pytest.mark.django_db
-
-NOW = "2027-03-09T15:00:00Z"
-GOOD = {
-    "visit": "V1",
-    "client": "C1",
-    "first_name": "Mia",
-    "last_name": "Ortega",
-    "mobile": "(212) 555-0123",
-    "email": "mia@example.com",
-    "time_zone": "",
-    "language": "",
-    "sms_ok": "yes",
-    "sensitive": "",
-    "service": "fill",
-    "starts_at": "2027-03-12T14:30",
-    "minutes": "75",
-    "status": "booked",
-    "share_left": "",
-}
-EVENT = {
-    "UID": "one@studio.example",
-    "DTSTAMP": "20270301T120000Z",
-    "DTSTART;TZID=America/New_York": "20270312T143000",
-    "DURATION": "PT75M",
-    "SUMMARY": "Fill - Mia Ortega",
-    "DESCRIPTION": "Mobile: (212) 555-0123\\nSMS ok: yes",
-}
-
-
-@dataclass(frozen=True)
-class Ended:
-    code: int
-    result: dict[str, Any]
-    said: str  # on standard error
-
-    @property
-    def bad(self) -> list[tuple[int, str]]:
-        return [(row["row"], row["field"]) for row in self.result["bad_rows"]]
-
-
-def run(file: Path | str, *args: str, studio: str = "birch") -> Ended:
-    out, err = StringIO(), StringIO()
-    code = 0
-    try:
-        call_command("import_book", str(file), f"--studio={studio}", f"--now={NOW}", *args, stdout=out, stderr=err)
-    except SystemExit as ended:
-        code = int(ended.code or 0)
-    return Ended(code, json.loads(out.getvalue().strip().splitlines()[-1]), err.getvalue())
-
-
-def csv_of(folder: Path, *rows: dict[str, str], name: str = "book.csv") -> Path:
-    file = folder / name
-    lines = [",".join(GOOD), *(",".join({**GOOD, **row}.values()) for row in rows)]
-    file.write_text("\n".join(lines) + "\n", encoding="utf-8")
-    return file
-
-
-def ics_of(folder: Path, *events: dict[str, str | None], name: str = "week.ics") -> Path:
-    lines = ["BEGIN:VCALENDAR", "VERSION:2.0", "PRODID:-//Birch//Book//EN"]
-    for event in events:
-        stated = {name: value for name, value in {**EVENT, **event}.items() if value is not None}
-        lines += ["BEGIN:VEVENT", *(f"{name}:{value}" for name, value in stated.items()), "END:VEVENT"]
-    file = folder / name
-    file.write_bytes("\r\n".join([*lines, "END:VCALENDAR", ""]).encode())
-    return file
-
-
-def everything() -> dict[str, list[dict[str, Any]]]:
-    """Every row of every table of ours."""
-    models = [*apps.get_app_config("studio").get_models(), *apps.get_app_config("aftercare").get_models()]
-    return {model._meta.label: list(model._default_manager.order_by("pk").values()) for model in models}
-
-
-BAD_ROWS = [
-    ({"visit": ""}, "visit"),
-    ({"client": ""}, "client"),
-    ({"first_name": ""}, "first_name"),
-    ({"service": ""}, "service"),
-    ({"starts_at": ""}, "starts_at"),
-    ({"first_name": "M" * 81}, "first_name"),
-    ({"mobile": "6.14125E+10"}, "mobile"),
-    ({"mobile": "12"}, "mobile"),
-    ({"mobile": "call her mother"}, "mobile"),
-    ({"mobile": "12345678901234567"}, "mobile"),
-    ({"mobile": "212 555 0123 / 212 555 0124"}, "mobile"),
-    ({"mobile": "#REF!"}, "mobile"),
-    ({"email": "mia at example.com"}, "email"),
-    ({"email": "mia@"}, "email"),
-    ({"time_zone": "New York"}, "time_zone"),
-    ({"time_zone": "EST5"}, "time_zone"),
-    ({"language": "english please"}, "language"),
-    ({"sms_ok": "maybe"}, "sms_ok"),
-    ({"sensitive": "a bit"}, "sensitive"),
-    ({"service": "brows"}, "service"),
-    ({"starts_at": "12/03/2027 2:30 PM"}, "starts_at"),
-    ({"starts_at": "12.03.2027 14:30"}, "starts_at"),
-    ({"starts_at": "2027-03-12"}, "starts_at"),
-    ({"starts_at": "2027-02-30T10:00"}, "starts_at"),
-    ({"starts_at": "2027-03-12T25:00"}, "starts_at"),
-    ({"starts_at": "46093.604"}, "starts_at"),
-    ({"starts_at": "tomorrow"}, "starts_at"),
-    ({"starts_at": "1899-03-12T14:30"}, "starts_at"),
-    ({"minutes": "an hour"}, "minutes"),
-    ({"minutes": "0"}, "minutes"),
-    ({"minutes": "-5"}, "minutes"),
-    ({"minutes": "2000"}, "minutes"),
-    ({"status": "confirmed?"}, "status"),
-    ({"status": "done", "share_left": "0.6"}, "share_left"),
-    ({"status": "done", "share_left": "120"}, "share_left"),
-    ({"status": "done", "share_left": "half"}, "share_left"),
-    ({"service": "lift", "status": "done", "share_left": "60"}, "share_left"),
-]
-
-
-@pytest.mark.parametrize(("bad", "field"), BAD_ROWS, ids=[f"{field}-{n}" for n, (_, field) in enumerate(BAD_ROWS)])
-def test_a_bad_row_is_named_with_its_cure_and_changes_nothing(tmp_path: Path, bad: dict[str, str], field: str) -> None:
-    make_studio()
-    assert run(csv_of(tmp_path, {})).code == 0
-    before = everything()
-
-    fine = {"visit": "V2", "client": "C2", "minutes": "90"}
-    ended = run(csv_of(tmp_path, {"minutes": "100"}, fine, {"visit": "V3", "client": "C3", **bad}))
-
-    assert ended.code == 1
-    assert (4, field) in ended.bad
-    problem = next(row["problem"] for row in ended.result["bad_rows"] if row["field"] == field)
-    value = bad[field]
-    assert value[:20] in problem
-    assert len(problem.split()) > 5, "says what is wrong and what would mend it"
-    assert f"row 4, {field}" in ended.said
-    assert everything() == before
-
-
-BAD_FILES = [
-    (b"", (1, "file")),
-    (b"\xff\xfe\x00\x01", (1, "file")),
-    (b"PK\x03\x04 a workbook", (1, "file")),
-    (b"visit,client\nV1,C1\n", (1, "first_name")),
-    (b"visit,visit,client,first_name,service,starts_at\n", (1, "visit")),
-    (b'visit,client,first_name,service,starts_at\nV1,C1,"Mia,fill,2027-03-12T14:30\n', (2, "file")),
-    (b"visit,client,first_name,service,starts_at\nV1,C1,Mia,fill\n", (2, "row")),
-    (b"visit,client,first_name,service,starts_at\nV1,C1,Mi\x00a,fill,2027-03-12T14:30\n", (2, "file")),
-]
-
-
-@pytest.mark.parametrize(("data", "where"), BAD_FILES, ids=range(len(BAD_FILES)))
-def test_a_file_that_is_no_book_is_refused_whole(tmp_path: Path, data: bytes, where: tuple[int, str]) -> None:
-    make_studio()
-    before = everything()
-    file = tmp_path / "book.csv"
-    file.write_bytes(data)
-
-    ended = run(file)
-
-    assert ended.code == 1
-    assert ended.bad[0] == where
-    assert len(ended.result["bad_rows"][0]["problem"].split()) > 5
-    assert everything() == before
-
-
-BAD_EVENTS: list[tuple[dict[str, str | None], str]] = [
-    ({"UID": None}, "visit"),
-    ({"DTSTART;TZID=America/New_York": None}, "starts_at"),
-    ({"DTSTART;TZID=America/New_York": None, "DTSTART;TZID=Nowhere/Land": "20270312T143000"}, "starts_at"),
-    ({"SUMMARY": "Brows - Mia Ortega"}, "service"),
-    ({"DESCRIPTION": "Mobile: 6.14125E+10"}, "mobile"),
-    ({"RRULE": "FREQ=SECONDLY"}, "starts_at"),
-]
-
-
-@pytest.mark.parametrize(("bad", "field"), BAD_EVENTS, ids=range(len(BAD_EVENTS)))
-def test_a_bad_event_is_named_with_its_cure_and_changes_nothing(
-    tmp_path: Path, bad: dict[str, str | None], field: str
-) -> None:
-    make_studio()
-    assert run(ics_of(tmp_path, {})).code == 0
-    before = everything()
-
-    ended = run(ics_of(tmp_path, {"DURATION": "PT90M"}, {"UID": "two@studio.example", **bad}))
-
-    assert ended.code == 1
-    assert [row for row, _ in ended.bad] == [2]
-    assert all(len(row["problem"].split()) > 5 for row in ended.result["bad_rows"])
-    assert everything() == before
 
 
 def test_rows_of_one_client_that_disagree_are_all_bad(tmp_path: Path) -> None:

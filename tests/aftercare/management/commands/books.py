@@ -48,12 +48,18 @@ class Ended:
     def bad(self) -> list[tuple[int, str]]:
         return [(row["row"], row["field"]) for row in self.result["bad_rows"]]
 
+    @property
+    def visits(self) -> dict[str, int]:
+        """How many visits are new, changed, the same, gone; those of which there is none are left out."""
+        return {name: number for name, number in self.result["visits"].items() if number}
 
-def run(file: Path | str, *args: str, studio: str = "birch") -> Ended:
+
+def run(file: Path | str, *args: str, studio: str = "birch", now: str = NOW) -> Ended:
+    """Run the command as from a shell; the last line of its standard output is read as JSON."""
     out, err = StringIO(), StringIO()
     code = 0
     try:
-        call_command("import_book", str(file), f"--studio={studio}", f"--now={NOW}", *args, stdout=out, stderr=err)
+        call_command("import_book", str(file), f"--studio={studio}", f"--now={now}", *args, stdout=out, stderr=err)
     except SystemExit as ended:
         code = int(ended.code or 0)
     return Ended(code, json.loads(out.getvalue().strip().splitlines()[-1]), err.getvalue())
