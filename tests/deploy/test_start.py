@@ -196,13 +196,14 @@ def test_started_in_the_background_it_goes_on_when_its_script_has_ended(service:
 def test_a_member_that_is_killed_is_started_again(service: Service, member: str) -> None:
     service.start()
     assert soon(service.ready), service.said()
+    assert soon(lambda: service.running(member)), service.said()
     before = set(service.running(member))
 
     os.kill(min(before), signal.SIGKILL)
 
     assert soon(lambda: service.running(member) and not before & set(service.running(member))), service.said()
     assert soon(service.answers), service.said()
-    assert "ended (killed by SIGKILL): starting it again" in service.said()
+    assert soon(lambda: "ended (killed by SIGKILL): starting it again" in service.said()), service.said()
 
 
 def test_a_web_process_killed_under_its_server_is_replaced(service: Service) -> None:
