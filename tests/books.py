@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection
-from datetime import datetime
+from collections.abc import Mapping
+from datetime import datetime, timedelta
 from typing import Any
 
 from django.apps import apps
@@ -25,8 +25,13 @@ def row(visit: str = "V1", client: str = "C1", number: int = 2, **says: Any) -> 
     return Row(number, visit, client, of_visit, of_client)
 
 
-def book_of(*rows: Row, source: str = "csv", bad: tuple[BadRow, ...] = (), left_out: Collection[str] = ()) -> Book:
-    return Book(source, rows, bad, seen=frozenset(one.visit for one in rows), left_out=frozenset(left_out))
+def book_of(
+    *rows: Row, source: str = "csv", bad: tuple[BadRow, ...] = (), stated: Mapping[str, int] | None = None
+) -> Book:
+    """Make a book of these rows; ``stated`` are the UIDs that a calendar states in full, with their SEQUENCE."""
+    reach = (NOW - timedelta(days=399), NOW + timedelta(days=399)) if source == "ics" else None
+    seen = frozenset(one.visit for one in rows)
+    return Book(source, rows, bad, seen=seen, stated=stated or {}, reach=reach)
 
 
 def bring_in(

@@ -6,6 +6,7 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, field
 from datetime import datetime
 
+from studio.book import bulk
 from studio.book.compare import ClientRow, Comparison
 from studio.book.parts import chunks
 from studio.book.rows import Value
@@ -88,8 +89,8 @@ def _change(known: list[tuple[ClientRow, ClientRef]], result: Written) -> None:
         if row.changes:
             refs.append(ref)
             result.touched.add(client.pk)
-    Client.objects.bulk_update([clients[pk] for pk in result.touched], PLAIN_FIELDS, batch_size=200)
-    ClientRef.objects.bulk_update(refs, ["said"], batch_size=500)
+    bulk.update([clients[pk] for pk in result.touched], PLAIN_FIELDS)
+    bulk.update(refs, ["said"])
 
 
 def _rename(renamed: dict[str, str], refs: dict[str, ClientRef], source: str, studio: Studio) -> None:

@@ -103,7 +103,7 @@ def compare(
         result.notes.append("No visit is cancelled: a file with rows that cannot be used may not hold the whole book.")
         whole = None
     off = missing.called_off(result.gone, book, studio, whole)
-    result.to_cancel = off if seen is None else [one for one in off if one.reference in seen]
+    result.to_cancel = [one for one in off if seen is None or one.reference in seen]
     return result
 
 

@@ -14,14 +14,20 @@ import requests
 from urllib3.exceptions import HTTPError
 
 TIMEOUT = (5, 20)  # seconds to connect, and between two parts of the answer
-LONGEST = 60  # seconds for the whole answer: a calendar that drips must not keep the others waiting
-LARGEST = 20 * 1024 * 1024  # bytes
 MOST_REDIRECTS = 4
 PART = 65_536  # bytes
 
 
 class FeedError(Exception):
     """A calendar cannot be fetched. The message says what happened and the cure."""
+
+
+@dataclass(frozen=True, slots=True)
+class Limits:
+    """How much of an answer is taken: a calendar that is endless, or drips, must not keep the others waiting."""
+
+    size: int = 20 * 1024 * 1024  # bytes
+    seconds: float = 60
 
 
 @dataclass(frozen=True, slots=True)
@@ -49,7 +55,9 @@ def _is_public(address: str) -> bool:
     return within.is_global and not within.is_multicast
 
 
-def fetch(address: str, etag: str = "", *, allowed: Callable[[str], None] = public_only) -> Fetched:
+def fetch(
+    address: str, etag: str = "", *, allowed: Callable[[str], None] = public_only, limits: Limits | None = None
+) -> Fetched:
     """Fetch a calendar. Raises FeedError; ``allowed`` raises it for hosts that may not be asked."""
     for _hop in range(MOST_REDIRECTS + 1):
         address, host = _web_address(address)
@@ -58,7 +66,7 @@ def fetch(address: str, etag: str = "", *, allowed: Callable[[str], None] = publ
             if answer.is_redirect:
                 address = urljoin(address, answer.headers["Location"])
                 continue
-            return _read(answer, etag)
+            return _read(answer, etag, limits or Limits())
     raise FeedError("The calendar's address leads on and on to other addresses. Use the last of them.")
 
 
@@ -83,7 +91,7 @@ def _get(address: str, etag: str) -> requests.Response:
         raise FeedError(f"The calendar did not answer ({type(error).__name__}). It is asked again later.") from None
 
 
-def _read(answer: requests.Response, etag: str) -> Fetched:
+def _read(answer: requests.Response, etag: str, limits: Limits) -> Fetched:
     if answer.status_code == 304:
         return Fetched(None, etag)
     if answer.status_code in (401, 403, 404, 410):
@@ -92,20 +100,25 @@ def _read(answer: requests.Response, etag: str) -> Fetched:
         )
     if answer.status_code != 200:
         raise FeedError(f"The calendar answered {answer.status_code}. It is asked again later.")
-    data = bytearray()
-    end = time.monotonic() + LONGEST
     try:
-        for part in _parts(answer):
-            data += part
-            if len(data) > LARGEST:
-                raise FeedError(
-                    f"The calendar is larger than {LARGEST:,} bytes. Share one that starts at a later date."
-                )
-            if time.monotonic() > end:
-                raise FeedError(f"The calendar took over {LONGEST} seconds to come. It is asked again later.")
+        data = _data(answer, limits)
     except (HTTPError, OSError) as error:
         raise FeedError(f"The calendar broke off ({type(error).__name__}). It is asked again later.") from None
-    return Fetched(bytes(data), answer.headers.get("ETag", "")[:200], sha256(data).hexdigest())
+    return Fetched(data, answer.headers.get("ETag", "")[:200], sha256(data).hexdigest())
+
+
+def _data(answer: requests.Response, limits: Limits) -> bytes:
+    data = bytearray()
+    end = time.monotonic() + limits.seconds
+    for part in _parts(answer):
+        data += part
+        if len(data) > limits.size:
+            raise FeedError(
+                f"The calendar is larger than {limits.size:,} bytes. Share one that starts at a later date."
+            )
+        if time.monotonic() > end:
+            raise FeedError(f"The calendar took over {limits.seconds:g} seconds to come. It is asked again later.")
+    return bytes(data)
 
 
 def _parts(answer: requests.Response) -> Iterator[bytes]:

@@ -8,7 +8,7 @@ or in the usual way where there is none.
 from collections import Counter
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass, field, replace
-from datetime import UTC, datetime
+from datetime import UTC, datetime, timedelta
 
 from studio.book import pattern, series, usual, who
 from studio.book.cells import REFERENCE_LENGTH, known_service
@@ -59,15 +59,18 @@ def read(data: bytes, context: Context, *, now: datetime, progress: Callable[[in
     if not found:
         notes.append("The calendar holds no events.")
     book = gather("ics", drafts, now=now, notes=[*([note] if note else []), *notes, *left_out])
-    return replace(book, left_out=frozenset(_taken_out(entries)) - book.seen)
+    margin = series.REACH - timedelta(days=1)  # at the very ends it may or may not be written out
+    return replace(book, stated=_stated(entries), reach=(now - margin, now + margin))
 
 
-def _taken_out(entries: list[_Entry]) -> Iterator[str]:
-    """Give the references of the days that series take out by name."""
+def _stated(entries: list[_Entry]) -> dict[str, int]:
+    """Return the UID of each event that is stated in full and without fault, with the SEQUENCE of the event itself."""
+    found: dict[str, int] = {}
     for entry in entries:
-        if entry.times and entry.times.series:
-            for start in series.left_out(entry.times):
-                yield _occurrence(entry.uid, start)
+        if entry.times and entry.times.recurrence is None:
+            found[entry.uid] = int(entry.draft.visit_says.get("sequence", 0))
+    unsure = {entry.uid for entry in entries if entry.left_out or entry.draft.bad or not entry.times}
+    return {uid: sequence for uid, sequence in found.items() if uid not in unsure}
 
 
 def _occurrence(uid: str, recurrence: datetime) -> str:

@@ -6,6 +6,7 @@ database: comparing with what the book said before, and writing, come after it.
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
+from datetime import datetime
 from types import MappingProxyType
 from zoneinfo import ZoneInfo
 
@@ -97,8 +98,11 @@ class Book:
 
     ``source`` is ``"csv"`` or ``"ics"``; ``notes`` are sentences that stop nothing; ``unknown_services`` are the names
     of services that are in no table, as written, once each; ``seen`` holds the reference of every visit in the file,
-    those of bad rows too: a visit whose row is bad is not missing from the book. ``left_out`` holds the references of
-    the days that a calendar takes out of its series by name (EXDATE): those visits are off.
+    those of bad rows too: a visit whose row is bad is not missing from the book.
+
+    A calendar states an event in full, its repetitions included: ``stated`` holds the UID of each event that was read
+    without fault, with its SEQUENCE, and ``reach`` the first and last moment up to which what repeats is written out.
+    A known visit of such an event that falls in between and is not seen is off.
     """
 
     source: str
@@ -107,4 +111,5 @@ class Book:
     notes: tuple[str, ...] = ()
     unknown_services: tuple[str, ...] = ()
     seen: frozenset[str] = frozenset()
-    left_out: frozenset[str] = frozenset()
+    stated: Mapping[str, int] = field(default_factory=dict)
+    reach: tuple[datetime, datetime] | None = None

@@ -207,14 +207,6 @@ def expand(events: Sequence[Times], without: Sequence[datetime], now: datetime) 
     return sorted((_occurrence(component, events) for component in found), key=lambda each: each.start)
 
 
-def left_out(event: Times) -> list[datetime]:
-    """Return the times, in UTC, that a series takes out by name (EXDATE)."""
-    moments = {utc(one) for one in event.without if isinstance(one, datetime)}
-    days = {one for one in event.without if not isinstance(one, datetime)}
-    starts = {event.start, *event.more}
-    return [utc(start) for start in starts if utc(start) in moments or start.date() in days]
-
-
 def _as_component(event: Times, place: int, without: Sequence[datetime]) -> Any:
     component = Event()
     component["UID"] = "series"

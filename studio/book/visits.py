@@ -8,6 +8,7 @@ from decimal import Decimal
 
 from django.db.models import F
 
+from studio.book import bulk
 from studio.book.compare import Comparison, VisitRow, counts
 from studio.book.missing import MISSING, Missing
 from studio.book.parts import chunks
@@ -44,15 +45,18 @@ def cancel(missing: Iterable[Missing]) -> set[int]:
     """Cancel the visits that the book says are off, if they are booked still; return whose they are."""
     touched: set[int] = set()
     for some in chunks(missing):
-        refs = VisitRef.objects.filter(pk__in=[one.pk for one in some], visit__status=Status.BOOKED)
+        versions = {one.pk: one.sequence for one in some}
+        refs = VisitRef.objects.filter(pk__in=versions, visit__status=Status.BOOKED)
         booked = list(refs.select_related("visit").order_by("visit"))
         for ref in booked:
             ref.said.update({"status": Status.CANCELLED, MISSING: True})
+            if versions[ref.pk] is not None:  # an older version that has it still is to change nothing
+                ref.said["sequence"] = versions[ref.pk]
             touched.add(ref.visit.client_id)
         Visit.objects.filter(pk__in=[ref.visit_id for ref in booked], status=Status.BOOKED).update(
             status=Status.CANCELLED, revision=F("revision") + 1
         )
-        VisitRef.objects.bulk_update(booked, ["said"])
+        bulk.update(booked, ["said"])
     return touched
 
 
@@ -105,8 +109,8 @@ class _Writer:
                 touched |= self._change(visits[ref.visit_id], row, ref)
             if "sequence" in row.row.visit_says:
                 ref.said["sequence"] = row.row.visit_says["sequence"]
-        Visit.objects.bulk_update(visits.values(), FIELDS, batch_size=200)
-        VisitRef.objects.bulk_update([ref for _row, ref in rows], ["said"], batch_size=500)
+        bulk.update(visits.values(), FIELDS)
+        bulk.update([ref for _row, ref in rows], ["said"])
         return touched
 
     def _change(self, visit: Visit, row: VisitRow, ref: VisitRef) -> set[int]:

@@ -106,6 +106,20 @@ def test_a_day_taken_out_of_a_series_is_cancelled_with_its_message(tmp_path: Pat
     assert "off, by the book" in said
 
 
+def test_a_series_that_moves_as_a_whole_is_spoken_of_at_its_new_hour_alone(tmp_path: Path) -> None:
+    """RFC 5545, 3.8.4.4: with another DTSTART the days of a series are others."""
+    do_import(calendar(tmp_path, SERIES))
+
+    later = {**SERIES, START: "20270312T160000", "SEQUENCE": "1"}
+    result, _said = do_import(calendar(tmp_path, later))
+    again, _said = do_import(calendar(tmp_path, SERIES))  # the version before it comes late
+
+    assert result["visits"] == {"new": 3, "changed": 0, "same": 0, "gone": 3}
+    assert starts() == ["03-12 21:00", "03-19 20:00", "03-26 20:00"]
+    assert planned() == ["2027-03-09T15:00:00Z", "2027-03-16T14:00:00Z", "2027-03-23T14:00:00Z"]
+    assert again["messages"] == {"planned": 0, "withheld": 0, "withdrawn": 0}
+
+
 def test_a_day_of_a_series_that_moves_is_the_same_visit_at_another_hour(tmp_path: Path) -> None:
     do_import(calendar(tmp_path, SERIES))
     moved = {**MIA, "RECURRENCE-ID;TZID=America/New_York": "20270319T143000", START: "20270320T110000"}

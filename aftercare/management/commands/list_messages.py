@@ -38,17 +38,18 @@ class Command(PromisingCommand):
 
     def _rows(self, studio: Studio, now: datetime) -> Iterator[dict[str, Any]]:
         named = _References(studio)
-        to_clients = Message.objects.filter(studio=studio).exclude(client=None)
-        known = list(to_clients.order_by().values_list("client_id", flat=True).distinct())
         find = versions.finder(studio)
+        messages = Message.objects.filter(studio=studio, staff=None)
+        known = list(messages.exclude(client=None).order_by().values_list("client_id", flat=True).distinct())
         total = len(known)
         for start in range(0, total, BATCH):
             self.stderr.write(f"rendering: {start:,} of {total:,} clients")
             ids = known[start : start + BATCH]
             books = facts.load(ids, now)
-            for message in Message.objects.filter(studio=studio, client__in=ids):
-                text = self._text(message, books.get(message.client_id or 0), now, find)
-                yield _row(message, named, text)
+            for message in messages.filter(client__in=ids):
+                yield _row(message, named, self._text(message, books.get(message.client_id or 0), now, find))
+        for message in messages.filter(client=None):  # answers to a number that several share, or that nobody has
+            yield _row(message, named, self._text(message, None, now, find))
 
     def _text(self, message: Message, book: ClientBook | None, now: datetime, find: Finder) -> str | None:
         """As it was, once it has been handed over; until then as it would be now."""

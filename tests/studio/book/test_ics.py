@@ -1,5 +1,5 @@
 import re
-from datetime import UTC, datetime
+from datetime import UTC, datetime, timedelta
 from pathlib import Path
 from time import perf_counter
 from zoneinfo import ZoneInfo
@@ -301,24 +301,23 @@ def test_days_added_and_left_out_are_heeded() -> None:
     ]
 
 
-def test_the_days_that_a_series_takes_out_by_name_are_told() -> None:
-    """RFC 5545, 3.8.5.1."""
+def test_an_event_that_was_read_without_fault_is_stated_in_full_with_its_version() -> None:
     book = read(
-        event(
-            "RRULE:FREQ=DAILY;COUNT=5",
-            "EXDATE;TZID=America/New_York:20260310T143000",
-            "EXDATE;VALUE=DATE:20260312",
-            "EXDATE:20260321T120000Z",
-            start="DTSTART;TZID=America/New_York:20260309T143000",
-        )
+        event("RRULE:FREQ=DAILY;COUNT=3", "SEQUENCE:2"),
+        event("RECURRENCE-ID:20260310T183000Z", "SEQUENCE:7", start="DTSTART:20260310T193000Z"),
+        event(uid="two"),
+        event("RECURRENCE-ID:20260310T183000Z", uid="three"),  # one day of it, sent by itself
+        event(uid="four", title="Supplies"),
+        event(uid="five", start="DTSTART;VALUE=DATE:20260309"),
+        event(uid="six", title="Wispy - Mia"),
+        event("RRULE:FREQ=DAILY;COUNT=3", uid="seven"),
+        event("RECURRENCE-ID:20260310T183000Z", "DURATION:tomorrow", uid="seven"),
+        event("STATUS:CANCELLED", uid="eight"),
     )
 
-    assert book.left_out == {"one/20260310T183000Z", "one/20260312T183000Z"}
-    assert not book.left_out & book.seen
-
-
-def test_an_event_by_itself_takes_nothing_out() -> None:
-    assert read(event("EXDATE:20260309T183000Z")).left_out == frozenset()
+    assert book.stated == {"one": 2, "two": 0, "eight": 0}
+    assert book.reach is not None
+    assert book.reach[0] < NOW - timedelta(days=398) < NOW + timedelta(days=398) < book.reach[1]
 
 
 def test_a_changed_occurrence_takes_the_place_of_its_own() -> None:

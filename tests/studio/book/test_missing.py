@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from datetime import date
+from datetime import date, timedelta
 
 import pytest
 
@@ -10,7 +10,7 @@ from studio.book import missing
 from studio.book.rows import BadRow, Book
 from studio.models import Studio, Visit
 from tests.books import WHOLE_WEEK, book_of, bring_in, row
-from tests.people import make_client, make_studio, make_visit
+from tests.people import NOW, make_client, make_studio, make_visit
 
 pytestmark = pytest.mark.django_db
 
@@ -65,17 +65,80 @@ def test_a_whole_book_calls_off_what_is_booked_within_its_days_on_the_studios_cl
     )
     book = book_of()
 
-    off = missing.called_off(missing.find(book, studio), book, studio, (date(2027, 3, 10), date(2027, 3, 15)))
+    found = missing.called_off(missing.find(book, studio), book, studio, (date(2027, 3, 10), date(2027, 3, 15)))
 
-    assert {one.reference for one in off} == {"first", "last"}
+    assert {one.reference for one in found} == {"first", "last"}
 
 
-def test_a_day_that_a_calendar_takes_out_of_its_series_is_off_and_its_other_days_are_not(studio: Studio) -> None:
-    """RFC 5545, 3.8.5.1: EXDATE names the times at which a series does not come up."""
-    bring_in(studio, row("s/1", sequence=0), row("s/2", sequence=0), row("s/3", sequence=0), source="ics")
-    book = book_of(row("s/1"), source="ics", left_out={"s/2"})
+DAYS = ("uid/20270312T193000Z", "uid/20270319T183000Z", "uid/20270326T183000Z")
 
-    assert [one.reference for one in missing.called_off(missing.find(book, studio), book, studio, None)] == ["s/2"]
+
+def known_series(studio: Studio, sequence: int = 1) -> None:
+    rows = [row(day, starts_at=f"2027-03-{day[10:12]}T19:30:00Z", sequence=sequence) for day in DAYS]
+    bring_in(studio, *rows, source="ics")
+
+
+def off(studio: Studio, book: Book) -> set[str]:
+    return {one.reference for one in missing.called_off(missing.find(book, studio), book, studio, None)}
+
+
+def test_a_day_that_an_event_no_longer_has_is_off_and_its_other_days_are_not(studio: Studio) -> None:
+    """RFC 5545, 3.8.5: RRULE, RDATE and EXDATE of an event state all its days."""
+    known_series(studio)
+
+    assert off(studio, book_of(row(DAYS[0]), row(DAYS[2]), source="ics", stated={"uid": 1})) == {DAYS[1]}
+
+
+def test_an_event_that_is_not_in_the_file_at_all_tells_nothing_of_its_days(studio: Studio) -> None:
+    known_series(studio)
+
+    assert off(studio, book_of(row("other"), source="ics", stated={"other": 1})) == set()
+
+
+def test_an_event_that_had_a_fault_tells_nothing_of_its_days(studio: Studio) -> None:
+    known_series(studio)
+
+    assert off(studio, book_of(row(DAYS[0]), source="ics", stated={})) == set()
+
+
+def test_an_older_version_of_an_event_calls_nothing_off(studio: Studio) -> None:
+    """RFC 5546, 2.1.4."""
+    known_series(studio, sequence=2)
+
+    assert off(studio, book_of(row(DAYS[0]), source="ics", stated={"uid": 1})) == set()
+
+
+def test_what_repeats_beyond_reach_is_not_off(studio: Studio) -> None:
+    known_series(studio)
+    Visit.objects.filter(refs__reference=DAYS[1]).update(starts_at=NOW + timedelta(days=400))
+
+    assert off(studio, book_of(row(DAYS[0]), source="ics", stated={"uid": 1})) == {DAYS[2]}
+
+
+def test_a_single_event_that_repeats_from_now_on_is_its_days(studio: Studio) -> None:
+    bring_in(studio, row("uid", sequence=0), source="ics")
+
+    assert off(studio, book_of(row(DAYS[0]), source="ics", stated={"uid": 1})) == {"uid"}
+
+
+def test_what_an_event_dropped_stays_off_though_an_older_version_comes_again(studio: Studio) -> None:
+    known_series(studio)
+    bring_in(studio, row(DAYS[0], sequence=2), source="ics", stated={"uid": 2})
+    statuses = dict(Visit.objects.values_list("refs__reference", "status"))
+    assert statuses == {DAYS[0]: "booked", DAYS[1]: "cancelled", DAYS[2]: "cancelled"}
+
+    bring_in(studio, *(row(day, sequence=1) for day in DAYS), source="ics", stated={"uid": 1})
+
+    assert dict(Visit.objects.values_list("refs__reference", "status")) == statuses
+
+
+def test_a_day_that_an_event_has_again_is_booked_again(studio: Studio) -> None:
+    known_series(studio)
+    bring_in(studio, row(DAYS[0], sequence=1), source="ics", stated={"uid": 1})
+
+    bring_in(studio, *(row(day, sequence=1) for day in DAYS), source="ics", stated={"uid": 1})
+
+    assert set(Visit.objects.values_list("status", flat=True)) == {"booked"}
 
 
 def test_without_a_word_on_its_days_nothing_is_called_off(studio: Studio) -> None:

@@ -80,6 +80,107 @@ def test_skipping_the_bad_exits_well_and_lists_them(tmp_path: Path) -> None:
     assert Visit.objects.count() == 1
 
 
+def test_the_same_book_twice_changes_nothing_whatever_columns_it_has(tmp_path: Path) -> None:
+    make_studio()
+    rows = [
+        {"language": "es", "time_zone": "America/Chicago", "sensitive": "yes"},
+        {"visit": "V2", "client": "C2", "status": "done", "share_left": "55%", "starts_at": "2027-03-08T14:30"},
+        {"visit": "V3", "client": "C3", "status": "cancelled", "sms_ok": "no"},
+    ]
+    first = run(csv_of(tmp_path, *rows))
+    before = everything()
+
+    again = run(csv_of(tmp_path, *rows), now="2027-03-11T08:00:00Z")
+
+    assert (first.visits, again.visits) == ({"new": 3}, {"same": 3})
+    assert again.result["messages"] == {"planned": 0, "withheld": 0, "withdrawn": 0}
+    assert everything() == before
+
+
+def test_columns_in_any_order_with_any_separator_and_unknown_ones_reported(tmp_path: Path) -> None:
+    make_studio()
+    file = tmp_path / "book.csv"
+    text = "starts_at;colour;Service;first name;CLIENT;visit\r\n2027-03-12T14:30;red;fill;Mia;C1;V1\r\n"
+
+    file.write_bytes(b"\xef\xbb\xbf" + text.encode())
+    ended = run(file)
+    file.write_bytes(text.replace(";", "\t").encode())
+    again = run(file)
+
+    assert (ended.code, ended.visits, again.visits) == (0, {"new": 1}, {"same": 1})
+    assert '"colour"' in ended.said
+
+
+def test_a_header_alone_is_a_book_of_nothing(tmp_path: Path) -> None:
+    make_studio()
+
+    ended = run(csv_of(tmp_path))
+
+    assert (ended.code, ended.visits, ended.bad) == (0, {}, [])
+    assert "no rows" in ended.said
+
+
+def test_a_missing_visit_is_named_and_counted_and_left_as_it_is(tmp_path: Path) -> None:
+    make_studio()
+    run(csv_of(tmp_path, {}, {"visit": "V2", "starts_at": "2027-03-20T10:00"}))
+    before = everything()
+
+    ended = run(csv_of(tmp_path, {}))
+
+    assert ended.visits == {"same": 1, "gone": 1}
+    assert "no longer in the book: visit V2, Mia Ortega, 2027-03-20 10:00" in ended.said
+    assert everything() == before
+
+
+def test_of_many_missing_visits_the_latest_are_named_and_the_others_counted(tmp_path: Path) -> None:
+    make_studio()
+    run(csv_of(tmp_path, *({"visit": f"V{number}", "client": f"C{number}"} for number in range(60))))
+
+    ended = run(csv_of(tmp_path))
+
+    assert ended.visits == {"gone": 60}
+    assert ended.said.count("no longer in the book: visit") == 50
+    assert "no longer in the book: 10 more" in ended.said
+
+
+def test_a_studio_that_is_there_is_not_made_again(tmp_path: Path) -> None:
+    studio = make_studio()
+
+    ended = run(csv_of(tmp_path, {}), "--create", "--time-zone=Europe/London", "--region=GB")
+
+    assert ended.code == 0
+    assert Studio.objects.values_list("pk", "time_zone", "region").get() == (studio.pk, "America/New_York", "US")
+
+
+def test_a_studio_is_made_with_its_lines_and_in_rehearsal(tmp_path: Path) -> None:
+    ended = run(csv_of(tmp_path, {}), "--create", "--time-zone=Europe/London", "--region=gb", studio="lower-marsh")
+
+    studio = Studio.objects.get()
+    assert ended.code == 0
+    assert (studio.name, studio.time_zone, studio.region) == ("Lower Marsh", "Europe/London", "GB")
+    assert studio.in_rehearsal
+    assert set(studio.lines.values_list("channel", flat=True)) == {"sms", "email"}
+
+
+@pytest.mark.parametrize("args", [("--dry-run",), ()])
+def test_no_studio_is_left_behind_where_nothing_was_written(tmp_path: Path, args: tuple[str, ...]) -> None:
+    before = everything()
+    bad = {} if args else {"minutes": "long"}
+
+    run(csv_of(tmp_path, bad), "--create", "--time-zone=Europe/London", "--region=GB", *args)
+
+    assert everything() == before
+
+
+def test_the_present_moment_of_the_import_is_the_one_that_is_said(tmp_path: Path) -> None:
+    make_studio()
+
+    run(csv_of(tmp_path, {}), now="2027-03-11T10:30:00-05:00")
+
+    assert f"{Visit.objects.get().heard_at:%Y-%m-%d %H:%M}" == "2027-03-11 15:30"
+    assert {f"{message.planned_from:%Y-%m-%d %H:%M}" for message in Message.objects.all()} == {"2027-03-11 15:30"}
+
+
 def test_a_dry_run_counts_and_changes_nothing(tmp_path: Path) -> None:
     make_studio()
     before = everything()

@@ -1,24 +1,32 @@
-"""`list_messages` and `go_live` by their contract."""
+"""`list_messages` by its contract: which messages, in which order, and every field of them."""
 
 from __future__ import annotations
 
 import json
-from datetime import timedelta
+from datetime import datetime, timedelta
 from io import StringIO
 from typing import Any
+from zoneinfo import ZoneInfo
 
 import pytest
 from django.core.management import CommandError, call_command
 
 from aftercare import planning
-from aftercare.models import Message
-from studio import clock
-from studio.models import Client, Consent, Studio, VisitRef
-from tests.people import NOW, make_client, make_studio, make_visit
+from aftercare.models import Message, Wording
+from studio import records
+from studio.models import Client, ClientRef, Consent, Studio, Visit, VisitRef
+from tests.books import everything
+from tests.people import NOW, make_client, make_staff, make_studio, make_visit
 
 pytestmark = pytest.mark.django_db
 
 FIELDS = ["visit", "client", "occasion", "step", "edition", "channel", "due_at", "state", "reason", "text"]
+
+
+def listed_as_table() -> list[str]:
+    out = StringIO()
+    call_command("list_messages", "--studio=birch", "--now=2027-03-09T15:00:00Z", stdout=out, stderr=StringIO())
+    return out.getvalue().splitlines()
 
 
 def listed(now: str = "2027-03-09T15:00:00Z") -> list[dict[str, Any]]:
@@ -90,20 +98,183 @@ def test_an_unknown_studio_is_named_with_those_that_are_known() -> None:
         listed()
 
 
-def test_going_live_counts_what_leaves_in_two_days_by_occasion() -> None:
+def refer(visit: Visit, reference: str, client: str = "", source: str = "csv") -> None:
+    said = {"client": client} if client else {}
+    VisitRef.objects.create(studio=visit.studio, source=source, reference=reference, visit=visit, said=said)
+
+
+def test_they_are_sorted_by_the_books_reference_then_occasion_step_and_edition() -> None:
     studio = make_studio()
-    now = clock.now()
     her = ready(studio)
-    make_visit(her, service="lift", starts_at=now + timedelta(days=4), heard_at=now - timedelta(days=9))
-    make_visit(her, service="lift", starts_at=now + timedelta(days=30), heard_at=now - timedelta(days=9))
-    planning.catch_up(now)
+    for reference in ("V10", "V9", "a", "B"):
+        visit = make_visit(her)
+        refer(visit, reference)
+        for occasion, step, edition in (("prepare", 1, 1), ("prepare", 0, 2), ("prepare", 0, 1), ("care", 0, 1)):
+            Message.objects.create(
+                studio=studio,
+                client=her,
+                visit=visit,
+                occasion=occasion,
+                step=step,
+                edition=edition,
+                key=f"{visit.pk}:{occasion}:{step}:{edition}",
+                planned_from=NOW,
+            )
+
+    rows = [(row["visit"], row["occasion"], row["step"], row["edition"]) for row in listed()]
+
+    assert rows == sorted(rows)
+    assert [row[0] for row in rows[::4]] == ["B", "V10", "V9", "a"]
+
+
+@pytest.mark.parametrize(
+    ("due", "shown"),
+    [
+        (NOW.replace(microsecond=999_999), "2027-03-09T15:00:00Z"),
+        (NOW.astimezone(ZoneInfo("Asia/Kolkata")), "2027-03-09T15:00:00Z"),
+        (None, None),
+    ],
+)
+def test_a_due_moment_is_utc_in_whole_seconds_or_null(due: datetime | None, shown: str | None) -> None:
+    studio = make_studio()
+    Message.objects.create(
+        studio=studio, client=ready(studio), occasion="care", key="1", planned_from=NOW, due_at=due, state="withheld"
+    )
+
+    assert listed()[0]["due_at"] == shown
+
+
+@pytest.mark.parametrize(
+    ("state", "reason", "shown"),
+    [
+        ("planned", "The mail server is busy.", None),
+        ("withheld", "too late", "too late"),
+        ("withdrawn", "the visit was cancelled", "the visit was cancelled"),
+        ("undelivered", "not a mobile", "not a mobile"),
+        ("handed_over", "", None),
+    ],
+)
+def test_the_reason_is_null_when_planned(state: str, reason: str, shown: str | None) -> None:
+    studio = make_studio()
+    Message.objects.create(
+        studio=studio, client=ready(studio), occasion="care", key="1", planned_from=NOW, state=state, reason=reason
+    )
+
+    (row,) = listed()
+
+    assert (row["state"], row["reason"]) == (state, shown)
+
+
+def test_listing_plans_nothing_and_changes_nothing_whatever_now_is_said() -> None:
+    studio = make_studio()
+    make_visit(ready(studio), service="lift", starts_at=NOW + timedelta(days=9))
+    planning.catch_up(NOW)
+    make_visit(ready(studio, "Zoe"), service="lift", starts_at=NOW + timedelta(days=9))
+    before = everything()
+
+    rows = [listed(now) for now in ("2027-03-09T15:00:00Z", "2027-03-18T20:00:00Z", "2031-01-01T00:00:00+05:30")]
+
+    assert everything() == before
+    shown = [{name: value for name, value in row.items() if name != "text"} for (row,) in rows]
+    assert shown[0] == shown[1] == shown[2]
+
+
+def test_a_client_whom_a_merge_made_one_is_named_as_the_book_names_her_on_that_visit() -> None:
+    studio = make_studio()
+    her = ready(studio)
+    for number, days in ((1, 9), (2, 20)):
+        ClientRef.objects.create(studio=studio, source="csv", reference=f"C{number}", client=her)
+        refer(make_visit(her, service="lift", starts_at=NOW + timedelta(days=days)), f"V{number}", f"C{number}")
+    refer(make_visit(her, service="lift", starts_at=NOW + timedelta(days=40)), "V3", "C7")
+    planning.catch_up(NOW)
+
+    assert [(row["visit"], row["client"]) for row in listed()] == [("V1", "C1"), ("V2", "C2"), ("V3", "C1")]
+
+
+def test_what_was_written_by_hand_has_a_name_too() -> None:
+    studio = make_studio()
+    her = ready(studio)
+    visit = make_visit(her, service="lift", starts_at=NOW + timedelta(days=9))
+    planning.catch_up(NOW)
+
+    (row,) = listed()
+
+    assert (row["visit"], row["client"]) == (f"visit-{visit.pk}", f"client-{her.pk}")
+
+
+def test_an_answer_to_a_number_that_nobody_has_is_listed_and_a_message_to_staff_is_not() -> None:
+    studio = make_studio()
+    about = {"studio": studio, "planned_from": NOW, "channel": "sms"}
+    Message.objects.create(occasion="answer", kind="help", key="1", state="handed_over", text="Call us.", **about)
+    Message.objects.create(occasion="alert", staff=make_staff(studio), key="2", **about)
+
+    assert [(row["occasion"], row["client"], row["visit"], row["text"]) for row in listed()] == [
+        ("answer", None, None, "Call us.")
+    ]
+
+
+def test_another_studios_messages_are_not_listed() -> None:
+    make_studio()
+    make_visit(ready(make_studio("elm")), service="lift", starts_at=NOW + timedelta(days=9))
+    planning.catch_up(NOW)
+
+    assert listed() == []
+
+
+def test_a_moved_visit_is_spoken_of_where_it_is_now_and_its_history_where_it_was() -> None:
+    studio = make_studio()
+    visit = make_visit(ready(studio), service="lift", starts_at=NOW + timedelta(days=9))
+    planning.catch_up(NOW)
+    Message.objects.update(state="delivered", text="Thursday 18 March, as it was.")
+
+    records.save_visit(studio=studio, visit=visit, by=None, now=NOW, starts_at=NOW + timedelta(days=10))
+    planning.catch_up(NOW)
+
+    first, second = listed()
+    assert (first["edition"], first["text"]) == (1, "Thursday 18 March, as it was.")
+    assert second["edition"] == 2
+    assert "Friday 19 March" in second["text"]
+    assert "now" in second["text"]
+
+
+def test_a_withdrawn_message_about_a_visit_that_is_no_longer_hers_has_no_text() -> None:
+    studio = make_studio()
+    her = ready(studio)
+    make_visit(her, service="lift", starts_at=NOW + timedelta(days=9))
+    planning.catch_up(NOW)
+    Visit.objects.update(client=make_client(studio, "Zoe"))
+
+    assert [row["text"] for row in listed()] == [None]
+
+
+def test_a_wording_that_cannot_be_rendered_costs_one_text_and_not_the_list() -> None:
+    studio = make_studio()
+    her = ready(studio)
+    make_visit(her, service="lift", starts_at=NOW + timedelta(days=9))
+    planning.catch_up(NOW)
+    Wording.objects.create(
+        studio=studio,
+        occasion="prepare",
+        kind="lift",
+        channel="sms",
+        language="en",
+        version=1,
+        body="{{ nothing_of_the_kind }}",
+        at=NOW,
+    )
+    err = StringIO()
     out = StringIO()
 
-    call_command("go_live", "--studio=birch", stdout=out, stderr=StringIO())
-    assert json.loads(out.getvalue()) == {"prepare": 1}
-    studio.refresh_from_db()
-    assert not studio.in_rehearsal
+    call_command("list_messages", "--studio=birch", "--json", stdout=out, stderr=err)
 
-    call_command("go_live", "--studio=birch", "--back", stdout=StringIO(), stderr=StringIO())
-    studio.refresh_from_db()
-    assert studio.in_rehearsal
+    (row,) = [json.loads(line) for line in out.getvalue().splitlines()]
+    assert (row["state"], row["text"]) == ("planned", None)
+    assert "cannot be rendered" in err.getvalue()
+
+
+def test_without_json_it_is_a_table_to_read() -> None:
+    studio = make_studio()
+    refer(make_visit(ready(studio), service="lift", starts_at=NOW + timedelta(days=9)), "V1")
+    planning.catch_up(NOW)
+
+    assert listed_as_table() == ["2027-03-15T14:00:00Z  V1  prepare 0  sms  planned"]

@@ -6,14 +6,15 @@ from datetime import timedelta
 from typing import Any
 
 import pytest
+from django.db import connection
+from django.test.utils import CaptureQueriesContext
 
 from aftercare import facts
-from aftercare.core.delivery import Event
-from aftercare.core.timing import Reason
+from aftercare.core.timing import Occasion, Reason
 from aftercare.lines import lines_of
 from aftercare.models import Flag, Message, Stop
 from studio import records
-from studio.models import Adhesive, Client, Consent, Visit
+from studio.models import Adhesive, Client, Consent, VisitRef
 from tests.people import NOW, make_client, make_studio, make_visit
 
 pytestmark = pytest.mark.django_db
@@ -131,25 +132,97 @@ def test_a_books_own_references_break_ties_before_rows_by_hand() -> None:
     assert book(her).planned_visits[0].ref == f"~{visit.pk:012}"
 
 
-def test_many_clients_are_read_in_as_many_queries_as_one(django_assert_num_queries: Any) -> None:
+def test_a_books_own_reference_comes_with_its_source() -> None:
+    her = client()
+    visit = make_visit(her)
+    VisitRef.objects.create(studio=her.studio, source="csv", reference="V1", visit=visit)
+
+    assert book(her).planned_visits[0].ref == "csv V1"
+
+
+def test_a_reaction_without_a_visit_belongs_to_the_last_one_done_before_it() -> None:
+    her = client()
+    make_visit(her, status="done", starts_at=NOW - timedelta(days=9))
+    last = make_visit(her, status="done", starts_at=NOW - timedelta(days=2))
+    make_visit(her, status="missed", starts_at=NOW - timedelta(days=1))
+    make_visit(her, status="done", starts_at=NOW + timedelta(hours=1))
+    records.record_reaction(client=her, visit=None, words="red lids", by=None, now=NOW)
+
+    assert book(her).facts.held_visits == {last.pk}
+
+
+def test_of_two_released_reactions_the_newer_decides_on_the_test() -> None:
+    her = client()
+    for test_first, days in ((False, 1), (True, 3)):
+        seen = NOW - timedelta(days=days)
+        reaction = records.record_reaction(client=her, visit=None, words="red lids", by=None, now=NOW, at=seen)
+        records.release_reaction(reaction=reaction, clinician_consulted="no", test_first=test_first, by=None, now=NOW)
+
+    assert not book(her).facts.test_first
+
+
+def test_a_stop_of_her_address_counts_in_any_capitals() -> None:
+    her = client(mobile="", email="Mia@mail.example")
+    Stop.objects.create(line=lines_of(her.studio)["email"], address="mia@mail.example", at=NOW)
+
+    assert book(her).reach.reason is Reason.NO_CONSENT
+
+
+def test_a_stop_of_the_number_she_had_before_is_not_one_of_her_new_number() -> None:
+    her = client()
+    agree(her)
+    Stop.objects.create(line=lines_of(her.studio)["sms"], address="+12125550199", at=NOW)
+
+    assert book(her).reach.channel == "sms"
+
+
+def test_what_has_gone_and_what_is_open_stand_by_visit_occasion_and_step() -> None:
+    her = client()
+    visit = make_visit(her)
+    about = {"studio": her.studio, "client": her, "visit": visit, "occasion": "prepare", "planned_from": NOW}
+    Message.objects.create(key="1", edition=1, state="delivered", about_start=NOW, due_at=NOW, **about)
+    Message.objects.create(key="2", edition=2, state="planned", aim_at=NOW, **about)
+
+    standing = book(her).standing[visit.pk, Occasion.PREPARE, 0]
+
+    assert (standing.gone_edition, standing.gone_start, standing.open_edition) == (1, NOW, 2)
+    assert (standing.open_planned, standing.gone_elsewhere) == (True, False)
+
+
+def test_what_went_to_another_client_is_marked_as_gone_elsewhere() -> None:
+    her = client()
+    visit = make_visit(her)
+    Message.objects.create(
+        studio=her.studio,
+        client=make_client(her.studio, "Zoe"),
+        visit=visit,
+        occasion="check",
+        step=1,
+        key="1",
+        state="delivered",
+        planned_from=NOW,
+        due_at=NOW,
+    )
+
+    standing = book(her).standing[visit.pk, Occasion.CHECK, 1]
+
+    assert (standing.gone_elsewhere, standing.gone_due) == (True, None)
+
+
+def test_many_clients_are_read_in_as_many_queries_as_one() -> None:
     studio = make_studio()
-    clients = [make_client(studio, f"Mia {number}") for number in range(20)]
+    clients = [make_client(studio, f"Mia {number}", email="mia@mail.example") for number in range(20)]
     for her in clients:
         make_visit(her)
         agree(her)
 
-    with django_assert_num_queries(8):
-        facts.load([her.pk for her in clients], NOW)
+    def queries(some: list[Client]) -> int:
+        with CaptureQueriesContext(connection) as seen:
+            assert len(facts.load([her.pk for her in some], NOW)) == len(some)
+        return len(seen)
+
+    assert queries(clients) == queries(clients[:1])
 
 
-def test_a_message_about_a_visit_that_was_cancelled_is_withdrawn_in_words() -> None:
-    her = client()
-    agree(her)
-    visit = make_visit(her, service="lift", status=Visit.Status.CANCELLED)
-    message = Message(
-        studio=her.studio, client=her, visit=visit, key=f"visit:{visit.pk}:prepare:0:1", occasion="prepare"
-    )
-
-    verdict = facts.judge(message, book(her), NOW)
-
-    assert (verdict.event, verdict.reason) == (Event.WITHDRAW, "the visit was cancelled")
+def test_nobody_is_no_query_too_many() -> None:
+    assert facts.load([], NOW) == {}

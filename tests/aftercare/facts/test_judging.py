@@ -1,0 +1,152 @@
+"""A claimed message is judged anew: everything that could hold it is asked again before it goes."""
+
+from __future__ import annotations
+
+from datetime import UTC, datetime, timedelta
+from typing import Any
+
+import pytest
+
+from aftercare import facts, planning
+from aftercare.core.delivery import Event
+from aftercare.facts import Verdict
+from aftercare.lines import lines_of
+from aftercare.models import Flag, Message, Stop
+from studio import records
+from studio.models import Client, Consent, Visit
+from tests.people import NOW, make_client, make_studio, make_visit
+
+pytestmark = pytest.mark.django_db
+
+DUE = datetime(2027, 3, 15, 14, 0, tzinfo=UTC)  # 10:00 in New York, three days before the visit
+START = datetime(2027, 3, 18, 15, 0, tzinfo=UTC)
+
+
+@pytest.fixture
+def mia() -> Client:
+    her = make_client(make_studio(), mobile="+12125550101", email="mia@mail.example", time_zone="America/New_York")
+    Consent.objects.create(client=her, channel="sms", purpose="visits", given=True, at=NOW, how="on paper")
+    make_visit(her, service="lift", starts_at=START, minutes=60)
+    planning.catch_up(NOW)
+    return her
+
+
+def judge(her: Client, now: datetime = DUE, **which: Any) -> Verdict:
+    message = Message.objects.get(client=her, **which)
+    return facts.judge(message, facts.load([her.pk], now)[her.pk], now)
+
+
+def promise(her: Client, occasion: str, **fields: Any) -> Message:
+    facts_of = {"studio": her.studio, "client": her, "occasion": occasion, "planned_from": NOW, "channel": "sms"}
+    return Message.objects.create(**{**facts_of, "key": occasion, "address": her.mobile, **fields})
+
+
+def test_what_nothing_holds_goes_now_to_her_number(mia: Client) -> None:
+    assert judge(mia) == Verdict(Event.JOURNAL, channel="sms", address="+12125550101")
+
+
+def test_it_goes_to_the_number_she_has_now(mia: Client) -> None:
+    Client.objects.update(mobile="+12125550102")
+
+    assert judge(mia).address == "+12125550102"
+
+
+def test_without_consent_by_now_it_goes_by_mail(mia: Client) -> None:
+    Consent.objects.create(client=mia, channel="sms", purpose="visits", given=False, at=DUE, how="by telephone")
+
+    assert judge(mia) == Verdict(Event.JOURNAL, channel="email", address="mia@mail.example")
+
+
+def test_without_any_way_by_now_it_is_withheld_with_the_reason(mia: Client) -> None:
+    Client.objects.update(mobile="", email="")
+
+    assert judge(mia) == Verdict(Event.WITHHOLD, reason="no way to reach her")
+
+
+def test_after_a_stop_it_does_not_go_there(mia: Client) -> None:
+    Stop.objects.create(line=lines_of(mia.studio)["sms"], address=mia.mobile, at=NOW)
+    Client.objects.update(email="")
+
+    assert judge(mia) == Verdict(Event.WITHHOLD, reason="no consent")
+
+
+def test_while_she_is_on_hold_it_does_not_go(mia: Client) -> None:
+    Flag.objects.create(studio=mia.studio, urgency="same_day", opened_at=NOW).clients.add(mia)
+
+    assert judge(mia) == Verdict(Event.WITHHOLD, reason="on hold")
+
+
+def test_outside_its_hours_it_gets_a_later_moment(mia: Client) -> None:
+    night = datetime(2027, 3, 16, 2, 0, tzinfo=UTC)  # 22:00 in New York
+
+    assert judge(mia, night) == Verdict(Event.PLAN, due_at=datetime(2027, 3, 16, 13, 0, tzinfo=UTC), channel="sms")
+
+
+def test_on_its_last_moment_it_goes_and_a_second_later_it_is_too_late(mia: Client) -> None:
+    last = START - timedelta(hours=3)
+    Client.objects.update(time_zone="Europe/London")  # where that is the afternoon
+    planning.plan_studio(mia.studio, NOW)
+
+    assert judge(mia, last).event is Event.JOURNAL
+    assert judge(mia, last + timedelta(seconds=1)) == Verdict(Event.WITHHOLD, reason="too late")
+
+
+@pytest.mark.parametrize(
+    ("end", "words"),
+    [
+        (records.cancel_visit, "the visit was cancelled"),
+        (records.mark_missed, "the visit was missed"),
+        (records.mark_done, "the visit is done"),
+    ],
+)
+def test_of_a_visit_that_does_not_come_to_pass_nothing_goes(mia: Client, end: Any, words: str) -> None:
+    end(visit=mia.visits.get(), by=None, now=START + timedelta(hours=1))
+
+    assert judge(mia, occasion="prepare") == Verdict(Event.WITHDRAW, reason=words)
+
+
+def test_of_a_visit_that_has_begun_nothing_goes(mia: Client) -> None:
+    assert judge(mia, START) == Verdict(Event.WITHDRAW, reason="the visit has begun")
+
+
+def test_of_a_visit_that_is_another_clients_by_now_nothing_goes_to_her(mia: Client) -> None:
+    Visit.objects.update(client=make_client(mia.studio, "Zoe"))
+
+    assert judge(mia) == Verdict(Event.WITHDRAW, reason="the visit is no longer hers")
+
+
+def test_what_fell_back_to_the_other_channel_does_not_return_to_the_first(mia: Client) -> None:
+    Message.objects.update(fell_back=True, channel="email")
+
+    assert judge(mia) == Verdict(Event.JOURNAL, channel="email", address="mia@mail.example")
+
+
+def test_an_answer_goes_to_where_she_wrote_from_at_any_hour(mia: Client) -> None:
+    promise(mia, "answer", kind="help", address="+12125550177")
+
+    night = datetime(2027, 3, 16, 2, 0, tzinfo=UTC)
+    assert judge(mia, night, occasion="answer") == Verdict(Event.JOURNAL, channel="sms", address="+12125550177")
+
+
+@pytest.mark.parametrize(("kind", "event"), [("stopped", Event.JOURNAL), ("help", Event.WITHHOLD)])
+def test_after_a_stop_its_one_confirmation_goes_and_no_other_answer(mia: Client, kind: str, event: Event) -> None:
+    Stop.objects.create(line=lines_of(mia.studio)["sms"], address=mia.mobile, at=NOW)
+    promise(mia, "answer", kind=kind)
+
+    assert judge(mia, occasion="answer").event is event
+
+
+def test_an_introduction_goes_within_hours_and_only_to_where_she_is_texted(mia: Client) -> None:
+    promise(mia, "opt_in", no_later_than=DUE + timedelta(days=1))
+
+    assert judge(mia, occasion="opt_in").event is Event.JOURNAL
+    assert judge(mia, datetime(2027, 3, 16, 2, 0, tzinfo=UTC), occasion="opt_in").event is Event.PLAN
+    assert judge(mia, DUE + timedelta(days=1, hours=12), occasion="opt_in").reason == "too late"
+    Client.objects.update(mobile="+12125550102")
+    assert judge(mia, occasion="opt_in") == Verdict(Event.WITHHOLD, reason="no consent")
+
+
+def test_a_message_to_staff_goes_as_it_is(mia: Client) -> None:
+    message = Message(occasion="alert", channel="sms", address="+12125550111")
+
+    assert facts.judge(message, None, NOW) == Verdict(Event.JOURNAL, channel="sms", address="+12125550111")

@@ -1,0 +1,74 @@
+"""How the commands end that others rely on: 0 or 1 and nothing else, with what they promised on standard output."""
+
+from __future__ import annotations
+
+import json
+import os
+import subprocess
+import sys
+from pathlib import Path
+from typing import Any
+
+import pytest
+from django.conf import settings
+
+ZEROS = dict.fromkeys(("handed_over", "planned", "withheld", "withdrawn", "undelivered", "unsure"), 0)
+COMMANDS = ("import_book", "list_messages", "go_live", "send_due", "measure_sms")
+
+
+def manage(data: Path, *args: str) -> subprocess.CompletedProcess[str]:
+    env = {**os.environ, "DATABASE_URL": f"sqlite:///{data}/birch.sqlite3"}
+    command = [sys.executable, "manage.py", *args]
+    return subprocess.run(command, cwd=settings.BASE_DIR, env=env, capture_output=True, text=True, timeout=60)
+
+
+@pytest.mark.parametrize("command", COMMANDS)
+def test_each_has_help_and_ends_well_with_it(tmp_path: Path, command: str) -> None:
+    done = manage(tmp_path, command, "--help")
+
+    assert done.returncode == 0
+    assert f"usage: manage.py {command}" in done.stdout
+
+
+@pytest.mark.parametrize(
+    ("args", "promised"),
+    [
+        (("import_book",), "bad_rows"),
+        (("import_book", "book.csv", "--studio=birch", "--format=xlsx"), "bad_rows"),
+        (("list_messages", "--json"), None),
+        (("go_live",), {}),
+        (("go_live", "--studio=birch", "--forward"), {}),
+        (("send_due",), ZEROS),
+        (("measure_sms", "in.jsonl"), None),
+    ],
+)
+def test_a_wrong_argument_is_bad_input_like_any_other(tmp_path: Path, args: tuple[str, ...], promised: Any) -> None:
+    done = manage(tmp_path, *args)
+
+    assert done.returncode == 1
+    assert "Error: " in done.stderr
+    if promised is None:
+        assert done.stdout == ""
+    elif promised == "bad_rows":
+        bad = json.loads(done.stdout.splitlines()[-1])["bad_rows"]
+        assert [(one["row"], one["field"]) for one in bad] == [(0, "arguments")]
+    else:
+        assert json.loads(done.stdout) == promised
+
+
+@pytest.mark.parametrize("command", ["import_book book.csv", "list_messages --json", "go_live", "send_due"])
+def test_a_database_that_is_not_set_up_is_said_with_its_cure(tmp_path: Path, command: str) -> None:
+    done = manage(tmp_path, *command.split(), "--studio=birch")
+
+    assert done.returncode == 1
+    assert "manage.py migrate" in done.stderr
+    assert "Traceback" not in done.stderr
+
+
+def test_what_needs_no_database_runs_without_one(tmp_path: Path) -> None:
+    (tmp_path / "in.jsonl").write_text('{"id": "7", "text": "See you at 10:00"}\n', encoding="utf-8")
+
+    done = manage(tmp_path, "measure_sms", str(tmp_path / "in.jsonl"), "--out", str(tmp_path / "out.jsonl"))
+
+    assert done.returncode == 0
+    assert not (tmp_path / "birch.sqlite3").exists()
