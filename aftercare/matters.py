@@ -1,4 +1,4 @@
-"""What people do about open matters: take one, close it with what came of it, open it again.
+"""What people do about open matters: take one, close it with what came of it, open it again; see to a lost message.
 
 Guarded by the state that each step starts from, so that of two people who tap at once only one has it.
 """
@@ -12,7 +12,8 @@ from django.db import transaction
 from django.db.models import F, QuerySet
 from django.utils.translation import gettext as _
 
-from aftercare.models import Flag
+from aftercare.core import delivery
+from aftercare.models import Flag, Message
 from studio.models import Client, Staff
 
 State = Flag.State
@@ -44,6 +45,14 @@ def reopen(flag: Flag) -> Flag:
     )
     _touch(flag)
     return _after(flag, opened)
+
+
+def see_to(message: Message, *, by: Staff, now: datetime) -> None:
+    """Note that somebody has done something about a message that did not arrive, or may not have."""
+    lost = [delivery.State.UNDELIVERED, delivery.State.UNSURE]
+    seen = Message.objects.filter(pk=message.pk, state__in=lost).update(seen_to_at=now, seen_to_by=by)
+    if not seen:
+        raise ValidationError(_("It has moved on by itself: look at the list again."))
 
 
 def _standing(flag: Flag) -> QuerySet[Flag]:

@@ -10,7 +10,7 @@ from aftercare.views.health import healthz
 from aftercare.views.live import going_live
 from aftercare.views.marking import visit_after, visit_done, visit_missed, visit_unmark
 from aftercare.views.messages import messages
-from aftercare.views.morning import flag_close, flag_reopen, flag_take, morning
+from aftercare.views.morning import flag_close, flag_reopen, flag_take, message_see_to, morning
 from aftercare.views.phone import phone, phone_of
 from aftercare.views.wordings import wording, wordings
 
@@ -31,6 +31,7 @@ urlpatterns = [
     path("clients/<int:client_id>/stop", client_stop, name="client_stop"),
     path("clients/<int:client_id>/reaction", reaction_new, name="reaction_new"),
     path("reactions/<int:reaction_id>/release", reaction_release, name="reaction_release"),
+    path("messages/<int:message_id>/seen-to", message_see_to, name="message_see_to"),
     path("messages", messages, name="messages"),
     path("phone", phone, name="phone"),
     path("phone/<int:client_id>", phone_of, name="phone_of"),

@@ -12,7 +12,7 @@ from aftercare.core.delivery import GONE, State
 from aftercare.core.reach import Contact, Purpose, Reach, only_zone, reach
 from aftercare.core.timing import Occasion, Reason, Rules, Standing
 from aftercare.facts import rows
-from aftercare.facts.rules import rules_of
+from aftercare.facts.rules import rules_from
 from aftercare.models import Message
 from studio.models import Client, Reaction, Studio, Visit
 
@@ -66,14 +66,13 @@ class ClientBook:
 def load(client_ids: Iterable[int], now: datetime) -> dict[int, ClientBook]:
     """Return the books of these clients, in a fixed number of queries."""
     ids = list(client_ids)
-    clients = list(Client.objects.filter(pk__in=ids).select_related("studio"))
-    rules = {studio.pk: rules_of(studio) for studio in {client.studio for client in clients}}
-    visits = rows.visits(ids)
-    refs = rows.tie_breaks(ids)
+    people = rows.clients(ids)
+    given = {client.studio: own_rules for client, own_rules, _flagged in people}
+    rules = {studio.pk: rules_from(own_rules, studio.region) for studio, own_rules in given.items()}
+    visits, refs = rows.visits(ids)
     consents = rows.consents(ids)
-    stops = rows.stops(clients)
+    stops = rows.stops([client for client, _own_rules, _flagged in people])
     reactions = rows.reactions(ids)
-    held = rows.held_by_flags(ids)
     messages = rows.messages(visits)
     return {
         client.pk: _book(
@@ -84,11 +83,11 @@ def load(client_ids: Iterable[int], now: datetime) -> dict[int, ClientBook]:
             consents[client.pk],
             stops,
             reactions[client.pk],
-            client.pk in held,
+            flagged,
             messages[client.pk],
             now,
         )
-        for client in clients
+        for client, _own_rules, flagged in people
     }
 
 

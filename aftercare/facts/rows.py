@@ -4,22 +4,37 @@ from __future__ import annotations
 
 from collections import defaultdict
 
-from aftercare.models import Flag, Message, Stop
+from django.db.models import Exists, OuterRef, QuerySet, Subquery, Value
+from django.db.models.functions import Concat
+
+from aftercare.models import Flag, Message, RuleSet, Stop
 from studio.models import Client, Consent, Reaction, Visit, VisitRef
 
 HELD_BY = ("emergency", "same_day")  # urgencies of a flag that put her on hold
 
 
-def visits(ids: list[int]) -> dict[int, list[Visit]]:
+def clients(ids: list[int]) -> list[tuple[Client, dict[str, object], bool]]:
+    """These clients with their studios; with each the owner's own numbers, and whether an open flag holds her."""
+    newest = RuleSet.objects.filter(studio=OuterRef("studio")).order_by("-version").values("values")[:1]
+    standing = Flag.clients.through.objects.filter(client=OuterRef("pk"), flag__urgency__in=HELD_BY)
+    held = Exists(standing.exclude(flag__state=Flag.State.CLOSED))
+    people: QuerySet[Client] = Client.objects.filter(pk__in=ids).select_related("studio")
+    rows = people.annotate(own_rules=Subquery(newest), flagged=held)
+    return [(client, client.own_rules or {}, client.flagged) for client in rows]
+
+
+def visits(ids: list[int]) -> tuple[dict[int, list[Visit]], dict[int, str]]:
+    """Their visits in the order of time; and what breaks a tie between two at one moment: a book's reference."""
     found: dict[int, list[Visit]] = defaultdict(list)
-    for visit in Visit.objects.filter(client__in=ids).select_related("artist", "adhesive").order_by("starts_at", "pk"):
+    refs: dict[int, str] = {}
+    named = VisitRef.objects.filter(visit=OuterRef("pk")).order_by("-pk")
+    ref = Subquery(named.values(tie_break=Concat("source", Value(" "), "reference"))[:1])
+    rows = Visit.objects.filter(client__in=ids).select_related("artist", "adhesive").annotate(tie_break=ref)
+    for visit in rows.order_by("starts_at", "pk"):
         found[visit.client_id].append(visit)
-    return found
-
-
-def tie_breaks(ids: list[int]) -> dict[int, str]:
-    rows = VisitRef.objects.filter(visit__client__in=ids).values_list("visit_id", "source", "reference")
-    return {visit: f"{source} {reference}" for visit, source, reference in rows}
+        if visit.tie_break is not None:
+            refs[visit.pk] = visit.tie_break
+    return found, refs
 
 
 def consents(ids: list[int]) -> dict[int, dict[tuple[str, str], bool]]:
@@ -41,11 +56,6 @@ def reactions(ids: list[int]) -> dict[int, list[Reaction]]:
     for reaction in Reaction.objects.filter(client__in=ids).order_by("at", "pk"):
         found[reaction.client_id].append(reaction)
     return found
-
-
-def held_by_flags(ids: list[int]) -> set[int]:
-    standing = Flag.objects.filter(clients__in=ids, urgency__in=HELD_BY).exclude(state=Flag.State.CLOSED)
-    return set(standing.values_list("clients", flat=True))
 
 
 def messages(hers: dict[int, list[Visit]]) -> dict[int, list[Message]]:

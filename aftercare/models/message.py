@@ -64,6 +64,9 @@ class Message(models.Model):
     handing_over_at = models.DateTimeField(null=True, blank=True)
     handed_over_at = models.DateTimeField(null=True, blank=True)
     ended_at = models.DateTimeField(null=True, blank=True)  # delivered, undelivered, withheld, withdrawn or unsure
+    # Of one that did not arrive, or may not have: who has done something about it. It counts until it fails anew.
+    seen_to_at = models.DateTimeField(null=True, blank=True)
+    seen_to_by = models.ForeignKey(Staff, on_delete=models.SET_NULL, null=True, blank=True, related_name="+")
 
     class Meta:
         constraints = [models.UniqueConstraint(fields=["studio", "key"], name="one_message_a_key")]

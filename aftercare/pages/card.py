@@ -52,7 +52,7 @@ def replies_of(client: Client) -> list[Reply]:
 def messages_of(book: ClientBook) -> tuple[list[Message], list[Message]]:
     """Return the newest of what we wrote, newest first; and all that is still open, in the order of its moments."""
     rows = Message.objects.filter(client=book.client).filter(Q(state__in=GONE) | Q(occasion=Occasion.OPT_IN))
-    gone = list(rows.order_by("-due_at", "-pk")[: LATEST + 1])
+    gone = list(rows.select_related("seen_to_by").order_by("-due_at", "-pk")[: LATEST + 1])
     known = {message.pk: message for message in gone if message.state in OPEN} | book.messages
     still = [message for message in known.values() if message.state in OPEN]
     still.sort(key=lambda message: (message.state in RESTING, message.aim_at or message.planned_from, message.pk))

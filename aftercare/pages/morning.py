@@ -13,7 +13,7 @@ from functools import cached_property
 from django.db.models import Max, OuterRef, Q, Subquery, Value
 
 from aftercare import facts
-from aftercare.core.delivery import GONE, State
+from aftercare.core.delivery import GONE
 from aftercare.core.timing import Occasion
 from aftercare.facts import ClientBook
 from aftercare.models import Flag, Heartbeat, Message, Reply
@@ -22,7 +22,6 @@ from aftercare.pages.promises import Unkept, responsible
 from aftercare.pages.sheet import read_as
 from studio.models import Service, Staff, Studio, Visit
 
-FAILED = (State.UNDELIVERED, State.UNSURE)
 URGENCIES = ("emergency", "same_day", "unread", "watch", "none")  # worst first
 STALE = timedelta(minutes=5)  # a sweep comes every second or so; after this the service is not at work
 
@@ -213,7 +212,7 @@ def _messages(
     numbers = {reply.from_address for found in replies.values() for reply in found}
     # An answer to a number that several share, or nobody known has, is nobody's: it is found by where it went.
     hers = Q(client__in=clients) | Q(client=None, staff=None, address__in=numbers)
-    rows = Message.objects.filter(promises.failed(now) | hers & Q(handed_over_at__gte=since), studio=studio)
+    rows = Message.objects.filter(promises.failed() | hers & Q(handed_over_at__gte=since), studio=studio)
     messages = list(rows.select_related("visit").order_by("handed_over_at", "pk"))
     told = {
         flag.pk: [
@@ -226,7 +225,7 @@ def _messages(
         ]
         for flag in flags
     }
-    return [message for message in messages if message.state in FAILED and message.occasion in promises.SAFETY], told
+    return [message for message in messages if promises.is_failed(message)], told
 
 
 def _went_to(message: Message, clients: list[int], replies: list[Reply]) -> bool:

@@ -9,7 +9,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from datetime import date, datetime, timedelta
 
-from django.db.models import Q, QuerySet
+from django.db.models import F, Q, QuerySet
 
 from aftercare.core.delivery import State
 from aftercare.core.timing import Occasion
@@ -19,10 +19,11 @@ from aftercare.pages.sheet import day_bounds, read_as
 from studio.models import Service, Staff, Studio, Visit
 
 KINDS = ("no test", "not read", "not delivered", "unsure", "not marked", "unhappy")  # worst first
+FAILED = (State.UNDELIVERED, State.UNSURE)
 SAFETY = (Occasion.CARE, Occasion.CHECK, Occasion.PATCH_TEST, Occasion.ANSWER)
 AHEAD = timedelta(hours=72)  # a patch test is missed from here on
 UNMARKED_AFTER = timedelta(minutes=30)
-BEHIND = timedelta(days=14)  # unmarked visits, failed messages and unread tests older than that are on the cards only
+BEHIND = timedelta(days=14)  # unmarked visits and unread tests older than that are on the cards only
 UNHAPPY_FOR = timedelta(days=3)
 
 
@@ -52,10 +53,16 @@ def visits_to_look_at(studio: Studio, now: datetime) -> QuerySet[Visit]:
     return Visit.objects.filter(near | unhappy, studio=studio, starts_at__gte=now - BEHIND).order_by()
 
 
-def failed(now: datetime) -> Q:
-    """Return what picks the messages that matter and did not arrive, or may not have."""
-    states = [State.UNDELIVERED, State.UNSURE]
-    return Q(state__in=states, occasion__in=SAFETY, due_at__gte=now - BEHIND, client__isnull=False)
+def failed() -> Q:
+    """Return what picks the messages that matter, did not arrive or may not have, and that nobody has seen to."""
+    unseen = Q(seen_to_at=None) | Q(seen_to_at__lt=F("ended_at"))  # seen to, and then it failed anew
+    return unseen & Q(state__in=FAILED, occasion__in=SAFETY, client__isnull=False)
+
+
+def is_failed(message: Message) -> bool:
+    """Say the same of a message that has been read."""
+    unseen = message.seen_to_at is None or (message.ended_at is not None and message.seen_to_at < message.ended_at)
+    return unseen and message.state in FAILED and message.occasion in SAFETY and message.client_id is not None
 
 
 def unkept(

@@ -17,6 +17,7 @@ from aftercare import planning
 from aftercare.core.delivery import GONE, State
 from aftercare.core.timing import Occasion, Reason, Rules
 from aftercare.models import Message
+from studio.models import Staff
 
 OCCASIONS: dict[str, Promise] = {
     Occasion.PREPARE: gettext_lazy("instructions before the visit"),
@@ -60,6 +61,11 @@ class Shown:
     subject: str
     text: str
     at: datetime | None
+
+    @property
+    def seen_to_by(self) -> Staff | None:
+        """Who saw to it, where it did not arrive or may not have."""
+        return self.message.seen_to_by if self.is_trouble else None
 
     @property
     def is_trouble(self) -> bool:

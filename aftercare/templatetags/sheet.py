@@ -7,16 +7,30 @@ from typing import Any
 from zoneinfo import ZoneInfo
 
 import phonenumbers
+from babel import Locale, UnknownLocaleError
 from babel.dates import format_date
 from django import template
 from django.template.context import Context
-from django.utils.translation import get_language
+from django.utils.functional import Promise
+from django.utils.translation import get_language, gettext_lazy
 from django.utils.translation import gettext as _
 
 from aftercare.core import say
 from aftercare.pages.shown import OCCASIONS
 
 register = template.Library()
+
+# Kinds of wordings that are no service, where the name alone would not say when they go.
+KINDS: dict[str, Promise] = {
+    "caution": gettext_lazy("on hold: the caution alone"),
+    "nobody_yet": gettext_lazy("nobody has seen it yet"),
+    "seen_today": gettext_lazy("to be seen by someone today"),
+    "stopped": gettext_lazy("she said stop"),
+    "stopped_with_sign": gettext_lazy("she said stop, and named a sign"),
+    "started": gettext_lazy("she said start"),
+    "help": gettext_lazy("she asked for help with the texts"),
+    "unmarked": gettext_lazy("a visit that nobody marked"),
+}
 
 
 @register.simple_tag(takes_context=True)
@@ -109,7 +123,17 @@ def number(context: Context, e164: str) -> str:
 @register.filter
 def kind(name: str) -> str:
     """Show a wording's kind in words: ``full_set`` is a full set."""
-    return name.replace("_", " ")
+    return str(KINDS.get(name, name.replace("_", " ")))
+
+
+@register.filter
+def language(code: str) -> str:
+    """Name a language in the reader's own: ``es`` is Spanish; what is no language code stays as it is written."""
+    try:
+        named = Locale.parse(code, sep="-").get_display_name(_language()) or code
+    except (ValueError, UnknownLocaleError):
+        return code
+    return named[:1].upper() + named[1:]
 
 
 @register.filter

@@ -19,6 +19,7 @@ from django.views.decorators.http import require_http_methods, require_POST, req
 from aftercare.views.errors import tell
 from studio import records
 from studio.access import StudioRequest, page
+from studio.book.rows import COLUMNS, NEEDED
 from studio.forms.book import BookFileForm, ConfirmForm, NamesForm, WholeForm
 from studio.forms.settings import kind_of
 from studio.models import BookFile, Visit
@@ -52,6 +53,8 @@ def book(request: StudioRequest) -> HttpResponseBase:
         "days": [(day, list(rows)) for day, rows in groupby(visits, lambda visit: timezone.localdate(visit.starts_at))],
         "count": len(visits),
         "problem": problem,
+        "needed": NEEDED,
+        "others": [name for name in COLUMNS if name not in NEEDED and (request.may.own or name not in HEALTH)],
     }
     return render(request, "aftercare/book.html", shown)
 

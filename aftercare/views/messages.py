@@ -50,7 +50,9 @@ def messages(request: StudioRequest) -> HttpResponse:
 
 
 def _rows(request: StudioRequest, group: str, occasion: str) -> QuerySet[Message]:
-    rows = Message.objects.filter(studio=request.studio, state__in=GROUPS[group][1]).select_related("client", "staff")
+    rows = Message.objects.filter(studio=request.studio, state__in=GROUPS[group][1]).select_related(
+        "client", "staff", "seen_to_by"
+    )
     if occasion in {str(one) for one in Occasion} and (request.may.treat or occasion not in shown.TELLING):
         rows = rows.filter(occasion=occasion)
         if occasion in shown.TELLING and not request.may.own:  # the very filter would tell of other artists' clients

@@ -11,9 +11,10 @@ from django.views.decorators.http import require_http_methods, require_POST
 
 from aftercare import matters, planning
 from aftercare.forms.matters import CloseForm
-from aftercare.models import Flag
+from aftercare.models import Flag, Message
 from aftercare.pages.morning import Matter, MorningList, morning_list
 from aftercare.pages.sheet import reads_health
+from aftercare.views.client_forms import hers_or_403
 from aftercare.views.errors import tell
 from studio.access import StudioRequest, page
 
@@ -115,6 +116,22 @@ def flag_reopen(request: StudioRequest, flag_id: int) -> HttpResponseBase:
     else:
         planning.plan_clients([client.pk for client in flag.clients.all()], request.now)
         messages.success(request, _("Open again."))
+    return redirect("morning")
+
+
+@require_POST
+@page("artist", "front desk")
+def message_see_to(request: StudioRequest, message_id: int) -> HttpResponseBase:
+    """Say that something was done about a message that did not arrive: it leaves the list."""
+    rows = Message.objects.filter(studio=request.studio, client__isnull=False)
+    message = get_object_or_404(rows, pk=message_id)
+    client = hers_or_403(request, message.client_id or 0)
+    try:
+        matters.see_to(message, by=request.staff, now=request.now)
+    except ValidationError as error:
+        tell(request, error)
+    else:
+        messages.success(request, _("Seen to: %(name)s. It stays among her messages.") % {"name": client.name})
     return redirect("morning")
 
 

@@ -6,6 +6,7 @@ import pytest
 from django.core.exceptions import ValidationError
 
 from aftercare import matters
+from aftercare.core.delivery import State
 from aftercare.models import Flag
 from studio.models import Client
 from tests.cast import Cast, make
@@ -64,3 +65,23 @@ def test_closing_and_opening_have_her_planned_anew(cast: Cast, flag: Flag) -> No
     matters.reopen(flag)
 
     assert Client.objects.get(first_name="Mia").revision == before + 2
+
+
+@pytest.mark.parametrize("state", [State.UNDELIVERED, State.UNSURE])
+def test_who_sees_to_a_message_that_was_lost_is_kept(state: State, cast: Cast) -> None:
+    lost = cast.gone(cast.client("Mia"), None, "answer", cast.at(5), state=state)
+
+    matters.see_to(lost, by=cast.dee, now=cast.now)
+
+    lost.refresh_from_db()
+    assert (lost.seen_to_by, lost.seen_to_at, lost.state) == (cast.dee, cast.now, state)
+
+
+def test_a_message_that_arrived_after_all_cannot_be_seen_to(cast: Cast) -> None:
+    arrived = cast.gone(cast.client("Mia"), None, "answer", cast.at(5), state=State.DELIVERED)
+
+    with pytest.raises(ValidationError, match="look at the list again"):
+        matters.see_to(arrived, by=cast.dee, now=cast.now)
+
+    arrived.refresh_from_db()
+    assert arrived.seen_to_at is None

@@ -6,6 +6,7 @@ from datetime import timedelta
 
 import pytest
 
+from aftercare import matters
 from aftercare.core.delivery import State
 from aftercare.core.timing import Occasion
 from aftercare.pages import morning
@@ -74,10 +75,36 @@ def test_a_reminder_or_instructions_that_failed_are_none(cast: Cast) -> None:
     assert kinds(cast) == []
 
 
+def test_a_safety_message_that_failed_stays_until_somebody_sees_to_it(cast: Cast) -> None:
+    her = cast.client("Mia")
+    lost = cast.gone(her, cast.done(her, cast.at(9, -90)), "care", cast.at(12, -90), state=State.UNDELIVERED)
+    assert kinds(cast) == ["not delivered"]
+
+    matters.see_to(lost, by=cast.dee, now=cast.now)
+
+    assert kinds(cast) == []
+
+
+def test_one_that_was_seen_to_and_fails_anew_is_a_line_again(cast: Cast) -> None:
+    her = cast.client("Mia")
+    done = cast.done(her, cast.at(9, -2))
+    cast.gone(her, done, "care", cast.at(12, -1), state=State.UNDELIVERED, seen_to_at=cast.at(11, -1))
+
+    assert kinds(cast) == ["not delivered"]
+
+
+def test_one_that_was_seen_to_is_no_line_while_what_she_wrote_since_is_open(cast: Cast) -> None:
+    her = cast.client("Mia")
+    cast.wrote(her, "red and sore", cast.at(9, -1), urgency="same_day")
+    done = cast.done(her, cast.at(9, -2))
+    cast.gone(her, done, "care", cast.at(12, -1), state=State.UNDELIVERED, seen_to_at=cast.at(13, -1))
+
+    assert kinds(cast) == []
+
+
 def test_old_things_are_left_to_the_cards(cast: Cast) -> None:
     her = cast.client("Mia")
     cast.visit(her, cast.at(9, -15))
-    cast.gone(her, cast.done(her, cast.at(9, -20)), "care", cast.at(12, -15), state=State.UNDELIVERED)
     cast.done(her, cast.at(9, -4), mirror_check=Visit.MirrorCheck.UNHAPPY)
 
     assert kinds(cast) == []

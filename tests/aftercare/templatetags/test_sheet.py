@@ -8,7 +8,7 @@ from typing import Any
 import pytest
 from django.template import Context, Template
 
-from aftercare.templatetags.sheet import span
+from aftercare.templatetags.sheet import kind, language, span
 from studio.models import Studio
 
 NOW = datetime(2027, 3, 9, 12, 31, tzinfo=UTC)
@@ -81,3 +81,19 @@ def test_how_long_is_said_in_minutes_hours_or_days(length: timedelta | int | Non
 )
 def test_a_number_is_shown_as_people_of_the_country_write_it(number: str, region: str, said: str) -> None:
     assert say("number", number, region=region) == said
+
+
+# Names from the Unicode CLDR, English.
+
+
+@pytest.mark.parametrize(
+    ("code", "said"),
+    [("es", "Spanish"), ("vi", "Vietnamese"), ("pt-BR", "Portuguese (Brazil)"), ("no such", "no such")],
+)
+def test_a_language_is_named_and_not_coded(code: str, said: str) -> None:
+    assert language(code) == said
+
+
+@pytest.mark.parametrize(("name", "said"), [("full_set", "full set"), ("caution", "on hold: the caution alone")])
+def test_a_wording_s_kind_says_when_it_goes(name: str, said: str) -> None:
+    assert kind(name) == said

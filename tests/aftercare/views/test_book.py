@@ -12,7 +12,7 @@ from django.urls import reverse
 from aftercare import bookwork
 from studio import clock
 from studio.forms.book import LARGEST
-from studio.models import BookFile, Client, ServiceName, Visit
+from studio.models import BookFile, Client, ServiceName, Studio, Visit
 from tests.people import make_client, make_staff, make_studio, make_visit, sign_in
 
 pytestmark = pytest.mark.django_db
@@ -175,6 +175,23 @@ def test_a_file_of_nothing_but_bad_rows_is_shown_in_part_and_counted_in_full(des
 
     assert "103 fields that cannot be used" in shown
     assert "And 3 more." in shown
+
+
+def test_a_file_with_nothing_to_write_offers_no_writing_but_the_way_back(desk: Browser) -> None:
+    shown = page(desk, upload(desk, HEAD + "V1,C1,Ida,12,,fill,2031-07-03T10:00\n"))
+
+    assert "Mend what is listed above and bring the file in again." in shown
+    assert "Write it" not in shown
+
+
+def test_the_page_says_which_columns_a_file_needs_and_the_desk_reads_no_word_on_health(desk: Browser) -> None:
+    owner = sign_in(make_staff(Studio.objects.get(), "Olive", is_owner=True))
+
+    at_the_desk, to_the_owner = (browser.get(reverse("book")).content.decode() for browser in (desk, owner))
+
+    assert "<code>starts_at</code>" in at_the_desk
+    assert "sensitive" not in at_the_desk
+    assert "<code>sensitive</code>" in to_the_owner
 
 
 def test_a_file_over_20_mb_is_refused_with_the_cure(desk: Browser) -> None:

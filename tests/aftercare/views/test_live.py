@@ -34,6 +34,13 @@ def test_one_button_goes_live_and_one_holds_everything_again(cast: Cast, as_: Si
     assert "In rehearsal again." in back
 
 
+def test_with_nothing_due_it_says_what_to_do_first(cast: Cast, as_: SignIn) -> None:
+    page = words(as_(cast.olga).get("/settings/live"))
+
+    assert "Bring the appointment book in first" in page
+    assert "0 messages" not in page
+
+
 def test_looking_decides_nothing(cast: Cast, as_: SignIn) -> None:
     full_morning(cast)
     browser = as_(cast.olga)

@@ -8,7 +8,8 @@ from typing import Any
 
 import pytest
 
-from aftercare.models import Flag, Heartbeat
+from aftercare.core.delivery import State
+from aftercare.models import Flag, Heartbeat, Message
 from tests.cast import Cast, full_morning
 from tests.pages import SignIn, words
 
@@ -213,8 +214,50 @@ def test_a_long_list_costs_no_more_queries(cast: Cast, as_: SignIn, django_asser
         cast.visit(cast.client(f"New{number}", sensitive=True), cast.at(12, 1))
     browser = as_(cast.olga)
 
-    with django_assert_max_num_queries(18):
+    with django_assert_max_num_queries(15):
         page = words(browser.get("/morning"))
 
     assert "Client11" in page
     assert "New11" in page
+
+
+@pytest.fixture
+def lost(cast: Cast) -> Message:
+    """Aftercare of Ada's client that did not arrive."""
+    her = cast.client("Mia")
+    done = cast.done(her, cast.at(9, -1))
+    return cast.gone(her, done, "care", cast.at(12, -1), state=State.UNDELIVERED, reason="No such number.")
+
+
+@pytest.mark.parametrize("who", ["ada", "dee", "olga"])
+def test_a_lost_message_leaves_the_list_by_the_hand_of_whoever_may_change_her_card(
+    who: str, lost: Message, cast: Cast, as_: SignIn
+) -> None:
+    browser = as_(getattr(cast, who))
+    assert "Seen to : Mia" in words(browser.get("/morning"))
+
+    page = words(browser.post(f"/messages/{lost.pk}/seen-to", follow=True))
+
+    lost.refresh_from_db()
+    assert lost.seen_to_by == getattr(cast, who)
+    assert "Seen to: Mia. It stays among her messages." in page
+    assert "Aftercare not delivered" not in page
+    assert f"Seen to by {who.capitalize()}" in words(browser.get("/messages?group=trouble"))
+
+
+def test_an_artist_who_never_saw_her_cannot_see_to_it(lost: Message, cast: Cast, as_: SignIn) -> None:
+    assert as_(cast.noor).post(f"/messages/{lost.pk}/seen-to").status_code == 403
+    lost.refresh_from_db()
+    assert lost.seen_to_at is None
+
+
+def test_another_studio_s_message_is_not_found(lost: Message, strangers: Cast, as_: SignIn) -> None:
+    assert as_(strangers.olga).post(f"/messages/{lost.pk}/seen-to").status_code == 404
+
+
+def test_one_that_moved_on_meanwhile_says_so(lost: Message, cast: Cast, as_: SignIn) -> None:
+    Message.objects.filter(pk=lost.pk).update(state=State.DELIVERED)
+
+    page = words(as_(cast.dee).post(f"/messages/{lost.pk}/seen-to", follow=True))
+
+    assert "It has moved on by itself" in page

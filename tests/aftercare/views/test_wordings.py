@@ -39,7 +39,7 @@ def test_the_preview_is_in_the_studio_s_own_name_and_says_what_it_costs(cast: Ca
     page = words(as_(cast.olga).get(CARE))
 
     assert "Wrenfield Lash Room: Wilhelmina" in page
-    assert "2 segments" in page
+    assert "Charged as 2 texts" in page
 
 
 def test_a_preview_saves_nothing(cast: Cast, as_: SignIn) -> None:
@@ -75,8 +75,8 @@ def test_a_dear_character_is_pointed_out_with_a_cheaper_spelling(cast: Cast, as_
 
     page = words(as_(cast.olga).post(CARE, {"body": body, "seen": 0, "look": 1}))
 
-    assert "units of the dear alphabet" in page
-    assert "Made dear by: “🌿”" in page
+    assert "fewer than half as many as usual" in page
+    assert "It costs more because of: “🌿”" in page
 
 
 def test_an_earlier_version_and_the_first_wording_can_be_put_back(cast: Cast, as_: SignIn) -> None:
