@@ -32,15 +32,15 @@ from aftercare.core.shedding.renewal import Floats
 from aftercare.core.shedding.values import History, LashSet
 
 # Clients from whom the numbers are learned, roughly and then finely: more would add next to nothing.
-FIRST, SECOND = 150, 1200
-FOR_DOUBT = 400  # clients who show how sure the two medians are
+FIRST, SECOND = 150, 1500
+FOR_DOUBT, NUDGE = 400, 0.05  # clients who show how sure the numbers are; and how far off they are tried, in prior sds
 FOR_EFFECTS = 3000  # clients from whom lots and eyes are learned
 ROUGH, FINE = (9, 26), (9, 26)
 LOT_SHIFTS = np.arange(-1.05, 1.3, 0.15)
 EYE_SHIFTS = np.arange(-0.15, 0.16, 0.03)
 BAD_LOTS, BAD_LOT_SD = 0.1, 0.5  # a lot can be bad, as one in ten may be; no source
 EYES_DIFFER = 0.04
-NEAR, MOST_STEPS = 1.0, 30  # of the slope, in nats a prior standard deviation: nearer makes no difference to a forecast
+NEAR, MOST_STEPS = 0.5, 30  # of the slope, in nats a prior standard deviation: nearer makes no difference to a forecast
 ENOUGH_OF_AN_EYE = 30  # readings
 
 
@@ -62,7 +62,7 @@ def fit(histories: Sequence[History], before: Population | None = None) -> Popul
     if _matters(with_effects):  # then the numbers had to explain what was a lot's or an eye's doing
         found, shape = _finely(hers, with_effects, shape)
         with_effects = _with_effects(_some(hers, FOR_EFFECTS), found)
-    return replace(with_effects, unsure=_unsure(_some(hers, FOR_DOUBT), with_effects, len(hers)))
+    return _with_doubt(hers, with_effects)
 
 
 def _some(hers: list[tuple[LashSet, ...]], most: int) -> list[tuple[LashSet, ...]]:
@@ -193,21 +193,25 @@ def _matters(found: Population) -> bool:
     )
 
 
-def _unsure(
-    hers: list[tuple[LashSet, ...]], found: Population, clients: int
-) -> tuple[tuple[float, float], tuple[float, float]]:
-    """Return how unsure the two medians are: the inverse of the curvature there, as if all clients had been asked."""
-    material = ready(pack(hers, found.steps), found, made.lattice_around(found.numbers, FINE))
-    names, by = ("cycle", "hazard"), 0.02
-    places = [Numbers._fields.index(name) for name in names]
-    curvature = np.empty((2, 2))
-    for row, name in enumerate(names):
-        at = getattr(found.numbers, name)
-        more, less = (posterior(material, found.numbers._replace(**{name: at + sign * by}))[1] for sign in (1, -1))
-        curvature[row] = -((more - less) / (2 * by))[places]
-    beforehand = np.diag([made.BEFORE_SD.cycle**-2, made.BEFORE_SD.hazard**-2])
-    learned = (curvature + curvature.T) / 2 - beforehand
-    values, vectors = np.linalg.eigh(learned * clients / len(hers))
-    sure = beforehand + vectors @ np.diag(np.maximum(values, 0)) @ vectors.T
-    (a, b), (c, d) = np.linalg.inv(sure).tolist()
-    return (a, b), (c, d)
+def _with_doubt(hers: list[tuple[LashSet, ...]], found: Population) -> Population:
+    """Note how unsure the numbers are: the inverse of the curvature of their density, as if all clients were asked.
+
+    Medians of cycle and hazard hang together (a faster cycle looks like weaker bonds), so that each is as unsure as it
+    is with all the others free.
+    """
+    some = _some(hers, FOR_DOUBT)
+    material = ready(pack(some, found.steps), found, made.lattice_around(found.numbers, FINE))
+    scale, at = np.array(made.BEFORE_SD), np.array(found.numbers)
+    slopes = [posterior(material, found.numbers)[1]]
+    slopes += [posterior(material, Numbers(*(at + step * scale)))[1] for step in NUDGE * np.eye(len(at))]
+    curvature = -(np.array(slopes[1:]) - slopes[0]) / NUDGE * scale  # in prior sds, so that theirs is 1
+    values, vectors = np.linalg.eigh((curvature + curvature.T) / 2 - np.eye(len(at)))
+    learned = np.maximum(values, 0) * len(hers) / len(some)
+    doubt = (vectors @ np.diag(1 / (1 + learned)) @ vectors.T) * np.outer(scale, scale)
+    cycle, hazard, luck = (Numbers._fields.index(name) for name in ("cycle", "hazard", "luck"))
+    between = float(doubt[cycle, hazard])
+    return replace(
+        found,
+        unsure=((float(doubt[cycle, cycle]), between), (between, float(doubt[hazard, hazard]))),
+        luck_unsure=float(np.sqrt(doubt[luck, luck])),
+    )

@@ -12,7 +12,6 @@ from functools import cached_property
 
 import numpy as np
 from numpy.typing import ArrayLike
-from scipy.special import ndtr
 
 from aftercare.core.shedding.renewal import Floats, left_by_shedding
 
@@ -70,8 +69,9 @@ class Lattice:
     def moves(self, by: float, sd: float) -> Floats:
         """Return the chance of moving from each log hazard to each other: a normal step of mean ``by`` and ``sd``.
 
-        Rows sum to 1: what would leave the lattice stays at its edge.
+        Rows sum to 1. Densities at the nodes rather than masses around them: these would add the width of a cell to
+        ``sd``, and a coarse lattice would then find less luck than there is.
         """
-        step = self.log_hazards[1] - self.log_hazards[0]
-        edges = np.concatenate([[-np.inf], self.log_hazards[:-1] + step / 2, [np.inf]])
-        return np.asarray(np.diff(ndtr((edges[None, :] - self.log_hazards[:, None] - by) / sd), axis=1))
+        far = (self.log_hazards[None, :] - self.log_hazards[:, None] - by) / sd
+        weight = np.exp(-(np.minimum(far**2, 600.0)) / 2)
+        return np.asarray(weight / weight.sum(axis=1, keepdims=True))

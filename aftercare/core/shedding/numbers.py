@@ -32,8 +32,8 @@ class Numbers(NamedTuple):
 # Wide. Mean cycle: published ones run from 90 days to 11 months, of few people each. Spread of one person's cycles:
 # 34 +- 9 and 90 +- 5 days are printed, of follicles. The others are common practice of the trade, no source: a set
 # wants a fill after two to three weeks, eyes read to five or ten points, and bonds may hold half or twice as long.
-BEFORE = Numbers(4.65, -1.6, -4.4, -0.75, -1.8, -1.4, -3.0, -3.5, -4.2, -0.4, 0.5)
-BEFORE_SD = Numbers(0.3, 0.4, 0.7, 0.5, 0.4, 0.5, 0.5, 1.0, 1.2, 0.3, 1.0)
+BEFORE = Numbers(4.85, -1.6, -4.5, -0.7, -1.8, -1.4, -3.0, -3.5, -4.2, -0.4, 0.5)
+BEFORE_SD = Numbers(0.35, 0.3, 0.7, 0.3, 0.3, 0.4, 0.4, 1.0, 1.2, 0.3, 1.0)
 
 
 def density(numbers: Numbers) -> tuple[float, Floats]:

@@ -29,6 +29,7 @@ class Population:
 
     numbers: Numbers
     unsure: tuple[tuple[float, float], tuple[float, float]]  # covariance of the log medians of cycle and hazard
+    luck_unsure: float = BEFORE_SD.luck  # standard deviation of the log of the spread of luck
     lots: Mapping[str, Effect] = field(default_factory=dict)
     artists: Mapping[str, Effect] = field(default_factory=dict)
     steps: Steps = field(default_factory=lambda: Steps(0.05, {}))
@@ -44,6 +45,11 @@ class Population:
     def covariance(self) -> Floats:
         return np.array(self.unsure)
 
+    @property
+    def luck(self) -> Numbers:
+        """The numbers with the spread of luck as it is on average, over how unsure it is: squares count."""
+        return self.numbers._replace(luck=self.numbers.luck + self.luck_unsure**2)
+
     def lot(self, name: str) -> Effect:
         """Return what is known of a lot; '' is a set whose lot was not noted: then it is part of the set's luck."""
         return self.lots.get(name, Effect(0.0, LOTS_DIFFER if name else 0.0))
@@ -57,6 +63,7 @@ class Population:
         return {
             "numbers": self.numbers._asdict(),
             "unsure": [list(row) for row in self.unsure],
+            "luck_unsure": self.luck_unsure,
             "lots": {name: [one.mean, one.sd] for name, one in self.lots.items()},
             "artists": {name: [one.mean, one.sd] for name, one in self.artists.items()},
             "steps": {"studio": self.steps.studio, "artists": self.steps.artists},
@@ -71,6 +78,7 @@ class Population:
         return cls(
             numbers=Numbers(**given["numbers"]),
             unsure=((a, b), (c, d)),
+            luck_unsure=given["luck_unsure"],
             lots={name: Effect(*pair) for name, pair in given["lots"].items()},
             artists={name: Effect(*pair) for name, pair in given["artists"].items()},
             steps=Steps(given["steps"]["studio"], dict(given["steps"]["artists"])),

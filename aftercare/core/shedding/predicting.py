@@ -77,7 +77,7 @@ class Forecaster:
     @cached_property
     def usual_split(self) -> tuple[Floats, Floats]:
         """For each of DAYS how wide the band of shedding's part in the loss is where nothing is known of a client."""
-        weights = (self.start @ made.luck(self.lattice, self.population.numbers)).reshape(1, -1)
+        weights = (self.start @ made.luck(self.lattice, self.population.luck)).reshape(1, -1)
         bands = [_quantiles(self._part(number), weights)[0] for number in range(len(DAYS))]
         return np.array([band[2] - band[0] for band in bands]), weights
 
@@ -117,7 +117,7 @@ class Forecaster:
         for lot in sorted(set(lots)):
             mine = np.array([one == lot for one in lots])
             effect = self.population.lot(lot)
-            known[mine] = known[mine] @ made.luck(self.lattice, self.population.numbers, effect.mean, effect.sd)
+            known[mine] = known[mine] @ made.luck(self.lattice, self.population.luck, effect.mean, effect.sd)
 
     def _worn(self, known: Floats, worn: LashSet, today: date | None) -> None:
         """Take into account what was seen of the worn set itself, and that it is still worn."""
