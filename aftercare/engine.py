@@ -47,6 +47,7 @@ def jobs(stop: threading.Event) -> tuple[Job, ...]:
         Job("send_due", 1, partial(_send_due, stop), grace=8),
         Job("run_imports", 1, tasks.run_imports),
         Job("poll_feeds", 60, tasks.poll_feeds),
+        Job("refit", 600, partial(tasks.refit, stop=stop.is_set)),
     )
     if connection.vendor == "sqlite":
         return (*looked_at, Job("checkpoint", 10, partial(checkpoint, connection.settings_dict["NAME"])))

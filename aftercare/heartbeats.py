@@ -15,3 +15,8 @@ def finished(name: str, *, now: datetime) -> None:
     if Heartbeat.objects.filter(name=name, at__gt=now - EVERY, at__lte=now).exists():
         return
     Heartbeat.objects.update_or_create(name=name, defaults={"at": now})
+
+
+def last(prefix: str) -> dict[str, datetime]:
+    """Return when each part whose name begins so last finished a round."""
+    return dict(Heartbeat.objects.filter(name__startswith=prefix).values_list("name", "at"))

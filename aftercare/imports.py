@@ -1,4 +1,4 @@
-"""The appointment book coming in: read, compare, write, plan. What the command, the page and the calendars share."""
+"""The appointment book coming in: read, compare, write, forecast, plan. Shared by command, page and calendars."""
 
 from __future__ import annotations
 
@@ -10,7 +10,7 @@ from typing import Any
 
 from django.db import transaction
 
-from aftercare import planning
+from aftercare import forecasting, upkeep
 from studio.book import compare, csv, ics, importing
 from studio.book.compare import Comparison
 from studio.book.importing import Overtaken
@@ -86,7 +86,7 @@ def run(
     seen: Collection[str] | None = None,
     progress: Progress = _silent,
 ) -> Result:
-    """Write what the book changed and plan the messages; a book with a bad row writes nothing unless ``skip_bad``.
+    """Write what the book changed, forecast and plan; a book with a bad row writes nothing unless ``skip_bad``.
 
     ``whole`` and ``seen`` as for :func:`studio.book.compare.compare`. Raises Overtaken where other imports of the same
     visits keep coming in between.
@@ -98,6 +98,7 @@ def run(
     if dry_run:
         result.messages = _messages(_try(comparison, studio, now, progress))
         return result
+    _note_the_first(studio, now)
     for overtaken in range(MOST_OVERTAKEN, -1, -1):
         try:
             concerned = importing.write(comparison, studio, now, lambda what: progress(what, 0, 0))
@@ -106,6 +107,7 @@ def run(
             if not overtaken:
                 raise
             comparison = compare.compare(book, studio, whole=whole, seen=seen)
+    _learn(studio, now, progress)
     result.messages = _messages(_plan(studio, now, len(concerned), progress))
     result.written = True
     return result
@@ -119,15 +121,30 @@ def _try(comparison: Comparison, studio: Studio, now: datetime, progress: Progre
         progress("trying visits", done, len(comparison.visits))
         done += len(part.visits)
         with transaction.atomic():
-            counts += planning.plan_clients(sorted(importing.write_part(part, studio, now)), now)
+            _note_the_first(studio, now)
+            concerned = importing.write_part(part, studio, now)
+            forecasting.fit_if_grown(now, studio=studio)
+            counts += upkeep.plan_clients(sorted(concerned), now)
             transaction.set_rollback(True)
         let_others_in()
     return counts
 
 
+def _note_the_first(studio: Studio, now: datetime) -> None:
+    """Note when the first book came in, before its first visit is planned: what was due by then waits for a person."""
+    Studio.objects.filter(pk=studio.pk, first_import_at=None).update(first_import_at=now)
+
+
+def _learn(studio: Studio, now: datetime, progress: Progress) -> None:
+    """Fit at once where many readings came in: a first book's forecasts do not wait for the night."""
+    progress("learning from the shares left", 0, 0)
+    if forecasting.fit_if_grown(now, studio=studio):
+        forecasting.renew(studio, now)
+
+
 def _plan(studio: Studio, now: datetime, total: int, progress: Progress) -> Counter[str]:
     # Also finishes the planning of an import that was interrupted: whoever is behind her plan is planned.
-    return planning.catch_up(now, studio=studio, progress=lambda done: progress("planning clients", done, total))
+    return upkeep.catch_up(now, studio=studio, progress=lambda done: progress("planning clients", done, total))
 
 
 def _messages(counts: Counter[str]) -> dict[str, int]:

@@ -1,4 +1,5 @@
-"""What people do about open matters: take one, close it with what came of it, open it again; see to a lost message.
+"""What people do about open matters: take one, close it with what came of it, open it again; see to a lost message,
+or to a set that is likely to fail early.
 
 Guarded by the state that each step starts from, so that of two people who tap at once only one has it.
 """
@@ -13,8 +14,8 @@ from django.db.models import F, QuerySet
 from django.utils.translation import gettext as _
 
 from aftercare.core import delivery
-from aftercare.models import Flag, Message
-from studio.models import Client, Staff
+from aftercare.models import Flag, Forecast, Message
+from studio.models import Client, Staff, Visit
 
 State = Flag.State
 
@@ -53,6 +54,13 @@ def see_to(message: Message, *, by: Staff, now: datetime) -> None:
     seen = Message.objects.filter(pk=message.pk, state__in=lost).update(seen_to_at=now, seen_to_by=by)
     if not seen:
         raise ValidationError(_("It has moved on by itself: look at the list again."))
+
+
+def see_to_early(visit: Visit, *, by: Staff, now: datetime) -> None:
+    """Note that somebody has looked into a set that is likely to fail early; later forecasts of it change nothing."""
+    newest = Forecast.objects.in_force().filter(visit=visit)
+    if not Forecast.objects.filter(pk__in=newest.values("pk")).update(seen_to_at=now, seen_to_by=by):
+        raise ValidationError(_("Nothing is forecast of it any more: look at the list again."))
 
 
 def _standing(flag: Flag) -> QuerySet[Flag]:

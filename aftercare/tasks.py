@@ -16,25 +16,26 @@ from celery import shared_task
 from django.conf import settings
 from django.db import transaction
 
-from aftercare import bookwork, heartbeats, outbox, planning, polling, sending, triage
+from aftercare import bookwork, forecasting, heartbeats, outbox, polling, sending, triage, upkeep
 from studio import clock
 from studio.models import Studio
 
 log = logging.getLogger(__name__)
 
 SWEEP_SECONDS = 5  # then the next round begins: with a new "now", and with the replies that came in meanwhile
+REFIT_SECONDS = 120  # then the next look goes on: a worker's task must be over long before its time limit
 
 
 def send_due(
     *, studio_id: int | None = None, now: datetime | None = None, stop: Callable[[], bool] = lambda: False
 ) -> Counter[str]:
-    """Read what came in, plan what changed, hand over what is due; return how many messages came to stand how.
+    """Read what came in, forecast and plan what changed, hand over what is due; count how messages came to stand.
 
     A round for all studios ends after some seconds, done or not; one for a single studio goes on until nothing is due.
     """
     moment = now or clock.now()
     triage.read_waiting(moment, studio_id)
-    planning.catch_up(moment, studio=None if studio_id is None else Studio.objects.get(pk=studio_id))
+    upkeep.catch_up(moment, studio=None if studio_id is None else Studio.objects.get(pk=studio_id))
     outbox.expire_leases(moment)
     outbox.resolve_unsure(moment)
     if studio_id is not None:
@@ -62,6 +63,11 @@ def poll_feeds(*, now: datetime | None = None) -> int:
     return polling.poll_due(now or clock.now())
 
 
+def refit(*, now: datetime | None = None, stop: Callable[[], bool] = lambda: False) -> int:
+    """Fit, once a night, each studio to its readings, and forecast anew; return how many studios."""
+    return forecasting.refit_due(now or clock.now(), seconds=REFIT_SECONDS, stop=stop)
+
+
 def _send_due(**more: object) -> None:
     send_due()
 
@@ -74,9 +80,14 @@ def _poll_feeds(**more: object) -> None:
     poll_feeds()
 
 
+def _refit(**more: object) -> None:
+    refit()
+
+
 send_due_task = shared_task(name="aftercare.send_due")(_send_due)
 run_imports_task = shared_task(name="aftercare.run_imports")(_run_imports)
 poll_feeds_task = shared_task(name="aftercare.poll_feeds")(_poll_feeds)
+refit_task = shared_task(name="aftercare.refit")(_refit)
 
 
 _nudging = threading.Lock()

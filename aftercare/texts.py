@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from datetime import datetime
+from datetime import date, datetime
 
 from aftercare import versions
-from aftercare.core import say
+from aftercare.core import reminders, say
 from aftercare.core.fields import Facts
-from aftercare.core.timing import Occasion
+from aftercare.core.timing import REMINDERS, Occasion
 from aftercare.facts import ClientBook
 from aftercare.models import Message
 from aftercare.wording import Finder, Words, compose
@@ -49,7 +49,10 @@ def _facts(message: Message, book: ClientBook, now: datetime) -> Facts:
         under_18=bool(client.under_18),
         wears_lenses=bool(client.wears_lenses),
     )
-    return _with_visit(facts, message, visit, studio) if visit else facts
+    if visit is None:
+        return facts
+    facts = _with_visit(facts, message, visit, studio)
+    return _with_next(facts, message, visit, book, now) if message.occasion in REMINDERS else facts
 
 
 def _with_visit(facts: Facts, message: Message, visit: Visit, studio: Studio) -> Facts:
@@ -62,6 +65,24 @@ def _with_visit(facts: Facts, message: Message, visit: Visit, studio: Studio) ->
         minutes=visit.minutes,
         dry_hours=_dry_hours(visit) if visit.is_set else None,
     )
+
+
+def _with_next(facts: Facts, message: Message, visit: Visit, book: ClientBook, now: datetime) -> Facts:
+    """Add what a reminder says of the next visit: the days that would be best, and the set that she has booked."""
+    zone = book.studio.zone
+    leaves = max(message.due_at or now, now).astimezone(zone).date()
+    booked = book.calendar.booked_sets if message.occasion == Occasion.FILL_DUE else []
+    return replace(
+        facts,
+        window=_window(visit.starts_at.astimezone(zone).date(), visit, book, leaves),
+        booked_at=booked[0].start.astimezone(zone) if booked else None,
+    )
+
+
+def _window(start: date, visit: Visit, book: ClientBook, today: date) -> tuple[date, date] | None:
+    if book.forecast is None or book.forecast.visit != visit.pk:
+        return None
+    return reminders.window(start, book.forecast, book.rules, today)
 
 
 def _own_name(visit: Visit) -> str:

@@ -5,12 +5,13 @@ from django.urls import include, path
 from aftercare.views.client_card import client
 from aftercare.views.clients import clients
 from aftercare.views.day_sheet import day_sheet
-from aftercare.views.decisions import client_pause, client_stop, reaction_new, reaction_release
+from aftercare.views.decisions import client_declined, client_pause, client_stop, reaction_new, reaction_release
+from aftercare.views.forecasts import forecasts
 from aftercare.views.health import healthz
-from aftercare.views.live import going_live
+from aftercare.views.live import first_reminders, going_live
 from aftercare.views.marking import visit_after, visit_done, visit_missed, visit_unmark
 from aftercare.views.messages import messages
-from aftercare.views.morning import flag_close, flag_reopen, flag_take, message_see_to, morning
+from aftercare.views.morning import early_see_to, flag_close, flag_reopen, flag_take, message_see_to, morning
 from aftercare.views.phone import phone, phone_of
 from aftercare.views.wordings import wording, wordings
 
@@ -27,16 +28,20 @@ urlpatterns = [
     path("flags/<int:flag_id>/reopen", flag_reopen, name="flag_reopen"),
     path("clients", clients, name="clients"),
     path("clients/<int:client_id>", client, name="client"),
+    path("clients/<int:client_id>/declined", client_declined, name="client_declined"),
     path("clients/<int:client_id>/pause", client_pause, name="client_pause"),
     path("clients/<int:client_id>/stop", client_stop, name="client_stop"),
     path("clients/<int:client_id>/reaction", reaction_new, name="reaction_new"),
     path("reactions/<int:reaction_id>/release", reaction_release, name="reaction_release"),
     path("messages/<int:message_id>/seen-to", message_see_to, name="message_see_to"),
+    path("visits/<int:visit_id>/early/seen-to", early_see_to, name="early_see_to"),
     path("messages", messages, name="messages"),
     path("phone", phone, name="phone"),
     path("phone/<int:client_id>", phone_of, name="phone_of"),
     path("wordings", wordings, name="wordings"),
     path("wordings/<slug:occasion>/<str:variant>/<slug:channel>/<slug:language>", wording, name="wording"),
+    path("settings/forecasts", forecasts, name="forecasts"),
     path("settings/live", going_live, name="going_live"),
+    path("settings/live/first-reminders", first_reminders, name="first_reminders"),
     path("", include("aftercare.urls_records")),
 ]

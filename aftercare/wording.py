@@ -157,12 +157,14 @@ def problems(
 
 def longest(occasion: str, kind: str, step: int, channel: str, language: str, words: Words) -> Iterator[Facts]:
     """Give the longest facts there are, once for each way that the wording's ifs can go and for each emergency line."""
-    flags = sorted(_FLAGS & fields_used(words.body))
+    used = fields_used(words.body)
+    ways: dict[str, tuple[Any, ...]] = dict.fromkeys(sorted(_FLAGS & used), (False, True))
+    if "booked_day" in used:
+        ways["booked_at"] = (None, LONGEST.booked_at)
     base = replace(LONGEST, occasion=occasion, kind=kind, step=step, channel=channel, language=language)
     for region in ("US", "GB"):
-        for decided in product((False, True), repeat=len(flags)):
-            ways: dict[str, Any] = dict(zip(flags, decided, strict=True))
-            yield replace(base, region=region, **ways)
+        for decided in product(*ways.values()):
+            yield replace(base, region=region, **dict(zip(ways, decided, strict=True)))
 
 
 LONGEST = Facts(
@@ -176,6 +178,7 @@ LONGEST = Facts(
     minutes=180,
     dry_hours=48,
     window=(date(2026, 9, 30), date(2026, 10, 14)),
+    booked_at=datetime.combine(date(2026, 9, 30), time(10, 30)),
     call_by=datetime.combine(date(2026, 9, 30), time(10, 30)),
     link="https://wrenfield.example/flags/1234567",
     open_flags=99,

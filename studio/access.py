@@ -139,7 +139,7 @@ def stand(request: HttpRequest) -> StudioRequest:
     here = cast(StudioRequest, request)
     here.places = list(
         Staff.objects.filter(user=here.user, is_active=True)
-        .select_related("studio")
+        .select_related("studio__calendar_feed")
         .order_by("studio__name", "studio_id")
     )
     if not here.places:

@@ -162,6 +162,8 @@ CELERY_BEAT_SCHEDULE = {
     "send_due": {"task": "aftercare.send_due", "schedule": 1.0, "options": {"expires": 5}},
     "run_imports": {"task": "aftercare.run_imports", "schedule": 2.0, "options": {"expires": 5}},
     "poll_feeds": {"task": "aftercare.poll_feeds", "schedule": 60.0, "options": {"expires": 50}},
+    # Each studio is fitted once a night, by its own clock: a look that finds nothing to do costs a query or two.
+    "refit": {"task": "aftercare.refit", "schedule": 600.0, "options": {"expires": 500}},
 }
 
 LOGGING = {

@@ -58,11 +58,20 @@ def test_core_reads_no_clock() -> None:
 
 
 def test_the_stages_read_no_clock_but_their_argument() -> None:
-    stages = [ROOT / "aftercare" / f"{name}.py" for name in ("planning", "receiving", "triage", "matters")]
+    stages = [ROOT / "aftercare" / f"{name}.py" for name in ("receiving", "triage", "matters", "upkeep")]
 
-    for file in [*stages, *modules("aftercare/facts")]:
+    folders = ("facts", "planning", "forecasting")
+    for file in [*stages, *(file for folder in folders for file in modules(f"aftercare/{folder}"))]:
         assert "timezone.now" not in file.read_text(encoding="utf-8"), file
         assert "studio.clock" not in imported(file), file
+
+
+def test_whoever_wrote_has_forecast_before_it_is_planned() -> None:
+    """Edges and imports call upkeep: planning alone would leave a new set without a forecast."""
+    alone = re.compile(r"planning\.(plan_clients|catch_up)\(")
+    files = {str(file.relative_to(ROOT)) for file in modules("aftercare") if alone.search(file.read_text("utf-8"))}
+
+    assert files == {"aftercare/upkeep.py"}
 
 
 def test_only_three_files_of_the_studio_name_aftercare() -> None:

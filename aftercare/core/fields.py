@@ -42,8 +42,9 @@ class Facts:
     """What one message is about. Whether she is sensitive is a health note and has no place in a text, so not here.
 
     ``kind`` is the visit's service ("full set" or "full_set"), or for an answer or an alert its kind ("breathing").
-    ``starts_at`` and ``call_by`` are on the studio's wall clock. ``region`` is the country whose emergency number is
-    to be named: where she says she is, else the studio's. ``service`` is the studio's own name for the service.
+    ``starts_at``, ``booked_at`` and ``call_by`` are on the studio's wall clock. ``region`` is the country whose
+    emergency number is to be named: where she says she is, else the studio's. ``service`` is the studio's own name for
+    the service.
     """
 
     studio: str
@@ -65,7 +66,8 @@ class Facts:
     under_18: bool = False
     wears_lenses: bool = False
     dry_hours: int | None = None
-    window: tuple[date, date] | None = None
+    window: tuple[date, date] | None = None  # for a reminder: None is soon
+    booked_at: datetime | None = None
     call_by: datetime | None = None
     link: str = ""
     open_flags: int = 0
@@ -113,6 +115,11 @@ FIELDS: dict[str, Field] = {
     "wears_lenses": Field("For an if: she wears contact lenses.", "yes", _VISIT),
     "dry_hours": Field("How many hours to keep the lashes dry, from the adhesive that was used.", "24", _VISIT),
     "window": Field("The days between which the next visit would be best.", "between Tue 9 and Mon 15 June", _DUE),
+    "booked_day": Field(
+        "The day of the visit that she has booked, where it is later than those days; empty where none is.",
+        "Tuesday 23 June",
+        frozenset({"fill_due"}),
+    ),
     "caution": Field(
         "The caution: signs that are not normal and what to do. It is fixed and cannot be left out.",
         "Burning, pain or glue in an eye: rinse first …",
@@ -160,7 +167,8 @@ def values(facts: Facts) -> dict[str, Value]:
         "under_18": facts.under_18,
         "wears_lenses": facts.wears_lenses,
         "dry_hours": facts.dry_hours,
-        "window": say.between(*facts.window, language) if facts.window else None,
+        "window": _window(facts, language),
+        "booked_day": say.day(facts.booked_at.date(), language) if facts.booked_at else None,
         "emergency_call": say.emergency_call(language, facts.region),
         "emergency_care": say.emergency_care(language, facts.region),
         "poison_line": say.poison_line(facts.region) or None,
@@ -171,6 +179,12 @@ def values(facts: Facts) -> dict[str, Value]:
         "promises": facts.promises,
         "nothing_open": not (facts.open_flags or facts.promises),
     }
+
+
+def _window(facts: Facts, language: str) -> str | None:
+    if facts.window is not None:
+        return say.between(*facts.window, language)
+    return say.soon(language) if facts.occasion in _DUE else None
 
 
 def _service_name(kind: str, language: str) -> str:

@@ -14,7 +14,7 @@ from functools import lru_cache
 import phonenumbers
 from phonenumbers import PhoneNumberType, timezone
 
-from aftercare.core.timing import Reason
+from aftercare.core.occasions import REMINDERS, Occasion, Reason
 
 SMS, EMAIL = "sms", "email"
 TEXTABLE = (PhoneNumberType.MOBILE, PhoneNumberType.FIXED_LINE_OR_MOBILE)
@@ -25,6 +25,11 @@ class Purpose(StrEnum):
 
     VISITS = "visits"
     REMINDERS = "reminders"
+
+    @classmethod
+    def of(cls, occasion: Occasion) -> Purpose:
+        """Return what messages of ``occasion`` are for."""
+        return cls.REMINDERS if occasion in REMINDERS else cls.VISITS
 
 
 @dataclass(frozen=True, slots=True)

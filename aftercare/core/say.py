@@ -48,6 +48,7 @@ _BETWEEN_MONTHS = {
     "en": "between {first} {first_month} and {last} {month}",
     "es": "entre el {first} de {first_month} y el {last} de {month}",
 }
+_SOON = {"en": "in the next days", "es": "en los próximos días"}
 _MOMENT = {"en": "{day}, {hour}", "es": "{day}, {hour}"}
 
 
@@ -94,6 +95,11 @@ def between(first: date, last: date, language: str) -> str:
         return _ON[language].format(day=words["first"], month=words["month"])
     same_month = (first.year, first.month) == (last.year, last.month)
     return (_BETWEEN if same_month else _BETWEEN_MONTHS)[language].format(**words)
+
+
+def soon(language: str) -> str:
+    """Say that it should be soon, where there are no days to name."""
+    return _SOON[language]
 
 
 def emergency_number(region: str) -> str:

@@ -29,5 +29,7 @@ def make(now: datetime, passwords: Callable[[], str], say: Callable[[str], None]
     people = cast.people(studio, pick, since)
     say("demo studio: a year of visits")
     year.write(people)
-    Days(studio, people, year, since, now).live(say)
+    days = Days(studio, people, year, since, now)
+    days.forecast_before(say)
+    days.live(say)
     return signing_in

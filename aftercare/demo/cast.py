@@ -19,6 +19,8 @@ SLUG = "demo"
 ZONE = ZoneInfo("America/New_York")
 PAST_DAYS = 365
 
+LOSES_EARLY = {5, 23, 44}  # clients whose bonds fail many times as fast as others'
+
 FIRST_NAMES = [
     "Mia", "Zoe", "Wilhelmina", "Imani", "Rosa", "Bea", "Grace", "Lucía", "Priya", "Anouk", "Thandiwe", "Sofía",
     "Ines", "Yara", "Keiko", "Fatou", "Maren", "Odile", "Paloma", "Greta", "Nadia", "Esther", "Lena", "Amara",
@@ -49,6 +51,7 @@ class Person:
     style: str
     lash_map: str
     starts_after: int  # days into the year of her first visit
+    books_ahead: bool  # the others come when they are reminded
 
 
 def studio() -> Studio:
@@ -89,7 +92,7 @@ def staff(studio: Studio, passwords: Callable[[], str]) -> list[tuple[str, str, 
 
 
 def adhesives(studio: Studio) -> list[Adhesive]:
-    """Make two lots of the usual adhesive and one of a milder kind."""
+    """Make two lots of the usual adhesive, of which the second is a bad one, and one of a milder kind."""
     known = [("Birch 4", "0226", 24), ("Birch 4", "0419", 24), ("Alder Mild", "A-77", 48)]
     return [
         Adhesive.objects.create(studio=studio, product=product, lot=lot, dry_hours=hours)
@@ -108,15 +111,17 @@ def people(studio: Studio, pick: random.Random, heard_at: datetime) -> list[Pers
 
 def _person(number: int, client: Client, artists: list[Staff], pick: random.Random) -> Person:
     later = 0 if number < 34 else pick.randrange(20, PAST_DAYS - 30)
+    cycle, bond = pick.gauss(115, 14), max(0.004, pick.lognormvariate(-4.6, 0.4))
     return Person(
         client,
         artists[number % len(artists)],
-        cycle=pick.gauss(115, 14),
-        bond=max(0.004, pick.lognormvariate(-4.6, 0.4)),
+        cycle=cycle,
+        bond=0.05 if number in LOSES_EARLY else bond,
         every=pick.choice([14, 17, 19, 21, 21, 24]),
         style=pick.choice(STYLES),
         lash_map=pick.choice(MAPS),
         starts_after=PAST_DAYS + pick.randrange(0, 7) if number >= 55 else later,
+        books_ahead=number % 3 != 2 or number >= 55,
     )
 
 

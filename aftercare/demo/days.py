@@ -4,17 +4,20 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass
-from datetime import date, datetime, timedelta
+from datetime import datetime, timedelta
 
-from aftercare import planning, receiving, sending, triage
+from aftercare import forecasting, receiving, sending, triage, upkeep
 from aftercare.demo.cast import ZONE, Person
-from aftercare.demo.year import Year, at
+from aftercare.demo.year import Before, Year, at
 from aftercare.lines import lines_of
 from aftercare.models import Line
 from studio import records
-from studio.models import Client, Studio, Visit
+from studio.models import SETS, Client, Studio, Visit
 
 STEP = timedelta(hours=2)
+WEEKS_BEFORE = 8  # in which forecasts are made as well, so that there is something to score
+WEEKS_A_FIT = 4
+WEEK = timedelta(days=7)
 MARKED_AFTER = timedelta(minutes=10)  # an artist marks a visit done a little after its end
 # What clients wrote: days before today and the clock, or hours before now; who; what.
 REPLIES: list[tuple[tuple[int, int] | float, str, str]] = [
@@ -39,10 +42,20 @@ class Days:
     since: datetime
     until: datetime
 
+    def forecast_before(self, say: Callable[[str], None]) -> None:
+        """Forecast at the end of each week before, from what had been seen by then."""
+        say(f"demo studio: the forecasts of {WEEKS_BEFORE} weeks, each from what was known then")
+        evening = at(self.since.astimezone(ZONE).date(), 23 * 60)
+        for weeks in range(WEEKS_BEFORE, 0, -1):
+            if weeks % WEEKS_A_FIT == 0:  # the service fits each night; that would take long to make
+                forecasting.fit(evening - weeks * WEEK, studio=self.studio)
+            forecasting.renew(self.studio, evening - weeks * WEEK)
+
     def live(self, say: Callable[[str], None]) -> None:
-        """Plan, hand over, mark and receive, each at its hour."""
+        """Forecast, plan, hand over, mark and receive, each at its hour."""
         say("demo studio: planning its messages")
-        planning.catch_up(self.since, studio=self.studio)
+        forecasting.fit(self.since, studio=self.studio)
+        upkeep.catch_up(self.since, studio=self.studio)
         line = lines_of(self.studio)["sms"]
         replies = sorted((self._moment(when), name, text) for when, name, text in REPLIES)
         moment, day = self.since, None
@@ -51,7 +64,9 @@ class Days:
             if (today := moment.astimezone(ZONE).date()) != day:
                 day = today
                 say(f"demo studio: living through {day:%A} {day.day} {day:%B}")
+                forecasting.renew(self.studio, moment)
             self._mark_done(moment)
+            upkeep.catch_up(moment, studio=self.studio)
             sending.sweep(moment, studio_id=self.studio.pk)
             while replies and replies[0][0] <= moment:
                 self._receive(line, *replies.pop(0))
@@ -70,7 +85,7 @@ class Days:
             if marked_at <= moment and self.until - marked_at > timedelta(hours=3):
                 used = self.year.used(visit, people[visit.client_id], _last_set(visit)) if visit.is_set else {}
                 records.mark_done(visit=visit, by=visit.artist, now=marked_at, **used)
-                planning.plan_clients([visit.client_id], marked_at)
+                upkeep.plan_clients([visit.client_id], marked_at)
 
     def _receive(self, line: Line, moment: datetime, name: str, text: str) -> None:
         client = Client.objects.get(studio=self.studio, first_name=name)
@@ -80,7 +95,8 @@ class Days:
         triage.read(reply.pk, moment)
 
 
-def _last_set(visit: Visit) -> date | None:
+def _last_set(visit: Visit) -> Before | None:
     before = Visit.objects.filter(client=visit.client_id, status=Visit.Status.DONE, starts_at__lt=visit.starts_at)
-    last = before.filter(service__in=["full set", "fill"]).order_by("-starts_at").first()
-    return last.starts_at.astimezone(ZONE).date() if last else None
+    sets = before.filter(service__in=SETS).select_related("adhesive")
+    last = sets.order_by("-starts_at").first()
+    return Before(last.starts_at.astimezone(ZONE).date(), last.adhesive) if last else None

@@ -11,6 +11,7 @@ import random
 from dataclasses import dataclass, field
 from datetime import UTC, date, datetime, time, timedelta
 from decimal import Decimal
+from typing import NamedTuple
 
 from aftercare.demo.cast import PAST_DAYS, ZONE, Person
 from studio.models import Adhesive, Studio, Visit
@@ -20,6 +21,14 @@ AHEAD_DAYS = 35
 OPENS, CLOSES = 9 * 60, 19 * 60
 ROOMS = ["Window room", "Back room", "Small room"]
 SET_MINUTES = {"fill": 75, "full set": 180}
+BAD_LOT, BAD_LOT_TIMES = "0419", 1.8  # as fast as with another do bonds of that lot fail
+
+
+class Before(NamedTuple):
+    """The set that she came in with: put on when, with what."""
+
+    day: date
+    adhesive: Adhesive | None
 
 
 @dataclass(slots=True)
@@ -76,7 +85,7 @@ class Year:
         day = self.today - timedelta(days=PAST_DAYS - person.starts_after)
         if person.client.sensitive:
             visits.append(self._visit(person, "patch test", 15, day - timedelta(days=8)))
-        last: date | None = None
+        last: Before | None = None
         while day <= self.today + timedelta(days=AHEAD_DAYS):
             service = "full set" if last is None else "fill"
             visit = self._visit(person, service, SET_MINUTES[service], day)
@@ -85,10 +94,11 @@ class Year:
                 for name, value in self.used(visit, person, last).items():
                     setattr(visit, name, value)
             if visit.status != Visit.Status.MISSED:
-                last = day
+                last = Before(day, visit.adhesive)
             visits.append(visit)
             day += timedelta(days=max(10, round(self.pick.gauss(person.every, 3))))
-        return visits
+        until = at(self.today + timedelta(days=AHEAD_DAYS if person.books_ahead else 1), 0)
+        return [visit for visit in visits if visit.starts_at < until]
 
     def _visit(self, person: Person, service: str, minutes: int, day: date) -> Visit:
         day, start = self.chairs.find(person.artist.pk, day, minutes, self.pick)
@@ -115,8 +125,8 @@ class Year:
             visit.test_result_at, visit.test_result_by = starts_at + timedelta(days=3), person.artist
         return visit
 
-    def used(self, visit: Visit, person: Person, last: date | None) -> UsedFields:
-        """Return what an artist writes down when she marks a set done; ``last`` is the day of the set before."""
+    def used(self, visit: Visit, person: Person, last: Before | None) -> UsedFields:
+        """Return what an artist writes down when she marks a set done; ``last`` is the set before."""
         pick, sensitive = self.pick, person.client.sensitive
         used = UsedFields(
             adhesive=self.adhesives[2] if sensitive else pick.choice(self.adhesives[:2]),
@@ -128,8 +138,9 @@ class Year:
         )
         if last is None:
             return used
-        days = (visit.starts_at.astimezone(ZONE).date() - last).days
-        share = share_left(days, person.cycle, person.bond, pick.lognormvariate(0, 0.25))
+        days = (visit.starts_at.astimezone(ZONE).date() - last.day).days
+        lot = BAD_LOT_TIMES if last.adhesive and last.adhesive.lot == BAD_LOT else 1
+        share = share_left(days, person.cycle, person.bond * lot, pick.lognormvariate(0, 0.25))
         used["outgrown"] = pick.choices(Visit.Outgrown.values, [0.4, 0.5, 0.1])[0]
         used["share_seen"] = Visit.ShareSeen.NOT_LOOKED
         if pick.random() < 0.92:

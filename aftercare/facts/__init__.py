@@ -4,7 +4,19 @@ Read by every stage. Nothing here writes.
 """
 
 from aftercare.facts.books import ClientBook, load, standing_of
+from aftercare.facts.feeds import book_is_old
 from aftercare.facts.judging import Verdict, judge, why_gone
-from aftercare.facts.rules import rules_from, rules_of
+from aftercare.facts.rules import BadRule, rules_from, rules_of
 
-__all__ = ["ClientBook", "Verdict", "judge", "load", "rules_from", "rules_of", "standing_of", "why_gone"]
+__all__ = [
+    "BadRule",
+    "ClientBook",
+    "Verdict",
+    "book_is_old",
+    "judge",
+    "load",
+    "rules_from",
+    "rules_of",
+    "standing_of",
+    "why_gone",
+]

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
 from datetime import datetime
 from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
@@ -10,11 +10,11 @@ from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 from aftercare.core import timing
 from aftercare.core.delivery import GONE, State
 from aftercare.core.reach import Contact, Purpose, Reach, only_zone, reach
-from aftercare.core.timing import Occasion, Reason, Rules, Standing
+from aftercare.core.timing import Occasion, Reason, Rules, SetForecast, Standing
 from aftercare.facts import rows
 from aftercare.facts.rules import rules_from
 from aftercare.models import Message
-from studio.models import Client, Reaction, Studio, Visit
+from studio.models import SETS, Client, Reaction, Studio, Visit
 
 
 @dataclass(slots=True)
@@ -30,6 +30,8 @@ class ClientBook:
     planned_visits: tuple[timing.Visit, ...]
     standing: dict[timing.Slot, Standing]
     messages: dict[int, Message]  # those about her visits, to whomever they went, without their texts
+    forecast: SetForecast | None  # in force for the set that she wears
+    reactions: list[Reaction]
     hold_why: str
     now: datetime
 
@@ -41,6 +43,11 @@ class ClientBook:
     def reach(self) -> Reach:
         """How she is reached about her visits."""
         return reach(self.contact, Purpose.VISITS)
+
+    def channel_for(self, occasion: Occasion) -> str:
+        """The channel by which she is told of ``occasion``; '' for none."""
+        reminds = Purpose.of(occasion) is Purpose.REMINDERS
+        return self.facts.reminder_channel if reminds else self.facts.channel
 
     @property
     def calendar(self) -> timing.Calendar:
@@ -60,35 +67,43 @@ class ClientBook:
 
     def plan(self, now: datetime) -> list[timing.Planned]:
         """Every message that should stand for her at ``now`` and has not gone yet."""
-        return timing.plan(self.facts, self.planned_visits, self.rules, now, self.standing)
+        return timing.plan(self.facts, self.planned_visits, self.rules, now, self.standing, self.forecast)
 
 
 def load(client_ids: Iterable[int], now: datetime) -> dict[int, ClientBook]:
     """Return the books of these clients, in a fixed number of queries."""
     ids = list(client_ids)
     people = rows.clients(ids)
-    given = {client.studio: own_rules for client, own_rules, _flagged in people}
-    rules = {studio.pk: rules_from(own_rules, studio.region) for studio, own_rules in given.items()}
+    of_studio = {person.client.studio: person for person in people}
+    rules = {one.pk: rules_from(person.own_rules, one.region, person.closed) for one, person in of_studio.items()}
     visits, refs = rows.visits(ids)
+    forecasts = rows.forecasts([pk for hers in visits.values() for pk in _worn(hers)])
     consents = rows.consents(ids)
-    stops = rows.stops([client for client, _own_rules, _flagged in people])
+    stops = rows.stops([person.client for person in people])
     reactions = rows.reactions(ids)
     messages = rows.messages(visits)
     return {
-        client.pk: _book(
-            client,
-            rules[client.studio_id],
-            visits[client.pk],
+        person.client.pk: _book(
+            person.client,
+            rules[person.client.studio_id],
+            visits[person.client.pk],
             refs,
-            consents[client.pk],
+            consents[person.client.pk],
             stops,
-            reactions[client.pk],
-            flagged,
-            messages[client.pk],
+            reactions[person.client.pk],
+            person.flagged,
+            messages[person.client.pk],
+            forecasts,
             now,
         )
-        for client, _own_rules, flagged in people
+        for person in people
     }
+
+
+def _worn(visits: list[Visit]) -> list[int]:
+    """Her last done set; where several begin at one moment, all of them."""
+    done = [visit for visit in visits if visit.is_set and visit.status == Visit.Status.DONE]
+    return [visit.pk for visit in done if visit.starts_at == done[-1].starts_at]
 
 
 def _book(
@@ -101,6 +116,7 @@ def _book(
     reactions: list[Reaction],
     flagged: bool,
     messages: list[Message],
+    forecasts: dict[int, list[SetForecast]],
     now: datetime,
 ) -> ClientBook:
     contact = Contact(
@@ -115,6 +131,8 @@ def _book(
         ),
     )
     standing_reaction = next((reaction for reaction in reactions if reaction.released_at is None), None)
+    planned_visits = tuple(_visit(visit, refs) for visit in visits)
+    made = _of_worn(planned_visits, forecasts)
     return ClientBook(
         client=client,
         studio=client.studio,
@@ -122,19 +140,28 @@ def _book(
         contact=contact,
         facts=_client(client, contact, visits, reactions, flagged or standing_reaction is not None, now),
         visits={visit.pk: visit for visit in visits},
-        planned_visits=tuple(_visit(visit, refs) for visit in visits),
-        standing=standing_of(messages, client.pk),
+        planned_visits=planned_visits,
+        standing=standing_of(messages, client.pk, made),
         messages={message.pk: message for message in messages},
+        forecast=made[-1] if made else None,
+        reactions=reactions,
         hold_why="a reaction is on record" if standing_reaction else "an open flag" if flagged else "",
         now=now,
     )
+
+
+def _of_worn(visits: Sequence[timing.Visit], forecasts: dict[int, list[SetForecast]]) -> list[SetForecast]:
+    """What was forecast of the set that she wears, the one in force last."""
+    done = [visit for visit in visits if visit.service in SETS and visit.status == Visit.Status.DONE]
+    worn = max(done, key=lambda visit: (visit.start, visit.ref), default=None)
+    return forecasts.get(worn.id, []) if worn else []
 
 
 def _client(
     client: Client, contact: Contact, visits: list[Visit], reactions: list[Reaction], on_hold: bool, now: datetime
 ) -> timing.Client:
     zone = ZoneInfo(client.time_zone) if client.time_zone else client.studio.zone
-    about_visits = reach(contact, Purpose.VISITS)
+    about_visits, reminded = reach(contact, Purpose.VISITS), reach(contact, Purpose.REMINDERS)
     released = [reaction for reaction in reactions if reaction.released_at]
     return timing.Client(
         zone=zone,
@@ -142,8 +169,13 @@ def _client(
         sensitive=bool(client.sensitive),
         channel=about_visits.channel,
         unreachable=about_visits.reason,
+        reminder_channel=reminded.channel,
+        reminder_unreachable=reminded.reason,
         on_hold=on_hold,
         paused=client.paused_until is not None and now.astimezone(zone).date() < client.paused_until,
+        on_break=client.on_break,
+        earlier_declined=client.earlier_declined,
+        first_import_at=client.studio.first_import_at,
         held_visits=frozenset(_visit_of(reaction, visits) for reaction in reactions),
         reactions=tuple(reaction.at for reaction in reactions),
         test_first=bool(released and max(released, key=lambda reaction: reaction.at).test_first),
@@ -182,12 +214,15 @@ def _visit(visit: Visit, refs: dict[int, str]) -> timing.Visit:
     )
 
 
-def standing_of(messages: Iterable[Message], client_id: int) -> dict[timing.Slot, Standing]:
-    """Return what is on record for each visit, occasion and step of this client.
+def standing_of(
+    messages: Iterable[Message], client_id: int, forecasts: Iterable[SetForecast] = ()
+) -> dict[timing.Slot, Standing]:
+    """Return what is on record for each visit, occasion and step of this client, by what was forecast of her set.
 
     A visit may have been another client's when a message about it left: that is marked as gone elsewhere.
     """
     found: dict[timing.Slot, Standing] = {}
+    by_id = {forecast.id: forecast for forecast in forecasts}
     for message in sorted(messages, key=lambda message: message.edition):
         if message.visit_id is None or message.occasion == Occasion.OPT_IN:
             continue
@@ -200,6 +235,7 @@ def standing_of(messages: Iterable[Message], client_id: int) -> dict[timing.Slot
                 gone_edition=message.edition,
                 gone_start=message.about_start,
                 gone_due=None if elsewhere else message.due_at,
+                gone_at=None if elsewhere else message.handed_over_at or message.handing_over_at,
                 gone_elsewhere=elsewhere,
                 open_edition=0,
             )
@@ -211,5 +247,7 @@ def standing_of(messages: Iterable[Message], client_id: int) -> dict[timing.Slot
                 open_gave_way=message.reason == Reason.ANOTHER_CHECK,
                 open_aim=message.aim_at,
                 open_from=message.planned_from,
+                open_forecast=by_id.get(message.forecast_id or 0),
+                go_from=message.go_from,
             )
     return found

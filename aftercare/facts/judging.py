@@ -3,16 +3,20 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from datetime import datetime
+from datetime import datetime, timedelta
 
-from aftercare.core import timing
+from aftercare.core import reminders, timing
 from aftercare.core.delivery import Event
 from aftercare.core.hours import next_open
 from aftercare.core.reach import Purpose, reach
-from aftercare.core.timing import Occasion, Reason
+from aftercare.core.timing import NEEDS_THE_BOOK, REMINDERS, Occasion, Reason
 from aftercare.facts.books import ClientBook
+from aftercare.facts.feeds import book_is_old
 from aftercare.models import Message
 from studio.models import Visit
+
+OLD_BOOK = "the book has not been read for two days"
+LOOK_AGAIN = timedelta(hours=1)  # at a message that waits for the book
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,8 +47,9 @@ def judge(message: Message, book: ClientBook | None, now: datetime) -> Verdict:
 def _judge_visit(message: Message, book: ClientBook, now: datetime) -> Verdict:
     planned = next((one for one in book.plan(now) if one.key == message.key), None)
     if planned is None:
-        return Verdict(Event.WITHDRAW, reason=why_gone(book.visits.get(message.visit_id or 0), now))
-    way = reach(book.contact, Purpose.VISITS, avoid=_other(message.channel) if message.fell_back else "")
+        return Verdict(Event.WITHDRAW, reason=why_gone(message, book, now))
+    purpose = Purpose.of(planned.occasion)
+    way = reach(book.contact, purpose, avoid=_other(message.channel) if message.fell_back else "")
     if planned.reason is None and way.reason is not None:
         return Verdict(Event.WITHHOLD, reason=way.reason)
     answer = timing.may_go(planned, book.facts, book.rules, now)
@@ -52,6 +57,8 @@ def _judge_visit(message: Message, book: ClientBook, now: datetime) -> Verdict:
         return Verdict(Event.WITHHOLD, reason=answer)
     if answer > now:
         return Verdict(Event.PLAN, due_at=answer, channel=way.channel)
+    if planned.occasion in NEEDS_THE_BOOK and book_is_old(book.studio, now):
+        return Verdict(Event.PLAN, OLD_BOOK, now + LOOK_AGAIN, way.channel)
     return Verdict(Event.JOURNAL, channel=way.channel, address=way.address)
 
 
@@ -64,9 +71,11 @@ def _judge_answer(message: Message, book: ClientBook) -> Verdict:
 
 
 def _judge_opt_in(message: Message, book: ClientBook, now: datetime) -> Verdict:
-    way = reach(book.contact, Purpose.VISITS)
-    if way.channel != message.channel or way.address != message.address:
-        return Verdict(Event.WITHHOLD, reason=way.reason or Reason.NO_CONSENT)
+    """It goes ahead of a text to where she is texted, be it about her visits or a reminder."""
+    ways = [reach(book.contact, purpose) for purpose in (Purpose.VISITS, Purpose.REMINDERS)]
+    way = next((way for way in ways if (way.channel, way.address) == (message.channel, message.address)), None)
+    if way is None:
+        return Verdict(Event.WITHHOLD, reason=ways[0].reason or Reason.NO_CONSENT)
     limit = message.no_later_than or now
     opens = next_open(timing.whole_seconds(now), book.rules.hours, book.facts.zones, limit)
     if opens is None:
@@ -80,12 +89,22 @@ def _other(channel: str) -> str:
     return "email" if channel == "sms" else "sms"
 
 
-def why_gone(visit: Visit | None, now: datetime) -> str:
-    """Return in words why nothing is due for this visit any more."""
+def why_gone(message: Message, book: ClientBook, now: datetime) -> str:
+    """Return in words why a message is no longer due."""
+    visit = book.visits.get(message.visit_id or 0)
     if visit is None:
         return "the visit is no longer hers"
     if visit.status == Visit.Status.BOOKED:
         return "the visit has begun" if visit.starts_at <= now else "no longer due for this visit"
-    if visit.status == Visit.Status.DONE:
-        return "the visit is done"
-    return f"the visit was {visit.status}"
+    if visit.status != Visit.Status.DONE:
+        return f"the visit was {visit.status}"
+    return _why_not_reminded(visit, book) if message.occasion in REMINDERS else "the visit is done"
+
+
+def _why_not_reminded(visit: Visit, book: ClientBook) -> str:
+    sets = book.calendar.done_sets
+    if not sets or sets[-1].id != visit.pk:
+        return "a newer set is on"
+    if book.forecast is not None and reminders.fails_early(book.forecast, book.rules):
+        return "this set fails early: her artist is told"
+    return "no longer due for this set"

@@ -3,24 +3,58 @@
 from __future__ import annotations
 
 from collections import defaultdict
+from collections.abc import Collection
+from dataclasses import dataclass
+from datetime import date
+from functools import lru_cache
+from typing import Any
 
-from django.db.models import Exists, OuterRef, QuerySet, Subquery, Value
+from django.db.models import Aggregate, Exists, OuterRef, QuerySet, Subquery, TextField, Value
 from django.db.models.functions import Concat
 
-from aftercare.models import Flag, Message, RuleSet, Stop
-from studio.models import Client, Consent, Reaction, Visit, VisitRef
+from aftercare.core.timing import SetForecast
+from aftercare.models import Flag, Forecast, Message, RuleSet, Stop
+from studio.models import Client, ClosingDay, Consent, Reaction, Visit, VisitRef
 
 HELD_BY = ("emergency", "same_day")  # urgencies of a flag that put her on hold
 
 
-def clients(ids: list[int]) -> list[tuple[Client, dict[str, object], bool]]:
-    """These clients with their studios; with each the owner's own numbers, and whether an open flag holds her."""
+class _Dates(Aggregate):
+    """Dates as one text, so that a studio's closing days come along with its rules rather than by a query."""
+
+    function = "GROUP_CONCAT"  # SQLite's, with commas between
+    output_field = TextField()
+
+    def as_postgresql(self, compiler: Any, connection: Any, **more: Any) -> Any:
+        template = "STRING_AGG(%(expressions)s::text, ',')"
+        return self.as_sql(compiler, connection, template=template, **more)
+
+
+@dataclass(frozen=True, slots=True)
+class Person:
+    """One client; with her the owner's own numbers, the studio's closing days, and whether an open flag holds her."""
+
+    client: Client
+    own_rules: dict[str, object]
+    closed: tuple[date, ...]
+    flagged: bool
+
+
+def clients(ids: list[int]) -> list[Person]:
+    """These clients with their studios and what bears on them as a whole."""
     newest = RuleSet.objects.filter(studio=OuterRef("studio")).order_by("-version").values("values")[:1]
+    of_studio = ClosingDay.objects.filter(studio=OuterRef("studio")).order_by().values("studio")
+    closed = of_studio.annotate(dates=_Dates("date")).values("dates")
     standing = Flag.clients.through.objects.filter(client=OuterRef("pk"), flag__urgency__in=HELD_BY)
     held = Exists(standing.exclude(flag__state=Flag.State.CLOSED))
-    people: QuerySet[Client] = Client.objects.filter(pk__in=ids).select_related("studio")
-    rows = people.annotate(own_rules=Subquery(newest), flagged=held)
-    return [(client, client.own_rules or {}, client.flagged) for client in rows]
+    people: QuerySet[Client] = Client.objects.filter(pk__in=ids).select_related("studio__calendar_feed")
+    rows = people.annotate(own_rules=Subquery(newest), closed=Subquery(closed), flagged=held)
+    return [Person(row, row.own_rules or {}, _dates(row.closed), row.flagged) for row in rows]
+
+
+@lru_cache(maxsize=64)  # the same for all clients of a studio
+def _dates(text: str | None) -> tuple[date, ...]:
+    return tuple(date.fromisoformat(day) for day in text.split(",")) if text else ()
 
 
 def visits(ids: list[int]) -> tuple[dict[int, list[Visit]], dict[int, str]]:
@@ -53,8 +87,18 @@ def stops(clients: list[Client]) -> set[tuple[int, str, str]]:
 
 def reactions(ids: list[int]) -> dict[int, list[Reaction]]:
     found: dict[int, list[Reaction]] = defaultdict(list)
-    for reaction in Reaction.objects.filter(client__in=ids).order_by("at", "pk"):
+    rows = Reaction.objects.filter(client__in=ids).select_related("by", "released_by")
+    for reaction in rows.order_by("at", "pk"):
         found[reaction.client_id].append(reaction)
+    return found
+
+
+def forecasts(worn: Collection[int]) -> dict[int, list[SetForecast]]:
+    """What was forecast of the sets of these visits, each time; the last is in force."""
+    found: dict[int, list[SetForecast]] = defaultdict(list)
+    rows = Forecast.objects.filter(visit__in=worn).order_by("made_at", "pk")
+    for row in rows.values_list("visit_id", "fill_day", "full_set_low", "full_set_day", "pk"):
+        found[row[0]].append(SetForecast(*row))
     return found
 
 

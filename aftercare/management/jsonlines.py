@@ -3,14 +3,14 @@
 from __future__ import annotations
 
 import json
-import os
-import tempfile
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
 
 from django.core.management.base import CommandError
+
+from aftercare.management import files
 
 _EXAMPLE = '{"id": "7", "text": "See you at 10:00"}'
 _SHOWN = 60
@@ -49,34 +49,7 @@ def read_texts(file: Path) -> list[Text]:
 
 def write(file: Path, rows: Iterable[dict[str, Any]]) -> None:
     """Write one object a line. A file that stood there is replaced when all is written, or stays as it was."""
-    lines = (json.dumps(row) + "\n" for row in rows)
-    try:
-        if file.exists() and not file.is_file():
-            # A pipe or a device cannot be replaced, only written to.
-            with file.open("w", encoding="ascii") as stream:
-                stream.writelines(lines)
-        else:
-            _replace(file, lines)
-    except OSError as error:
-        raise CommandError(f"{file} cannot be written ({error.strerror}): name another file for --out.") from error
-
-
-def _replace(file: Path, lines: Iterator[str]) -> None:
-    handle, temporary = tempfile.mkstemp(dir=file.parent, prefix=f".{file.name}-")
-    try:
-        with open(handle, "w", encoding="ascii") as stream:
-            stream.writelines(lines)
-        os.chmod(temporary, file.stat().st_mode & 0o777 if file.exists() else 0o666 & ~_umask())
-        os.replace(temporary, file)
-    except BaseException:
-        os.unlink(temporary)
-        raise
-
-
-def _umask() -> int:
-    mask = os.umask(0o022)
-    os.umask(mask)
-    return mask
+    files.write(file, (json.dumps(row) + "\n" for row in rows))
 
 
 def _text(line: bytes) -> Text:

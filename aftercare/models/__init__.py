@@ -1,5 +1,6 @@
 """What happens because a visit happened: one table a stage, each pointing back along the arrow."""
 
+from aftercare.models.forecast import Fit, Forecast
 from aftercare.models.line import Line, Stop
 from aftercare.models.message import Attempt, Heartbeat, Message, Receipt
 from aftercare.models.reply import Flag, Reply
@@ -8,7 +9,9 @@ from aftercare.models.wording import Wording
 
 __all__ = [
     "Attempt",
+    "Fit",
     "Flag",
+    "Forecast",
     "Heartbeat",
     "Line",
     "Message",

@@ -7,6 +7,7 @@ from django.db.models import Q
 
 from aftercare.core.delivery import State
 from aftercare.core.timing import Occasion
+from aftercare.models.forecast import Forecast
 from aftercare.models.line import Line
 from studio.models import Client, Staff, Studio, Visit
 
@@ -64,6 +65,9 @@ class Message(models.Model):
     handing_over_at = models.DateTimeField(null=True, blank=True)
     handed_over_at = models.DateTimeField(null=True, blank=True)
     ended_at = models.DateTimeField(null=True, blank=True)  # delivered, undelivered, withheld, withdrawn or unsure
+    # Of reminders: what it was planned from; and, of one that waited for the owner's go, from when it may leave.
+    forecast = models.ForeignKey(Forecast, on_delete=models.SET_NULL, null=True, blank=True, related_name="+")
+    go_from = models.DateTimeField(null=True, blank=True)
     # Of one that did not arrive, or may not have: who has done something about it. It counts until it fails anew.
     seen_to_at = models.DateTimeField(null=True, blank=True)
     seen_to_by = models.ForeignKey(Staff, on_delete=models.SET_NULL, null=True, blank=True, related_name="+")

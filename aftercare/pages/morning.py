@@ -6,11 +6,11 @@ Reads, never writes. Nothing leaves the list but by a person's act, or because w
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field, replace
 from datetime import datetime, timedelta
 from functools import cached_property
 
-from django.db.models import Max, OuterRef, Q, Subquery, Value
+from django.db.models import Max, Q, Value
 
 from aftercare import facts
 from aftercare.core.delivery import GONE
@@ -142,11 +142,13 @@ def morning_list(studio: Studio, now: datetime) -> MorningList:
         .select_related("taken_by")
         .order_by("opened_at", "pk")
     )
-    concerned, visits = _concerned(flags, studio, now)
+    found = _open(flags, studio, now)
+    concerned = found.concerned
     replies = _replies(flags)
     failed, told = _messages(studio, flags, concerned, replies, now)
     ids = {client for clients in concerned.values() for client in clients}
-    ids |= {client for _visit, client in visits} | {message.client_id for message in failed if message.client_id}
+    ids |= {client for _visit, client in found.visits + found.early}
+    ids |= {message.client_id for message in failed if message.client_id}
     books = facts.load(ids, now)
     matters = [
         Matter(
@@ -159,36 +161,46 @@ def morning_list(studio: Studio, now: datetime) -> MorningList:
         for flag in flags
     ]
     matters.sort(key=lambda matter: (_rank(matter.flag.urgency), matter.flag.opened_at))
-    return MorningList(matters, promises.unkept(visits, failed, books, studio, now), as_of(studio, now))
-
-
-def as_of(studio: Studio, now: datetime) -> AsOf:
-    """Return when the newest reply came and when the service last looked at what is due. One query."""
-    sweep = Heartbeat.objects.filter(name="sweep").values("at")[:1]
-    newest = Reply.objects.filter(studio=OuterRef("pk")).order_by().values("studio").annotate(at=Max("received_at"))
-    row = Studio.objects.filter(pk=studio.pk).values_list(Subquery(newest.values("at")), Subquery(sweep)).get()
-    return AsOf(now, *row)
+    unkept = promises.unkept(found.visits, failed, found.early, books, studio, now)
+    return MorningList(matters, unkept, found.as_of)
 
 
 def _rank(urgency: str) -> int:
     return URGENCIES.index(urgency) if urgency in URGENCIES else URGENCIES.index("unread")
 
 
-def _concerned(
-    flags: Iterable[Flag], studio: Studio, now: datetime
-) -> tuple[dict[int, list[int]], list[tuple[int, int]]]:
-    """Return the clients of each flag, and the visits to look at with their clients. One query."""
+@dataclass(slots=True)
+class _Open:
+    """What the list is made from, by keys: pairs are of a visit and its client."""
+
+    as_of: AsOf
+    concerned: dict[int, list[int]] = field(default_factory=dict)  # by flag: its clients
+    visits: list[tuple[int, int]] = field(default_factory=list)  # to look at
+    early: list[tuple[int, int]] = field(default_factory=list)  # sets that may fail early
+
+
+def _open(flags: Iterable[Flag], studio: Studio, now: datetime) -> _Open:
+    """Find what is open, when the newest reply came, and when the service last looked at what is due. One query."""
     through = Flag.clients.through.objects.filter(flag__in=[flag.pk for flag in flags])
-    visits = promises.visits_to_look_at(studio, now).values_list(Value("visit"), "pk", "client_id")
-    both = visits.union(through.values_list(Value("flag"), "flag_id", "client_id"), all=True)
-    concerned: dict[int, list[int]] = {}
-    found: list[tuple[int, int]] = []
-    for what, pk, client in both:
+    newest = Reply.objects.filter(studio=studio).order_by().values("studio").annotate(at=Max("received_at"))
+    every = promises.visits_to_look_at(studio, now).values_list(Value("visit"), "pk", "client_id", "starts_at")
+    parts = (
+        through.values_list(Value("flag"), "flag_id", "client_id", "flag__opened_at"),
+        promises.early_sets(studio, now).values_list(Value("early"), "visit_id", "client_id", "made_at"),
+        newest.values_list(Value("reply"), "studio", "studio", "at"),
+        Heartbeat.objects.filter(name="sweep").order_by().values_list(Value("sweep"), "pk", "pk", "at"),
+    )
+    found = _Open(AsOf(now, None, None))
+    for what, pk, client, at in every.union(*parts, all=True):
         if what == "flag":
-            concerned.setdefault(pk, []).append(client)
+            found.concerned.setdefault(pk, []).append(client)
+        elif what == "visit":
+            found.visits.append((pk, client))
+        elif what == "early":
+            found.early.append((pk, client))
         else:
-            found.append((pk, client))
-    return concerned, found
+            found.as_of = replace(found.as_of, **{what: at})
+    return found
 
 
 def _replies(flags: Iterable[Flag]) -> dict[int, list[Reply]]:

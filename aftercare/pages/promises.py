@@ -1,5 +1,7 @@
 """Promises not kept: a patch test that is missing or was not read, a message that did not arrive, a visit left open.
 
+And sets that are likely to fail early, which no reminder would be soon enough for.
+
 Reads, never writes.
 """
 
@@ -9,16 +11,21 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from datetime import date, datetime, timedelta
 
-from django.db.models import F, Q, QuerySet
+from django.db.models import Exists, F, FloatField, OuterRef, Q, QuerySet, Subquery, Value
+from django.db.models.fields.json import KeyTextTransform
+from django.db.models.functions import Cast, Coalesce
 
 from aftercare.core.delivery import State
-from aftercare.core.timing import Occasion
+from aftercare.core.reminders import day_of, fails_early
+from aftercare.core.timing import Occasion, Rules
 from aftercare.facts import ClientBook
-from aftercare.models import Message
+from aftercare.models import Forecast, Message, RuleSet
+from aftercare.pages.herset import worn
 from aftercare.pages.sheet import day_bounds, read_as
 from studio.models import Service, Staff, Studio, Visit
 
-KINDS = ("no test", "not read", "not delivered", "unsure", "not marked", "unhappy")  # worst first
+EARLY = "early"
+KINDS = ("no test", "not read", "not delivered", "unsure", "not marked", "unhappy", EARLY)  # worst first
 FAILED = (State.UNDELIVERED, State.UNSURE)
 SAFETY = (Occasion.CARE, Occasion.CHECK, Occasion.PATCH_TEST, Occasion.ANSWER)
 AHEAD = timedelta(hours=72)  # a patch test is missed from here on
@@ -38,6 +45,8 @@ class Unkept:
     why: str = ""
     message: Message | None = None
     test: Visit | None = None
+    fill_on: date | None = None  # of an early set: when it is likely to need a fill
+    days: int = 0  # the same, after it was put on
 
     @property
     def artist(self) -> Staff | None:
@@ -51,6 +60,21 @@ def visits_to_look_at(studio: Studio, now: datetime) -> QuerySet[Visit]:
     near = booked & Q(starts_at__lte=now + AHEAD)
     unhappy = done & Q(mirror_check=Visit.MirrorCheck.UNHAPPY, starts_at__gte=now - UNHAPPY_FOR)
     return Visit.objects.filter(near | unhappy, studio=studio, starts_at__gte=now - BEHIND).order_by()
+
+
+def early_sets(studio: Studio, now: datetime) -> QuerySet[Forecast]:
+    """Return the forecasts in force of sets that will need a fill too soon, and that nobody has looked into."""
+    own = (
+        RuleSet.objects.filter(studio=studio)
+        .order_by("-version")
+        .annotate(days=Cast(KeyTextTransform("early_days", "values"), FloatField()))
+    )
+    soonest = Coalesce(Subquery(own.values("days")[:1]), Value(float(Rules().early_days)))
+    of_visit = Forecast.objects.filter(visit=OuterRef("visit"), seen_to_at__isnull=False)
+    sets = Forecast.objects.filter(
+        visit__studio=studio, visit__status=Visit.Status.DONE, visit__starts_at__gte=now - BEHIND
+    )
+    return sets.filter(~Exists(of_visit), fill_day__lt=soonest).in_force().order_by()
 
 
 def failed() -> Q:
@@ -68,11 +92,12 @@ def is_failed(message: Message) -> bool:
 def unkept(
     visits: Iterable[tuple[int, int]],
     messages: Iterable[Message],
+    early: Iterable[tuple[int, int]],
     books: dict[int, ClientBook],
     studio: Studio,
     now: datetime,
 ) -> list[Unkept]:
-    """Return the lines of these visits, as pairs of visit and client, and of these failed messages, worst first."""
+    """Return the lines of these visits and early sets, each with its client, and of failed messages, worst first."""
     today = now.astimezone(studio.zone).date()
     found: list[Unkept] = []
     for visit_id, client_id in visits:
@@ -81,6 +106,7 @@ def unkept(
         if book is not None and visit is not None:
             found.extend(_unkept_visit(visit, book, today, now))
     found.extend(_unkept_messages(messages, books))
+    found.extend(line for visit_id, client_id in early if (line := _early(visit_id, books.get(client_id))))
     return sorted(found, key=lambda line: (KINDS.index(line.kind), line.at))
 
 
@@ -96,6 +122,18 @@ def _unkept_visit(visit: Visit, book: ClientBook, today: date, now: datetime) ->
     begin, end = day_bounds(today, book.studio.zone)
     if visit.is_set and begin <= visit.starts_at < end and (test := _unread_test(visit, book)):
         yield Unkept("not read", book, visit, visit.starts_at, test=test)
+
+
+def _early(visit_id: int, book: ClientBook | None) -> Unkept | None:
+    """Return the line of a set that fails early, while it is on; by what is forecast of it now."""
+    visit = worn(book) if book else None
+    if book is None or visit is None or visit.pk != visit_id or book.forecast is None:
+        return None
+    if book.forecast.visit != visit_id or not fails_early(book.forecast, book.rules):
+        return None
+    start = visit.starts_at.astimezone(book.facts.zone).date()
+    day = day_of(start, book.forecast.fill_day)
+    return Unkept(EARLY, book, visit, visit.starts_at, fill_on=day, days=(day - start).days)
 
 
 def _unread_test(visit: Visit, book: ClientBook) -> Visit | None:

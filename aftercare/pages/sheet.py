@@ -17,7 +17,8 @@ from aftercare.core.delivery import State
 from aftercare.core.hours import DAY, moment
 from aftercare.core.timing import Occasion
 from aftercare.facts import ClientBook
-from aftercare.models import Message, Reply
+from aftercare.models import Forecast, Message, Reply
+from aftercare.pages.arrival import Arrival, arrival, forecasts
 from studio.models import SETS, Client, Service, Staff, Studio, Visit
 
 LOOK_BACK = timedelta(days=120)  # what she wrote before that is on her card
@@ -67,6 +68,7 @@ class Line:
     unreachable: str
     prepare: Message | None
     prepare_due: Message | None
+    arrival: Arrival | None
     wrote: Sequence[Reply] = field(default_factory=tuple)
 
     @property
@@ -103,16 +105,17 @@ def visit_ids(studio: Studio, day: date) -> list[tuple[int, int]]:
 
 
 def lines(ids: Iterable[tuple[int, int]], books: dict[int, ClientBook], staff: Staff, now: datetime) -> list[Line]:
-    """Build a line for each visit. One query, for what the clients wrote."""
+    """Build a line for each visit. Two queries: what the clients wrote, and what is forecast of their sets."""
     wrote = _wrote(list(books), now)
+    forecast = forecasts(books.values())
     return [
-        _line(books[client_id].visits[visit_id], books[client_id], wrote.get(client_id, []), staff)
+        _line(books[client_id].visits[visit_id], books[client_id], wrote.get(client_id, []), forecast, staff)
         for visit_id, client_id in ids
         if client_id in books and visit_id in books[client_id].visits
     ]
 
 
-def _line(visit: Visit, book: ClientBook, wrote: list[Reply], staff: Staff) -> Line:
+def _line(visit: Visit, book: ClientBook, wrote: list[Reply], forecast: dict[int, Forecast], staff: Staff) -> Line:
     before = [other for other in book.visits.values() if other.starts_at < visit.starts_at and _is_done(other)]
     sets = [other for other in before if other.is_set]
     last_set = sets[-1] if sets else None
@@ -138,6 +141,7 @@ def _line(visit: Visit, book: ClientBook, wrote: list[Reply], staff: Staff) -> L
         unreachable=book.reach.reason or "",
         prepare=own,
         prepare_due=due,
+        arrival=arrival(visit, book, forecast),
         wrote=_since(wrote, before[-1].end if before else visit.starts_at - NEW_CLIENT_LOOK_BACK),
     )
 

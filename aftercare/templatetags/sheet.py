@@ -54,6 +54,12 @@ def short(context: Context, at: date | None) -> str:
     return _dated(context, at, "d MMM")
 
 
+@register.simple_tag
+def on_axis(at: date) -> str:
+    """Say the day under a drawing, where there is no room for a year: "9 Mar"."""
+    return format_date(at, "d MMM", locale=_language())
+
+
 @register.simple_tag(takes_context=True)
 def moment(context: Context, at: datetime | None) -> str:
     """Say day and hour: "Tue 9 Mar, 2:30 pm"."""

@@ -6,7 +6,7 @@ from django.http import Http404, HttpResponseBase
 from django.shortcuts import redirect, render
 
 from aftercare import facts
-from aftercare.pages import card, sheet, shown
+from aftercare.pages import card, herset, sheet, shown
 from studio.access import StudioRequest, page
 from studio.forms.clients import PauseForm
 
@@ -32,6 +32,7 @@ def client(request: StudioRequest, client_id: int) -> HttpResponseBase:
             "client": book.client,
             "book": book,
             "reads": reads,
+            "hers": herset.her_set(book) if request.may.treat else None,
             "still": shown.show(card.recent(still, request.now), book.rules, allowed),
             "said": said[-card.LATEST :],
             "said_more": len(said) > card.LATEST,
@@ -40,7 +41,7 @@ def client(request: StudioRequest, client_id: int) -> HttpResponseBase:
             "past_more": 0 if every_visit else max(0, len(past) - card.FORMER),
             "tests": card.tests_of(book) if reads else [],
             "tests_due": book.tests_due if reads else {},
-            "reactions": book.client.reactions.select_related("by", "released_by") if reads else [],
+            "reactions": book.reactions if reads else [],
             "consents": list(book.client.consents.select_related("by").order_by("-at", "-pk")),
             "stopped": sorted(book.contact.stopped),
             "pause": PauseForm(),

@@ -9,7 +9,7 @@ from django.shortcuts import redirect, render
 from django.utils.translation import gettext as _
 from django.views.decorators.http import require_http_methods
 
-from aftercare import planning, stops
+from aftercare import stops, upkeep
 from studio import records
 from studio.access import StudioRequest, client_or_404, page
 from studio.forms.clients import ClientForm, ConsentForm
@@ -34,7 +34,7 @@ def client_new(request: StudioRequest) -> HttpResponseBase:
             )
         )
         if client:
-            planning.plan_clients([client.pk], request.now)
+            upkeep.plan_clients([client.pk], request.now)
             messages.success(request, _("%(name)s is added.") % {"name": client.name})
             return redirect("client", client.pk)
     elif request.method == "POST":
@@ -56,7 +56,7 @@ def client_edit(request: StudioRequest, client_id: int) -> HttpResponseBase:
             )
         )
         if saved:
-            planning.plan_clients([client.pk], request.now)
+            upkeep.plan_clients([client.pk], request.now)
             messages.success(request, _("Saved."))
             return redirect("client", client.pk)
     return render(request, "aftercare/client_form.html", {"form": form, "client": client})
@@ -70,7 +70,7 @@ def client_consent(request: StudioRequest, client_id: int) -> HttpResponseBase:
     form = ConsentForm(request.POST or None)
     if request.method == "POST" and form.is_valid():
         lifted = [_agree(request, client, answer) for answer in form.answers()]
-        planning.catch_up(request.now, studio=request.studio)
+        upkeep.catch_up(request.now, studio=request.studio)
         messages.success(request, _("Saved; her stop is lifted.") if any(lifted) else _("Saved."))
         return redirect("client", client.pk)
     shown = {"form": form, "client": client, "newest": _newest(client), "stopped": stops.standing(client)}

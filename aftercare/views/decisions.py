@@ -9,7 +9,7 @@ from django.shortcuts import get_object_or_404, redirect, render
 from django.utils.translation import gettext as _
 from django.views.decorators.http import require_http_methods, require_POST
 
-from aftercare import planning, stops
+from aftercare import stops, upkeep
 from aftercare.views.client_forms import hers_or_403
 from aftercare.views.errors import tell
 from studio import records
@@ -32,7 +32,19 @@ def client_pause(request: StudioRequest, client_id: int) -> HttpResponseBase:
         messages.success(request, _("Paused."))
     else:
         _tell_all(request, form)
-    planning.plan_clients([client.pk], request.now)
+    upkeep.plan_clients([client.pk], request.now)
+    return redirect("client", client.pk)
+
+
+@require_POST
+@page("artist", "front desk")
+def client_declined(request: StudioRequest, client_id: int) -> HttpResponseBase:
+    """Note that she declined an earlier visit; or have it offered again."""
+    client = hers_or_403(request, client_id)
+    times = 0 if "again" in request.POST else min(client.earlier_declined + 1, records.MOST_DECLINED)
+    records.note_declined(client=client, times=times, by=request.staff)
+    messages.success(request, _("Noted. After two an earlier visit is not offered again.") if times else _("Noted."))
+    upkeep.plan_clients([client.pk], request.now)
     return redirect("client", client.pk)
 
 
@@ -48,7 +60,7 @@ def client_stop(request: StudioRequest, client_id: int) -> HttpResponseBase:
         messages.success(request, _("Stopped. Only her own START, or a new consent of hers, lifts it."))
     else:
         _tell_all(request, form)
-    planning.catch_up(request.now, studio=request.studio)
+    upkeep.catch_up(request.now, studio=request.studio)
     return redirect("client", client.pk)
 
 
@@ -70,7 +82,7 @@ def reaction_new(request: StudioRequest, client_id: int) -> HttpResponseBase:
             now=request.now,
         )
     ):
-        planning.plan_clients([client.pk], request.now)
+        upkeep.plan_clients([client.pk], request.now)
         messages.success(request, _("On record. She is on hold until a person decides: call her."))
         return redirect("client", client.pk)
     return render(request, "aftercare/reaction_form.html", {"form": form, "client": client})
@@ -88,7 +100,7 @@ def reaction_release(request: StudioRequest, reaction_id: int) -> HttpResponseBa
     if request.method == "POST" and form.writes(
         lambda clean: records.release_reaction(reaction=reaction, by=request.staff, now=request.now, **clean)
     ):
-        planning.plan_clients([client.pk], request.now)
+        upkeep.plan_clients([client.pk], request.now)
         messages.success(request, _("Released. What was held is judged again."))
         return redirect("client", client.pk)
     return render(request, "aftercare/release_form.html", {"form": form, "client": client, "reaction": reaction})

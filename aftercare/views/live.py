@@ -1,4 +1,4 @@
-"""Going live, and back: the owner's one decision that messages leave for real."""
+"""Going live, and back: the owner's one decision that messages leave for real; and the go for the first reminders."""
 
 from __future__ import annotations
 
@@ -7,9 +7,10 @@ from django.core.exceptions import BadRequest
 from django.http import HttpResponseBase
 from django.shortcuts import redirect, render
 from django.utils.translation import gettext as _
-from django.views.decorators.http import require_http_methods
+from django.utils.translation import ngettext
+from django.views.decorators.http import require_http_methods, require_POST
 
-from aftercare import planning
+from aftercare import facts, planning, upkeep
 from aftercare.pages import shown
 from studio.access import StudioRequest, page
 
@@ -25,8 +26,31 @@ def going_live(request: StudioRequest) -> HttpResponseBase:
         return redirect("going_live")
     counts = planning.leaving(request.studio, request.now, HOURS)
     rows = [(shown.OCCASIONS[occasion], n) for occasion, n in counts.items()]
-    context = {"rows": rows, "total": sum(counts.values()), "hours": HOURS}
+    context = {
+        "rows": rows,
+        "total": sum(counts.values()),
+        "hours": HOURS,
+        "first": planning.first_reminders(request.studio),
+        "a_day": facts.rules_of(request.studio).go_a_day,
+    }
     return render(request, "aftercare/going_live.html", context)
+
+
+@require_POST
+@page("owner")
+def first_reminders(request: StudioRequest) -> HttpResponseBase:
+    """Let the reminders go that were overdue when the book first came in; or hold those that have not gone."""
+    answer = request.POST.get("answer")
+    if answer == "go":
+        n = planning.give_go(request.studio, request.now)
+        messages.success(request, ngettext("%(n)s reminder is let go.", "%(n)s reminders are let go.", n) % {"n": n})
+    elif answer == "hold":
+        n = planning.take_back_go(request.studio)
+        messages.success(request, ngettext("%(n)s reminder waits again.", "%(n)s reminders wait again.", n) % {"n": n})
+    else:
+        raise BadRequest("answer is neither go nor hold")
+    upkeep.catch_up(request.now, studio=request.studio)
+    return redirect("going_live")
 
 
 def _decide(request: StudioRequest) -> None:

@@ -12,7 +12,7 @@ from django.utils import timezone
 from django.utils.translation import gettext as _
 from django.views.decorators.http import require_http_methods
 
-from aftercare import facts, planning
+from aftercare import facts, upkeep
 from aftercare.pages import shown
 from aftercare.views.errors import tell
 from studio import records
@@ -30,7 +30,7 @@ def visit_done(request: StudioRequest, visit_id: int) -> HttpResponseBase:
     health = request.may.read_health(visit.client)
     form = DoneForm(request.POST or None, visit=visit, last_set=last_set, health=health)
     if request.method == "POST" and form.writes(lambda _clean: _mark(request, visit, form)):
-        planning.plan_clients([visit.client_id], request.now)
+        upkeep.plan_clients([visit.client_id], request.now)
         return redirect("visit_after", visit.pk)
     return render(request, "aftercare/visit_done.html", {"form": form, "visit": visit, "last_set": last_set})
 
@@ -46,7 +46,7 @@ def visit_missed(request: StudioRequest, visit_id: int) -> HttpResponseBase:
         except ValidationError as error:
             tell(request, error)
         else:
-            planning.plan_clients([visit.client_id], request.now)
+            upkeep.plan_clients([visit.client_id], request.now)
             messages.success(request, _("%(name)s: marked as missed.") % {"name": visit.client.name})
             return redirect(_sheet_of(visit))
     return render(request, "aftercare/visit_missed.html", {"visit": visit, "sheet": _sheet_of(visit)})
@@ -62,7 +62,7 @@ def visit_unmark(request: StudioRequest, visit_id: int) -> HttpResponseBase:
     except ValidationError as error:
         tell(request, error)
     else:
-        planning.plan_clients([visit.client_id], request.now)
+        upkeep.plan_clients([visit.client_id], request.now)
         messages.success(request, _("%(name)s: booked again, nothing marked.") % {"name": visit.client.name})
     return redirect(_sheet_of(visit))
 

@@ -17,7 +17,7 @@ from django.utils.text import capfirst
 from django.utils.translation import gettext as _
 from django.views.decorators.http import require_http_methods, require_POST, require_safe
 
-from aftercare import planning, stops
+from aftercare import stops, upkeep
 from aftercare.views.errors import tell
 from studio import access, records
 from studio.access import StudioRequest, client_or_404, page
@@ -76,7 +76,7 @@ def merge_undo(request: StudioRequest, merge_id: int) -> HttpResponseBase:
     except ValidationError as error:
         tell(request, error)
     else:
-        planning.plan_clients([merge.kept_id, merge.gone_id], request.now)
+        upkeep.plan_clients([merge.kept_id, merge.gone_id], request.now)
         messages.success(request, _("Undone: both cards stand as before."))
     return redirect("merges")
 
@@ -89,7 +89,7 @@ def _merge(request: StudioRequest, kept: Client, gone: Client) -> bool:
     except ValidationError as error:
         tell(request, error)
         return False
-    planning.plan_clients([kept.pk, gone.pk], request.now)
+    upkeep.plan_clients([kept.pk, gone.pk], request.now)
     messages.success(request, _("Merged. You find it under “merged cards”, where it can be undone."))
     return True
 

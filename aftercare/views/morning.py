@@ -9,14 +9,15 @@ from django.shortcuts import get_object_or_404, redirect, render
 from django.utils.translation import gettext as _
 from django.views.decorators.http import require_http_methods, require_POST
 
-from aftercare import matters, planning
+from aftercare import facts, matters, upkeep
 from aftercare.forms.matters import CloseForm
 from aftercare.models import Flag, Message
 from aftercare.pages.morning import Matter, MorningList, morning_list
+from aftercare.pages.promises import EARLY
 from aftercare.pages.sheet import reads_health
 from aftercare.views.client_forms import hers_or_403
 from aftercare.views.errors import tell
-from studio.access import StudioRequest, page
+from studio.access import StudioRequest, page, visit_or_404
 
 ALL = "all"
 
@@ -36,7 +37,9 @@ def morning(request: StudioRequest) -> HttpResponse:
     context = {
         "found": found,
         "matters": [matter for matter in found.matters if _reads(request, matter)],
-        "unkept": found.unkept,
+        "unkept": [line for line in found.unkept if line.kind != EARLY],
+        "early": [line for line in found.unkept if line.kind == EARLY],
+        "book_is_old": request.may.own and facts.book_is_old(request.studio, request.now),
         "elsewhere": len(everything) - len(found) if request.may.own else 0,
         "artists": [(str(artist.pk), artist.name) for artist in everything.artists] if request.may.own else [],
         "chosen": chosen,
@@ -97,7 +100,7 @@ def flag_close(request: StudioRequest, flag_id: int) -> HttpResponseBase:
             flag, outcome=clean["outcome"], words=clean["words"], by=request.staff, now=request.now
         )
     ):
-        planning.plan_clients([client.pk for client in flag.clients.all()], request.now)
+        upkeep.plan_clients([client.pk for client in flag.clients.all()], request.now)
         messages.success(request, _("Closed, and kept on her card."))
         return redirect("morning")
     replies = flag.replies.select_related("line").order_by("received_at", "pk")
@@ -114,7 +117,7 @@ def flag_reopen(request: StudioRequest, flag_id: int) -> HttpResponseBase:
     except ValidationError as error:
         tell(request, error)
     else:
-        planning.plan_clients([client.pk for client in flag.clients.all()], request.now)
+        upkeep.plan_clients([client.pk for client in flag.clients.all()], request.now)
         messages.success(request, _("Open again."))
     return redirect("morning")
 
@@ -132,6 +135,20 @@ def message_see_to(request: StudioRequest, message_id: int) -> HttpResponseBase:
         tell(request, error)
     else:
         messages.success(request, _("Seen to: %(name)s. It stays among her messages.") % {"name": client.name})
+    return redirect("morning")
+
+
+@require_POST
+@page("artist")
+def early_see_to(request: StudioRequest, visit_id: int) -> HttpResponseBase:
+    """Say that somebody has looked into a set that is likely to fail early: it leaves the list."""
+    visit = visit_or_404(request, visit_id)
+    try:
+        matters.see_to_early(visit, by=request.staff, now=request.now)
+    except ValidationError as error:
+        tell(request, error)
+    else:
+        messages.success(request, _("Seen to: %(name)s.") % {"name": visit.client.name})
     return redirect("morning")
 
 

@@ -10,7 +10,7 @@ from django.urls import reverse
 from django.utils.translation import gettext_lazy as _
 from django.views.decorators.http import require_http_methods
 
-from aftercare import facts, planning, receiving, tasks, triage
+from aftercare import facts, receiving, tasks, triage, upkeep
 from aftercare.forms.phone import AnswerForm
 from aftercare.lines import lines_of
 from aftercare.models import Message
@@ -72,5 +72,5 @@ def _come_in(request: StudioRequest, her: Client, channel: str, text: str) -> No
     address = her.mobile if channel == "sms" else her.email
     receiving.receive(line, address, text, received_at=request.now)
     triage.read_waiting(request.now, request.studio.pk)
-    planning.catch_up(request.now, studio=request.studio)
+    upkeep.catch_up(request.now, studio=request.studio)
     tasks.nudge()

@@ -11,7 +11,7 @@ from django.utils import timezone
 from django.utils.translation import gettext as _
 from django.views.decorators.http import require_http_methods, require_POST
 
-from aftercare import planning
+from aftercare import upkeep
 from aftercare.views.errors import tell
 from studio import records
 from studio.access import StudioRequest, client_or_404, health_or_403, page, visit_or_404
@@ -40,7 +40,7 @@ def visit_new(request: StudioRequest, client_id: int) -> HttpResponseBase:
             )
         )
         if visit:
-            planning.plan_clients([client.pk], request.now)
+            upkeep.plan_clients([client.pk], request.now)
             messages.success(request, _("The visit is added."))
             return redirect("client", client.pk)
     return render(request, "aftercare/visit_form.html", {"form": form, "client": client, "visit": None})
@@ -59,7 +59,7 @@ def visit_edit(request: StudioRequest, visit_id: int) -> HttpResponseBase:
             )
         )
         if saved:
-            planning.plan_clients([visit.client_id], request.now)
+            upkeep.plan_clients([visit.client_id], request.now)
             messages.success(request, _("Saved."))
             return redirect(_sheet_of(saved))
     shown = {"form": form, "client": visit.client, "visit": visit, "sheet": _sheet_of(visit)}
@@ -76,7 +76,7 @@ def visit_cancel(request: StudioRequest, visit_id: int) -> HttpResponseBase:
     except ValidationError as error:
         tell(request, error)
     else:
-        planning.plan_clients([visit.client_id], request.now)
+        upkeep.plan_clients([visit.client_id], request.now)
         messages.success(request, _("%(name)s: cancelled.") % {"name": visit.client.name})
     return redirect(_sheet_of(visit))
 
@@ -95,7 +95,7 @@ def test_result(request: StudioRequest, visit_id: int) -> HttpResponseBase:
             )
         )
         if saved:
-            planning.plan_clients([visit.client_id], request.now)
+            upkeep.plan_clients([visit.client_id], request.now)
             if saved.test_result == Visit.TestResult.SIGN:
                 messages.success(request, _("The sign is on record. Write it down as a reaction: she is then on hold."))
                 return redirect("reaction_new", visit.client_id)

@@ -17,7 +17,7 @@ _SPREADSHEET = 'save it from the spreadsheet as "CSV UTF-8" and choose that file
 _OTHER_FILES = (
     (b"PK\x03\x04", "zip", f"a zipped file such as an xlsx or ods spreadsheet: {_SPREADSHEET}"),
     (b"\xd0\xcf\x11\xe0", "xls", f"an old spreadsheet file: {_SPREADSHEET}"),
-    (b"%PDF", "PDF", "a printed page: export the book itself as CSV or iCalendar"),
+    (b"%PDF", "PDF", "a printed page: export what it shows as CSV or iCalendar"),
     (b"\x1f\x8b", "gzip", "a packed file: unpack it and choose the file inside"),
     (b"\xff\xfe", "UTF-16", 'text as UTF-16: save it again as "CSV UTF-8"'),
     (b"\xfe\xff", "UTF-16", 'text as UTF-16: save it again as "CSV UTF-8"'),
@@ -45,7 +45,7 @@ def decode(data: bytes) -> tuple[str, str]:
     Raises :class:`Unreadable` for what is empty, is no text, or is in an encoding that cannot be told.
     """
     if not data.strip():
-        raise Unreadable("file", "", "The file is empty: export the book again and check that it has rows.")
+        raise Unreadable("file", "", "The file is empty: export it again and check that it has rows.")
     for start, name, rest in _OTHER_FILES:
         if data.startswith(start):
             raise Unreadable("file", name, f"The file is {name}, {rest}.")

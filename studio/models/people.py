@@ -93,6 +93,7 @@ class Studio(models.Model):
         _("how calendar entries are read"), blank=True, help_text=_("For example: SUMMARY: {service} - {name}")
     )
     is_demo = models.BooleanField(default=False)
+    first_import_at = models.DateTimeField(null=True, blank=True)  # reminders already past then wait for a person's go
     live_since = models.DateTimeField(null=True, blank=True)  # null: in rehearsal, reaches nobody outside
     created_at = models.DateTimeField(auto_now_add=True)
 
@@ -200,11 +201,13 @@ class Client(models.Model):
     note = models.TextField(_("note"), blank=True)
     on_break = models.BooleanField(_("takes a break from lashes"), default=False)
     paused_until = models.DateField(_("send nothing until"), null=True, blank=True)
+    earlier_declined = models.PositiveSmallIntegerField(_("declined an earlier visit, times"), default=0)
     merged_into = models.ForeignKey("self", on_delete=models.SET_NULL, null=True, blank=True, related_name="merged")
     created_at = models.DateTimeField(auto_now_add=True)
     # Every write to her or her visits raises the revision; who plans from these records follows with planned_revision.
     revision = models.PositiveIntegerField(default=1)
     planned_revision = models.PositiveIntegerField(default=0)
+    forecast_revision = models.PositiveIntegerField(default=0)  # the same, for what is forecast of her set
 
     objects = ClientQuerySet.as_manager()
 
@@ -213,6 +216,11 @@ class Client(models.Model):
         indexes = [
             models.Index(
                 fields=["studio"], condition=models.Q(revision__gt=models.F("planned_revision")), name="client_to_plan"
+            ),
+            models.Index(
+                fields=["studio"],
+                condition=models.Q(revision__gt=models.F("forecast_revision")),
+                name="client_to_forecast",
             ),
             models.Index(fields=["studio", "mobile"], name="client_by_mobile"),
             models.Index(fields=["studio", "email"], name="client_by_email"),

@@ -6,9 +6,11 @@ changes nothing.
 """
 
 from studio.records.clients import (
+    MOST_DECLINED,
     Answer,
     ClientFields,
     give_consent,
+    note_declined,
     pause,
     record_reaction,
     release_reaction,
@@ -39,6 +41,7 @@ from studio.records.visits import (
 )
 
 __all__ = [
+    "MOST_DECLINED",
     "Answer",
     "ClientFields",
     "UsedFields",
@@ -50,6 +53,7 @@ __all__ = [
     "mark_missed",
     "merge",
     "new_password",
+    "note_declined",
     "pause",
     "record_reaction",
     "record_test_result",

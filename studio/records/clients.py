@@ -19,6 +19,8 @@ from studio.records.writing import locked, put, raise_client_revision, same_stud
 # The shape of a BCP 47 tag as far as a book or a person writes one: en, es-MX, zh-Hant.
 _LANGUAGE = re.compile(r"[a-z]{2,3}(-[A-Za-z0-9]{2,8})*")
 
+MOST_DECLINED = 99
+
 
 class ClientFields(TypedDict, total=False):
     """What a person may write on a client's card. Numbers as anyone writes them; three-way answers: None is unknown."""
@@ -104,12 +106,19 @@ def pause(*, client: Client, until: date, by: Staff | None, now: datetime) -> Cl
     today = now.astimezone(client.studio.zone).date()
     if until <= today:
         raise ValidationError({"until": _("That day is not ahead: choose a later one, or end the pause.")})
-    return _set_pause(client, until, by)
+    return _set(client, by, paused_until=until)
 
 
 def resume(*, client: Client, by: Staff | None, now: datetime) -> Client:
     """End the pause."""
-    return _set_pause(client, None, by)
+    return _set(client, by, paused_until=None)
+
+
+def note_declined(*, client: Client, times: int, by: Staff | None) -> Client:
+    """Note how often she has declined an earlier visit than she had booked: after two it is not offered again."""
+    if not 0 <= times <= MOST_DECLINED:
+        raise ValidationError({"times": _("That is a number from 0 to 99: 0 has it offered again.")})
+    return _set(client, by, earlier_declined=times)
 
 
 def record_reaction(
@@ -187,11 +196,11 @@ def _add_consent(client: Client, answer: Answer, by: Staff | None, now: datetime
 
 
 @transaction.atomic
-def _set_pause(client: Client, until: date | None, by: Staff | None) -> Client:
+def _set(client: Client, by: Staff | None, **fields: object) -> Client:
     same_studio(client.studio, by=by)
     row = locked(client)
-    put(row, {"paused_until": until})
-    row.save(update_fields=["paused_until"])
+    put(row, fields)
+    row.save(update_fields=list(fields))
     raise_client_revision(row.pk)
     row.refresh_from_db()
     return row

@@ -219,6 +219,18 @@ def test_a_reminder_names_the_days_and_leaves_the_decision_to_the_artist(occasio
     assert not re.search(r"[$£€%]|discount|price", body)
 
 
+@pytest.mark.parametrize("channel", ["sms", "email"])
+@pytest.mark.parametrize(("language", "booked"), [("en", "You are booked"), ("es", "Tu cita")])
+def test_a_fills_reminder_offers_an_earlier_visit_to_her_alone_who_has_a_later_one(
+    language: str, booked: str, channel: str
+) -> None:
+    facts = _facts("fill_due", "", 0, channel, language)
+    words = first_wording("fill_due", "", 0, channel, language)
+
+    assert booked in compose(words, facts).body
+    assert booked not in compose(words, replace(facts, booked_at=None)).body
+
+
 def test_the_opt_in_and_help_texts_say_what_carriers_ask_for() -> None:
     # CTIA Messaging Principles and Best Practices (May 2023), 5.1.2 and 5.1.3, as quoted by those who follow it:
     # the name, what for, how often, that rates may apply, HELP and STOP.

@@ -2,18 +2,19 @@
 
 from __future__ import annotations
 
-from datetime import UTC, datetime, timedelta
+from datetime import UTC, date, datetime, timedelta
 from typing import Any
 from zoneinfo import ZoneInfo
 
 import pytest
+from django.db.models import F
 
 from aftercare import imports
-from aftercare.models import Message
+from aftercare.models import Fit, Forecast, Message
 from studio.book.importing import Overtaken
 from studio.book.parts import PART
 from studio.book.rows import BadRow, Row
-from studio.models import ServiceName, Studio, Visit
+from studio.models import Client, ServiceName, Studio, Visit
 from tests.books import WHOLE_WEEK, book_of, bring_in, everything, row
 from tests.people import NOW, make_studio
 
@@ -125,6 +126,65 @@ def test_a_dry_run_of_a_long_book_holds_the_database_a_part_at_a_time(studio: St
     assert held == [0, 0], "each part is taken back before the next"
     assert result.messages["planned"] == PART + 200
     assert not Visit.objects.exists()
+
+
+def worn(client: str, *shares: int, last_on: date = date(2027, 3, 5), **says: Any) -> list[Row]:
+    """A client's sets, every twenty days up to the last one, with what was left of the one before."""
+    days = [last_on - timedelta(days=20 * ago) for ago in reversed(range(len(shares) + 1))]
+    rows = []
+    for number, (day, share) in enumerate(zip(days, (None, *shares), strict=True)):
+        says |= {} if share is None else {"share_left": share}
+        starts = {"service": "fill" if number else "full set", "starts_at": f"{day}T15:00:00Z", "status": "done"}
+        rows.append(row(f"{client}-{number}", client, email=f"{client}@mail.example", **{**starts, **says}))
+    return rows
+
+
+def test_a_first_book_is_learned_from_before_it_is_planned(studio: Studio) -> None:
+    run(studio, *worn("C1", 80, 80, 80, email_reminders_ok=True), *worn("C2", 70, 75))
+
+    fit = Fit.objects.get()
+    assert (fit.clients, fit.readings, fit.made_at) == (2, 5, NOW)
+    assert set(Forecast.objects.values_list("fit", "visit__refs__reference")) == {(fit.pk, "C1-3"), (fit.pk, "C2-2")}
+    reminder = Message.objects.get(occasion="fill_due", client__refs__reference="C1")
+    assert (reminder.visit, reminder.state) == (Visit.objects.get(refs__reference="C1-3"), "planned")
+
+
+def test_a_later_book_is_learned_from_where_a_tenth_more_was_read(studio: Studio) -> None:
+    run(studio, *worn("C1", *[70] * 11))
+    run(studio, *worn("C1", *[70] * 11), *worn("C2", 70))
+    assert Fit.objects.count() == 1
+
+    run(studio, *worn("C3", 70, 70))
+
+    assert [fit.readings for fit in Fit.objects.all()] == [14, 11]
+    assert not Client.objects.exclude(revision=F("forecast_revision")).exists()
+
+
+def test_when_the_first_book_came_in_is_noted_once(studio: Studio) -> None:
+    run(studio, lift(), bad=(BadRow(3, "mobile", "12", "…"),))
+    run(studio, lift(), dry_run=True)
+    studio.refresh_from_db()
+    assert studio.first_import_at is None
+
+    run(studio, lift())
+    run(studio, lift(minutes=90), now=NOW + timedelta(days=1))
+
+    studio.refresh_from_db()
+    assert studio.first_import_at == NOW
+
+
+def test_a_dry_run_of_a_first_book_learns_from_it_and_forgets_it(studio: Studio) -> None:
+    rows = [
+        *worn("C1", 80, 80, email_reminders_ok=True),
+        *worn("C2", 70, last_on=date(2027, 2, 12), email_reminders_ok=True),
+    ]
+    before = everything()
+
+    promised = run(studio, *rows, dry_run=True)
+
+    assert everything() == before
+    assert promised.contract() == run(studio, *rows).contract()
+    assert promised.messages["withheld"] > 0, "what was due by then waits for a person"
 
 
 def test_planning_that_an_earlier_import_left_undone_is_done(studio: Studio) -> None:

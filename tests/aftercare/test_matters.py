@@ -7,9 +7,10 @@ from django.core.exceptions import ValidationError
 
 from aftercare import matters
 from aftercare.core.delivery import State
-from aftercare.models import Flag
+from aftercare.models import Flag, Forecast
 from studio.models import Client
 from tests.cast import Cast, make
+from tests.forecasts import forecast
 
 
 @pytest.fixture
@@ -85,3 +86,23 @@ def test_a_message_that_arrived_after_all_cannot_be_seen_to(cast: Cast) -> None:
 
     arrived.refresh_from_db()
     assert arrived.seen_to_at is None
+
+
+def test_who_looks_into_an_early_set_is_kept_with_the_forecast_that_said_so(cast: Cast) -> None:
+    visit = cast.done(cast.client("Mia"), cast.at(9, -2))
+    old, newest = (forecast(visit, cast.at(10, day), fill_day=8) for day in (-2, -1))
+
+    matters.see_to_early(visit, by=cast.ada, now=cast.now)
+
+    newest.refresh_from_db()
+    old.refresh_from_db()
+    assert (newest.seen_to_by, newest.seen_to_at, old.seen_to_at) == (cast.ada, cast.now, None)
+
+
+def test_a_set_of_which_nothing_is_forecast_cannot_be_seen_to(cast: Cast) -> None:
+    visit = cast.done(cast.client("Mia"), cast.at(9, -2))
+
+    with pytest.raises(ValidationError, match="look at the list again"):
+        matters.see_to_early(visit, by=cast.ada, now=cast.now)
+
+    assert not Forecast.objects.exists()

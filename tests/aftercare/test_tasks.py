@@ -11,12 +11,13 @@ from celery import current_app
 
 from aftercare import planning, receiving, tasks
 from aftercare.core.delivery import Event
-from aftercare.models import Heartbeat, Message, Reply
+from aftercare.models import Fit, Forecast, Heartbeat, Message, Reply
 from aftercare.transports import memory
 from studio import clock
 from studio.models import Client
 from tests.letters import begin, end, make_line, make_message
 from tests.people import NOW, make_client, make_studio, make_visit
+from tests.readings import make_worn
 
 pytestmark = pytest.mark.django_db
 
@@ -84,10 +85,29 @@ def test_a_reminder_that_was_lost_rests_and_says_why(mia: Client) -> None:
     assert message.reason.endswith("so that it does not come twice.")
 
 
+def test_a_round_forecasts_before_it_plans(mia: Client) -> None:
+    make_visit(mia, status="done", starts_at=NOW - timedelta(days=1))
+
+    tasks.send_due(now=NOW)
+
+    assert Forecast.objects.get().client == mia
+    assert Message.objects.filter(occasion="full_set_due").exists()
+
+
+def test_by_night_each_studio_is_fitted_and_a_stop_is_heard(mia: Client) -> None:
+    make_worn(mia.studio, "Zoe")
+
+    assert tasks.refit(now=NOW, stop=lambda: True) == 0
+    assert tasks.refit(now=NOW) == 1
+    assert Fit.objects.get().readings == 4
+    assert tasks.refit(now=NOW) == 0
+
+
 def test_the_tasks_have_the_names_that_the_schedule_calls() -> None:
     scheduled = {entry["task"] for entry in current_app.conf.beat_schedule.values()}
 
-    assert scheduled == {tasks.send_due_task.name, tasks.run_imports_task.name, tasks.poll_feeds_task.name}
+    ours = (tasks.send_due_task, tasks.run_imports_task, tasks.poll_feeds_task, tasks.refit_task)
+    assert scheduled == {task.name for task in ours}
     assert scheduled <= set(current_app.tasks)
 
 
@@ -95,6 +115,7 @@ def test_a_task_tolerates_what_a_newer_version_may_send_along() -> None:
     tasks.send_due_task(of_a_newer_version=1)
     tasks.run_imports_task(of_a_newer_version=1)
     tasks.poll_feeds_task(of_a_newer_version=1)
+    tasks.refit_task(of_a_newer_version=1)
 
     assert Heartbeat.objects.filter(name="sweep").exists()
 

@@ -96,11 +96,11 @@ def answer(process: subprocess.Popen[str]) -> dict[str, float]:
 
 
 def part_ours(file: str) -> dict[str, float]:
-    """Read, compare, write and plan; then keep the rows that were made for the peer."""
+    """Read, compare, write, forecast and plan; then keep the rows that were made for the peer."""
     from django.core import serializers
 
     from aftercare import imports
-    from aftercare.models import Message
+    from aftercare.models import Forecast, Message
     from studio.models import Client, Staff, Studio, Visit
 
     studio = Studio.objects.get()
@@ -110,14 +110,14 @@ def part_ours(file: str) -> dict[str, float]:
     seconds = time.perf_counter() - started
     if not result.written or result.bad:
         sys.exit(f"the book was refused: {result.bad[:3]}")
-    for model in (Staff, Client, Visit, Message):
+    for model in (Staff, Client, Visit, Forecast, Message):
         rows = serializers.serialize("python", model.objects.all())
         (Path(file).parent / f"{model.__name__}.json").write_text(json.dumps(rows, default=str))
     return {"seconds": seconds, "visits": Visit.objects.count(), "messages": Message.objects.count()}
 
 
 def part_bare(file: str) -> dict[str, float]:
-    """A bare csv read, and bulk_create of the same client, visit and message rows."""
+    """A bare csv read, and bulk_create of the same client, visit, forecast and message rows."""
     from django.core import serializers
 
     from studio.models import Staff, Studio
@@ -126,7 +126,7 @@ def part_bare(file: str) -> dict[str, float]:
     artists = json.loads((Path(file).parent / "Staff.json").read_text())
     Staff.objects.bulk_create(Staff(pk=one["pk"], studio=studio, name=one["fields"]["name"]) for one in artists)
     made = []
-    for name in ("Client", "Visit", "Message"):
+    for name in ("Client", "Visit", "Forecast", "Message"):
         rows = json.loads((Path(file).parent / f"{name}.json").read_text())
         made.append([one.object for one in serializers.deserialize("python", rows)])
     started = time.perf_counter()

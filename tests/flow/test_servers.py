@@ -117,7 +117,7 @@ SAME_TESTS = (
     "tests/aftercare/test_triage.py",
     "tests/aftercare/test_tasks.py",
     "tests/aftercare/test_imports.py",
-    "tests/aftercare/test_planning.py",
+    "tests/aftercare/planning",
     "tests/aftercare/facts",
     "tests/studio/book/test_importing.py",
     "tests/flow/test_book_to_phone.py",

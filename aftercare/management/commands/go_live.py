@@ -6,7 +6,7 @@ import json
 from argparse import ArgumentParser
 from typing import Any
 
-from aftercare import planning
+from aftercare import planning, upkeep
 from aftercare.management.arguments import add_studio, studio_named
 from aftercare.management.base import PromisingCommand
 from studio import clock
@@ -25,7 +25,7 @@ class Command(PromisingCommand):
     def handle(self, *args: Any, **options: Any) -> None:
         studio = studio_named(options["studio"])
         now = clock.now()
-        planning.catch_up(now, studio=studio)  # what is counted is what stands now
+        upkeep.catch_up(now, studio=studio)  # what is counted is what stands now
         if options["back"]:
             planning.go_back(studio)
             self.stderr.write(f"{studio.name} is in rehearsal: nothing reaches anyone outside.")

@@ -12,7 +12,7 @@ from hypothesis import strategies as st
 
 from aftercare.core import timing
 from aftercare.core.hours import Hours
-from aftercare.core.timing import Client, Planned, Reason, Rules, Slot, Standing, Visit
+from aftercare.core.timing import Client, Planned, Reason, Rules, SetForecast, Slot, Standing, Visit
 
 # "localtime" is this machine's own; all else is of the IANA tz database.
 ZONES = [ZoneInfo(name) for name in sorted(available_timezones() - {"localtime"})]
@@ -27,9 +27,13 @@ class Case(NamedTuple):
     visits: list[Visit]
     rules: Rules
     now: datetime
+    forecast: SetForecast | None = None
+
+    def messages(self, standing: Mapping[Slot, Standing] | None = None) -> list[Planned]:
+        return timing.plan(self.client, self.visits, self.rules, self.now, standing, self.forecast)
 
     def plan(self, standing: Mapping[Slot, Standing] | None = None) -> dict[Slot, Planned]:
-        return by_slot(timing.plan(self.client, self.visits, self.rules, self.now, standing))
+        return by_slot(self.messages(standing))
 
 
 def by_slot(messages: Iterable[Planned]) -> dict[Slot, Planned]:
@@ -84,6 +88,14 @@ def rules_of(day: date) -> st.SearchStrategy[Rules]:
         care_last_hours=whole(1, 48),
         check_days=st.lists(whole(0, 14), min_size=3, max_size=3, unique=True).map(lambda d: tuple(sorted(d))),
         check_last_hours=whole(1, 72),
+        reminder_hours=hours_of_a_day(day),
+        lead_days=whole(0, 14),
+        reminder_after_days=whole(0, 14),
+        early_days=whole(0, 14),
+        full_set_last_days=whole(0, 21),
+        reminder_gap_days=whole(0, 10),
+        reminder_clear_hours=whole(0, 96),
+        most_declined=whole(0, 3),
     )
     return st.booleans().map(lambda everyone: Rules(test_everyone=everyone)) | varied
 
@@ -127,12 +139,18 @@ def clients(draw: st.DrawFn, zone: ZoneInfo, visits: list[Visit], now: datetime)
         lambda at: st.integers(-60, 60).map(lambda minutes: at + timedelta(minutes=minutes))
     )
     reachable = draw(st.sampled_from(("sms", "sms", "sms", "email", "")))
+    reminded = draw(st.sampled_from(("sms", "sms", "sms", "email", "")))
     return Client(
         zone=zone,
         other_zone=draw(st.none() | st.none() | st.sampled_from(ZONES)),
         sensitive=draw(st.booleans()),
         channel=reachable,
         unreachable=None if reachable else draw(st.sampled_from((Reason.NO_WAY, Reason.NO_CONSENT))),
+        reminder_channel=reminded,
+        reminder_unreachable=None if reminded else draw(st.sampled_from((Reason.NO_WAY, Reason.NO_CONSENT))),
+        on_break=draw(st.sampled_from((False, False, False, False, True))),
+        earlier_declined=draw(st.integers(0, 3)),
+        first_import_at=draw(st.none() | st.sampled_from((0, 1, 7, 30)).map(lambda days: now - timedelta(days=days))),
         on_hold=draw(st.sampled_from((False, False, False, True))),
         paused=draw(st.sampled_from((False, False, False, False, True))),
         held_visits=draw(st.frozensets(st.integers(1, 8), max_size=2)),
@@ -149,7 +167,54 @@ def cases(draw: st.DrawFn) -> Case:
     second = timedelta(seconds=draw(st.sampled_from((0, 0, 30, 59.5))))
     now = datetime.combine(day, time(minute // 60, minute % 60), zone).astimezone(UTC) + second
     visits = draw(visits_of(day, zone, now))
-    return Case(draw(clients(zone, visits, now)), visits, draw(rules_of(day)), now)
+    return Case(draw(clients(zone, visits, now)), visits, draw(rules_of(day)), now, draw(forecasts(visits)))
+
+
+@st.composite
+def forecasts(draw: st.DrawFn, visits: list[Visit]) -> SetForecast | None:
+    """Mostly of the last done set; the days anything that a set may do, as often as not near whole ones."""
+    done = [visit for visit in visits if visit.status == "done" and visit.service in ("full set", "fill")]
+    last = max(done, key=lambda visit: (visit.start, visit.ref)).id if done else 1
+    which = draw(st.sampled_from((last, last, last, last, 1, 0)))
+    near_whole = st.builds(lambda day, off: day + off, st.integers(3, 60), st.sampled_from((0.0, 0.01, 0.5, 0.99)))
+    fill = draw(near_whole | st.floats(2, 70))
+    low = fill + draw(st.floats(-4, 20))
+    return SetForecast(which, fill, low, low + draw(st.floats(0, 25)), 1) if which else None
+
+
+@st.composite
+def wearing(draw: st.DrawFn) -> Case:
+    """A client who wears a set and can be reminded; what stands in the way of it is near, and mostly small."""
+    zone = draw(st.sampled_from(ZONES))
+    day = draw(days(zone))
+    now = datetime.combine(day, time(draw(st.integers(0, 23)), 0), zone).astimezone(UTC)
+    worn = Visit(
+        id=1,
+        ref="01",
+        service=draw(st.sampled_from(("full set", "fill"))),
+        status="done",
+        start=now - timedelta(days=draw(st.integers(0, 45)), hours=draw(st.integers(0, 23))),
+        end=now,
+        heard_at=now - timedelta(days=draw(st.sampled_from((0, 0, 100)))),
+    )
+    others = draw(visits_of(day, zone, now))[: draw(st.integers(0, 3))]
+    visits = [worn, *(dataclasses.replace(visit, id=10 + visit.id) for visit in others)]
+    client = Client(
+        zone=zone,
+        channel="sms",
+        unreachable=None,
+        reminder_channel="email",
+        reminder_unreachable=None,
+        earlier_declined=draw(st.integers(0, 3)),
+        first_import_at=draw(st.none() | st.just(now)),
+    )
+    return Case(client, visits, draw(st.just(Rules()) | rules_of(day)), now, draw(forecasts(visits)))
+
+
+def moved(forecast: SetForecast, days: float) -> SetForecast:
+    """The next forecast of the same set: everything falls ``days`` later."""
+    later = (forecast.fill_day + days, forecast.full_set_low + days, forecast.full_set_day + days)
+    return SetForecast(forecast.visit, *later, forecast.id + 1)
 
 
 def replaced(case: Case, visit: Visit, **changes: Any) -> Case:
@@ -162,7 +227,12 @@ def changes(draw: st.DrawFn, case: Case) -> Case:
     """The same client some time later: something about her, a visit or the rules may have changed."""
     now = case.now + draw(st.sampled_from((0, 1, 24, 72, 168)) | st.integers(0, 300)) * timedelta(minutes=30)
     case = case._replace(now=now)
-    what = draw(st.sampled_from(("nothing", "move", "status", "client", "rules", "visit")))
+    what = draw(st.sampled_from(("nothing", "move", "status", "client", "rules", "visit", "forecast")))
+    if what == "forecast":
+        if case.forecast is not None and draw(st.booleans()):
+            step = st.sampled_from((-3.0, -1.0, -0.99, 0.99, 1.0, 3.0)) | st.floats(-2, 2)
+            return case._replace(forecast=moved(case.forecast, draw(step)))
+        return case._replace(forecast=draw(forecasts(case.visits)))
     if what in ("move", "status") and case.visits:
         visit = draw(st.sampled_from(case.visits))
         if what == "status":

@@ -14,9 +14,9 @@ from functools import lru_cache
 from zoneinfo import ZoneInfo
 
 from aftercare.core.hours import Hours
-from aftercare.core.timing import Client, Occasion, Rules, Standing, Visit
+from aftercare.core.timing import Client, Occasion, Rules, SetForecast, Standing, Visit
 
-MINUTE, HOUR = timedelta(minutes=1), timedelta(hours=1)
+MINUTE, HOUR, DAY = timedelta(minutes=1), timedelta(hours=1), timedelta(days=1)
 FURTHEST = timedelta(hours=16)  # no place is further than this from UTC
 
 SET = ("full set", "fill")
@@ -96,6 +96,9 @@ class Book:
     def on_day(self, visit: Visit, days: int, minutes: int) -> datetime:
         """Return the moment the table names: ``minutes`` on her clock, ``days`` after (or before) the visit's date."""
         return when_shown(self.day(visit) + timedelta(days=days), minutes, self.client.zone)
+
+    def on_date(self, day: date, minutes: int) -> datetime:
+        return when_shown(day, minutes, self.client.zone)
 
     def wants_test(self, visit: Visit) -> bool:
         sensitive, everyone = self.client.sensitive, self.rules.test_everyone
@@ -215,11 +218,159 @@ def let_one_check_a_day_go(messages: Sequence[Expected], book: Book, standing: R
             message.due, message.reason = None, "another check that day"
 
 
+def days_aimed_at(forecast: SetForecast, rules: Rules) -> dict[str, float]:
+    """Days after the set: the earlier of two less the lead, but not sooner than some days; and the median day."""
+    fill = min(forecast.fill_day - rules.lead_days, forecast.full_set_low - rules.lead_days)
+    return {"fill_due": max(fill, rules.reminder_after_days), "full_set_due": forecast.full_set_day}
+
+
+def remind(book: Book, forecast: SetForecast | None, standing: Record) -> Iterator[tuple[Expected, Standing, date]]:
+    """Both reminders of the set that she wears, undecided, the fill's first; with its record, and the full-set day."""
+    if not book.done_sets or forecast is None:
+        return
+    rules, worn = book.rules, book.done_sets[-1]
+    if forecast.visit != worn.id or forecast.fill_day < rules.early_days:
+        return
+    days = {}
+    for occasion in ("fill_due", "full_set_due"):
+        days[occasion] = days_aimed_at(forecast, rules)[occasion]
+        record = standing.get((worn.id, Occasion(occasion), 0), Standing())
+        if record.open_forecast is not None and record.open_forecast.visit == worn.id:
+            before = days_aimed_at(record.open_forecast, rules)[occasion]
+            if abs(days[occasion] - before) < 1:  # a change under a day is ignored
+                days[occasion] = before
+    dates = {occasion: book.day(worn) + int(count) * DAY for occasion, count in days.items()}
+    closes = rules.reminder_hours.closes
+    eve = dates["full_set_due"] - DAY
+    closing = book.on_date(eve, closes) if closes < 24 * 60 else book.on_date(dates["full_set_due"], 0)
+    fill = Expected(
+        worn,
+        "fill_due",
+        0,
+        book.on_date(dates["fill_due"], rules.at),
+        closing,
+    )
+    full_set = Expected(
+        worn,
+        "full_set_due",
+        0,
+        book.on_date(dates["full_set_due"], rules.at),
+        book.on_date(dates["full_set_due"] + rules.full_set_last_days * DAY, rules.at),
+    )
+    for message in (fill, full_set):
+        record = standing.get((worn.id, Occasion(message.occasion), 0), Standing())
+        if message.no_later_than >= seconds(worn.heard_at) and not record.gone_edition:
+            yield message, record, dates["full_set_due"]
+
+
+def leaves(message: Expected, book: Book) -> datetime | None:
+    """When it leaves as things stand: an overdue one now, as long as that is not too late for it."""
+    if message.due is None or max(message.due, book.now) > message.no_later_than:
+        return None
+    return max(message.due, book.now)
+
+
+def to_keep_clear_of(book: Book, standing: Record, checks: Sequence[Expected]) -> list[datetime]:
+    """Checks sent and planned; visits missed or cancelled, or past and not marked, so that they may have been."""
+    near = [at for check in checks if (at := leaves(check, book)) is not None]
+    for (_, occasion, _), record in standing.items():
+        if occasion == "check" and (at := record.gone_at or record.gone_due):
+            near.append(seconds(at))
+    for visit in book.visits:
+        unmarked = visit.status == "booked" and not book.is_booked(visit)
+        if visit.status in ("missed", "cancelled") or unmarked:
+            near.append(seconds(visit.start))
+    return near
+
+
+def first_clear(
+    start: datetime, message: Expected, book: Book, near: Sequence[datetime], reminded: Sequence[date]
+) -> datetime | None:
+    """Walk on minute by minute, and to each moment at which something is just far enough."""
+    rules, client = book.rules, book.client
+    clear = rules.reminder_clear_hours * HOUR
+    jumps = sorted(thing + clear for thing in near)
+    at = start
+    while at <= message.no_later_than:
+        day = at.astimezone(client.zone).date()
+        if (
+            all(is_open(at, rules.reminder_hours, zone) for zone in client.zones)
+            and all(abs(at - thing) >= clear for thing in near)
+            and all(abs((day - other).days) >= rules.reminder_gap_days for other in reminded)
+        ):
+            return at
+        at = min([at.replace(second=0) + MINUTE, *(jump for jump in jumps if jump > at)])
+    return None
+
+
+def decide_reminder(
+    message: Expected,
+    record: Standing,
+    book: Book,
+    since: datetime,
+    near: Sequence[datetime],
+    reminded: Sequence[date],
+    full_day: date,
+) -> None:
+    client = book.client
+    sets_ahead = [visit for visit in book.visits if visit.service in SET and book.is_booked(visit)]
+    if message.occasion == "fill_due":
+        comes = any(book.day(visit) <= full_day for visit in sets_ahead)
+        comes = comes or (bool(sets_ahead) and client.earlier_declined >= book.rules.most_declined)
+    else:
+        comes = any(seconds(visit.start) <= message.no_later_than for visit in sets_ahead)
+    removed = any(
+        visit.service == "removal" and visit.status == "done" and in_order([message.visit, visit])[1] is visit
+        for visit in book.visits
+    )
+    imported = client.first_import_at
+    waits = (
+        imported is not None
+        and seconds(message.visit.heard_at) <= imported
+        and message.aim < imported
+        and record.go_from is None
+    )
+    due = first_clear(max(message.aim, since, record.go_from or since), message, book, near, reminded)
+    reasons = [
+        ("too late", due is None),
+        ("on hold", client.on_hold),
+        (str(client.reminder_unreachable), client.reminder_channel == ""),
+        ("paused", client.paused),
+        ("already booked", comes),
+        ("no set on", client.on_break or removed),
+        ("waiting for the owner's go", waits),
+    ]
+    message.reason = next((reason for reason, holds in reasons if holds), "")
+    message.due = None if message.reason else due
+
+
+def plan_reminders(
+    book: Book, forecast: SetForecast | None, standing: Record, checks: Sequence[Expected]
+) -> Iterator[Expected]:
+    near = to_keep_clear_of(book, standing, checks)
+    reminded = [
+        at.astimezone(book.client.zone).date()
+        for (_, occasion, _), record in standing.items()
+        if occasion in ("fill_due", "full_set_due") and (at := record.gone_at or record.gone_due)
+    ]
+    for message, record, full_day in remind(book, forecast, standing):
+        same = record.open_edition == 1 and record.open_aim == message.aim and record.open_from is not None
+        since = record.open_from if same and record.open_from is not None else book.now
+        decide_reminder(message, record, book, since, near, reminded, full_day)
+        if record.open_edition == 1 and not record.open_planned and not message.reason:
+            decide_reminder(message, record, book, book.now, near, reminded, full_day)
+        at = leaves(message, book)
+        if at is not None:
+            reminded.append(at.astimezone(book.client.zone).date())
+        yield message
+
+
 def plan(
     client: Client,
     visits: Sequence[Visit],
     rules: Rules,
     now: datetime,
+    forecast: SetForecast | None = None,
     standing: Record | None = None,
 ) -> dict[Slot, Expected]:
     """Return what should stand and has not gone, by visit, occasion and step."""
@@ -257,4 +408,7 @@ def plan(
         if not message.reason:
             decide(message, book, book.now)
     let_one_check_a_day_go(list(found.values()), book, standing)
+    checks = [message for message in found.values() if message.occasion == "check"]
+    for message in plan_reminders(book, forecast, standing, checks):
+        found[message.visit.id, message.occasion, message.step] = message
     return found

@@ -58,6 +58,7 @@ def test_facts_that_are_not_there_have_no_value() -> None:
         "hour",
         "dry_hours",
         "window",
+        "booked_day",
         "call_by",
         "link",
         "studio_phone",
@@ -65,6 +66,15 @@ def test_facts_that_are_not_there_have_no_value() -> None:
         "poison_line",
     )
     assert [filled[name] for name in absent] == [None] * len(absent)
+
+
+def test_a_reminder_names_its_days_or_says_soon_and_the_day_that_is_booked() -> None:
+    days = (date(2027, 6, 8), date(2027, 6, 14))
+    named = values(Facts(studio="W", occasion="fill_due", window=days, booked_at=NINTH))
+    soon = values(Facts(studio="W", occasion="fill_due", language="es"))
+
+    assert (named["window"], named["booked_day"]) == ("between Tue 8 and Mon 14 June", "Tuesday 9 March")
+    assert (soon["window"], soon["booked_day"]) == ("en los próximos días", None)
 
 
 def test_nothing_is_open_only_when_no_flag_and_no_promise_is() -> None:

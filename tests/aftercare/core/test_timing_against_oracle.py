@@ -10,6 +10,7 @@ import os
 import random
 from collections.abc import Iterable, Mapping
 from datetime import datetime, timedelta
+from itertools import combinations
 from zoneinfo import ZoneInfo
 
 from hypothesis import HealthCheck, assume, event, given, settings
@@ -17,9 +18,9 @@ from hypothesis import strategies as st
 
 from aftercare.core import timing
 from aftercare.core.hours import Hours
-from aftercare.core.timing import Occasion, Planned, Reason, Slot, Standing
+from aftercare.core.timing import REMINDERS, Client, Occasion, Planned, Reason, Slot, Standing
 from tests.aftercare.core import oracle
-from tests.aftercare.core.cases import Case, cases, changes, replaced
+from tests.aftercare.core.cases import Case, cases, changes, replaced, wearing
 
 EXAMPLES = int(os.environ.get("TIMING_EXAMPLES", "150"))
 # Drawing a whole client is slow, and that is fine.
@@ -50,6 +51,7 @@ class Messages:
         self.withdrawn: set[Slot] = set()
         self.gone: dict[Slot, Planned] = {}
         self.keys: list[str] = []  # of all that ever went
+        self.go_from: dict[Slot, datetime] = {}
 
     def take(self, plan: Mapping[Slot, Planned]) -> None:
         self.open.update(plan)
@@ -81,11 +83,13 @@ class Messages:
             open_gave_way=stands and waiting.reason is Reason.ANOTHER_CHECK,
             open_aim=waiting.aim,
             open_from=waiting.planned_from,
+            open_forecast=waiting.forecast,
+            go_from=self.go_from.get(slot),
         )
 
 
 @bounded
-@given(cases())
+@given(cases() | wearing())
 def test_a_first_plan_is_what_the_second_reading_says(case: Case) -> None:
     found = case.plan()
 
@@ -96,23 +100,28 @@ def test_a_first_plan_is_what_the_second_reading_says(case: Case) -> None:
 
 
 @bounded
-@given(st.data(), cases())
+@given(st.data(), cases() | wearing())
 def test_plans_that_follow_what_changes_are_what_the_second_reading_says(data: st.DataObject, case: Case) -> None:
     messages = Messages()
     messages.take(case.plan())
     for _ in range(3):
         case = data.draw(changes(case))
         messages.go(slot for slot in messages.due_by(case.now) if data.draw(st.booleans()))
+        for slot, message in messages.open.items():
+            if message.reason is Reason.WAITS_FOR_GO and data.draw(st.booleans()):
+                messages.go_from[slot] = case.now + timedelta(hours=data.draw(st.integers(0, 100)))
 
         found = case.plan(messages.standing())
 
         assert told(found) == told(oracle.plan(*case, messages.standing()))
+        for message in found.values():
+            event(f"{message.occasion} {message.step}: {message.reason or 'planned'}")
         messages.take(found)
         assert len(messages.keys) == len(set(messages.keys))
 
 
 @bounded
-@given(st.data(), cases())
+@given(st.data(), cases() | wearing())
 def test_no_message_is_due_outside_the_sending_hours_or_after_its_last_moment(data: st.DataObject, case: Case) -> None:
     messages = Messages()
     messages.take(case.plan())
@@ -121,14 +130,14 @@ def test_no_message_is_due_outside_the_sending_hours_or_after_its_last_moment(da
     for message in case.plan(messages.standing()).values():
         if message.reason is None:
             assert message.due is not None
-            hours = case.rules.care_hours if message.occasion is Occasion.CARE else case.rules.hours
+            hours = case.rules.hours_of(message.occasion)
             assert all(is_open(message.due, hours, zone) for zone in case.client.zones)
             assert max(message.aim, message.planned_from) <= message.due <= message.no_later_than
             assert message.due.microsecond == 0
 
 
 @bounded
-@given(cases())
+@given(cases() | wearing())
 def test_planning_again_changes_nothing(case: Case) -> None:
     messages = Messages()
     first = case.plan()
@@ -150,7 +159,8 @@ def test_planning_again_later_changes_no_message_that_still_stands(case: Case, m
     anew = oracle.plan(*later)
     assert {tuple(map(str, slot)) for slot in second} == {tuple(map(str, slot)) for slot in anew}
     for slot, message in second.items():
-        assert as_told(message) == as_told(first[slot] if slot in first else anew[slot])
+        if message.occasion not in REMINDERS:  # what is booked, and what they keep clear of, passes with the time
+            assert as_told(message) == as_told(first[slot] if slot in first else anew[slot])
 
 
 @bounded
@@ -165,7 +175,7 @@ def test_the_order_of_the_visits_does_not_matter(case: Case, seed: int) -> None:
 @bounded
 @given(cases())
 def test_there_is_at_most_one_message_a_slot(case: Case) -> None:
-    found = timing.plan(*case)
+    found = case.messages()
 
     assert len({message.slot for message in found}) == len(found)
     assert len({message.key for message in found}) == len(found)
@@ -175,6 +185,20 @@ def test_there_is_at_most_one_message_a_slot(case: Case) -> None:
         if m.step and m.occasion is Occasion.CHECK and m.reason is None and m.due
     ]
     assert len(checks) == len(set(checks))
+
+
+@bounded
+@given(wearing())
+def test_reminders_keep_away_from_one_another_from_checks_and_from_visits_that_fell_through(case: Case) -> None:
+    rules = case.rules
+    going = [m for m in case.messages() if m.reason is None and m.due is not None]
+    near = [max(m.due, case.now) for m in going if m.occasion is Occasion.CHECK and m.due]
+    near += [visit.start for visit in case.visits if visit.status in ("missed", "cancelled")]
+    dues = [m.due for m in going if m.occasion in REMINDERS and m.due]
+
+    days = [due.astimezone(case.client.zone).date() for due in dues]
+    assert all(abs((day - other).days) >= rules.reminder_gap_days for day, other in combinations(days, 2))
+    assert all(abs(due - at) >= timedelta(hours=rules.reminder_clear_hours) for due in dues for at in near)
 
 
 def booked_ahead(case: Case) -> Case:
@@ -213,13 +237,19 @@ def test_a_moved_visit_is_told_of_once_more_only_where_its_message_had_gone(
     assert not has_gone or not set(slots) & set(back)
 
 
+def reached(client: Client, channel: str, why_not: Reason | None) -> Client:
+    return dataclasses.replace(
+        client, channel=channel, unreachable=why_not, reminder_channel=channel, reminder_unreachable=why_not
+    )
+
+
 @bounded
 @given(cases(), st.integers(0, 5 * 24 * 60))
 def test_what_was_withheld_and_may_go_again_is_planned_from_now(case: Case, minutes: int) -> None:
-    held = case._replace(client=dataclasses.replace(case.client, channel="", unreachable=Reason.NO_CONSENT))
+    held = case._replace(client=reached(case.client, "", Reason.NO_CONSENT))
     messages = Messages()
     messages.take(held.plan())
-    reachable = dataclasses.replace(case.client, channel="email", unreachable=None)
+    reachable = reached(case.client, "email", None)
     later = case._replace(client=reachable, now=case.now + timedelta(minutes=minutes))
 
     after = later.plan(messages.standing())

@@ -8,7 +8,7 @@ from datetime import UTC, datetime, timedelta
 from zoneinfo import ZoneInfo
 
 from aftercare.core import timing
-from aftercare.core.timing import Client, Occasion, Planned, Reason, Rules, Slot, Standing, Visit
+from aftercare.core.timing import Client, Occasion, Planned, Reason, Rules, SetForecast, Slot, Standing, Visit
 
 NEW_YORK, LONDON, SYDNEY = ZoneInfo("America/New_York"), ZoneInfo("Europe/London"), ZoneInfo("Australia/Sydney")
 KOLKATA, LORD_HOWE = ZoneInfo("Asia/Kolkata"), ZoneInfo("Australia/Lord_Howe")
@@ -68,8 +68,9 @@ def planned(
     client: Client = MIA,
     rules: Rules = DEFAULTS,
     standing: Mapping[Slot, Standing] | None = None,
+    forecast: SetForecast | None = None,
 ) -> dict[str, str]:
-    return told(timing.plan(client, visits, rules, utc(now), standing), *occasions)
+    return told(timing.plan(client, visits, rules, utc(now), standing, forecast), *occasions)
 
 
 def waiting(messages: Iterable[Planned]) -> dict[Slot, Standing]:
@@ -81,6 +82,7 @@ def waiting(messages: Iterable[Planned]) -> dict[Slot, Standing]:
             open_gave_way=message.reason is Reason.ANOTHER_CHECK,
             open_aim=message.aim,
             open_from=message.planned_from,
+            open_forecast=message.forecast,
         )
         for message in messages
     }

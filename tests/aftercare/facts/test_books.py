@@ -10,11 +10,12 @@ from django.db import connection
 from django.test.utils import CaptureQueriesContext
 
 from aftercare import facts
-from aftercare.core.timing import Occasion, Reason
+from aftercare.core.timing import Occasion, Reason, SetForecast
 from aftercare.lines import lines_of
 from aftercare.models import Flag, Message, Stop
 from studio import records
-from studio.models import Adhesive, Client, Consent, VisitRef
+from studio.models import Adhesive, Client, ClosingDay, Consent, VisitRef
+from tests.forecasts import forecast
 from tests.people import NOW, make_client, make_studio, make_visit
 
 pytestmark = pytest.mark.django_db
@@ -28,9 +29,9 @@ def client(**fields: Any) -> Client:
     return make_client(make_studio(), **{"mobile": "+12125550101", **fields})
 
 
-def agree(her: Client, given: bool = True, *, days: int = 0, channel: str = "sms") -> None:
+def agree(her: Client, given: bool = True, *, days: int = 0, channel: str = "sms", purpose: str = "visits") -> None:
     at = NOW + timedelta(days=days)
-    Consent.objects.create(client=her, channel=channel, purpose="visits", given=given, at=at, how="on paper")
+    Consent.objects.create(client=her, channel=channel, purpose=purpose, given=given, at=at, how="on paper")
 
 
 def test_the_newest_answer_counts_whenever_it_was_written_down() -> None:
@@ -207,6 +208,69 @@ def test_what_went_to_another_client_is_marked_as_gone_elsewhere() -> None:
     standing = book(her).standing[visit.pk, Occasion.CHECK, 1]
 
     assert (standing.gone_elsewhere, standing.gone_due) == (True, None)
+
+
+def test_the_rules_of_her_book_know_her_studios_closing_days() -> None:
+    her = client()
+    other = make_client(make_studio("elm"))
+    for days in (1, 2):
+        ClosingDay.objects.create(studio=her.studio, date=NOW.date() + timedelta(days=days))
+
+    books = facts.load([her.pk, other.pk], NOW)
+
+    assert books[her.pk].rules == facts.rules_of(her.studio)
+    assert len(books[her.pk].rules.reminder_hours.days_off) == 2
+    assert not books[other.pk].rules.reminder_hours.days_off
+
+
+def test_consent_to_reminders_is_apart_and_each_channel_by_itself() -> None:
+    her = client(email="mia@mail.example")
+    agree(her)
+    assert book(her).facts.reminder_unreachable is Reason.NO_CONSENT
+
+    agree(her, channel="email", purpose="reminders")
+    found = book(her)
+    assert (found.channel_for(Occasion.FILL_DUE), found.channel_for(Occasion.CHECK)) == ("email", "sms")
+
+
+def test_the_newest_forecast_of_the_set_that_she_wears_is_in_force() -> None:
+    her = client()
+    before = make_visit(her, status="done", starts_at=NOW - timedelta(days=30))
+    worn = make_visit(her, status="done", starts_at=NOW - timedelta(days=5))
+    make_visit(her)
+    assert book(her).forecast is None
+
+    newest = forecast(worn, NOW, fill_day=17)
+    forecast(worn, NOW - timedelta(days=1), fill_day=15)
+    forecast(before, NOW, fill_day=12)
+
+    days = (newest.fill_day, newest.full_set_low, newest.full_set_day)
+    assert book(her).forecast == SetForecast(worn.pk, *days, newest.pk)
+
+
+def test_a_reminder_remembers_the_forecast_that_it_was_planned_from_and_its_go() -> None:
+    her = client()
+    worn = make_visit(her, status="done", starts_at=NOW - timedelta(days=5))
+    kept, _newest = forecast(worn, NOW - timedelta(days=1), fill_day=15), forecast(worn, NOW, fill_day=17)
+    about = {"studio": her.studio, "client": her, "visit": worn, "occasion": "fill_due", "planned_from": NOW}
+    Message.objects.create(key="1", state="planned", forecast=kept, go_from=NOW, **about)
+
+    standing = book(her).standing[worn.pk, Occasion.FILL_DUE, 0]
+
+    assert standing.open_forecast is not None
+    assert (standing.open_forecast.id, standing.go_from) == (kept.pk, NOW)
+
+
+def test_when_a_message_left_counts_beside_when_it_was_due() -> None:
+    her = client()
+    visit = make_visit(her)
+    left = NOW + timedelta(hours=5)
+    about = {"studio": her.studio, "client": her, "visit": visit, "occasion": "check", "planned_from": NOW}
+    Message.objects.create(key="1", state="delivered", due_at=NOW, handed_over_at=left, **about)
+
+    standing = book(her).standing[visit.pk, Occasion.CHECK, 0]
+
+    assert (standing.gone_due, standing.gone_at) == (NOW, left)
 
 
 def test_many_clients_are_read_in_as_many_queries_as_one() -> None:

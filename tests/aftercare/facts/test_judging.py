@@ -13,7 +13,8 @@ from aftercare.facts import Verdict
 from aftercare.lines import lines_of
 from aftercare.models import Flag, Message, Stop
 from studio import records
-from studio.models import Client, Consent, Visit
+from studio.models import CalendarFeed, Client, Consent, Visit
+from tests.forecasts import forecast
 from tests.people import NOW, make_client, make_studio, make_visit
 
 pytestmark = pytest.mark.django_db
@@ -150,3 +151,73 @@ def test_a_message_to_staff_goes_as_it_is(mia: Client) -> None:
     message = Message(occasion="alert", channel="sms", address="+12125550111")
 
     assert facts.judge(message, None, NOW) == Verdict(Event.JOURNAL, channel="sms", address="+12125550111")
+
+
+@pytest.fixture
+def zoe() -> Client:
+    """She said yes to reminders by e-mail alone; hers is due on the day of DUE."""
+    her = make_client(make_studio("elm"), "Zoe", mobile="+12125550102", email="zoe@mail.example")
+    for channel, purpose in (("sms", "visits"), ("email", "reminders")):
+        Consent.objects.create(client=her, channel=channel, purpose=purpose, given=True, at=NOW, how="on paper")
+    for days in (60, 20):
+        done = make_visit(her, status="done", starts_at=DUE - timedelta(days=days), heard_at=NOW - timedelta(days=90))
+    forecast(done, NOW, fill_day=27, full_set_low=40, full_set_day=50)
+    planning.catch_up(NOW)
+    return her
+
+
+def test_a_reminder_goes_by_its_own_consent(zoe: Client) -> None:
+    assert judge(zoe, occasion="fill_due") == Verdict(Event.JOURNAL, channel="email", address="zoe@mail.example")
+
+
+def test_a_reminder_never_falls_back_on_the_other_channel(zoe: Client) -> None:
+    Consent.objects.create(client=zoe, channel="email", purpose="reminders", given=False, at=DUE, how="by e-mail")
+
+    assert judge(zoe, occasion="fill_due") == Verdict(Event.WITHHOLD, reason="no consent")
+
+
+def test_a_stop_since_it_was_planned_holds_a_reminder(zoe: Client) -> None:
+    Stop.objects.create(line=lines_of(zoe.studio)["email"], address=zoe.email, at=NOW)
+
+    assert judge(zoe, occasion="fill_due") == Verdict(Event.WITHHOLD, reason="no consent")
+
+
+def test_a_visit_missed_since_it_was_planned_moves_a_reminder(zoe: Client) -> None:
+    make_visit(zoe, service="lift", status="missed", starts_at=DUE - timedelta(hours=45))
+
+    later = DUE + timedelta(hours=3)
+    assert judge(zoe, occasion="fill_due") == Verdict(Event.PLAN, due_at=later, channel="email")
+    assert judge(zoe, later, occasion="fill_due").event is Event.JOURNAL
+
+
+def test_an_old_book_holds_reminders_and_instructions_but_nothing_about_her_eyes(mia: Client, zoe: Client) -> None:
+    for her in (mia, zoe):
+        CalendarFeed.objects.create(
+            studio=her.studio, address="https://c.example/a.ics", read_at=DUE - timedelta(hours=48, seconds=1)
+        )
+    care = make_visit(zoe, service="lift", status="done", starts_at=DUE - timedelta(hours=2), minutes=60)
+    planning.plan_clients([zoe.pk], DUE)
+
+    looked_at_again = DUE + timedelta(hours=1)
+    held = Verdict(Event.PLAN, "the book has not been read for two days", looked_at_again, "sms")
+    assert judge(mia, occasion="prepare") == held
+    assert judge(zoe, DUE - timedelta(minutes=30), occasion="care", visit=care).event is Event.JOURNAL
+    Visit.objects.filter(pk=care.pk).delete()
+    assert judge(zoe, occasion="fill_due").due_at == looked_at_again
+
+    CalendarFeed.objects.update(read_at=DUE - timedelta(hours=48))
+    assert judge(mia, occasion="prepare").event is Event.JOURNAL
+
+
+def test_what_waits_for_the_book_is_too_late_in_the_end(mia: Client) -> None:
+    CalendarFeed.objects.create(studio=mia.studio, address="https://c.example/a.ics", read_at=NOW)
+
+    assert judge(mia, START - timedelta(hours=2)) == Verdict(Event.WITHHOLD, reason="too late")
+
+
+def test_an_introduction_goes_ahead_of_a_reminder_by_text_too(zoe: Client) -> None:
+    Consent.objects.create(client=zoe, channel="sms", purpose="visits", given=False, at=NOW, how="by telephone")
+    Consent.objects.create(client=zoe, channel="sms", purpose="reminders", given=True, at=NOW, how="by telephone")
+    promise(zoe, "opt_in", no_later_than=DUE + timedelta(days=1))
+
+    assert judge(zoe, occasion="opt_in").event is Event.JOURNAL

@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
+from datetime import date
+
 import pytest
 
 from aftercare import facts
 from aftercare.core.hours import Hours
 from aftercare.core.timing import Rules
 from aftercare.models import RuleSet
+from studio.models import ClosingDay
 from tests.people import NOW, make_studio
 
 
@@ -40,3 +43,64 @@ def test_the_highest_version_of_this_studio_is_in_force() -> None:
         RuleSet.objects.create(studio=place, version=version, values={"prepare_days": days}, at=NOW)
 
     assert facts.rules_of(studio).prepare_days == 5
+
+
+def test_reminders_stay_away_from_closing_days_and_the_weekdays_off() -> None:
+    closed = [date(2027, 3, 17)]
+
+    assert facts.rules_from({}, "US", closed).reminder_hours == Hours(600, 1140, frozenset({6}), frozenset(closed))
+    given = facts.rules_from({"reminder_hours": [660, 1080]}, "US").reminder_hours
+    assert given == Hours(660, 1080, frozenset({6}))
+    given = facts.rules_from({"reminder_hours": [660, 1080, [0, 6]]}, "US").reminder_hours
+    assert given == Hours(660, 1080, frozenset({0, 6}))
+
+
+def test_levels_and_tiers_come_as_core_wants_them() -> None:
+    rules = facts.rules_from({"fill_level": 0.5, "fill_minutes": [[0.5, 60], [0, 100]], "lead_days": 10}, "US")
+
+    assert (rules.fill_level, rules.lead_days) == (0.5, 10)
+    assert rules.fill_minutes == ((0.5, 60), (0.0, 100))
+
+
+@pytest.mark.parametrize(
+    ("name", "value", "cure"),
+    [
+        ("lead_days", -1, "a whole number"),
+        ("lead_days", 7.5, "a whole number"),
+        ("lead_days", True, "a whole number"),
+        ("at", 1440, "minutes since midnight"),
+        ("test_everyone", 1, "true or false"),
+        ("fill_level", 60, "a share above 0 and below 1"),
+        ("fill_level", "0.6", "a share above 0 and below 1"),
+        ("hours", [600], "two numbers of minutes"),
+        ("hours", [1140, 600], "two numbers of minutes"),
+        ("reminder_hours", [600, 1140, [7]], "the weekdays off"),
+        ("reminder_hours", "600", "two numbers of minutes"),
+        ("check_days", [2, 4], "three whole numbers"),
+        ("check_days", [2, 4, 4], "each above the one before"),
+        ("fill_minutes", [], "pairs of a share and minutes"),
+        ("fill_minutes", [[0.3, 60]], "falling to 0"),
+        ("fill_minutes", [[0.3, 60], [0.5, 70], [0, 90]], "falling to 0"),
+        ("fill_minutes", [[0.3, 60, 1], [0, 90]], "pairs of a share and minutes"),
+    ],
+)
+def test_a_number_that_cannot_be_a_rule_is_named_with_its_cure(name: str, value: object, cure: str) -> None:
+    with pytest.raises(facts.BadRule, match=cure) as raised:
+        facts.rules_from({name: value}, "US")
+
+    assert name in str(raised.value)
+    assert repr(value) in str(raised.value)
+
+
+def test_a_set_is_at_the_fill_level_before_the_full_set_level() -> None:
+    with pytest.raises(facts.BadRule, match="make that the higher one"):
+        facts.rules_from({"fill_level": 0.4}, "US")
+
+
+@pytest.mark.django_db
+def test_the_closing_days_are_this_studios() -> None:
+    studio, elm = make_studio(), make_studio("elm")
+    ClosingDay.objects.create(studio=studio, date=date(2027, 3, 17))
+    ClosingDay.objects.create(studio=elm, date=date(2027, 3, 18))
+
+    assert facts.rules_of(studio).reminder_hours.days_off == {date(2027, 3, 17)}

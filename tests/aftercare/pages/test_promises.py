@@ -9,9 +9,11 @@ import pytest
 from aftercare import matters
 from aftercare.core.delivery import State
 from aftercare.core.timing import Occasion
+from aftercare.models import RuleSet
 from aftercare.pages import morning
 from studio.models import Service, Visit
 from tests.cast import Cast, make
+from tests.forecasts import forecast
 
 
 @pytest.fixture
@@ -106,5 +108,81 @@ def test_old_things_are_left_to_the_cards(cast: Cast) -> None:
     her = cast.client("Mia")
     cast.visit(her, cast.at(9, -15))
     cast.done(her, cast.at(9, -4), mirror_check=Visit.MirrorCheck.UNHAPPY)
+
+    assert kinds(cast) == []
+
+
+@pytest.mark.parametrize(("day", "kind"), [(9.9, ["early"]), (10, [])])
+def test_a_set_that_fails_before_the_tenth_day_is_a_line_for_its_artist(
+    day: float, kind: list[str], cast: Cast
+) -> None:
+    visit = cast.done(cast.client("Mia"), cast.at(9, -2), artist=cast.noor)
+    forecast(visit, cast.at(10, -2), fill_day=day)
+
+    assert kinds(cast) == kind
+    assert {line.artist for line in morning.morning_list(cast.studio, cast.now).unkept} <= {cast.noor}
+
+
+def test_what_is_early_is_the_owner_s_to_say(cast: Cast) -> None:
+    visit = cast.done(cast.client("Mia"), cast.at(9, -2))
+    forecast(visit, cast.at(10, -2), fill_day=11)
+    RuleSet.objects.create(studio=cast.studio, version=1, at=cast.now, values={"early_days": 8})
+    RuleSet.objects.create(studio=cast.studio, version=2, at=cast.now, values={"early_days": 12})
+    assert kinds(cast) == ["early"]
+
+    RuleSet.objects.create(studio=cast.studio, version=3, at=cast.now, values={"lead_days": 5})
+
+    assert kinds(cast) == []
+
+
+def test_the_line_says_on_which_day(cast: Cast) -> None:
+    visit = cast.done(cast.client("Mia"), cast.at(9, -2))
+    forecast(visit, cast.at(10, -2), fill_day=8.7)
+
+    [line] = morning.morning_list(cast.studio, cast.now).unkept
+
+    assert (line.days, line.fill_on) == (8, cast.at(9, 6).astimezone(cast.studio.zone).date())
+
+
+def test_it_is_the_newest_forecast_that_counts(cast: Cast) -> None:
+    visit = cast.done(cast.client("Mia"), cast.at(9, -2))
+    forecast(visit, cast.at(10, -2), fill_day=8)
+    forecast(visit, cast.at(10, -1), fill_day=15)
+
+    assert kinds(cast) == []
+
+
+@pytest.mark.parametrize("service", [Service.FILL, Service.REMOVAL])
+def test_a_set_that_is_no_longer_on_is_no_line(service: str, cast: Cast) -> None:
+    visit = cast.done(cast.client("Mia"), cast.at(9, -9))
+    forecast(visit, cast.at(10, -9), fill_day=8)
+    assert kinds(cast) == ["early"]
+
+    cast.done(visit.client, cast.at(9, -1), service)
+
+    assert kinds(cast) == []
+
+
+def test_an_early_set_that_somebody_looked_into_is_no_line_whatever_is_forecast_of_it_later(cast: Cast) -> None:
+    visit = cast.done(cast.client("Mia"), cast.at(9, -2))
+    forecast(visit, cast.at(10, -2), fill_day=8)
+
+    matters.see_to_early(visit, by=cast.ada, now=cast.now)
+    assert kinds(cast) == []
+    forecast(visit, cast.now, fill_day=7)
+
+    assert kinds(cast) == []
+
+
+def test_an_early_set_stays_for_two_weeks(cast: Cast) -> None:
+    visit = cast.done(cast.client("Mia"), cast.at(9, -15))
+    forecast(visit, cast.at(10, -15), fill_day=8)
+
+    assert kinds(cast) == []
+
+
+def test_another_studio_s_early_sets_are_not_shown(cast: Cast) -> None:
+    strange = make("larkhill", "Larkhill Lashes")
+    forecast(strange.done(strange.client("Zoe"), strange.at(9, -2)), strange.at(10, -2), fill_day=8)
 
     assert kinds(cast) == []

@@ -8,7 +8,7 @@ from typing import Any
 import pytest
 from django.template import Context, Template
 
-from aftercare.templatetags.sheet import kind, language, span
+from aftercare.templatetags.sheet import kind, language, on_axis, span
 from studio.models import Studio
 
 NOW = datetime(2027, 3, 9, 12, 31, tzinfo=UTC)
@@ -97,3 +97,7 @@ def test_a_language_is_named_and_not_coded(code: str, said: str) -> None:
 @pytest.mark.parametrize(("name", "said"), [("full_set", "full set"), ("caution", "on hold: the caution alone")])
 def test_a_wording_s_kind_says_when_it_goes(name: str, said: str) -> None:
     assert kind(name) == said
+
+
+def test_a_day_under_a_drawing_has_no_year() -> None:
+    assert on_axis(date(2029, 3, 9)) == "9 Mar"

@@ -10,6 +10,7 @@ from aftercare import stops
 from aftercare.models import Flag, Reply
 from studio.models import Client, Visit
 from tests.cast import Cast, full_morning
+from tests.forecasts import forecast
 from tests.pages import SignIn, words
 
 
@@ -163,8 +164,70 @@ def test_a_long_history_costs_no_more_queries(cast: Cast, as_: SignIn, django_as
     Flag.objects.update(state="closed")
     browser = as_(cast.ada)
 
-    with django_assert_max_num_queries(14):
+    with django_assert_max_num_queries(15):
         page = browser.get(card(cast, "Mia"))
 
     assert Visit.objects.filter(client=her).count() > 25
     assert "words 2" in words(page)
+
+
+@pytest.fixture
+def worn(cast: Cast) -> Visit:
+    """A set of Mia's that is nine days old, and likely to need a fill on the eighteenth."""
+    visit = cast.done(cast.client("Mia"), cast.at(9, -9))
+    forecast(visit, cast.at(10, -9))
+    return visit
+
+
+def test_the_card_says_how_her_set_stands(cast: Cast, as_: SignIn, worn: Visit) -> None:
+    response = as_(cast.ada).get(card(cast, "Mia"))
+
+    page = words(response)
+    assert "About half-way to a fill : about 77 % left today (73 to 82)." in page
+    assert "Ready for a fill about " in page
+    assert "a new set may be needed from about " in page
+    assert "Rests on 3 readings of hers and on what is usual here." in page
+    assert "about 25 go with their natural lash (20 to 31) and about 15 come loose (9 to 20)." in page
+
+
+def test_the_picture_has_a_name_words_and_its_numbers_beside_it(cast: Cast, as_: SignIn, worn: Visit) -> None:
+    page = as_(cast.ada).get(card(cast, "Mia")).content.decode()
+
+    assert '<svg viewBox="0 0 360 ' in page
+    assert 'role="img" aria-labelledby="curve-name curve-words"' in page
+    assert "A line that falls from 100 % to 60 % about " in page
+    assert page.count('<th scope="row">') == 15  # weeks
+    assert "style=" not in page[page.index('id="set"') : page.index('id="going"')]
+
+
+def test_without_a_reading_of_hers_the_card_says_so(cast: Cast, as_: SignIn) -> None:
+    visit = cast.done(cast.client("Mia"), cast.at(9, -20))
+    told = {"day": 18, "shed": [0, 0.2, 0.4], "bonds": [0, 0.2, 0.4], "told_apart": False}
+    forecast(visit, cast.at(10, -20), readings=0, loss=told)
+
+    page = words(as_(cast.ada).get(card(cast, "Mia")))
+
+    assert "Ready for a fill : about 57 % left today" in page
+    assert "The fill level was reached about " in page
+    assert "No reading of hers yet: this is the studio’s usual." in page
+    assert "The readings cannot tell shedding from bonds that failed." in page
+    assert "come loose" not in page
+
+
+def test_a_set_that_was_just_marked_waits_for_its_forecast(cast: Cast, as_: SignIn) -> None:
+    cast.done(cast.client("Mia"), cast.at(9, -1))
+
+    assert "Nothing is forecast of it yet" in words(as_(cast.ada).get(card(cast, "Mia")))
+
+
+def test_where_no_set_is_on_the_card_has_no_such_part(cast: Cast, as_: SignIn) -> None:
+    cast.client("Mia")
+
+    assert "Her set" not in words(as_(cast.ada).get(card(cast, "Mia")))
+
+
+@pytest.mark.parametrize(("who", "sees"), [("olga", True), ("ada", True), ("noor", True), ("dee", False)])
+def test_what_is_forecast_is_for_artists_and_the_owner(
+    who: str, sees: bool, cast: Cast, as_: SignIn, worn: Visit
+) -> None:
+    assert ("half-way to a fill" in words(as_(getattr(cast, who)).get(card(cast, "Mia")))) is sees

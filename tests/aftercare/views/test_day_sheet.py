@@ -10,6 +10,7 @@ import pytest
 
 from studio.models import Service
 from tests.cast import Cast, full_morning, make
+from tests.forecasts import forecast
 from tests.pages import SignIn, words
 
 HEALTH = re.compile(
@@ -115,7 +116,7 @@ def test_a_full_day_costs_no_more_queries_than_a_short_one(
         cast.visit(her, cast.at(8) + timedelta(minutes=45 * number), Service.FULL_SET)
     browser = as_(getattr(cast, who))
 
-    with django_assert_max_num_queries(12):
+    with django_assert_max_num_queries(14):
         page = browser.get("/today?artist=all")
 
     assert words(page).count("Client") >= 12
@@ -128,3 +129,35 @@ def test_a_studio_abroad_counts_twenty_four_hours(db: None, as_: SignIn) -> None
     cast.visit(cast.client("Mia"), cast.at(14.5))
 
     assert "14:30" in words(as_(cast.ada).get("/today"))
+
+
+@pytest.mark.parametrize(
+    ("days", "minutes", "said"),
+    [
+        (26, 75, "Expect about 48 % left (40 to 55) · the booked minutes look right"),
+        (26, 60, "Expect about 48 % left (40 to 55) · allow 15 minutes more"),
+        (34, 75, "Expect about 38 % left (30 to 46) · may need a new set; decide on seeing it · allow 20 minutes more"),
+        (
+            36,
+            75,
+            "Expect about 36 % left (28 to 44) · over 35 days since the last set: a fill is not offered by your rule",
+        ),
+    ],
+)
+def test_the_line_says_what_to_expect_and_whether_the_minutes_look_right(
+    days: int, minutes: int, said: str, cast: Cast, as_: SignIn
+) -> None:
+    """At the fill level, 0.6, on the 18th day: 0.6 ** (days / 18)."""
+    her = cast.client("Mia")
+    forecast(cast.done(her, cast.at(9, -days)), cast.at(10, -days))
+    cast.visit(her, cast.at(12), minutes=minutes)
+
+    assert f"{said} Waiver" in words(as_(cast.ada).get("/today"))
+
+
+def test_without_a_forecast_the_line_expects_nothing(cast: Cast, as_: SignIn) -> None:
+    her = cast.client("Mia")
+    cast.done(her, cast.at(9, -20))
+    cast.visit(her, cast.at(12))
+
+    assert "Expect about" not in words(as_(cast.ada).get("/today"))

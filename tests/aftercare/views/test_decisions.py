@@ -95,3 +95,18 @@ def test_a_stop_told_to_a_person_holds() -> None:
 
     assert without_words == {}
     assert stops.standing(zoe)["sms"].words == "no more texts please"
+
+
+def test_a_declined_earlier_visit_is_counted_and_can_be_offered_again() -> None:
+    studio = make_studio()
+    mia = make_client(studio, "Mia")
+    browser = sign_in(make_staff(studio, "Dee", is_front_desk=True))
+
+    for _time in range(2):
+        browser.post(reverse("client_declined", args=[mia.pk]))
+    mia.refresh_from_db()
+    counted = mia.earlier_declined
+    browser.post(reverse("client_declined", args=[mia.pk]), {"again": "1"})
+
+    mia.refresh_from_db()
+    assert (counted, mia.earlier_declined) == (2, 0)

@@ -31,6 +31,8 @@ ROUTES = [
     ("book_file_confirm", "file", {"front desk"}),
     ("book_file_drop", "file", {"front desk"}),
     ("lines", "", set()),
+    ("forecasts", "", set()),
+    ("early_see_to", "visit", {"artist"}),
     ("reaction_new", "client", set()),
     ("reaction_release", "reaction", set()),
     ("client_pause", "client", {"front desk"}),

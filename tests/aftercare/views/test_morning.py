@@ -10,7 +10,9 @@ import pytest
 
 from aftercare.core.delivery import State
 from aftercare.models import Flag, Heartbeat, Message
+from studio.models import CalendarFeed, Visit
 from tests.cast import Cast, full_morning
+from tests.forecasts import forecast
 from tests.pages import SignIn, words
 
 
@@ -261,3 +263,54 @@ def test_one_that_moved_on_meanwhile_says_so(lost: Message, cast: Cast, as_: Sig
     page = words(as_(cast.dee).post(f"/messages/{lost.pk}/seen-to", follow=True))
 
     assert "It has moved on by itself" in page
+
+
+@pytest.fixture
+def early(cast: Cast) -> Visit:
+    """A set of Ada's client that is likely to need a fill on its ninth day."""
+    visit = cast.done(cast.client("Mia"), cast.at(9, -2))
+    forecast(visit, cast.at(10, -2), fill_day=9)
+    return visit
+
+
+def test_a_set_that_may_fail_early_stands_apart_with_what_to_look_at(cast: Cast, as_: SignIn, early: Visit) -> None:
+    page = words(as_(cast.ada).get("/morning"))
+
+    assert "Sets that may fail early" in page
+    assert "9 days after it was put on." in page
+    assert "Worth a look: the adhesive and its lot, how she cares for them, her natural lashes." in page
+    assert "Birch 4, lot 0226" in page
+    assert "Promises not kept" not in page
+    assert "Nothing open" not in page
+
+
+def test_other_artists_and_the_front_desk_do_not_see_it(cast: Cast, as_: SignIn, early: Visit) -> None:
+    for staff in (cast.noor, cast.dee):
+        assert "fail early" not in words(as_(staff).get("/morning"))
+
+
+def test_it_leaves_the_list_when_somebody_has_looked_into_it(cast: Cast, as_: SignIn, early: Visit) -> None:
+    page = words(as_(cast.ada).post(f"/visits/{early.pk}/early/seen-to", follow=True))
+
+    assert "Seen to: Mia." in page
+    assert "fail early" not in page
+
+
+def test_what_is_no_longer_forecast_cannot_be_seen_to(cast: Cast, as_: SignIn, early: Visit) -> None:
+    early.forecasts.all().delete()
+
+    assert "look at the list again" in words(as_(cast.ada).post(f"/visits/{early.pk}/early/seen-to", follow=True))
+
+
+@pytest.mark.parametrize(("who", "hours", "told"), [("olga", 49, True), ("olga", 47, False), ("ada", 49, False)])
+@pytest.mark.parametrize("page", ["/morning", "/today"])
+def test_the_owner_is_told_that_the_calendar_was_not_read_for_two_days(
+    page: str, who: str, hours: int, told: bool, cast: Cast, as_: SignIn
+) -> None:
+    CalendarFeed.objects.create(
+        studio=cast.studio, address="https://cal.example/a.ics", read_at=cast.now - timedelta(hours=hours)
+    )
+
+    said = words(as_(getattr(cast, who)).get(page))
+
+    assert ("The appointment book is over two days old." in said) is told

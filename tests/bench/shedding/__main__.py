@@ -1,4 +1,4 @@
-"""How good and how fast the forecast is: ``python tests/bench/shedding``, no database. Exits 1 where a limit is not kept.
+"""How good and how fast the forecast is: ``python tests/bench/shedding``, no database. Exits 1 where a limit is missed.
 
 Each line compares the mean absolute error of the median days with that of the exact posterior under the world's own
 constants (limits.py), in the same run on the same clients. ``--seeds`` draws more worlds of each kind (the mean over

@@ -54,7 +54,7 @@ def test_it_looks_at_what_is_due_refuses_a_second_and_stops_soon(
 
     running = start("run_engine")
     until = time.monotonic() + 30
-    while heartbeats(database) != {"sweep"} and time.monotonic() < until and running.poll() is None:
+    while "sweep" not in heartbeats(database) and time.monotonic() < until and running.poll() is None:
         time.sleep(0.1)
     second = start("run_engine")
     _, refusal = second.communicate(timeout=30)
@@ -62,7 +62,7 @@ def test_it_looks_at_what_is_due_refuses_a_second_and_stops_soon(
     began = time.monotonic()
     _, said = running.communicate(timeout=20)
 
-    assert heartbeats(database) == {"sweep"}, said
+    assert "sweep" in heartbeats(database), said
     assert second.returncode == 1
     assert f"Another loop (process {running.pid}) already looks at this database" in refusal
     assert running.returncode == 0, said

@@ -1,19 +1,18 @@
-"""Planning: from a client's visits and the rules to her messages. Idempotent; follows whatever changed."""
+"""From a client's visits, her forecast and the rules to her messages. Idempotent; follows whatever changed."""
 
 from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Callable, Iterable, Iterator
-from datetime import datetime, timedelta
+from datetime import datetime
 from itertools import islice
 
 from django.db import transaction
-from django.db.models import Count, F
+from django.db.models import F
 
 from aftercare import facts, outbox
-from aftercare.core import timing
 from aftercare.core.delivery import OPEN, State
-from aftercare.core.timing import Occasion, Planned, Rules
+from aftercare.core.timing import Occasion, Planned
 from aftercare.facts import ClientBook
 from aftercare.models import Message
 from studio.models import Client, Studio
@@ -108,7 +107,7 @@ def _compare(book: ClientBook, now: datetime, new: list[Message], changed: list[
         if message.occasion != Occasion.OPT_IN and message.state != State.WITHDRAWN:
             _make_hers(message, book)
             message.state = State.WITHDRAWN
-            message.reason = facts.why_gone(book.visits.get(message.visit_id or 0), now)
+            message.reason = facts.why_gone(message, book, now)
             message.ended_at = now
             changed.append(message)
 
@@ -122,10 +121,11 @@ def _write(message: Message, planned: Planned, book: ClientBook, now: datetime) 
     message.occasion, message.step, message.edition = planned.occasion, planned.step, planned.edition
     message.state = State.WITHHELD if withheld else State.CLAIMED if claimed else State.PLANNED
     message.reason = planned.reason or ""
-    message.channel = message.channel if message.fell_back else book.facts.channel
+    message.channel = message.channel if message.fell_back else book.channel_for(planned.occasion)
     message.due_at = planned.due if message.state != State.CLAIMED else message.due_at
     message.aim_at, message.no_later_than = planned.aim, planned.no_later_than
     message.planned_from, message.about_start = planned.planned_from, planned.visit.start
+    message.forecast_id = planned.forecast.id or None if planned.forecast else None
     if _seen_of(message) == before:
         return False
     if claimed and not withheld:  # the facts changed under a sender: it lets go, and the message is claimed again
@@ -145,35 +145,3 @@ def _make_hers(message: Message, book: ClientBook) -> None:
     """A visit that was another client's takes along what has not gone; no channel of hers has failed yet."""
     if message.client_id != book.client.pk:
         message.client, message.fell_back = book.client, False
-
-
-def explain(message: Message, rules: Rules) -> str:
-    """Return in words when and why this message goes, or why it does not."""
-    when = timing.explain(Occasion(message.occasion), message.step, rules)
-    if message.state == State.WITHHELD:
-        return f"withheld: {message.reason}"
-    if message.state == State.WITHDRAWN:
-        return f"withdrawn: {message.reason}"
-    if message.edition > 1:
-        when = f"{when}; the visit moved after she had been told"
-    moved = message.due_at is not None and message.aim_at is not None and message.due_at > message.aim_at
-    if message.state == State.PLANNED and moved:
-        when = f"{when}; moved to the next moment that is open for it"
-    return f"{when}; {message.reason}" if message.reason else when
-
-
-def leaving(studio: Studio, now: datetime, hours: int = 48) -> dict[str, int]:
-    """Return how many messages would leave within ``hours``, by occasion."""
-    due = Message.objects.filter(studio=studio, state=State.PLANNED, due_at__lte=now + timedelta(hours=hours))
-    due = due.exclude(no_later_than__lt=now)  # its time has passed: it is withheld when its turn comes
-    return dict(due.values_list("occasion").annotate(n=Count("pk")).order_by("occasion"))
-
-
-def go_live(studio: Studio, now: datetime) -> None:
-    """End the rehearsal: from now on messages leave for real."""
-    Studio.objects.filter(pk=studio.pk, live_since=None).update(live_since=now)
-
-
-def go_back(studio: Studio) -> None:
-    """Resume the rehearsal: from now on nothing leaves."""
-    Studio.objects.filter(pk=studio.pk).update(live_since=None)

@@ -1,0 +1,55 @@
+"""The owner's numbers, with their defaults."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from aftercare.core.hours import Hours
+from aftercare.core.occasions import REMINDERS, Occasion
+
+SUNDAY = 6
+
+
+@dataclass(frozen=True, slots=True)
+class Rules:
+    """The owner's numbers. Clock times are minutes since local midnight; levels are shares of a set, 0 to 1."""
+
+    at: int = 10 * 60
+    evening_at: int = 17 * 60
+    hours: Hours = Hours(9 * 60, 20 * 60)
+    care_hours: Hours = Hours(8 * 60, 21 * 60)
+    prepare_days: int = 3
+    prepare_last_hours: int = 3
+    evening_days: int = 1
+    evening_last_hours: int = 1
+    patch_test_days: int = 7
+    patch_test_last_hours: int = 72
+    test_everyone: bool = False
+    test_valid_days: int = 180
+    test_booked_hours: int = 48
+    care_minutes: int = 30
+    care_last_hours: int = 24
+    check_days: tuple[int, int, int] = (2, 4, 7)
+    check_last_hours: int = 24
+
+    reminder_hours: Hours = Hours(10 * 60, 19 * 60, weekdays_off=frozenset({SUNDAY}))  # and not on closing days
+    fill_level: float = 0.60
+    full_set_level: float = 0.40
+    lead_days: int = 7  # how long clients here usually wait for a chair
+    reminder_after_days: int = 9  # after the set, at the soonest
+    early_days: int = 10  # a set at the fill level sooner than this is a matter for its artist
+    full_set_last_days: int = 14
+    reminder_gap_days: int = 5  # at most one reminder in so many days
+    reminder_clear_hours: int = 48  # none so near a check, or a missed or cancelled visit
+    most_declined: int = 2  # an earlier visit is not offered to her who declined one so often
+    go_a_day: int = 10  # reminders of a first import that leave in a day once the owner lets them go
+
+    # For the artist: minutes of a fill with at least such a share left; and days after which a fill is not offered.
+    fill_minutes: tuple[tuple[float, int], ...] = ((0.60, 60), (0.45, 75), (0.30, 95), (0.0, 120))
+    longest_fill_days: int = 35
+
+    def hours_of(self, occasion: Occasion) -> Hours:
+        """Return the sending hours of ``occasion``."""
+        if occasion is Occasion.CARE:
+            return self.care_hours
+        return self.reminder_hours if occasion in REMINDERS else self.hours

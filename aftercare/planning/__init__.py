@@ -1,0 +1,28 @@
+"""Planning: what should be sent to whom and when, as rows; and what of it leaves for real."""
+
+from aftercare.planning.clients import BATCH, catch_up, plan_clients, plan_studio
+from aftercare.planning.explaining import explain
+from aftercare.planning.live import (
+    FirstReminders,
+    first_reminders,
+    give_go,
+    go_back,
+    go_live,
+    leaving,
+    take_back_go,
+)
+
+__all__ = [
+    "BATCH",
+    "FirstReminders",
+    "catch_up",
+    "explain",
+    "first_reminders",
+    "give_go",
+    "go_back",
+    "go_live",
+    "leaving",
+    "plan_clients",
+    "plan_studio",
+    "take_back_go",
+]

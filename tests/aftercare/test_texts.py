@@ -1,0 +1,69 @@
+"""What one message says: here what reminders say of the next visit."""
+
+from __future__ import annotations
+
+from datetime import UTC, datetime, timedelta
+
+import pytest
+
+from aftercare import facts, planning, texts
+from aftercare.models import Message
+from studio.models import Client, Consent
+from tests.forecasts import forecast
+from tests.people import NOW, make_client, make_studio, make_visit
+
+pytestmark = pytest.mark.django_db
+
+DONE = datetime(2027, 2, 24, 15, 0, tzinfo=UTC)  # a Wednesday in New York
+DUE = datetime(2027, 3, 15, 14, 0, tzinfo=UTC)  # the Monday 19 days later, 10:00 there
+
+
+@pytest.fixture
+def mia() -> Client:
+    her = make_client(make_studio(), mobile="+12125550101", time_zone="America/New_York")
+    Consent.objects.create(client=her, channel="sms", purpose="reminders", given=True, at=NOW, how="on paper")
+    for days in (30, 0):
+        done = make_visit(her, status="done", starts_at=DONE - timedelta(days=days), heard_at=NOW - timedelta(days=40))
+    forecast(done, NOW, fill_day=26.5, full_set_low=40, full_set_day=41.5)
+    return her
+
+
+def says(her: Client, now: datetime = NOW, occasion: str = "fill_due") -> str:
+    planning.plan_clients([her.pk], NOW)
+    message = Message.objects.get(client=her, occasion=occasion)
+    return texts.for_message(message, facts.load([her.pk], now)[her.pk], now).body
+
+
+def test_a_fills_reminder_names_the_days_that_would_be_best(mia: Client) -> None:
+    # Day 26 is 22 March, three days before it is 19 March; ten days from there end on Sunday the 28th.
+    assert "will be ready for a fill between Fri 19 and Sat 27 March. Later you may need" in says(mia)
+
+
+def test_it_names_the_same_days_whenever_before_its_moment_it_is_looked_at(mia: Client) -> None:
+    assert says(mia, DUE) == says(mia, NOW)
+
+
+def test_it_names_no_day_that_has_passed_when_it_leaves_late(mia: Client) -> None:
+    assert "between Mon 29 March and Mon 5 April" in says(mia, DUE + timedelta(days=12))
+
+
+def test_where_the_days_are_over_it_says_soon(mia: Client) -> None:
+    assert "ready for a fill in the next days." in says(mia, DUE + timedelta(days=40))
+    assert "Best in the next days." in says(mia, DUE + timedelta(days=25), "full_set_due")
+
+
+def test_who_comes_too_late_is_offered_an_earlier_visit(mia: Client) -> None:
+    assert "Reply and we find a time." in says(mia)
+
+    make_visit(mia, starts_at=DONE + timedelta(days=60))
+    assert "You are booked Sunday 25 April: reply to come earlier." in says(mia)
+    assert "You are booked" not in says(mia, occasion="full_set_due")
+
+
+def test_it_is_said_in_her_language(mia: Client) -> None:
+    Client.objects.update(language="es")
+    make_visit(mia, starts_at=DONE + timedelta(days=60))
+
+    text = says(mia)
+    assert "entre el vie 19 y el sáb 27 de marzo" in text or "entre el vie 19 y el sab 27 de marzo" in text
+    assert "Tu cita: domingo 25 de abril. ¿Antes? Responde." in text
