@@ -5,12 +5,16 @@ The stages stay apart; this is the one place that knows their order.
 
 from __future__ import annotations
 
+import logging
 from collections import Counter
 from collections.abc import Callable, Iterable
 from datetime import datetime
+from functools import partial
 
 from aftercare import forecasting, planning
 from studio.models import Studio
+
+log = logging.getLogger(__name__)
 
 
 def plan_clients(client_ids: Iterable[int], now: datetime) -> Counter[str]:
@@ -19,7 +23,7 @@ def plan_clients(client_ids: Iterable[int], now: datetime) -> Counter[str]:
     Returns how many messages came to stand how, as :func:`aftercare.planning.plan_clients`.
     """
     ids = list(client_ids)
-    forecasting.refresh(ids, now)
+    _forecast(partial(forecasting.refresh, ids, now))
     return planning.plan_clients(ids, now)
 
 
@@ -30,5 +34,13 @@ def catch_up(
 
     Returns how many messages came to stand how, as :func:`aftercare.planning.catch_up`.
     """
-    forecasting.catch_up(now, studio=studio)
+    _forecast(partial(forecasting.catch_up, now, studio=studio))
     return planning.catch_up(now, studio=studio, progress=progress)
+
+
+def _forecast(make: Callable[[], object]) -> None:
+    """Make forecasts. Aftercare, checks and answers wait for none of them: whatever fails there, planning goes on."""
+    try:
+        make()
+    except Exception:
+        log.exception("forecasts could not be made; the plan goes by the last ones")

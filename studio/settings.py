@@ -3,12 +3,16 @@ that lets a fresh clone run."""
 
 from __future__ import annotations
 
+import os
 from pathlib import Path
 from typing import Any
 
 from csp.constants import NONE, SELF
 
 from studio import env
+
+# The forecast's matrices are small: threads of the linear algebra only get in each other's way. Set before it loads.
+os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")
 
 BASE_DIR = Path(__file__).resolve().parent.parent
 DATA_DIR = Path(env.text("DATA_DIR", str(BASE_DIR / "data")))

@@ -21,6 +21,7 @@ from aftercare.lines import lines_of
 from aftercare.models import Flag, Message, Reply
 from studio import clock
 from studio.models import Adhesive, Client, Consent, Reaction, Service, Staff, Studio, User, Visit
+from tests.forecasts import forecast
 
 PASSWORD = "a long enough password"
 _numbers = count(100)
@@ -165,9 +166,10 @@ def _today(cast: Cast) -> None:
     cast.visit(rosa, cast.at(9), Service.FULL_SET, style="classic", room="2")
     bea = cast.client("Bea", "Castellanos", waiver_signed_on=cast.at(9, -50).date(), oily_lids=True)
     cast.done(bea, cast.at(10, -47), Service.PATCH_TEST, test_result=Visit.TestResult.NO_SIGN)
-    cast.done(
+    worn = cast.done(
         bea, cast.at(10, -23), lash_map="C 0.07, 9 to 12", share_left=45, share_seen="seen", mirror_check="unhappy"
     )
+    forecast(worn, cast.at(11, -23))
     cast.visit(bea, cast.at(12.5), style="hybrid")
     long = cast.client("Wilhelmina Konstantinopolitana", "Featherstonehaugh-Asante-Hohenzollern", under_18=True)
     held = cast.done(long, cast.at(10, -2), Service.FULL_SET)

@@ -26,6 +26,7 @@ class Figure:
     high: float | None
     cases: int
     groups: int
+    variance: float | None = None  # of the value, where it is a mean
 
 
 def wilson(hits: float, cases: float, level: float = LEVEL) -> tuple[float, float]:
@@ -54,8 +55,9 @@ def mean(values: Sequence[float], groups: Sequence[Hashable], level: float = LEV
     value, count = float(data.mean()), len(sums)
     if count < 2:
         return Figure(value, None, None, len(data), count)
-    half = float(stdtrit(count - 1, (1 + level) / 2)) * math.sqrt(_variance(len(data), sums))
-    return Figure(value, value - half, value + half, len(data), count)
+    variance = _variance(len(data), sums)
+    half = float(stdtrit(count - 1, (1 + level) / 2)) * math.sqrt(variance)
+    return Figure(value, value - half, value + half, len(data), count, variance)
 
 
 def rate(hits: Sequence[bool], groups: Sequence[Hashable], level: float = LEVEL) -> Figure:

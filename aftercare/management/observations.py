@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Iterator
+from collections.abc import Callable
 from dataclasses import dataclass, field
 from datetime import date
 from functools import lru_cache
@@ -26,10 +26,9 @@ _PERCENT = re.compile(rf"(?:{_FRACTION.pattern})\s*%", re.ASCII)
 
 @dataclass(frozen=True, slots=True)
 class Observations:
-    """What a file says: each client's history in the order of the file, and the latest date in it."""
+    """What a file says: each client's history in the order of the file."""
 
     histories: list[History]
-    latest: date | None  # None: the file has no rows
     readings: int
     notes: list[str]
 
@@ -199,17 +198,10 @@ def _worn_too_early(clients: dict[str, _Client]) -> list[str]:
 
 
 def _observations(clients: dict[str, _Client], notes: list[str]) -> Observations:
-    latest = max((on for client in clients.values() for on in _dates(client)), default=None)
     readings = sum(len(one.seen) for client in clients.values() for one in client.sets.values())
     names = list(clients)
     # Each is let go as its history is made, so that a long file is not held twice.
-    return Observations([_history(name, clients.pop(name)) for name in names], latest, readings, notes)
-
-
-def _dates(client: _Client) -> Iterator[date]:
-    for set_on, one in client.sets.items():
-        yield set_on
-        yield from (on for on, _share in one.seen)
+    return Observations([_history(name, clients.pop(name)) for name in names], readings, notes)
 
 
 def _history(name: str, client: _Client) -> History:

@@ -188,7 +188,7 @@ def _open(flags: Iterable[Flag], studio: Studio, now: datetime) -> _Open:
         through.values_list(Value("flag"), "flag_id", "client_id", "flag__opened_at"),
         promises.early_sets(studio, now).values_list(Value("early"), "visit_id", "client_id", "made_at"),
         newest.values_list(Value("reply"), "studio", "studio", "at"),
-        Heartbeat.objects.filter(name="sweep").order_by().values_list(Value("sweep"), "pk", "pk", "at"),
+        Heartbeat.objects.filter(name="sweep").order_by().values_list(Value("sweep"), Value(0), Value(0), "at"),
     )
     found = _Open(AsOf(now, None, None))
     for what, pk, client, at in every.union(*parts, all=True):

@@ -11,6 +11,7 @@ from django.utils.translation import gettext as _
 from django.utils.translation import gettext_lazy
 
 from aftercare import figures
+from aftercare.core.shrinkage import FEWEST, BetaBinomial, shrink_means
 from aftercare.figures import Case, Score
 from aftercare.pages.scatter import Scatter, scatter
 from studio.models import Studio
@@ -26,10 +27,12 @@ BAND = 10  # points of forecast share in one row of the table behind the picture
 
 @dataclass(frozen=True, slots=True)
 class Group:
-    """A kind of visits, scored."""
+    """A kind of visits, scored; and, where there are enough kinds to compare, drawn towards the whole."""
 
     name: str
     score: Score
+    bias: float | None = None
+    covered: float | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -69,14 +72,30 @@ def quality(studio: Studio, period: str, now: datetime) -> Quality:
         seen=seen,
         picture=scatter(cases),
         steps=_steps(cases),
-        readers=_groups(figures.by(cases, lambda case: case.reader or _("not known who"))),
-        adhesives=_groups(figures.by(cases, lambda case: case.adhesive or _("adhesive not known"))),
+        readers=compared(figures.by(cases, lambda case: case.reader or _("not known who"))),
+        adhesives=compared(figures.by(cases, lambda case: case.adhesive or _("adhesive not known"))),
         known=_groups(figures.by(cases, _known)),
     )
 
 
 def _groups(scores: Sequence[tuple[str, Score]]) -> list[Group]:
     return [Group(name, score) for name, score in scores]
+
+
+def compared(scores: Sequence[tuple[str, Score]]) -> list[Group]:
+    """Kinds that are to be compared: of few visits each, most of what sets them apart is chance."""
+    some = [score for _name, score in scores if score.says_something and score.bias.variance]
+    if len(some) < FEWEST:
+        return _groups(scores)
+    drawn = iter(shrink_means([one.bias.value for one in some], [one.bias.variance or 0.0 for one in some]))
+    hits = [round(one.covered.value * one.visits) for one in some]
+    law = BetaBinomial.fit(hits, [one.visits for one in some])
+    return [
+        Group(name, one, next(drawn), law.rate(round(one.covered.value * one.visits), one.visits))
+        if one in some
+        else Group(name, one)
+        for name, one in scores
+    ]
 
 
 def _known(case: Case) -> str:

@@ -3,7 +3,7 @@ from __future__ import annotations
 import pytest
 
 from aftercare import upkeep
-from aftercare.models import Forecast, Message
+from aftercare.models import Fit, Forecast, Message
 from studio.models import Client, Consent
 from tests.people import NOW, make_studio
 from tests.readings import make_worn
@@ -44,3 +44,14 @@ def test_catching_up_forecasts_before_it_plans(mia: Client) -> None:
     assert Message.objects.filter(occasion="fill_due").count() == 1
     assert not settled(zoe)
     assert not upkeep.catch_up(NOW, studio=mia.studio)
+
+
+def test_what_fails_in_forecasting_holds_up_no_plan(mia: Client, caplog: pytest.LogCaptureFixture) -> None:
+    Fit.objects.create(studio=mia.studio, made_at=NOW, values={"not": "a population"}, clients=1, readings=1)
+
+    upkeep.catch_up(NOW, studio=mia.studio)
+
+    mia.refresh_from_db()
+    assert mia.planned_revision == mia.revision
+    assert "forecasts could not be made" in caplog.text
+    assert not Forecast.objects.exists()

@@ -11,13 +11,20 @@ from aftercare.models import Flag, Message
 from studio.models import Reaction, Visit
 from tests.browser.conftest import SCHEMES, WIDTHS, Visitor
 from tests.cast import Cast
+from tests.forecasts import forecast
 
 pytestmark = pytest.mark.browser
 
 THUMB = 44  # CSS px
 LISTS = ["/today?artist=all", "/morning?artist=all", "/clients", "/messages", "/phone", "/book", "/settings"]
 SETTINGS = ["/settings/live", "/settings/staff", "/settings/staff/new", "/settings/studio", "/settings/closing-days"]
-SETTINGS += ["/settings/adhesives", "/settings/service-names", "/settings/calendar", "/settings/lines"]
+SETTINGS += [
+    "/settings/adhesives",
+    "/settings/service-names",
+    "/settings/calendar",
+    "/settings/lines",
+    "/settings/forecasts",
+]
 
 
 def pages(cast: Cast) -> list[str]:
@@ -122,6 +129,46 @@ def test_pages_of_the_other_roles_are_whole_too(who: str, visit: Callable[..., V
         visitor.open(path)
         assert visitor.violations() == [], path
         assert not cut_off(visitor), path
+
+
+@pytest.mark.parametrize("scheme", SCHEMES)
+@pytest.mark.parametrize("width", WIDTHS)
+def test_what_is_forecast_can_be_read_by_everyone(
+    width: int, scheme: str, visit: Callable[..., Visitor], morning_cast: Cast
+) -> None:
+    bea = morning_cast.clients["Bea"]
+    for number in range(12):
+        her = morning_cast.client(f"Wilhelmina Konstantinopolitana {number}")
+        forecast(morning_cast.done(her, morning_cast.at(9, -30)), morning_cast.at(10, -30))
+        forecast(morning_cast.done(her, morning_cast.at(9, -9), share_left=5 * number), morning_cast.at(10, -9))
+    forecast(morning_cast.done(her, morning_cast.at(8, -1)), morning_cast.at(9, -1), fill_day=7)
+    visitor = visit(width, scheme)
+    visitor.sign_in(morning_cast.olga)
+
+    for path in (f"/clients/{bea.pk}", "/settings/forecasts", "/morning?artist=all", "/today?artist=all"):
+        page = visitor.open(path)
+        assert visitor.violations() == [], path
+        assert not cut_off(visitor), path
+        assert small_targets(visitor) == [], path
+        assert small_letters(visitor) == [], path
+    assert visitor.complaints == []
+    page = visitor.open(f"/clients/{bea.pk}")
+    page.get_by_text("The numbers, week by week").click()
+    assert page.get_by_role("img", name="How much of the set is left, day by day").is_visible()
+    assert page.get_by_role("cell", name="100").first.is_visible()
+    assert visitor.violations() == []
+
+
+def small_letters(visitor: Visitor) -> list[str]:
+    """Return the words of drawings that are smaller on this screen than 12 pixels."""
+    found: list[str] = visitor.page.evaluate(
+        """() => [...document.querySelectorAll('svg text')].filter(one => {
+             const svg = one.ownerSVGElement;
+             const scale = svg.getBoundingClientRect().width / svg.viewBox.baseVal.width;
+             return parseFloat(getComputedStyle(one).fontSize) * scale < 12;
+           }).map(one => one.textContent)"""
+    )
+    return found
 
 
 def test_what_must_be_mended_is_announced_and_leads_to_its_field(

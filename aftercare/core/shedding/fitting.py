@@ -44,8 +44,8 @@ NEAR, MOST_STEPS = 0.5, 30  # of the slope, in nats a prior standard deviation: 
 ENOUGH_OF_AN_EYE = 30  # readings
 
 
-def fit(histories: Sequence[History], before: Population | None = None) -> Population:
-    """Return the population that these clients' readings show; ``before`` is an earlier fit, to start from.
+def fit(histories: Sequence[History]) -> Population:
+    """Return the population that these clients' readings show.
 
     Clients without a reading say nothing. The same histories in the same order give the same population.
     """
@@ -53,8 +53,9 @@ def fit(histories: Sequence[History], before: Population | None = None) -> Popul
     if not hers:
         return Population.prior()
     steps = Steps.of(hers)
-    found = before or Population.prior()
-    found = replace(found, steps=steps, clients=len(hers), readings=sum(len(one.seen) for sets in hers for one in sets))
+    found = replace(
+        Population.prior(), steps=steps, clients=len(hers), readings=sum(len(one.seen) for sets in hers for one in sets)
+    )
     # Roughly first, from few: what is learned there of the density's shape makes the steps among all few.
     found, shape = _climb(_some(hers, FIRST), found, Lattice(shape=ROUGH), np.eye(len(Numbers._fields)))
     found, shape = _finely(hers, found, shape * min(len(hers), FIRST) / min(len(hers), SECOND))

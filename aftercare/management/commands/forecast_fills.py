@@ -39,7 +39,11 @@ class Command(PromisingCommand):
             help="a share left, between 0 and 1; several may be asked for; default: 0.6 and 0.4",
         )
         parser.add_argument("--out", type=Path, required=True, metavar="FORECAST.json")
-        parser.add_argument("--today", metavar="DATE", help="what is today; default: the latest date in the file")
+        parser.add_argument(
+            "--today",
+            metavar="DATE",
+            help="what is today: sets are known to be worn still; without it nothing is said of that",
+        )
 
     def handle(self, *args: Any, **options: Any) -> None:
         levels, today = _levels(options["level"] or DEFAULT_LEVELS), _today(options["today"])
@@ -49,7 +53,7 @@ class Command(PromisingCommand):
             self.stderr.write(f"note: {note}")
         self.stderr.write(f"Learning from {found.readings:,} readings of {len(found.histories):,} clients")
         population = shedding.fit(found.histories)
-        files.write(options["out"], self._forecasts(population, found, levels, today or found.latest))
+        files.write(options["out"], self._forecasts(population, found, levels, today))
         self.stderr.write(f"{len(found.histories):,} clients forecast, written to {options['out']}")
 
     def _forecasts(

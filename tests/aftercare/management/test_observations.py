@@ -48,7 +48,7 @@ def test_rows_of_one_set_are_its_readings_and_a_blank_one_is_worn(tmp_path: Path
         ),
         History("zoe", (LashSet(JANUARY[1], "", (Seen(JANUARY[29], 0.35),)),)),
     ]
-    assert (found.latest, found.readings) == (JANUARY[29], 4)
+    assert found.readings == 4
 
 
 @pytest.mark.parametrize("separator", [",", ";", "\t"])
@@ -96,7 +96,7 @@ def test_what_was_seen_on_the_day_itself_says_nothing(tmp_path: Path) -> None:
 
 
 def test_a_header_alone_is_no_observation_and_no_fault(tmp_path: Path) -> None:
-    assert read(tmp_path, HEADER) == Observations([], None, 0, [])
+    assert read(tmp_path, HEADER) == Observations([], 0, [])
 
 
 @pytest.mark.parametrize(

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import pytest
 
-from aftercare.pages.quality import quality
+from aftercare.figures import Case, by
+from aftercare.pages.quality import compared, quality
 from tests.cast import Cast, make
 from tests.forecasts import forecast
 
@@ -58,3 +59,38 @@ def test_a_studio_with_nothing_has_nothing_to_say(db: None) -> None:
     found = quality(empty.studio, "year", empty.now)
 
     assert (found.score, found.seen, found.unscored, list(found.readers)) == (None, 0, 0, [])
+
+
+def of_kinds(*biases: float) -> list[Case]:
+    """Twelve visits a kind, each of another client, seen so much above the forecast, give or take."""
+    return [
+        Case(
+            client=12 * kind + number,
+            reader=f"Artist {kind}",
+            adhesive="",
+            readings=3,
+            seen=0.6 + bias + (0.06, -0.06, 0.02, -0.02)[number % 4],
+            expected=0.6,
+            low=0.52,
+            high=0.68,
+            usual=0.6,
+        )
+        for kind, bias in enumerate(biases)
+        for number in range(12)
+    ]
+
+
+def test_kinds_that_are_compared_are_drawn_towards_the_whole() -> None:
+    groups = {
+        group.name: group for group in compared(by(of_kinds(0.0, 0.01, -0.01, 0.0, 0.03), lambda one: one.reader))
+    }
+
+    far = groups["Artist 4"]
+    assert far.bias is not None
+    assert 0.006 < far.bias < far.score.bias.value
+    assert far.covered is not None
+    assert 0 < far.covered < 1
+
+
+def test_three_kinds_are_too_few_to_draw_together() -> None:
+    assert [one.bias for one in compared(by(of_kinds(0.0, 0.02, -0.02), lambda one: one.reader))] == [None] * 3
