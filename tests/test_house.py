@@ -58,7 +58,7 @@ def test_core_reads_no_clock() -> None:
 
 
 def test_the_stages_read_no_clock_but_their_argument() -> None:
-    stages = [ROOT / "aftercare" / f"{name}.py" for name in ("receiving", "triage", "matters", "upkeep")]
+    stages = [ROOT / "aftercare" / f"{name}.py" for name in ("receiving", "triage", "matters", "figures", "upkeep")]
 
     folders = ("facts", "planning", "forecasting")
     for file in [*stages, *(file for folder in folders for file in modules(f"aftercare/{folder}"))]:

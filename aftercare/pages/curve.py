@@ -11,6 +11,7 @@ from dataclasses import dataclass
 from datetime import date, timedelta
 
 from aftercare.core.expected import Kept, share_on
+from aftercare.core.shedding import Quantiles
 
 WIDTH, LEFT, RIGHT = 360, 40, 352
 TALL, ROW, FOOT = 190, 17, 22  # of the plot, of each row of words above it, of the dates below
@@ -115,14 +116,19 @@ def draw(
         middle=" ".join(frame.point(day, share.middle) for day, share in shares),
         shares=[Mark(str(LEFT - 6), f"{frame.y(part / 2):.1f}", share=50 * part, anchor="end") for part in range(3)],
         dates=_dates(frame, start),
-        levels=[
-            Mark(str(RIGHT), f"{frame.y(share):.1f}", words, round(100 * share), anchor="end")
-            for share, words in levels
-        ],
+        levels=[_level(frame, share, words, shares) for share, words in levels],
         events=_events(frame, shown, rows),
         earlier=[frame.mark(day, share) for day, share in earlier if 0 <= day <= days],
         own=[frame.mark(day, share) for day, share in own if 0 <= day <= days],
     )
+
+
+def _level(frame: _Frame, share: float, words: str, shares: Sequence[tuple[float, Quantiles]]) -> Mark:
+    """Name a level at the side on which the curve is away from it."""
+    crossed = next((day for day, found in shares if found.middle <= share), frame.days)
+    left = crossed > frame.days / 2
+    x, anchor = (LEFT + 4, "start") if left else (RIGHT, "end")
+    return Mark(str(x), f"{frame.y(share):.1f}", words, round(100 * share), anchor=anchor)
 
 
 def _dates(frame: _Frame, start: date) -> list[Mark]:

@@ -15,6 +15,8 @@ from numpy.typing import ArrayLike
 
 from aftercare.core.shedding.renewal import Floats, left_by_shedding
 
+FAR = 7.0  # standard deviations: nobody is beyond
+
 
 @dataclass(frozen=True)
 class Lattice:
@@ -73,5 +75,6 @@ class Lattice:
         ``sd``, and a coarse lattice would then find less luck than there is.
         """
         far = (self.log_hazards[None, :] - self.log_hazards[:, None] - by) / sd
-        weight = np.exp(-(np.minimum(far**2, 600.0)) / 2)
+        weight = np.exp(-np.minimum(far**2 - (far**2).min(axis=1, keepdims=True), FAR**2) / 2)
+        weight[weight <= np.exp(-(FAR**2) / 2)] = 0  # next to nothing: numbers that small slow all that follows
         return np.asarray(weight / weight.sum(axis=1, keepdims=True))

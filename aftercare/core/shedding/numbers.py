@@ -6,7 +6,7 @@ from typing import NamedTuple
 
 import numpy as np
 
-from aftercare.core.shedding.lattice import Lattice
+from aftercare.core.shedding.lattice import FAR, Lattice
 from aftercare.core.shedding.reading import Eye
 from aftercare.core.shedding.renewal import Floats
 
@@ -69,7 +69,7 @@ def clients(lattice: Lattice, numbers: Numbers, unsure: Floats | None = None) ->
     sharp = np.linalg.inv(covariance if unsure is None else covariance + unsure)
     x, y = lattice.log_cycles[:, None] - numbers.cycle, lattice.log_hazards[None, :] - numbers.hazard
     weight = -(sharp[0, 0] * x**2 + 2 * sharp[0, 1] * x * y + sharp[1, 1] * y**2) / 2
-    share = np.exp(weight - weight.max())
+    share = np.exp(np.maximum(weight - weight.max(), -(FAR**2) / 2))
     return np.asarray(share / share.sum())
 
 

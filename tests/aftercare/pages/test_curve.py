@@ -95,3 +95,10 @@ def test_a_level_stands_where_its_share_does() -> None:
 
     assert [(mark.words, mark.share) for mark in picture.levels] == [("fill", 60), ("full set", 40)]
     assert float(picture.levels[0].y) == pytest.approx(float(picture.top) + 0.4 * TALL)
+
+
+@pytest.mark.parametrize(("reach", "anchor"), [(30, "start"), (98, "end")])
+def test_a_level_is_named_where_the_curve_is_away_from_it(reach: int, anchor: str) -> None:
+    picture = drawn(levels=[(0.6, "fill")], reach=reach)
+
+    assert picture.levels[0].anchor == anchor

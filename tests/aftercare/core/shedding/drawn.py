@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, replace
 from datetime import date, timedelta
 
 import numpy as np
@@ -39,7 +38,7 @@ class World:
     numbers: Numbers = USUAL
     step: float = 0.05
     lots: tuple[float, ...] = ()  # the factor of each lot's bond hazard; each set is of one of them
-    eyes: Mapping[str, float] = field(default_factory=lambda: {"": 0.0})  # artist: her bias; each reading is by one
+    eyes: tuple[tuple[str, float], ...] = (("", 0.0),)  # artists and their bias; each reading is by one of them
     season: float = 0.0  # lashes shed 1 + season times as fast in October, 1 - season in April
     most_sets: int = 8
 
@@ -68,6 +67,11 @@ class World:
             luck_unsure=0.0,
             steps=Steps(self.step, {}),
         )
+
+
+def called_worn(left: Floats) -> Floats:
+    """Return how likely it is that a set of which so much is left is still called worn; with BARELY and NOT_KNOWN."""
+    return np.asarray(0.02 + 0.98 * left**2 / (left**2 + 0.01))
 
 
 @dataclass(frozen=True)
@@ -128,9 +132,10 @@ def _turned(numbers: Numbers, shape: tuple[int, int], chance: np.random.Generato
 
 def _read(world: World, left: Floats, chance: np.random.Generator) -> tuple[Floats, np.ndarray]:
     """Return what was written down of each set, and by whom."""
-    names, eye = list(world.eyes), made.eye(world.numbers)
+    names, biases = zip(*world.eyes, strict=True)
+    eye = made.eye(world.numbers)
     artist = chance.integers(0, len(names), left.shape)
-    right = left + np.array(list(world.eyes.values()))[artist] + eye.error * chance.standard_normal(left.shape)
+    right = left + np.array(biases)[artist] + eye.error * chance.standard_normal(left.shape)
     # Plainly wrong is any step, all alike.
     steps = chance.integers(0, round(1 / world.step) + 1, left.shape) * world.step
     seen = np.where(chance.random(left.shape) < eye.wrong, steps, right)

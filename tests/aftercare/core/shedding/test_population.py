@@ -29,7 +29,7 @@ def test_it_is_the_same_after_its_way_through_json() -> None:
     again = Population.from_dict(json.loads(json.dumps(KNOWN.to_dict())))
 
     assert again == KNOWN
-    hers = draw(World(lots=(1.0, 1.0), eyes={"Ada": 0.0, "": 0.0}), 20, 1).histories
+    hers = draw(World(lots=(1.0, 1.0), eyes=(("Ada", 0.0), ("", 0.0))), 20, 1).histories
     assert forecast(again, hers) == forecast(KNOWN, hers)
 
 

@@ -7,6 +7,7 @@ import pytest
 from scipy import integrate, stats
 
 from aftercare.core.shedding.renewal import excess, left_by_shedding
+from tests.aftercare.core.shedding.lashes import grown, passed
 
 # The equilibrium residual life (Ross; Tijms ch. 2): the share still present at t is 1 - 1/m times the integral of the
 # survival from 0 to t. The values were computed from that, for all lashes, whatever their age.
@@ -18,6 +19,7 @@ from aftercare.core.shedding.renewal import excess, left_by_shedding
         (90, 0.2, {7: 0.92222, 14: 0.84444, 21: 0.76667, 28: 0.68889}),
         (90, 0.3, {7: 0.92222, 14: 0.84444, 21: 0.76667, 28: 0.68892}),
         (145, 0.01, {7: 0.9517, 14: 0.9034, 21: 0.8552, 28: 0.8069}),
+        (150, 0.01, {7: 0.9533, 14: 0.9067, 21: 0.8600, 28: 0.8133}),
         (210, 0.01, {7: 0.9667, 14: 0.9333, 21: 0.9000, 28: 0.8667}),
         (330, 0.01, {7: 0.9788, 14: 0.9576, 21: 0.9364, 28: 0.9152}),
     ],
@@ -33,6 +35,31 @@ def test_lashes_old_enough_to_carry_an_extension_shed_sooner() -> None:
     # Fixed cycle of 90 days, only lashes older than 30 days: (60 - t) / 60.
     for day, share in {7: 0.8833, 14: 0.7667, 21: 0.6500, 28: 0.5333}.items():
         assert float(left_by_shedding(day, 90, 0.005, least_age=30)) == pytest.approx(share, abs=6e-5)
+
+
+def test_shedding_alone_would_bring_a_set_to_its_fill_after_many_weeks() -> None:
+    # The days at which 60 % is left of all lashes, computed from fixed cycles.
+    for cycle, days in {90: 36, 145: 58, 210: 84}.items():
+        assert float(left_by_shedding(days, cycle, 0.01, least_age=0)) == pytest.approx(0.6, abs=1e-4)
+
+
+@pytest.mark.parametrize(("least_age", "hazard"), [(0, 0.0158), (30, 0.0080)])
+def test_the_rest_of_what_the_trade_sees_is_failed_bonds(least_age: float, hazard: float) -> None:
+    # The hazard that leaves 55 % after three weeks beside a fixed cycle of 90 days, computed.
+    left = float(left_by_shedding(21, 90, 0.005, least_age)) * np.exp(-21 * hazard)
+
+    assert left == pytest.approx(0.55, abs=1e-3)
+
+
+def test_what_is_left_is_one_less_the_law_of_the_residual_life() -> None:
+    # f(x) = (4 - x) / 8 on (0, 4): mean 4/3, mean residual life 1, and 0.740916 of residual lives are at most 1.45 (a
+    # posed problem's answer, 3/4 * 379349/384000). So the form of A(t) is right for a law that is not a gamma's.
+    def mean_excess(x: float) -> float:
+        return float(integrate.quad(lambda u: (u - x) * (4 - u) / 8, x, 4)[0])
+
+    assert mean_excess(0) == pytest.approx(4 / 3)
+    assert integrate.quad(lambda t: mean_excess(t) / mean_excess(0), 0, 4)[0] == pytest.approx(1)
+    assert 1 - mean_excess(1.45) / mean_excess(0) == pytest.approx(0.740916, abs=1e-6)
 
 
 @pytest.mark.parametrize("cycle", [60.0, 95.0, 220.0])
@@ -53,24 +80,16 @@ def test_the_mean_residual_life_is_half_the_mean_and_its_square_of_variation() -
         assert area == pytest.approx(mean, abs=1e-3)
 
 
-def grown(chance: np.random.Generator, lashes: int, cycle: float, spread: float) -> tuple[np.ndarray, np.ndarray]:
-    """Return ages and whole lengths of cycles met at one moment in equilibrium: the longer is met more often."""
-    shape = spread**-2
-    length = chance.gamma(shape + 1, cycle / shape, lashes)  # biased by length
-    return chance.uniform(0, 1, lashes) * length, length
+@pytest.mark.parametrize(
+    ("cycle", "least_age", "mean"),
+    [(90, 0, 45), (145, 0, 72.5), (150, 0, 75), (210, 0, 105), (330, 0, 165), (90, 30, 30)],
+)
+def test_the_mean_residual_life_of_a_fixed_cycle_is_half_of_what_is_still_to_come(
+    cycle: float, least_age: float, mean: float
+) -> None:
+    area, _error = integrate.quad(lambda t: left_by_shedding(t, cycle, 0.005, least_age), 0, 2 * cycle, points=[cycle])
 
-
-def passed(
-    chance: np.random.Generator, age: np.ndarray, length: np.ndarray, days: float, cycle: float, spread: float
-) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
-    """Let days pass: return ages, lengths, and which follicles have shed their lash and grown another."""
-    age, shed, shape = age + days, np.zeros(len(age), bool), spread**-2
-    length = length.copy()
-    while (over := age >= length).any():
-        age[over] -= length[over]
-        length[over] = chance.gamma(shape, cycle / shape, int(over.sum()))
-        shed |= over
-    return age, length, shed
+    assert area == pytest.approx(mean, rel=1e-3)
 
 
 @pytest.mark.parametrize("spread", [0.1, 0.3])
