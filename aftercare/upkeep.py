@@ -12,6 +12,7 @@ from datetime import datetime
 from functools import partial
 
 from aftercare import forecasting, planning
+from studio import records
 from studio.models import Studio
 
 log = logging.getLogger(__name__)
@@ -34,6 +35,7 @@ def catch_up(
 
     Returns how many messages came to stand how, as :func:`aftercare.planning.catch_up`.
     """
+    records.end_pauses(now, studio=studio)
     _forecast(partial(forecasting.catch_up, now, studio=studio))
     return planning.catch_up(now, studio=studio, progress=progress)
 

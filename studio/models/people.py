@@ -222,6 +222,9 @@ class Client(models.Model):
                 condition=models.Q(revision__gt=models.F("forecast_revision")),
                 name="client_to_forecast",
             ),
+            models.Index(
+                fields=["paused_until"], condition=models.Q(paused_until__isnull=False), name="client_by_end_of_pause"
+            ),
             models.Index(fields=["studio", "mobile"], name="client_by_mobile"),
             models.Index(fields=["studio", "email"], name="client_by_email"),
             models.Index(fields=["studio", "first_name", "last_name"], name="client_by_name"),

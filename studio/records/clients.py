@@ -5,11 +5,13 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable
 from dataclasses import dataclass
-from datetime import date, datetime
+from datetime import date, datetime, timedelta
 from typing import TypedDict, Unpack
+from zoneinfo import ZoneInfo
 
 from django.core.exceptions import ValidationError
 from django.db import transaction
+from django.db.models import F
 from django.utils.translation import gettext as _
 
 from studio.models import Client, Consent, Reaction, Staff, Studio, Visit
@@ -112,6 +114,23 @@ def pause(*, client: Client, until: date, by: Staff | None, now: datetime) -> Cl
 def resume(*, client: Client, by: Staff | None, now: datetime) -> Client:
     """End the pause."""
     return _set(client, by, paused_until=None)
+
+
+def end_pauses(now: datetime, *, studio: Studio | None = None) -> int:
+    """End the pauses whose day has come, by each client's own date; return how many. What rested is planned again."""
+    ahead = (now + timedelta(hours=14)).date()  # no clock is further
+    paused = Client.objects.filter(paused_until__lte=ahead).select_related("studio")
+    if studio is not None:
+        paused = paused.filter(studio=studio)
+    over = [client.pk for client in paused if client.paused_until and client.paused_until <= _her_date(client, now)]
+    # Only if it is still the same: somebody may be prolonging it.
+    ended = Client.objects.filter(pk__in=over, paused_until__lte=ahead)
+    return ended.update(paused_until=None, revision=F("revision") + 1) if over else 0
+
+
+def _her_date(client: Client, now: datetime) -> date:
+    zone = ZoneInfo(client.time_zone) if client.time_zone else client.studio.zone
+    return now.astimezone(zone).date()
 
 
 def note_declined(*, client: Client, times: int, by: Staff | None) -> Client:

@@ -1,6 +1,6 @@
 from __future__ import annotations
 
-from datetime import date, timedelta
+from datetime import UTC, date, datetime, timedelta
 
 import pytest
 from django.core.exceptions import ValidationError
@@ -182,3 +182,17 @@ def test_a_reaction_is_not_tied_to_another_clients_visit() -> None:
         records.record_reaction(client=mia, visit=make_visit(zoe), words="red", by=None, now=NOW)
 
     assert "visit" in refused.value.message_dict
+
+
+def test_a_pause_that_is_over_by_her_own_date_ends_and_has_her_planned_again() -> None:
+    studio = make_studio()
+    mia = make_client(studio, "Mia", paused_until=date(2027, 3, 10))
+    zoe = make_client(studio, "Zoe", paused_until=date(2027, 3, 10), time_zone="Pacific/Kiritimati")
+    at = datetime(2027, 3, 9, 12, tzinfo=UTC)  # the 10th on Kiritimati
+
+    assert records.end_pauses(at) == 1
+
+    mia.refresh_from_db()
+    zoe.refresh_from_db()
+    assert (mia.paused_until, zoe.paused_until, zoe.revision) == (date(2027, 3, 10), None, 2)
+    assert records.end_pauses(at) == 0
