@@ -103,7 +103,7 @@ def draw(world: World, clients: int, seed: int) -> Drawn:
     own = first[:, None] + _turned(numbers, shape, chance) + np.exp(numbers.luck) * chance.standard_normal(shape)
     hazard = np.exp(own) * np.array(world.lots or (1.0,))[lot]
     left = world.left(days, np.repeat(cycle[:, None], most + 1, axis=1), hazard, begun)
-    share, artist = _read(world, left, chance)
+    share, artist = written(world, left, chance)
     count = chance.integers(0, most + 1, clients)
     lots = [[f"lot {one}" if world.lots else "" for one in row] for row in lot]
     histories = [
@@ -130,8 +130,8 @@ def _turned(numbers: Numbers, shape: tuple[int, int], chance: np.random.Generato
     return np.cumsum(by, axis=1)
 
 
-def _read(world: World, left: Floats, chance: np.random.Generator) -> tuple[Floats, np.ndarray]:
-    """Return what was written down of each set, and by whom."""
+def written(world: World, left: Floats, chance: np.random.Generator) -> tuple[Floats, np.ndarray]:
+    """Return what is written down of sets of which so much is left, and by whom."""
     names, biases = zip(*world.eyes, strict=True)
     eye = made.eye(world.numbers)
     artist = chance.integers(0, len(names), left.shape)
@@ -139,7 +139,7 @@ def _read(world: World, left: Floats, chance: np.random.Generator) -> tuple[Floa
     # Plainly wrong is any step, all alike.
     steps = chance.integers(0, round(1 / world.step) + 1, left.shape) * world.step
     seen = np.where(chance.random(left.shape) < eye.wrong, steps, right)
-    return np.clip(np.round(seen / world.step) * world.step, 0, 1), np.array(names, dtype=object)[artist]
+    return np.round(np.clip(np.round(seen / world.step) * world.step, 0, 1), 4), np.array(names, dtype=object)[artist]
 
 
 def _day(after: float) -> date:
@@ -147,4 +147,4 @@ def _day(after: float) -> date:
 
 
 def _seen(begun: Floats, days: Floats, share: Floats, artist: np.ndarray, her: int, one: int) -> Seen:
-    return Seen(_day(begun[her, one] + days[her, one]), round(float(share[her, one]), 4), artist[her, one])
+    return Seen(_day(begun[her, one] + days[her, one]), float(share[her, one]), artist[her, one])

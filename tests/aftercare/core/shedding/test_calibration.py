@@ -12,11 +12,10 @@ import numpy as np
 import pytest
 from scipy import stats
 
-from aftercare.core.shedding import Forecaster, History, Seen, fit
-from aftercare.core.shedding import numbers as made
+from aftercare.core.shedding import Forecaster, History, Seen, fit, forecast
 from aftercare.core.shedding.numbers import BEFORE, BEFORE_SD, Numbers
 from aftercare.core.shedding.renewal import Floats
-from tests.aftercare.core.shedding.drawn import USUAL, World, called_worn, draw
+from tests.aftercare.core.shedding.drawn import USUAL, World, called_worn, draw, written
 from tests.aftercare.core.shedding.drawn_scores import ranks
 
 BINS = 10
@@ -50,8 +49,7 @@ def test_so_it_does_when_the_worn_set_was_seen_and_is_still_worn() -> None:
     drawn = draw(World(), 3_000, 2)
     forecaster, chance = Forecaster(drawn.world.known), np.random.default_rng(3)
     seen, worn = drawn.left(10), drawn.left(20)
-    error = made.eye(USUAL).error
-    shares = np.clip(np.round((seen + error * chance.standard_normal(len(seen))) / 0.05) * 0.05, 0, 1)
+    shares, _artist = written(drawn.world, seen, chance)
     still = chance.random(len(worn)) < called_worn(worn)
 
     hers = [_now(one, float(share)) for one, share in zip(drawn.histories, shares, strict=True)]
@@ -65,6 +63,18 @@ def _now(hers: History, share: float) -> History:
     assert hers.worn is not None
     on = TODAY - timedelta(20)
     return replace(hers, worn=replace(hers.worn, on=on, seen=(Seen(on + timedelta(10), round(share, 2)),)))
+
+
+@pytest.mark.parametrize("step", [0.05, 0.1])
+def test_the_band_of_what_is_written_down_holds_eighty_in_a_hundred_readings(step: float) -> None:
+    drawn = draw(World(step=step), 1_000, 4)
+    curves = [one.curve for one in forecast(drawn.world.known, drawn.histories) if one.curve is not None]
+
+    for number, day in enumerate((10, 20, 30)):
+        shares, _artist = written(drawn.world, drawn.left(day), np.random.default_rng(number))
+        at = curves[0].days.index(day)
+        low, high = np.array([(one.read_low[at], one.read_high[at]) for one in curves]).T
+        assert float(((low <= shares) & (shares <= high)).mean()) == pytest.approx(0.8, abs=0.035), day
 
 
 def test_a_forecaster_too_sure_of_himself_is_found_out() -> None:
