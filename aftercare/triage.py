@@ -1,16 +1,22 @@
-"""Triage: what is made of a reply. The standard words are acted on; everything else waits for a person as a flag."""
+"""Triage: what is made of a reply.
+
+It is read. Standard words and plain wishes to end are obeyed at once, what tells of an eye is answered at once, and
+everything but a plain command or confirmation waits for a person as a flag, the worst first.
+"""
 
 from __future__ import annotations
 
 import logging
 from datetime import datetime, timedelta
+from typing import Any
 
 from django.db import models, transaction
 from django.db.models import F
 
 from aftercare import outbox
-from aftercare.core import commands
+from aftercare.core import answering, commands, reading
 from aftercare.core.commands import Command
+from aftercare.core.reading import Reading, Topic, Urgency
 from aftercare.core.timing import Occasion
 from aftercare.models import Flag, Message, Reply, Stop
 from studio.models import Client
@@ -19,6 +25,8 @@ log = logging.getLogger(__name__)
 
 WRITTEN_TO = timedelta(days=14)  # of several clients with one number, those who were written to within that
 UNREAD = "unread"  # on screen: not understood
+WORST_FIRST = ("emergency", "same_day", UNREAD, "watch", "none")
+YES = frozenset({"", "y", "yes", "yep", "yes please", "ok", "okay", "confirmed", "c", "si", "sí", "vale"})
 
 
 def read_waiting(now: datetime, studio_id: int | None = None) -> int:
@@ -47,23 +55,52 @@ def read(reply_id: int, now: datetime) -> bool:
     clients = _clients(reply, now)
     reply.client = clients[0] if len(clients) == 1 else None
     reply.answers = _last_told(reply)
+    found = _read_words(reply)
+    reply.reading = _kept(found)
     command = None if reply.automatic else commands.read(_words(reply))
     reply.command = command or ""
-    if _wants_a_person(reply, command, _obey(reply, command, clients, now)):
-        reply.flag = _flag(reply, clients, now)
+    ended = not command and not reply.automatic and Topic.STOP in found.about
+    obeyed = _stop(reply, clients, found, now) if ended else _obey(reply, command, clients, found, now)
+    if _wants_a_person(reply, command, obeyed):
+        reply.flag = _flag(reply, clients, found, now)
+        if not command and not ended and not reply.automatic:
+            _answer_at_once(reply, clients, found, now)
     reply.read_at = now
-    reply.save(update_fields=["client", "answers", "command", "flag", "read_at"])
+    reply.save(update_fields=["client", "answers", "command", "reading", "flag", "read_at"])
     return True
+
+
+def _read_words(reply: Reply) -> Reading:
+    """Read it. What the reader trips over is not understood: a stop is obeyed and a person sees it all the same."""
+    try:
+        return reading.read(_words(reply))
+    except Exception:
+        log.exception("the words of reply %s could not be read", reply.pk)
+        return Reading(Urgency.NONE, (Topic.OTHER,), (), (), None, "und", unread=True, why=())
+
+
+def _kept(found: Reading) -> dict[str, Any]:
+    """Return a reading as what JSON can hold."""
+    return {
+        "urgency": found.urgency,
+        "about": list(found.about),
+        "signs": list(found.signs),
+        "negated": list(found.negated),
+        "side": found.side,
+        "language": found.language,
+        "unread": found.unread,
+        "why": [[one.finding, one.start, one.end] for one in found.why],
+    }
 
 
 def _words(reply: Reply) -> str:
     return reply.text if reply.text.strip() else reply.subject
 
 
-def _obey(reply: Reply, command: Command | None, clients: list[Client], now: datetime) -> bool:
+def _obey(reply: Reply, command: Command | None, clients: list[Client], found: Reading, now: datetime) -> bool:
     """Do what a standard word asks for; return whether it changed or answered anything."""
     if command is Command.STOP:
-        return _stop(reply, clients, now)
+        return _stop(reply, clients, found, now)
     if command is Command.START:
         return _start(reply, clients, now)
     if command is Command.HELP and not _in_force(reply).exists():
@@ -73,10 +110,32 @@ def _obey(reply: Reply, command: Command | None, clients: list[Client], now: dat
 
 
 def _wants_a_person(reply: Reply, command: Command | None, obeyed: bool) -> bool:
-    """Whether a person has to look: at all but a plain STOP or START. HELP may be a cry for it, CANCEL the visit."""
+    """Whether a person has to look: at all but a plain STOP or START, and a yes to what we told her before a visit.
+
+    HELP may be a cry for it, CANCEL the visit. What reads as thanks is at the end of the list, and yet on it.
+    """
     if command is Command.STOP:
         return commands.may_mean_the_visit(_words(reply))
-    return not (command is Command.START and obeyed)
+    return not (command is Command.START and obeyed) and not (not command and not reply.automatic and _confirms(reply))
+
+
+def _confirms(reply: Reply) -> bool:
+    """Whether it is a bare yes to what we told her before a visit."""
+    before = reply.answers is not None and reply.answers.occasion == Occasion.PREPARE
+    return before and _words(reply).strip().strip(".!👍 ").casefold() in YES
+
+
+def _answer_at_once(reply: Reply, clients: list[Client], found: Reading, now: datetime) -> None:
+    """Answer what tells of an eye, at any hour; what was said before goes again only later, a worse kind at once."""
+    checked = reply.answers is not None and reply.answers.occasion == Occasion.CHECK
+    lenses = any(client.wears_lenses for client in clients)
+    kind = answering.answer_to(found, wears_lenses=lenses, after_check=checked)
+    if not kind:
+        return
+    told = Message.objects.filter(line=reply.line_id, address=reply.from_address, occasion=Occasion.ANSWER)
+    gone = told.filter(due_at__gt=now - timedelta(days=1)).values_list("kind", "due_at")
+    if answering.may_go(kind, [(one, at) for one, at in gone if at is not None], now):
+        _answer(reply, clients, kind, now)
 
 
 # The standard words
@@ -86,8 +145,11 @@ def _in_force(reply: Reply) -> models.QuerySet[Stop]:
     return Stop.objects.filter(line=reply.line_id, address=reply.from_address, lifted_at=None)
 
 
-def _stop(reply: Reply, clients: list[Client], now: datetime) -> bool:
-    """End everything to this number on this line. A second STOP in a row is not confirmed again."""
+def _stop(reply: Reply, clients: list[Client], found: Reading, now: datetime) -> bool:
+    """End everything to this number on this line. A second STOP in a row is not confirmed again.
+
+    Where she also tells of an eye, the confirmation carries the caution.
+    """
     _, is_new = Stop.objects.get_or_create(
         line_id=reply.line_id,
         address=reply.from_address,
@@ -96,7 +158,8 @@ def _stop(reply: Reply, clients: list[Client], now: datetime) -> bool:
     )
     if is_new:
         _plan_anew(clients)
-        _answer(reply, clients, "stopped", now)
+        tells = found.urgency in (Urgency.EMERGENCY, Urgency.SAME_DAY)
+        _answer(reply, clients, "stopped_with_sign" if tells else "stopped", now)
     return is_new
 
 
@@ -162,15 +225,37 @@ def _last_told(reply: Reply) -> Message | None:
     return told.filter(handed_over_at__lte=reply.received_at).order_by("-handed_over_at", "-pk").first()
 
 
-def _flag(reply: Reply, clients: list[Client], now: datetime) -> Flag:
-    """Return the open matter that the reply belongs to: hers, else that of its number, else a new one."""
+def _urgency(reply: Reply, found: Reading) -> str:
+    """How urgent a reply makes its matter. What was not understood is never less than that."""
+    urgent = found.urgency in (Urgency.EMERGENCY, Urgency.SAME_DAY)
+    return UNREAD if not urgent and (found.unread or reply.automatic or reply.command) else str(found.urgency)
+
+
+def _flag(reply: Reply, clients: list[Client], found: Reading, now: datetime) -> Flag:
+    """Return the open matter that the reply belongs to: hers, else that of its number, else a new one.
+
+    The worst of its replies counts; one that is worse than what somebody has taken opens it anew.
+    """
+    urgency = _urgency(reply, found)
     open_ones = Flag.objects.exclude(state=Flag.State.CLOSED).filter(studio=reply.studio_id).order_by("-opened_at")
     if len(clients) == 1:
         standing = open_ones.filter(clients=clients[0]).first()
     else:
         standing = open_ones.filter(replies__line=reply.line_id, replies__from_address=reply.from_address).first()
     if standing is not None:
+        if WORST_FIRST.index(urgency) < WORST_FIRST.index(standing.urgency):
+            standing.urgency, standing.state = urgency, Flag.State.OPEN
+            standing.taken_at, standing.taken_by = None, None
+            standing.save(update_fields=["urgency", "state", "taken_at", "taken_by"])
+            _hold(clients, urgency)
         return standing
-    flag = Flag.objects.create(studio_id=reply.studio_id, urgency=UNREAD, opened_at=reply.received_at)
+    flag = Flag.objects.create(studio_id=reply.studio_id, urgency=urgency, opened_at=reply.received_at)
     flag.clients.set(clients)
+    _hold(clients, urgency)
     return flag
+
+
+def _hold(clients: list[Client], urgency: str) -> None:
+    """An urgent matter holds what was planned for her, see facts: she is planned anew."""
+    if urgency in ("emergency", "same_day"):
+        _plan_anew(clients)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 
-from aftercare.core import reminders, timing
+from aftercare.core import answering, reminders, timing
 from aftercare.core.delivery import Event
 from aftercare.core.hours import next_open
 from aftercare.core.reach import Purpose, reach
@@ -63,9 +63,12 @@ def _judge_visit(message: Message, book: ClientBook, now: datetime) -> Verdict:
 
 
 def _judge_answer(message: Message, book: ClientBook) -> Verdict:
-    """An answer goes to where she wrote from, at any hour; after a stop only its one confirmation does."""
+    """An answer goes to where she wrote from, at any hour.
+
+    After a stop only its one confirmation does, and what to do at once in an emergency that she herself then tells of.
+    """
     stopped = message.channel in book.contact.stopped
-    if stopped and message.kind != "stopped":
+    if stopped and message.kind not in answering.AFTER_A_STOP:
         return Verdict(Event.WITHHOLD, reason=Reason.NO_CONSENT)
     return Verdict(Event.JOURNAL, channel=message.channel, address=message.address)
 

@@ -57,6 +57,7 @@ class Reply(models.Model):
     answers = models.ForeignKey(Message, on_delete=models.SET_NULL, null=True, blank=True, related_name="answers")
     automatic = models.BooleanField(default=False)  # a machine's: RFC 3834; never answered
     command = models.CharField(max_length=8, blank=True)  # stop, start, help: the standard words alone
+    reading = models.JSONField(default=dict)  # what the software takes it to say, see core.reading; {} is nothing
     flag = models.ForeignKey(Flag, on_delete=models.SET_NULL, null=True, blank=True, related_name="replies")
     read_at = models.DateTimeField(null=True, blank=True)  # when the software made something of it
 

@@ -34,8 +34,8 @@ def test_one_round_reads_plans_and_sends(mia: Client) -> None:
 
     counts = tasks.send_due(now=NOW)
 
-    assert counts == {"handed_over": 1}
-    assert [one.address for one in memory.taken] == ["mia@mail.example"]
+    assert counts == {"handed_over": 2}  # the answer, and her aftercare
+    assert [one.address for one in memory.taken] == ["mia@mail.example"] * 2
     assert Reply.objects.get().flag is not None
     assert Heartbeat.objects.get(name="sweep").at <= clock.now()
 

@@ -49,18 +49,128 @@ def answers() -> list[tuple[str, str, str]]:
 
 
 def test_what_is_not_understood_waits_as_an_open_flag(line: Line, mia: Client) -> None:
-    reply = hear(line, "my left eye is red and it hurts")
+    reply = hear(line, "mắt tôi hơi lạ")
 
     flag = Flag.objects.get()
     assert (flag.urgency, flag.state, flag.opened_at) == ("unread", "open", LATER)
     assert list(flag.clients.all()) == [mia]
     assert (reply.flag, reply.client, reply.read_at, reply.command) == (flag, mia, LATER, "")
+    assert reply.reading["unread"]
     assert answers() == []
 
 
-@pytest.mark.parametrize("text", ["yes", "ok", "👍", "", "thanks!"])
+@pytest.mark.parametrize("text", ["yes", "ok", ""])
 def test_a_bare_yes_is_not_understood_either(line: Line, mia: Client, text: str) -> None:
     assert hear(line, text).flag is not None
+
+
+def test_what_reads_as_thanks_is_at_the_end_of_the_list_and_never_reassured(line: Line, mia: Client) -> None:
+    reply = hear(line, "Thank you, I love them!")
+
+    assert reply.flag is not None
+    assert (reply.flag.urgency, reply.reading["about"]) == ("none", ["fine"])
+    assert answers() == []
+
+
+# An eye
+
+
+def told(mia: Client, line: Line, occasion: str) -> Message:
+    message = make_message(mia, occasion=occasion)
+    Message.objects.filter(pk=message.pk).update(
+        state="handed_over", handed_over_at=NOW, line=line, address=NUMBER, channel="sms"
+    )
+    return message
+
+
+@pytest.mark.parametrize(
+    ("text", "urgency", "kind"),
+    [
+        ("cant breathe well and my lips are swelling", "emergency", "breathing"),
+        ("remover dripped in my right eye what do i do", "emergency", "chemical"),
+        ("woke up and cant open my right eye, its swollen", "emergency", "sealed"),
+        ("i cant see out of my left eye since this morning", "emergency", "sight"),
+        ("my left eye is red and it hurts", "same_day", "seen_today"),
+        ("left lid is kinda puffy n itchy since last nite", "same_day", "same_day"),
+    ],
+)
+def test_an_eye_in_trouble_is_answered_at_once_by_kind(
+    line: Line, mia: Client, text: str, urgency: str, kind: str
+) -> None:
+    night = NOW.replace(hour=7)  # two in the morning in New York
+    reply = hear(line, text, at=night)
+
+    assert reply.flag is not None
+    assert reply.flag.urgency == urgency
+    assert answers() == [(kind, "planned", NUMBER)]
+    assert Message.objects.get(occasion="answer").due_at == night
+
+
+def test_the_same_answer_does_not_go_twice_but_a_worse_one_does(line: Line, mia: Client) -> None:
+    hear(line, "left lid is itchy")
+    hear(line, "still itchy", at=LATER + timedelta(minutes=5))
+    flag = hear(line, "now i cant open my eye", at=LATER + timedelta(minutes=6)).flag
+
+    assert [kind for kind, _state, _to in answers()] == ["same_day", "sealed"]
+    assert flag is not None
+    assert flag.urgency == "emergency"
+
+
+def test_a_worse_reply_opens_what_somebody_had_taken(line: Line, mia: Client) -> None:
+    flag = hear(line, "left lid is itchy").flag
+    assert flag is not None
+    Flag.objects.update(state="taken", taken_at=LATER)
+
+    hear(line, "cant breathe", at=LATER + timedelta(minutes=1))
+
+    flag.refresh_from_db()
+    assert (flag.state, flag.taken_at, flag.urgency) == ("open", None, "emergency")
+
+
+def test_an_urgent_matter_has_her_planned_anew_as_it_holds_her(line: Line, mia: Client) -> None:
+    hear(line, "both eyes are red and burning")
+
+    mia.refresh_from_db()
+    assert mia.revision > mia.planned_revision
+
+
+def test_what_is_not_understood_after_a_check_is_answered_once_in_twelve_hours(line: Line, mia: Client) -> None:
+    told(mia, line, "check")
+
+    for minutes in (1, 300, 800):
+        hear(line, "yes", at=LATER + timedelta(minutes=minutes))
+
+    assert [kind for kind, _state, _to in answers()] == ["same_day", "same_day"]
+
+
+def test_a_yes_to_what_she_was_told_before_a_visit_is_a_confirmation(line: Line, mia: Client) -> None:
+    told(mia, line, "prepare")
+
+    assert hear(line, "Yes!").flag is None
+
+
+@pytest.mark.parametrize("text", ["pls take me off this", "stop texting me please", "no more messages"])
+def test_her_own_words_end_messages_as_the_standard_ones_do(line: Line, mia: Client, text: str) -> None:
+    reply = hear(line, text)
+
+    assert Stop.objects.filter(address=NUMBER, lifted_at=None).exists()
+    assert answers() == [("stopped", "planned", NUMBER)]
+    assert reply.flag is not None, "she wrote a sentence: somebody reads it"
+
+
+def test_a_stop_with_a_sign_in_it_is_obeyed_cautioned_and_waits_for_a_person(line: Line, mia: Client) -> None:
+    reply = hear(line, "take me off this list. my eyes are swollen")
+
+    assert answers() == [("stopped_with_sign", "planned", NUMBER)]
+    assert reply.flag is not None
+    assert reply.flag.urgency == "same_day"
+
+
+def test_a_machine_is_not_answered_and_never_means_that_all_is_well(line: Line, mia: Client) -> None:
+    reply = hear(line, "I am out of office. My eyes are red.", automatic=True)
+
+    assert reply.flag is not None
+    assert answers() == []
 
 
 def test_a_further_reply_joins_her_open_flag(line: Line, mia: Client) -> None:

@@ -1,0 +1,194 @@
+"""How soon someone must act, from the signs that are current (after NHS red-eye advice, reviewed 2022-03-21)."""
+
+from __future__ import annotations
+
+from aftercare.core.reading.page import Page
+from aftercare.core.reading.phrases import Mark
+from aftercare.core.reading.values import Sign
+
+# What a mark of the lexicon names, where that is not the sign of the same word.
+NAMED = {
+    "swollen_shut!": (Sign.SWELLING, Sign.SEALED_EYE),
+    "injury!": (),
+    "pupil!": (),
+    "hospital!": (),
+    "irritated": (),
+    "in_eye": (),
+    "fever": (),
+    "headache": (),
+    "sickly": (),
+    "hot_lid": (),
+}
+_BODY = frozenset(
+    [
+        "arms",
+        "arm",
+        "legs",
+        "leg",
+        "belly",
+        "stomach",
+        "chest",
+        "back",
+        "torso",
+        "body",
+        "everywhere",
+        "neck",
+        "trunk",
+        "tummy",
+        "brazos",
+        "piernas",
+        "panza",
+        "pecho",
+        "espalda",
+        "cuerpo",
+        "cuello",
+        "barriga",
+        "guata",
+    ]
+)
+
+
+def _is_all_over(page: Page, current: list[Mark]) -> bool:
+    sentences = {page.sentence[mark.start] for mark in current if mark.name == "sign:hives"}
+    return any(
+        token.word in _BODY and where in sentences for token, where in zip(page.tokens, page.sentence, strict=True)
+    )
+
+
+_BLINKS = frozenset(
+    [
+        "blink",
+        "blinks",
+        "blinked",
+        "blinking",
+        "parpadear",
+        "parpadeo",
+        "parpadeando",
+        "pestanear",
+        "pestaneo",
+        "pestaneando",
+    ]
+)
+_CLEARS = frozenset(
+    [
+        "clears",
+        "clear",
+        "cleared",
+        "clearing",
+        "sorts",
+        "sorted",
+        "fixes",
+        "fix",
+        "goes",
+        "gone",
+        "better",
+        "helps",
+        "away",
+        "back",
+        "quita",
+        "aclara",
+        "pasa",
+        "normal",
+        "limpia",
+        "mejora",
+        "sharp",
+        "focus",
+        "ok",
+        "fine",
+        "until",
+        "till",
+    ]
+)
+_FAILS = frozenset(
+    ["nothing", "doesnt", "wont", "isnt", "not", "no", "nada", "odds", "difference", "didnt", "never", "cant", "still"]
+)
+
+
+_STUFF = frozenset(
+    [
+        "glue",
+        "adhesive",
+        "remover",
+        "acetone",
+        "primer",
+        "bonder",
+        "cyanoacrylate",
+        "superglue",
+        "solvent",
+        "chemical",
+        "chemicals",
+        "drip",
+        "dripped",
+        "stuff",
+        "liquid",
+        "product",
+        "droplet",
+        "drop",
+        "fumes",
+        "pegamento",
+        "pegante",
+        "goma",
+        "adhesivo",
+        "removedor",
+        "acetona",
+        "primer",
+        "quimico",
+        "tinte",
+        "tint",
+        "gotita",
+        "gota",
+    ]
+)
+
+
+def with_glue(page: Page, found: list[Mark]) -> list[Mark]:
+    """Take "in my eye" for glue in it where glue is spoken of, in whatever order: "nail glue. its in my eye"."""
+    speaks = any(token.word in _STUFF for token in page.tokens)
+    known = any(mark.name == "sign:glue_in_eye!" for mark in found)
+    taken = []
+    for mark in found:
+        if mark.name == "sign:in_eye":
+            if (
+                speaks
+                and not known
+                and not any(other is not mark and other.start < mark.end and mark.start < other.end for other in found)
+            ):
+                taken.append(Mark("sign:glue_in_eye!", mark.start, mark.end))
+        else:
+            taken.append(mark)
+    return taken
+
+
+def named(mark: Mark) -> tuple[Sign, ...]:
+    """Return the signs that a mark stands for."""
+    name = mark.name.removeprefix("sign:")
+    return NAMED[name] if name in NAMED else (Sign(name.removesuffix("!")),)
+
+
+def is_emergency(page: Page, current: list[Mark]) -> bool:
+    """Say whether someone must act now."""
+    names = {mark.name.removeprefix("sign:") for mark in current}
+    if "hospital!" in names and len(names) == 1:
+        return False
+    if any(name.endswith("!") for name in names):
+        return True
+    if "hives" in names and _is_all_over(page, current):
+        return True
+    if "glue_in_eye" in names:
+        return True
+    if "vision" in names and not clears_on_blinking(page):
+        return True
+    if "redness" in names and ("light" in names or {"headache", "sickly"} <= names):
+        return True
+    return "fever" in names and bool(names & {"swelling", "hot_lid"})
+
+
+def clears_on_blinking(page: Page) -> bool:
+    """Say whether she says so: "blurry, a blink or two sorts it"."""
+    words = [token.word for token in page.tokens]
+    for place, word in enumerate(words):
+        if word in _BLINKS:
+            near = set(words[max(0, place - 6) : place + 7])
+            if near & _CLEARS and not near & _FAILS:
+                return True
+    return False

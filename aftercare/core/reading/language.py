@@ -1,0 +1,68 @@
+"""In which language a reply is written: English, Spanish, both, or another that a person must read."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+
+from aftercare.core.reading.tokens import WORD, Token
+from aftercare.core.reading.words import others
+from aftercare.core.reading.words.common import ENGLISH, SPANISH
+
+_SCRIPTS = {code: re.compile(f"[{letters}]") for code, letters in others.SCRIPTS.items()}
+_COMMON = {code: frozenset(words.split()) for code, words in others.COMMON.items()}
+_MARKED = {code: frozenset(letters) for code, letters in others.LETTERS.items()}
+
+
+@dataclass(frozen=True, slots=True)
+class Told:
+    """``code`` is "en", "es", another code, or "und"; ``english`` and ``spanish``: which scope words count."""
+
+    code: str
+    english: bool
+    spanish: bool
+    foreign: bool
+
+
+def tell(tokens: list[Token], text: str) -> Told:
+    """Return the language of ``tokens``, of which ``text`` is the written form."""
+    words = [token.written.replace("'", "") for token in tokens if token.kind == WORD and token.written[0].isalpha()]
+    if not words:
+        return Told("und", True, True, False)
+    if not text.isascii() and (script := _script_of(text, words)):
+        return Told(script, True, True, True)
+    english = sum(word in ENGLISH for word in words)
+    spanish = sum(word in SPANISH for word in words)
+    best, code = _other_language(words, text)
+    if best > max(english, spanish):
+        return Told(code, True, True, True)
+    if english and spanish and min(english, spanish) * 4 >= max(english, spanish):
+        return Told("en" if english >= spanish else "es", True, True, False)
+    if spanish > english:
+        return Told("es", False, True, False)
+    if english:
+        return Told("en", True, False, False)
+    return Told("en", True, True, False)
+
+
+def _script_of(text: str, words: list[str]) -> str:
+    letters = sum(len(word) for word in words)
+    for code, pattern in _SCRIPTS.items():
+        count = len(pattern.findall(text))
+        if count >= 2 and count * 3 >= letters or count and count * 2 >= letters:
+            return "ja" if code == "zh" and _SCRIPTS["ja"].search(text) else code
+    return ""
+
+
+def _other_language(words: list[str], text: str) -> tuple[float, str]:
+    """Return the likeliest other language with its score: its common words, and the letters that Spanish has not."""
+    letters = set(text.lower()) if not text.isascii() else set()
+    best, code = 0.0, ""
+    for name, common in _COMMON.items():
+        score: float = sum(word in common for word in words)
+        if letters:
+            score += 1.5 * bool(letters & _MARKED.get(name, frozenset()))
+        if score > best:
+            best, code = score, name
+    enough = best >= 2 or best >= 1 and len(words) <= 2
+    return (best, code) if enough else (0.0, "")

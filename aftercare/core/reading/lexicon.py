@@ -1,0 +1,47 @@
+"""Both full lexicons as trees of phrases, built once."""
+
+from __future__ import annotations
+
+from aftercare.core.reading.phrases import Phrases
+from aftercare.core.reading.words import english_scope, english_signs, english_topics, spanish
+
+SIGN_PREFIX, SCOPE_PREFIX, TOPIC_PREFIX = "sign:", "scope:", "topic:"
+
+
+def _tree(classes: dict[str, str], signs: dict[str, str], scope: dict[str, str], topics: dict[str, str]) -> Phrases:
+    tree = Phrases(classes)
+    for prefix, phrases in ((SIGN_PREFIX, signs), (SCOPE_PREFIX, scope), (TOPIC_PREFIX, topics)):
+        for name, text in phrases.items():
+            tree.add(prefix + name, text)
+    return tree
+
+
+ENGLISH = _tree(
+    {**english_signs.CLASSES, **english_topics.CLASSES}, english_signs.SIGNS, english_scope.SCOPE, english_topics.TOPICS
+)
+SPANISH = _tree(spanish.CLASSES, spanish.SIGNS, spanish.SCOPE, spanish.TOPICS)
+WORDS = frozenset(ENGLISH.words | SPANISH.words)
+
+
+_WORTH_MENDING = """
+    swallow swallowing throat unsubscribe appointment vision sight eyesight unable cannot severe unbearable excruciating
+    tongue chest tight wheezing dizzy fainted double blurry removed remover texting messages respirar garganta tragar
+    insoportable abrir pegado pegados cerrado cerrados mensajes hinchados izquierdo derecho sensitive swollen
+"""
+
+
+def _mended_words() -> frozenset[str]:
+    """Return the words worth mending: those that name a sign by themselves, or a part of her."""
+    found = set(_WORTH_MENDING.split())
+    for classes, signs in ((english_signs.CLASSES, english_signs.SIGNS), (spanish.CLASSES, spanish.SIGNS)):
+        single = Phrases({name: classes[name] for name in _MENDED_CLASSES & classes.keys()})
+        found |= single.words
+        for name, text in signs.items():
+            single.add(name, ",".join(phrase for phrase in text.split(",") if len(phrase.split()) == 1))
+        found |= single.words
+    return frozenset(found)
+
+
+_MENDED_CLASSES = {"eye", "glue", "face", "breathe", "swell", "sore", "ojo", "goma", "cara", "hinch"}
+MENDED = _mended_words()
+__all__ = ["ENGLISH", "MENDED", "SPANISH", "WORDS"]

@@ -1,0 +1,210 @@
+"""A reply laid out for reading: its tokens, its sentences and clauses, and the phrases found in it."""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from dataclasses import dataclass, field
+
+from aftercare.core.reading import lexicon
+from aftercare.core.reading.phrases import Mark
+from aftercare.core.reading.tokens import ASK, COMMA, LINE, PICTURE, STOP, WORD, Token
+
+_CLAUSE_WORDS = frozenset(
+    [
+        "but",
+        "and",
+        "because",
+        "cause",
+        "though",
+        "although",
+        "however",
+        "except",
+        "when",
+        "while",
+        "then",
+        "unless",
+        "so",
+        "if",
+        "pero",
+        "y",
+        "aunque",
+        "porque",
+        "pues",
+        "entonces",
+        "cuando",
+        "sino",
+    ]
+)
+_AFTER_SO = frozenset(
+    [
+        "i",
+        "im",
+        "ive",
+        "my",
+        "we",
+        "they",
+        "it",
+        "its",
+        "you",
+        "he",
+        "she",
+        "the",
+        "theyre",
+        "can",
+        "could",
+        "please",
+        "ill",
+    ]
+)
+
+# What a longer phrase takes away from what lies within it, or under it.
+_OVERRULED = {
+    "topic:figure": ("sign:", "topic:booking", "topic:complaint"),
+    "scope:nonneg": ("scope:no", "scope:not", "scope:over", "scope:near", "scope:good_kind"),
+    "scope:near": ("topic:retention",),
+    "scope:notif": ("scope:if",),
+    "scope:notwill": ("scope:will",),
+    "scope:notpast": ("scope:past",),
+    "topic:notstop": ("topic:stop",),
+    "topic:notside": ("topic:left", "topic:right", "topic:both"),
+    "topic:retention": ("scope:over",),
+}
+_CONTAINED = {
+    "sign:light": {"pain", "burning", "pain!", "watering"},
+    "sign:pain!": {"watering", "poking"},
+    "sign:swelling": {"rash"},
+    "sign:hot_lid": {"burning"},
+    "sign:vision!": {"watering", "vision", "swelling"},
+    "sign:breathing!": {"itching", "swelling!", "pain", "pain!"},
+    "sign:gritty": {"burning", "poking"},
+    "sign:hives!": {"rash", "itching"},
+    "sign:hives": {"rash"},
+    "sign:sealed_eye!": {"poking", "discharge"},
+    "sign:discharge": {"sealed_eye!", "watering"},
+    "sign:redness": {"watering"},
+    "sign:redness!": {"vision!"},
+    "sign:faint!": {"vision!", "poking"},
+    "sign:injury!": {"poking", "glue_in_eye!"},
+    "sign:swelling!": {"itching"},
+    "sign:headache": {"pain"},
+    "sign:rash": {"gritty"},
+    "sign:poking": {"pain", "itching"},
+    "sign:watering": {"glue_in_eye!"},
+}
+
+
+@dataclass(slots=True)
+class Page:
+    """Tokens, where each stands, and the marks of either language by name."""
+
+    tokens: list[Token]
+    sentence: list[int]
+    clause: list[int]
+    marks: dict[str, list[Mark]] = field(default_factory=lambda: defaultdict(list))
+
+    def named(self, *names: str) -> list[Mark]:
+        """Return the marks of these names in the order of the text."""
+        found = [mark for name in names for mark in self.marks.get(name, ())]
+        return sorted(found, key=lambda mark: (mark.start, mark.end))
+
+    def covers(self, name: str, place: int) -> bool:
+        """Say whether a mark of this name lies over a token."""
+        return any(mark.start <= place < mark.end for mark in self.marks.get(name, ()))
+
+
+def lay_out(tokens: list[Token], *, english: bool, spanish: bool) -> Page:
+    """Return the page of a reply; scope words count only in the languages that it is written in, signs in both."""
+    sentence, clause = _parts(tokens)
+    page = Page(tokens, sentence, clause)
+    found: list[Mark] = []
+    for tree, counts in ((lexicon.ENGLISH, english), (lexicon.SPANISH, spanish)):
+        found += [mark for mark in tree.find(tokens) if counts or mark.name.startswith("sign:")]
+    seen: set[tuple[str, int, int]] = set()
+    for mark in _kept(found):
+        if mark.name == "sign:swelling!" and _is_of_eyes(tokens, mark):
+            continue
+        key = (mark.name, mark.start, mark.end)
+        if key not in seen:
+            seen.add(key)
+            page.marks[mark.name].append(mark)
+    return page
+
+
+_EYES = frozenset(["eye", "eyes", "lid", "lids", "eyelid", "eyelids", "ojo", "ojos", "parpado", "parpados"])
+_FACE = frozenset(
+    [
+        "face",
+        "lips",
+        "lip",
+        "tongue",
+        "throat",
+        "mouth",
+        "neck",
+        "cheeks",
+        "cara",
+        "rostro",
+        "labio",
+        "labios",
+        "lengua",
+        "boca",
+        "garganta",
+        "cachetes",
+    ]
+)
+
+
+def _is_of_eyes(tokens: list[Token], mark: Mark) -> bool:
+    """My lips are fine and my eyes are swollen."""
+    words = [token.word for token in tokens[mark.start : mark.end]]
+    eyes = [place for place, word in enumerate(words) if word in _EYES]
+    faces = [place for place, word in enumerate(words) if word in _FACE]
+    return bool(eyes and faces) and eyes[-1] > faces[-1] == 0
+
+
+def _parts(tokens: list[Token]) -> tuple[list[int], list[int]]:
+    sentences: list[int] = []
+    clauses: list[int] = []
+    sentence = clause = 0
+    fresh = True
+    for place, token in enumerate(tokens):
+        if token.kind == WORD and not fresh and token.word in _CLAUSE_WORDS and _opens(tokens, place):
+            clause += 1
+        sentences.append(sentence)
+        clauses.append(clause)
+        fresh = token.kind != WORD
+        if token.kind in (STOP, ASK) or token.kind == LINE and place and tokens[place - 1].kind == LINE:
+            sentence += 1
+            clause += 1
+        elif token.kind in (COMMA, LINE, PICTURE):
+            clause += 1
+    return sentences, clauses
+
+
+def _opens(tokens: list[Token], place: int) -> bool:
+    if tokens[place].word != "so":
+        return True
+    return place + 1 < len(tokens) and tokens[place + 1].word in _AFTER_SO
+
+
+def _kept(found: list[Mark]) -> list[Mark]:
+    rulers = [mark for mark in found if mark.name in _OVERRULED or mark.name in _CONTAINED]
+    kept = []
+    for mark in found:
+        for ruler in rulers:
+            if ruler is not mark and _overrules(ruler, mark):
+                break
+        else:
+            kept.append(mark)
+    return kept
+
+
+def _overrules(ruler: Mark, mark: Mark) -> bool:
+    if mark.start >= ruler.end or ruler.start >= mark.end:
+        return False
+    size, other = ruler.end - ruler.start, mark.end - mark.start
+    if mark.name.startswith(_OVERRULED.get(ruler.name, ("none",))):
+        return size >= other
+    contained = _CONTAINED.get(ruler.name)
+    if contained and mark.name[5:] in contained:
+        return mark.start >= ruler.start and mark.end <= ruler.end and (size > other or ruler.name == "sign:hot_lid")
+    return False

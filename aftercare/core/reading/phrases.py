@@ -1,0 +1,132 @@
+"""Phrases of the lexicon as a tree of words, and finding them in a reply.
+
+A phrase is written in words: ``cant|cannot open .. eye{s/}``. ``|`` parts alternatives, ``{s/}`` endings, ``?`` marks
+a word that may be missing, ``..`` stands for up to four words, ``<eye>`` for any word of a class; commas part phrases.
+"""
+
+from __future__ import annotations
+
+import itertools
+from collections.abc import Iterable, Iterator, Mapping
+from dataclasses import dataclass, field
+
+from aftercare.core.reading.tokens import LINE, PICTURE, WORD, Token
+
+GAP = ".."
+_GAP_WORDS = 4
+_NO_GAP = frozenset(("but", "pero", "however", "though", "although", "except", "aunque"))
+
+
+@dataclass(slots=True)
+class Node:
+    """What may follow, and which names end here."""
+
+    next: dict[str, Node] = field(default_factory=dict)
+    names: list[str] = field(default_factory=list)
+
+
+@dataclass(slots=True)
+class Mark:
+    """One phrase found: its name, and its tokens from ``start`` up to ``end``."""
+
+    name: str
+    start: int
+    end: int
+
+
+class Phrases:
+    """A tree of phrases under their names."""
+
+    def __init__(self, classes: Mapping[str, str]) -> None:
+        self.root = Node()
+        self.words: set[str] = set()
+        self._classes: dict[str, list[str]] = {}
+        for name, text in classes.items():
+            for written in text.replace("\n", " ").split():
+                for word in _endings(written):
+                    self._classes.setdefault(word, []).append(f"<{name}>")
+                    self.words.add(word)
+
+    def add(self, name: str, text: str) -> None:
+        """Add the phrases of ``text`` under ``name``."""
+        for phrase in text.replace("\n", " ").split(","):
+            for words in _expanded(phrase):
+                node = self.root
+                for word in words:
+                    node = node.next.setdefault(word, Node())
+                    if not word.startswith("<") and word != GAP:
+                        self.words.add(word)
+                if name not in node.names:
+                    node.names.append(name)
+
+    def classes_of(self, word: str) -> list[str]:
+        """Return the classes that a word belongs to."""
+        return self._classes.get(word, [])
+
+    def find(self, tokens: list[Token]) -> list[Mark]:
+        """Return every phrase in ``tokens``, the longest of each name from each place."""
+        keys = [
+            (token.word, *self._classes.get(token.word, ())) if token.kind in (WORD, PICTURE) else ()
+            for token in tokens
+        ]
+        found: list[Mark] = []
+        for start in range(len(tokens)):
+            if keys[start]:
+                longest: dict[str, int] = {}
+                self._walk(keys, tokens, start, longest)
+                found.extend(Mark(name, start, end) for name, end in longest.items())
+        return found
+
+    def _walk(self, keys: list[tuple[str, ...]], tokens: list[Token], start: int, longest: dict[str, int]) -> None:
+        states = [(self.root, 0)]
+        place = start
+        last = len(tokens)
+        while states and place < last:
+            following: list[tuple[Node, int]] = []
+            if not keys[place]:
+                if place > start and tokens[place].kind == LINE:  # chat breaks its lines in the middle of a phrase
+                    place += 1
+                    continue
+                break
+            may_skip = tokens[place].word not in _NO_GAP
+            for node, left in states:
+                ways = node.next
+                for key in keys[place]:
+                    if (child := ways.get(key)) is not None:
+                        following.append((child, 0))
+                if left > 1 and may_skip:
+                    following.append((node, left - 1))
+                if (gap := ways.get(GAP)) is not None:
+                    for key in keys[place]:
+                        if (child := gap.next.get(key)) is not None:
+                            following.append((child, 0))
+                    if may_skip:
+                        following.append((gap, _GAP_WORDS))
+            place += 1
+            for node, _ in following:
+                for name in node.names:
+                    longest[name] = place
+            states = following
+
+
+def _endings(written: str) -> Iterator[str]:
+    """``hinchad{o/a}`` is hinchado and hinchada."""
+    head, brace, rest = written.partition("{")
+    if not brace:
+        yield written
+        return
+    inner, _, tail = rest.partition("}")
+    for ending in inner.split("/"):
+        yield from _endings(head + ending + tail)
+
+
+def _expanded(phrase: str) -> Iterable[tuple[str, ...]]:
+    choices: list[list[str]] = []
+    for element in phrase.split():
+        may_miss = element.endswith("?")
+        options = [word for one in element.removesuffix("?").split("|") for word in _endings(one)]
+        choices.append([*options, ""] if may_miss else options)
+    for words in itertools.product(*choices):
+        kept = tuple(word for word in words if word)
+        if kept:
+            yield kept

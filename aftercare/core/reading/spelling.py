@@ -1,0 +1,54 @@
+"""The word that the lexicon has for what she typed: chat spelling, drawn-out letters, slips of the keys.
+
+A corrector with a dictionary of the language turned "swolen" into "stolen"; this one knows only the words that tell
+of eyes and of stopping, and leaves alone whatever is a word of its own (`words.lookalikes`).
+"""
+
+from __future__ import annotations
+
+import re
+from functools import lru_cache
+
+from rapidfuzz import process
+from rapidfuzz.distance import OSA
+
+from aftercare.core.reading import lexicon
+from aftercare.core.reading.tokens import shortened
+from aftercare.core.reading.words.chat import CHAT
+from aftercare.core.reading.words.lookalikes import LOOKALIKES
+
+_SHORTEST, _LONG, _LONGEST = 4, 8, 24
+_CONTRACTED = frozenset(["it", "that", "there", "what", "he", "she", "who", "how", "where", "here", "let"])
+_DIMINUTIVE = re.compile(r"([a-z]{3,})c?it([oa]s?)")
+_TARGETS = sorted(word for word in lexicon.MENDED if len(word) >= _SHORTEST)
+
+
+@lru_cache(maxsize=50_000)
+def known(written: str) -> str:
+    """Return the lexicon's word for a folded one, or the word itself without its apostrophes."""
+    if written.endswith("'s") and (owner := written[:-2]) not in _CONTRACTED and owner in lexicon.WORDS:
+        return owner  # her eye's red, my sister's eyes
+    word = written.replace("'", "")
+    if word in CHAT:
+        return CHAT[word]
+    if word in lexicon.WORDS or not word.isalpha():
+        return word
+    once, twice = shortened(word)
+    for short in (once, twice):
+        if short != word and (short in CHAT or short in lexicon.WORDS):
+            return CHAT.get(short, short)
+    if once.endswith("in") and once + "g" in lexicon.WORDS:
+        return once + "g"
+    if (small := _DIMINUTIVE.fullmatch(once)) and (plain := small[1] + small[2]) in lexicon.WORDS:
+        return plain
+    return _mended(once)
+
+
+def _mended(word: str) -> str:
+    if not _SHORTEST <= len(word) <= _LONGEST or word in LOOKALIKES or not word.isascii():
+        return word
+    slips = 1 if len(word) < _LONG else 2
+    found = process.extractOne(word, _TARGETS, scorer=OSA.distance, score_cutoff=slips)
+    if found is None or found[0][0] != word[0]:
+        return word
+    return str(found[0])

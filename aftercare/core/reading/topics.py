@@ -1,0 +1,281 @@
+"""What a reply is about, beside its signs."""
+
+from __future__ import annotations
+
+from aftercare.core.reading.page import Page
+from aftercare.core.reading.phrases import Mark
+from aftercare.core.reading.tokens import ASK, PICTURE, WORD
+from aftercare.core.reading.values import Topic
+from aftercare.core.reading.words.pictures import PRAISE
+
+_ASKS = frozenset(
+    [
+        "what",
+        "how",
+        "why",
+        "when",
+        "where",
+        "which",
+        "who",
+        "can",
+        "could",
+        "should",
+        "shall",
+        "is",
+        "are",
+        "do",
+        "does",
+        "did",
+        "will",
+        "would",
+        "am",
+        "may",
+        "any",
+        "has",
+        "have",
+        "ought",
+        "must",
+        "whats",
+        "hows",
+        "que",
+        "como",
+        "cuando",
+        "donde",
+        "cual",
+        "cuales",
+        "cuanto",
+        "cuantos",
+        "puedo",
+        "puede",
+        "podria",
+        "debo",
+        "deberia",
+        "es",
+        "sera",
+        "hay",
+        "sabes",
+        "me",
+        "se",
+        "le",
+        "tiene",
+        "tienen",
+        "usan",
+        "wat",
+        "wut",
+        "cuanta",
+    ]
+)
+_OWN = (
+    "no",
+    "not",
+    "cant",
+    "couldnt",
+    "nothing",
+    "zero",
+    "never",
+    "sin",
+    "ningun",
+    "ninguna",
+    "cero",
+    "0",
+    "nada",
+    "ni",
+    "hardly",
+    "barely",
+    "dont",
+)
+
+
+def topics_of(page: Page, *, irritation: bool, denied: bool) -> dict[Topic, Mark | None]:
+    """Return the topics, each with the phrase behind it where there is one."""
+    found: dict[Topic, Mark | None] = {}
+    stop = page.named("topic:stop")
+    if stop and not _is_about_the_hour(page):
+        found[Topic.STOP] = stop[0]
+    if start := page.named("topic:start"):
+        found[Topic.START] = start[0]
+        found.pop(Topic.STOP, None)
+    if wrong := page.named("topic:wrong_person"):
+        found[Topic.WRONG_PERSON] = wrong[0]
+    if irritation:
+        found[Topic.IRRITATION] = None
+    if Topic.WRONG_PERSON in found:
+        return found
+    for topic, may_be_weak in (
+        (Topic.RETENTION, True),
+        (Topic.BOOKING, not irritation),
+        (Topic.COMPLAINT, not irritation),
+    ):
+        if topic is Topic.BOOKING and Topic.STOP in found:
+            continue
+        if mark := _first(page, str(topic), may_be_weak=may_be_weak):
+            found[topic] = mark
+    if Topic.STOP not in found and (question := _question(page)) is not None:
+        found[Topic.QUESTION] = question
+    if (fine := _fine(page, found, irritation=irritation, denied=denied)) is not None:
+        found[Topic.FINE] = fine if fine.start >= 0 else None
+    if not found:
+        found[Topic.OTHER] = None
+    return found
+
+
+def _first(page: Page, name: str, *, may_be_weak: bool) -> Mark | None:
+    weak = {(mark.start, mark.end) for mark in page.named(f"topic:{name}_weak")}
+    for mark in page.named(f"topic:{name}"):
+        if (may_be_weak or (mark.start, mark.end) not in weak) and (name == "booking" or not _is_denied(page, mark)):
+            return mark
+    return None
+
+
+def _is_about_the_hour(page: Page) -> bool:
+    """Say whether she asks for another hour, not for an end: "can you stop sending these at 6am?"."""
+    return any(
+        {
+            "6am",
+            "7am",
+            "5am",
+            "early",
+            "late",
+            "temprano",
+            "tarde",
+            "madrugada",
+            "night",
+            "before",
+            "after",
+            "midnight",
+            "antes",
+            "despues",
+            "noon",
+            "8am",
+        }
+        & {t.word for t in page.tokens[m.start : m.end]}
+        for m in page.named("topic:notstop")
+    )
+
+
+def _is_denied(page: Page, mark: Mark) -> bool:
+    """No gaps; not disappointed; haven't lost a single one."""
+    first = page.tokens[mark.start].word
+    if first in _OWN or first.endswith("nt"):
+        return False
+    for neg in page.named("scope:no", "scope:not"):
+        if neg.end <= mark.start <= neg.end + 4 and page.sentence[neg.start] == page.sentence[mark.start]:
+            between = page.tokens[neg.end : mark.start]
+            if all(token.kind == WORD and not page.covers("scope:but", neg.end + k) for k, token in enumerate(between)):
+                return True
+    return False
+
+
+def _question(page: Page) -> Mark | None:
+    """Return the words that ask for something; a wish to book or to end messages is none, even put as a question."""
+    tokens = page.tokens
+    wishes = {page.sentence[mark.start] for mark in page.named("topic:booking", "topic:stop", "topic:start")}
+    asked = {where for token, where in zip(tokens, page.sentence, strict=True) if token.kind == ASK}
+    for mark in page.named("topic:question"):
+        sentence = page.sentence[mark.start]
+        if sentence not in wishes and (sentence in asked or _begins(page, mark)) and not _is_aside(page, mark, asked):
+            return mark
+    for place, token in enumerate(tokens):
+        if token.kind != WORD or token.word not in _ASKS or page.sentence[place] not in asked - wishes:
+            continue
+        before = tokens[place - 1] if place else None
+        if (before is None or before.kind != WORD or before.word in _OPENERS) and _more_words(page, place) >= 1:
+            return Mark("topic:question", place, place + 1)
+    return None
+
+
+_OPENERS = frozenset(
+    [
+        "and",
+        "so",
+        "or",
+        "but",
+        "also",
+        "ok",
+        "okay",
+        "please",
+        "y",
+        "pero",
+        "o",
+        "just",
+        "hi",
+        "hey",
+        "hola",
+        "then",
+        "well",
+        "um",
+        "uh",
+        "lol",
+        "because",
+        "cuz",
+        "entonces",
+        "oye",
+        "oiga",
+        "pues",
+        "my",
+        "like",
+    ]
+)
+
+
+def _more_words(page: Page, place: int) -> int:
+    following = [
+        index
+        for index in range(place + 1, len(page.tokens))
+        if page.sentence[index] == page.sentence[place] and page.tokens[index].kind == WORD
+    ]
+    return len(following)
+
+
+def _begins(page: Page, mark: Mark) -> bool:
+    """Say whether a phrase without a question mark asks: it opens a clause, or it is one that always asks."""
+    words = [token.word for token in page.tokens[mark.start : mark.end]]
+    joined = " ".join(words)
+    if joined.startswith(_ALWAYS):
+        return True
+    if len(words) < 2:
+        return False
+    before = page.tokens[mark.start - 1] if mark.start else None
+    return before is None or before.kind != WORD or before.word in _OPENERS
+
+
+_ALWAYS = (
+    *("what do i", "what should", "what can i", "what i do", "que hago", "q hago", "should i"),
+    *("let me know what", "let me know if i", "please advise", "help me", "pls help", "please help"),
+    *("any advice", "any tips", "just wondering", "wondering", "wonder if", "wanted to ask"),
+    *("want to know", "wanted to know", "im asking", "solo pregunto", "need help", "help pls"),
+    *("quisiera saber", "quiero saber", "dime que", "ayuda por favor", "call me when", "ok or"),
+    *("do i need", "can i still", "can i", "how do i", "how long", "when can i", "que me pongo"),
+    *("que debo", "who do i", "or should i", "is that a thing", "or nah", "is it ok", "is it normal"),
+    *("es normal", "puedo usar", "me puedes", "quick question", "una pregunta", "una duda", "or am i"),
+)
+
+
+def _is_aside(page: Page, mark: Mark, asked: set[int]) -> bool:
+    """Say whether words that may ask do not do so here: "normal now", "which is fine"."""
+    if page.sentence[mark.start] in asked:
+        return False
+    words = [token.word for token in page.tokens[mark.start : mark.end]]
+    return len(words) == 1
+
+
+def _fine(page: Page, found: dict[Topic, Mark | None], *, irritation: bool, denied: bool) -> Mark | None:
+    if Topic.COMPLAINT in found and not page.named("topic:plain"):
+        return None
+    plain = [mark for mark in page.named("topic:plain") if not _is_denied(page, mark)]
+    marks = [mark for mark in page.named("topic:fine") if not _is_denied(page, mark)]
+    weak = {(mark.start, mark.end) for mark in page.named("topic:thanks")}
+    strong = [
+        mark for mark in marks if (mark.start, mark.end) not in weak and not page.covers("scope:over", mark.start)
+    ]
+    if irritation or found.keys() - {Topic.RETENTION, Topic.COMPLAINT} or Topic.RETENTION in found:
+        told = plain or strong
+        return told[0] if told else None
+    if plain or marks:
+        return (plain or marks)[0]
+    if denied:
+        return Mark("topic:fine", -1, -1)
+    for place, token in enumerate(page.tokens):
+        if token.kind == PICTURE and token.word in PRAISE:
+            return Mark("topic:fine", place, place + 1)
+    return None

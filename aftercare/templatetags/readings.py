@@ -1,0 +1,63 @@
+"""A client's own words on a page, with what was found in them marked; and what that is, in words."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from django import template
+from django.utils.functional import Promise
+from django.utils.html import format_html, format_html_join
+from django.utils.safestring import SafeString
+from django.utils.translation import gettext as _
+from django.utils.translation import gettext_lazy
+
+register = template.Library()
+
+SIGNS: dict[str, Promise] = {
+    "redness": gettext_lazy("redness"),
+    "swelling": gettext_lazy("swelling"),
+    "itching": gettext_lazy("itching"),
+    "burning": gettext_lazy("burning"),
+    "pain": gettext_lazy("pain"),
+    "watering": gettext_lazy("watering"),
+    "discharge": gettext_lazy("discharge"),
+    "rash": gettext_lazy("rash or bumps"),
+    "light": gettext_lazy("light hurts"),
+    "gritty": gettext_lazy("a gritty feeling"),
+    "vision": gettext_lazy("sight"),
+    "breathing": gettext_lazy("breathing or throat"),
+    "glue_in_eye": gettext_lazy("adhesive or remover in the eye"),
+    "sealed_eye": gettext_lazy("an eye that does not open"),
+    "hives": gettext_lazy("hives"),
+    "faint": gettext_lazy("faintness"),
+    "poking": gettext_lazy("something that pokes"),
+}
+SIDES: dict[str, Promise] = {
+    "left": gettext_lazy("left eye"),
+    "right": gettext_lazy("right eye"),
+    "both": gettext_lazy("both eyes"),
+}
+
+
+@register.filter
+def marked(text: str, reading: dict[str, Any]) -> SafeString:
+    """Show her words with the places marked at which a sign was found. Everything is escaped."""
+    spans = sorted((start, end) for finding, start, end in reading.get("why", []) if finding in SIGNS)
+    parts: list[str] = []
+    place = 0
+    for start, end in spans:
+        if start >= place and start < end <= len(text):
+            parts += [text[place:start], format_html("<mark>{}</mark>", text[start:end])]
+            place = end
+    return format_html_join("", "{}", ((part,) for part in [*parts, text[place:]]))
+
+
+@register.filter
+def found(reading: dict[str, Any]) -> str:
+    """Say which signs were read, on which side, and which she denies; '' where there is nothing to say."""
+    said = [", ".join(str(SIGNS[sign]) for sign in reading.get("signs", []) if sign in SIGNS)]
+    side = reading.get("side")
+    said.append(str(SIDES[side]) if side in SIDES else "")
+    denied = ", ".join(str(SIGNS[sign]) for sign in reading.get("negated", []) if sign in SIGNS)
+    said.append(_("denied: %(signs)s") % {"signs": denied} if denied else "")
+    return " · ".join(part for part in said if part)

@@ -1,0 +1,73 @@
+"""The labelled replies, and how well a reader does on them."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+from pathlib import Path
+from typing import Any
+
+from aftercare.core.reading import Reading
+
+CORPUS = Path(__file__).with_name("corpus")
+HANDS = ("one", "two", "three")
+URGENT = ("emergency", "same_day")
+Row = dict[str, Any]
+
+
+def seen(*, unseen: bool = False) -> list[Row]:
+    """Return the replies that the reader is worked on with; or the others, every third line."""
+    found = []
+    for hand in HANDS:
+        lines = (CORPUS / f"{hand}.jsonl").read_text(encoding="utf-8").splitlines()
+        found += [json.loads(line) for number, line in enumerate(lines, start=1) if (number % 3 == 0) is unseen]
+    return found
+
+
+@dataclass(frozen=True, slots=True)
+class Scores:
+    """Shares, 0 to 1."""
+
+    emergencies: float  # read as emergencies
+    current: float  # current signs read as same day or emergency
+    reached: float  # current signs that reach the artist in any way
+    wolf: float  # harmless ones that cry wolf
+    stops: float  # opt-outs obeyed
+    false_stops: float  # others taken for one
+    signs: float  # micro F1
+    topics: float  # micro F1
+    unread: float
+
+
+def score(rows: Sequence[Row], read: Callable[[str], Reading]) -> Scores:
+    pairs = [(row, read(row["text"])) for row in rows]
+    urgent = [(row, found) for row, found in pairs if row["urgency"] in URGENT]
+    harmless = [found for row, found in pairs if row["urgency"] == "none"]
+    stops = [found for row, found in pairs if "stop" in row["about"]]
+    others = [found for row, found in pairs if "stop" not in row["about"]]
+    return Scores(
+        emergencies=_share(found.urgency == "emergency" for row, found in urgent if row["urgency"] == "emergency"),
+        current=_share(found.urgency in URGENT for _row, found in urgent),
+        reached=_share(_reaches(found) for _row, found in urgent),
+        wolf=_share(found.urgency in URGENT for found in harmless),
+        stops=_share("stop" in found.about for found in stops),
+        false_stops=_share("stop" in found.about for found in others),
+        signs=_f1([(row["signs"], found.signs) for row, found in pairs]),
+        topics=_f1([(row["about"], found.about) for row, found in pairs]),
+        unread=_share(found.unread for _row, found in pairs),
+    )
+
+
+def _reaches(found: Reading) -> bool:
+    return found.urgency != "none" or found.unread or "irritation" in found.about
+
+
+def _share(of: Any) -> float:
+    values = [bool(one) for one in of]
+    return sum(values) / len(values)
+
+
+def _f1(pairs: Sequence[tuple[Sequence[str], Sequence[str]]]) -> float:
+    both = sum(len(set(true) & {str(one) for one in read}) for true, read in pairs)
+    return 2 * both / sum(len(set(true)) + len(set(read)) for true, read in pairs)
