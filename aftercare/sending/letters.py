@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from datetime import datetime
 
 from aftercare import outbox, texts, versions
-from aftercare.core import delivery
+from aftercare.core import answering, delivery
 from aftercare.core.reach import Purpose, reach
 from aftercare.core.timing import Occasion
 from aftercare.facts import ClientBook
@@ -120,7 +120,11 @@ def stops(addresses: Iterable[str]) -> set[tuple[int, str]]:
 
 
 def is_stopped(message: Message, line_id: int, address: str, stopped: set[tuple[int, str]]) -> bool:
-    """After a stop only its one confirmation goes. Staff are no clients: a page reaches them all the same."""
-    if message.staff_id is not None or (message.occasion == Occasion.ANSWER and message.kind == "stopped"):
+    """After a stop only its one confirmation goes, and what to do in an emergency that she herself then tells of.
+
+    Staff are no clients: a page reaches them all the same.
+    """
+    answers = message.occasion == Occasion.ANSWER and message.kind in answering.AFTER_A_STOP
+    if message.staff_id is not None or answers:
         return False
     return (line_id, address.lower()) in stopped

@@ -166,6 +166,26 @@ def test_a_stop_with_a_sign_in_it_is_obeyed_cautioned_and_waits_for_a_person(lin
     assert reply.flag.urgency == "same_day"
 
 
+@pytest.mark.parametrize(
+    ("texts", "kinds"),
+    [
+        (["take me off this list. my eyes are swollen"], ["stopped_with_sign"]),
+        (["STOP", "cant breathe and my lips are swelling"], ["stopped", "breathing"]),
+        (["STOP", "my left lid is itchy"], ["stopped"]),
+    ],
+)
+def test_after_a_stop_only_its_confirmation_and_emergency_answers_leave(
+    line: Line, mia: Client, texts: list[str], kinds: list[str]
+) -> None:
+    for minutes, text in enumerate(texts):
+        hear(line, text, at=LATER + timedelta(minutes=minutes))
+
+    sending.sweep(LATER + timedelta(minutes=9), studio_id=mia.studio_id)
+
+    gone = Message.objects.filter(occasion="answer", state="handed_over").order_by("pk")
+    assert list(gone.values_list("kind", flat=True)) == kinds
+
+
 def test_a_machine_is_not_answered_and_never_means_that_all_is_well(line: Line, mia: Client) -> None:
     reply = hear(line, "I am out of office. My eyes are red.", automatic=True)
 
