@@ -52,7 +52,7 @@ def test_from_the_book_to_her_phone_and_back(
     _answer_on_her_phone(visitor)
 
     visitor.open("/morning?artist=all")
-    expect(page.get_by_role("heading", name="Not understood")).to_be_visible()
+    expect(page.get_by_role("heading", name="See today")).to_be_visible()
     expect(page.get_by_text("left lid is kinda puffy")).to_be_visible()
     stands(visitor, "the morning list")
     assert Reply.objects.get().flag is not None
