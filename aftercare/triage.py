@@ -18,15 +18,15 @@ from aftercare.core import answering, commands, reading
 from aftercare.core.commands import Command
 from aftercare.core.reading import Reading, Topic, Urgency
 from aftercare.core.timing import Occasion
-from aftercare.models import Flag, Message, Reply, Stop
+from aftercare.models import HELD_BY, URGENCIES, Flag, Message, Reply, Stop
 from studio.models import Client
 
 log = logging.getLogger(__name__)
 
 WRITTEN_TO = timedelta(days=14)  # of several clients with one number, those who were written to within that
 UNREAD = "unread"  # on screen: not understood
-WORST_FIRST = ("emergency", "same_day", UNREAD, "watch", "none")
-YES = frozenset({"", "y", "yes", "yep", "yes please", "ok", "okay", "confirmed", "c", "si", "sí", "vale"})
+THUMBS = frozenset({"👍", "👍🏻", "👍🏼", "👍🏽", "👍🏾", "👍🏿"})
+YES = frozenset({"y", "yes", "yep", "yes please", "ok", "okay", "confirmed", "c", "si", "sí", "vale"})
 
 
 def read_waiting(now: datetime, studio_id: int | None = None) -> int:
@@ -63,7 +63,9 @@ def read(reply_id: int, now: datetime) -> bool:
     obeyed = _stop(reply, clients, found, now) if ended else _obey(reply, command, clients, found, now)
     if _wants_a_person(reply, command, obeyed):
         reply.flag = _flag(reply, clients, found, now)
-        if not command and not ended and not reply.automatic:
+        # The confirmation of a stop has the caution in it: only what an emergency calls for goes beside it.
+        confirmed = ended and obeyed and found.urgency is not Urgency.EMERGENCY
+        if not command and not reply.automatic and not confirmed:
             _answer_at_once(reply, clients, found, now)
     reply.read_at = now
     reply.save(update_fields=["client", "answers", "command", "reading", "flag", "read_at"])
@@ -121,8 +123,10 @@ def _wants_a_person(reply: Reply, command: Command | None, obeyed: bool) -> bool
 
 def _confirms(reply: Reply) -> bool:
     """Whether it is a bare yes to what we told her before a visit."""
-    before = reply.answers is not None and reply.answers.occasion == Occasion.PREPARE
-    return before and _words(reply).strip().strip(".!👍 ").casefold() in YES
+    if reply.answers is None or reply.answers.occasion != Occasion.PREPARE:
+        return False
+    words = _words(reply).strip()
+    return words in THUMBS or words.strip(".!👍 ").casefold() in YES
 
 
 def _answer_at_once(reply: Reply, clients: list[Client], found: Reading, now: datetime) -> None:
@@ -158,8 +162,7 @@ def _stop(reply: Reply, clients: list[Client], found: Reading, now: datetime) ->
     )
     if is_new:
         _plan_anew(clients)
-        tells = found.urgency in (Urgency.EMERGENCY, Urgency.SAME_DAY)
-        _answer(reply, clients, "stopped_with_sign" if tells else "stopped", now)
+        _answer(reply, clients, "stopped_with_sign" if found.urgency in HELD_BY else "stopped", now)
     return is_new
 
 
@@ -227,7 +230,7 @@ def _last_told(reply: Reply) -> Message | None:
 
 def _urgency(reply: Reply, found: Reading) -> str:
     """How urgent a reply makes its matter. What was not understood is never less than that."""
-    urgent = found.urgency in (Urgency.EMERGENCY, Urgency.SAME_DAY)
+    urgent = found.urgency in HELD_BY
     return UNREAD if not urgent and (found.unread or reply.automatic or reply.command) else str(found.urgency)
 
 
@@ -243,7 +246,7 @@ def _flag(reply: Reply, clients: list[Client], found: Reading, now: datetime) ->
     else:
         standing = open_ones.filter(replies__line=reply.line_id, replies__from_address=reply.from_address).first()
     if standing is not None:
-        if WORST_FIRST.index(urgency) < WORST_FIRST.index(standing.urgency):
+        if URGENCIES.index(urgency) < URGENCIES.index(standing.urgency):
             standing.urgency, standing.state = urgency, Flag.State.OPEN
             standing.taken_at, standing.taken_by = None, None
             standing.save(update_fields=["urgency", "state", "taken_at", "taken_by"])
@@ -257,5 +260,5 @@ def _flag(reply: Reply, clients: list[Client], found: Reading, now: datetime) ->
 
 def _hold(clients: list[Client], urgency: str) -> None:
     """An urgent matter holds what was planned for her, see facts: she is planned anew."""
-    if urgency in ("emergency", "same_day"):
+    if urgency in HELD_BY:
         _plan_anew(clients)

@@ -55,9 +55,9 @@ def _to_be_seen(signs: set[Sign], wears_lenses: bool) -> bool:
 
 def may_go(kind: str, gone: Iterable[tuple[str, datetime]], now: datetime) -> bool:
     """Whether this answer may go, after the answers (kind, moment) that went to this address in the last day."""
-    same = [at for one, at in gone if one == kind]
-    worse = [at for one, at in gone if one in WORST_FIRST and WORST_FIRST.index(one) < WORST_FIRST.index(kind)]
-    if len(same) >= MOST_A_DAY:
+    told = list(gone)
+    if sum(one == kind for one, _at in told) >= MOST_A_DAY:
         return False
-    since = now - AGAIN[kind]
-    return all(at <= since for at in same) and all(at <= since for at in worse if kind in (SEEN_TODAY, SAME_DAY))
+    # A worse answer has said what these two would; what to do at once in one emergency says nothing of another.
+    covers = WORST_FIRST[: WORST_FIRST.index(kind) + 1] if kind in (SEEN_TODAY, SAME_DAY) else (kind,)
+    return all(at <= now - AGAIN[kind] for one, at in told if one in covers)

@@ -13,10 +13,8 @@ from django.db.models import Aggregate, Exists, OuterRef, QuerySet, Subquery, Te
 from django.db.models.functions import Concat
 
 from aftercare.core.timing import SetForecast
-from aftercare.models import Flag, Forecast, Message, RuleSet, Stop
+from aftercare.models import HELD_BY, Flag, Forecast, Message, RuleSet, Stop
 from studio.models import Client, ClosingDay, Consent, Reaction, Visit, VisitRef
-
-HELD_BY = ("emergency", "same_day")  # urgencies of a flag that put her on hold
 
 
 class _Dates(Aggregate):

@@ -13,12 +13,9 @@ from zoneinfo import ZoneInfo
 
 from django.db.models import QuerySet
 
-from aftercare.core.shedding import History, LashSet, Seen
+from aftercare.core.shedding import LONGEST_WORN, History, LashSet, Seen
 from studio.models import SETS, Client, Service, Studio, Visit
 
-# Nothing of a set is left after so many days, whatever was written then: every lash that carried an extension has
-# been shed by then. Lash cycles of up to some five months are published, of which an extension is on for a part.
-LONGEST_WORN = 120
 PAGE = 500  # clients that are read at a time
 
 

@@ -5,11 +5,10 @@ from __future__ import annotations
 import json
 import logging
 from collections import defaultdict
-from collections.abc import Callable, Iterable, Iterator, Sequence
+from collections.abc import Callable, Iterable, Sequence
 from datetime import date, datetime
 from functools import lru_cache
-from itertools import islice
-from typing import Any, TypeVar
+from typing import Any
 
 from django.db import transaction
 from django.db.models import F, QuerySet
@@ -21,11 +20,10 @@ from aftercare.forecasting import histories
 from aftercare.forecasting.histories import Record
 from aftercare.models import Fit, Forecast
 from studio.models import Client, Studio
-from studio.turns import let_others_in
+from studio.turns import in_turns, let_others_in
 
 log = logging.getLogger(__name__)
 
-Anything = TypeVar("Anything")
 BATCH = 500  # clients in one transaction: small enough that no page or reply waits long for it
 MOVED = 0.5  # days: a forecast that moves by less says the same, and the one in force stays
 SHARE_DIGITS, DAY_DIGITS = 4, 2
@@ -65,18 +63,7 @@ def _behind(studio: Studio | None) -> QuerySet[Client]:
 
 
 def _in_batches(ids: Iterable[int], now: datetime) -> int:
-    written = 0
-    for number, batch in enumerate(_batches(ids)):
-        if number:
-            let_others_in()
-        written += _make(batch, now)
-    return written
-
-
-def _batches(rows: Iterable[Anything]) -> Iterator[list[Anything]]:
-    rest = iter(list(rows))
-    while batch := list(islice(rest, BATCH)):
-        yield batch
+    return sum(_make(batch, now) for batch in in_turns(list(ids), BATCH))
 
 
 @transaction.atomic

@@ -3,11 +3,15 @@
 from __future__ import annotations
 
 import sys
+from collections.abc import Iterator
+from pathlib import Path
 from typing import Any
 
 from django.core.management.base import BaseCommand, CommandError, CommandParser
 from django.db import connection
 from django.db.migrations.executor import MigrationExecutor
+
+from aftercare.management import jsonlines
 
 
 class PromisingCommand(BaseCommand):
@@ -46,6 +50,36 @@ class PromisingCommand(BaseCommand):
     def _print_promised(self, error: CommandError) -> None:
         if text := self.promised(str(error)):
             self.stdout.write(text)
+
+
+class TextsCommand(PromisingCommand):
+    """A command that looks at each text of a file of JSON lines and writes a line for each. Needs no database."""
+
+    requires_system_checks: list[str] = []
+    needs_database = False
+    what = "texts"  # they are called, as in "12 texts measured"
+    done = "looked at"
+    every = 5_000  # texts between two words on how far it is
+
+    def look_at(self, text: str) -> dict[str, Any]:
+        """Return what is written of a text, beside its id."""
+        raise NotImplementedError
+
+    def add_arguments(self, parser: CommandParser) -> None:
+        parser.add_argument("texts", type=Path, metavar="IN.jsonl")
+        parser.add_argument("--out", type=Path, required=True, metavar="OUT.jsonl")
+
+    def handle(self, *args: Any, texts: Path, out: Path, **options: Any) -> None:
+        self.stderr.write(f"Reading {texts}")
+        rows = jsonlines.read_texts(texts)
+        jsonlines.write(out, self._looked_at(rows))
+        self.stderr.write(f"{len(rows)} {self.what} {self.done}, written to {out}")
+
+    def _looked_at(self, rows: list[jsonlines.Text]) -> Iterator[dict[str, Any]]:
+        for number, row in enumerate(rows, start=1):
+            yield {"id": row.id, **self.look_at(row.text)}
+            if number % self.every == 0:
+                self.stderr.write(f"{number} of {len(rows)} {self.what} {self.done}")
 
 
 def _check_tables() -> None:

@@ -3,11 +3,13 @@
 from aftercare.models.forecast import Fit, Forecast
 from aftercare.models.line import Line, Stop
 from aftercare.models.message import Attempt, Heartbeat, Message, Receipt
-from aftercare.models.reply import Flag, Reply
+from aftercare.models.reply import HELD_BY, URGENCIES, Flag, Reply
 from aftercare.models.rules import RuleSet
 from aftercare.models.wording import Wording
 
 __all__ = [
+    "HELD_BY",
+    "URGENCIES",
     "Attempt",
     "Fit",
     "Flag",

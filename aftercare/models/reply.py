@@ -9,6 +9,9 @@ from aftercare.models.line import Line
 from aftercare.models.message import Message
 from studio.models import Client, Staff, Studio
 
+URGENCIES = ("emergency", "same_day", "unread", "watch", "none")  # of a flag, worst first; unread: not understood
+HELD_BY = ("emergency", "same_day")  # those that put her on hold
+
 
 class Flag(models.Model):
     """An open matter of one client (of several, where they share the address it came from)."""
@@ -20,7 +23,7 @@ class Flag(models.Model):
 
     studio = models.ForeignKey(Studio, on_delete=models.CASCADE, related_name="flags")
     clients = models.ManyToManyField(Client, related_name="flags", blank=True)
-    urgency = models.CharField(max_length=10, default="unread")  # unread: a person must read it
+    urgency = models.CharField(max_length=10, default="unread")  # one of URGENCIES
     state = models.CharField(max_length=6, choices=State.choices, default=State.OPEN)
     opened_at = models.DateTimeField()
     taken_at = models.DateTimeField(null=True, blank=True)

@@ -14,14 +14,13 @@ from django.utils.translation import gettext as _
 from aftercare.core.delivery import GONE, State
 from aftercare.core.expected import share_on
 from aftercare.core.reminders import day_of
-from aftercare.core.shedding import Quantiles
+from aftercare.core.shedding import LONGEST_WORN, Quantiles
 from aftercare.core.timing import Occasion
 from aftercare.facts import ClientBook
 from aftercare.models import Forecast
 from aftercare.pages.curve import Event, Picture, draw
 from studio.models import Service, Visit
 
-LONGEST = 120  # days after which nothing of a set is left to speak of
 EARLIER = 40  # readings of earlier sets shown, the newest
 TO_GO = (State.PLANNED, State.CLAIMED, State.HANDING_OVER)
 
@@ -107,7 +106,7 @@ def worn(book: ClientBook) -> Visit | None:
 def her_set(book: ClientBook) -> HerSet | None:
     """Return what is to be said of the set that she has on, or None where she has none. One query, or none."""
     visit = worn(book)
-    if visit is None or (_local(book.now, book) - _local(visit.starts_at, book)).days > LONGEST:
+    if visit is None or (_local(book.now, book) - _local(visit.starts_at, book)).days > LONGEST_WORN:
         return None
     forecast = Forecast.objects.in_force().filter(visit=visit).first()
     return HerSet(visit) if forecast is None else _forecast(book, visit, forecast)
@@ -186,7 +185,7 @@ def readings(book: ClientBook) -> list[Seen]:
             continue
         if visit.share_left is not None and last is not None:
             days = (_local(visit.starts_at, book) - _local(last.starts_at, book)).days
-            if 0 < days <= LONGEST:
+            if 0 < days <= LONGEST_WORN:
                 found.append(Seen(days, float(visit.share_left) / 100, of_worn=last is on))
         if visit.is_set:
             last = visit

@@ -16,13 +16,12 @@ from aftercare import facts
 from aftercare.core.delivery import GONE
 from aftercare.core.timing import Occasion
 from aftercare.facts import ClientBook
-from aftercare.models import Flag, Heartbeat, Message, Reply
+from aftercare.models import URGENCIES, Flag, Heartbeat, Message, Reply
 from aftercare.pages import promises
 from aftercare.pages.promises import Unkept, responsible
 from aftercare.pages.sheet import read_as
 from studio.models import Service, Staff, Studio, Visit
 
-URGENCIES = ("emergency", "same_day", "unread", "watch", "none")  # worst first
 STALE = timedelta(minutes=5)  # a sweep comes every second or so; after this the service is not at work
 
 

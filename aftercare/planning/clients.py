@@ -3,9 +3,8 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Callable, Iterable, Iterator
+from collections.abc import Callable, Iterable
 from datetime import datetime
-from itertools import islice
 
 from django.db import transaction
 from django.db.models import F
@@ -16,7 +15,7 @@ from aftercare.core.timing import Occasion, Planned
 from aftercare.facts import ClientBook
 from aftercare.models import Message
 from studio.models import Client, Studio
-from studio.turns import let_others_in
+from studio.turns import in_turns, let_others_in
 
 BATCH = 500  # clients in one transaction: small enough that no page or reply waits long for it
 
@@ -47,9 +46,7 @@ def _behind(studio: Studio | None) -> list[int]:
 def plan_clients(client_ids: Iterable[int], now: datetime) -> Counter[str]:
     """Plan these clients anew at ``now``; return how many messages came to stand how through it."""
     counts: Counter[str] = Counter()
-    for number, ids in enumerate(_batches(client_ids)):
-        if number:
-            let_others_in()
+    for ids in in_turns(client_ids, BATCH):
         with transaction.atomic():
             counts += _plan_batch(ids, now)
     return counts
@@ -59,12 +56,6 @@ def plan_studio(studio: Studio, now: datetime) -> Counter[str]:
     """Plan all clients of a studio, as when its rules have changed."""
     Client.objects.filter(studio=studio).update(revision=F("revision") + 1)
     return catch_up(now, studio=studio)
-
-
-def _batches(ids: Iterable[int]) -> Iterator[list[int]]:
-    rest = iter(ids)
-    while batch := list(islice(rest, BATCH)):
-        yield batch
 
 
 def _plan_batch(ids: list[int], now: datetime) -> Counter[str]:

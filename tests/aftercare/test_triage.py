@@ -143,10 +143,18 @@ def test_what_is_not_understood_after_a_check_is_answered_once_in_twelve_hours(l
     assert [kind for kind, _state, _to in answers()] == ["same_day", "same_day"]
 
 
-def test_a_yes_to_what_she_was_told_before_a_visit_is_a_confirmation(line: Line, mia: Client) -> None:
+@pytest.mark.parametrize("text", ["Yes!", "ok", "👍", "sí"])
+def test_a_yes_to_what_she_was_told_before_a_visit_is_a_confirmation(line: Line, mia: Client, text: str) -> None:
     told(mia, line, "prepare")
 
-    assert hear(line, "Yes!").flag is None
+    assert hear(line, text).flag is None
+
+
+@pytest.mark.parametrize("text", ["", " ", "!", "yes but my eye is red", "no"])
+def test_a_picture_without_words_or_more_than_a_yes_is_no_confirmation(line: Line, mia: Client, text: str) -> None:
+    told(mia, line, "prepare")
+
+    assert hear(line, text).flag is not None
 
 
 @pytest.mark.parametrize("text", ["pls take me off this", "stop texting me please", "no more messages"])
@@ -172,6 +180,8 @@ def test_a_stop_with_a_sign_in_it_is_obeyed_cautioned_and_waits_for_a_person(lin
         (["take me off this list. my eyes are swollen"], ["stopped_with_sign"]),
         (["STOP", "cant breathe and my lips are swelling"], ["stopped", "breathing"]),
         (["STOP", "my left lid is itchy"], ["stopped"]),
+        (["STOP", "stop texting me!! i cant breathe"], ["stopped", "breathing"]),
+        (["take me off this list, my throat is closing"], ["stopped_with_sign", "breathing"]),
     ],
 )
 def test_after_a_stop_only_its_confirmation_and_emergency_answers_leave(

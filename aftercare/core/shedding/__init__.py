@@ -3,9 +3,10 @@
 from aftercare.core.shedding.fitting import fit
 from aftercare.core.shedding.population import Population
 from aftercare.core.shedding.predicting import Forecaster, forecast
-from aftercare.core.shedding.values import Curve, Forecast, History, LashSet, Loss, Quantiles, Seen
+from aftercare.core.shedding.values import LONGEST_WORN, Curve, Forecast, History, LashSet, Loss, Quantiles, Seen
 
 __all__ = [
+    "LONGEST_WORN",
     "Curve",
     "Forecast",
     "Forecaster",

@@ -6,8 +6,8 @@ from typing import NamedTuple
 
 import numpy as np
 
+from aftercare.core.shedding.eye import Eye
 from aftercare.core.shedding.lattice import FAR, Lattice
-from aftercare.core.shedding.reading import Eye
 from aftercare.core.shedding.renewal import Floats
 
 TURN_SD = 0.2  # how much the size of a turn differs, in the log: turns are told from luck by being large and for good

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
-from aftercare.core.shedding.reading import FINEST, step_of
+from aftercare.core.shedding.eye import FINEST, step_of
 from aftercare.core.shedding.renewal import Floats
 from aftercare.core.shedding.values import History, LashSet
 

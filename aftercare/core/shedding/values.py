@@ -5,6 +5,10 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from datetime import date
 
+# Nothing of a set is left after so many days, whatever was written then: every lash that carried an extension has
+# been shed by then. Lash cycles of up to some five months are published, of which an extension is on for a part.
+LONGEST_WORN = 120
+
 
 @dataclass(frozen=True, slots=True)
 class Seen:

@@ -6,9 +6,9 @@ import pytest
 from django.db import connection
 from django.test.utils import CaptureQueriesContext
 
-from aftercare.core.shedding import History, LashSet, Seen
+from aftercare.core.shedding import LONGEST_WORN, History, LashSet, Seen
 from aftercare.forecasting import histories
-from aftercare.forecasting.histories import LONGEST_WORN, Record
+from aftercare.forecasting.histories import Record
 from studio.models import Adhesive, Client
 from tests.people import NOW, make_client, make_staff, make_studio
 from tests.readings import done

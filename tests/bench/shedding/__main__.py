@@ -24,6 +24,7 @@ import numpy as np  # noqa: E402
 from aftercare.core import shedding  # noqa: E402
 from tests.bench.shedding import worlds
 from tests.bench.shedding.limits import Limit
+from tests.bench.shedding.scores import coverage, interval_score
 from tests.bench.shedding.worlds import World, draw, histories, truth
 
 LEVELS = (0.6, 0.4)
@@ -74,7 +75,11 @@ def error(found: np.ndarray, true: np.ndarray) -> float:
 
 
 def cover(found: np.ndarray, true: np.ndarray) -> float:
-    return float(((true >= found[:, 0]) & (true <= found[:, 2])).mean() * 100)
+    return 100 * coverage(found[:, 0], found[:, 2], true)
+
+
+def band(found: np.ndarray, true: np.ndarray) -> float:
+    return float(interval_score(found[:, 0], found[:, 2], true).mean())
 
 
 def established(world: World, seeds: range, scores: Scores) -> None:
@@ -98,18 +103,23 @@ def established(world: World, seeds: range, scores: Scores) -> None:
                     cover(blind.quantiles(people, level) if world.turned else best, true),
                     calendar,
                     float(np.abs(ours[level][:, 1] - true)[known].mean()),
+                    band(ours[level], true),
+                    band(best, true),
                 )
             )
     for level in LEVELS:
-        mine, best, blind_error, band, best_band, calendar, known_error = np.array(rows[level]).mean(axis=0)
+        mine, best, blind_error, held, best_held, calendar, known_error, scored, best_scored = np.array(
+            rows[level]
+        ).mean(axis=0)
         print(f"  to {level}: mean error {mine:.3f} days, the limit's {best:.3f}")
+        print(f"  to {level}: interval score of the 80 % band {scored:.2f}, the limit's {best_scored:.2f}")
         why = ""
         if world.turned and blind_error / best > world.limit:
             why = f"beyond reach: all that the readings say, exactly weighed, gives {blind_error / best:.3f}"
             scores.line(f"to {level}: error against that exact weighing", mine / blind_error, 1.03)
         scores.line(f"to {level}: error against the limit", mine / best, world.limit, why=why)
         scores.line(
-            f"to {level}: 80 % band covers {band:.1f}, the limit's {best_band:.1f}", abs(band - best_band), COVER_POINTS
+            f"to {level}: 80 % band covers {held:.1f}, the limit's {best_held:.1f}", abs(held - best_held), COVER_POINTS
         )
         if world.name == WORLDS[0].name:
             scores.line(

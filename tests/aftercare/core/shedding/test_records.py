@@ -8,7 +8,7 @@ import numpy as np
 import pytest
 
 from aftercare.core.shedding import History, LashSet, Seen
-from aftercare.core.shedding.reading import FINEST
+from aftercare.core.shedding.eye import FINEST
 from aftercare.core.shedding.records import MOST_SETS, Steps, kind_of, kinds_of, pack, seen_sets
 
 DAY = date(2027, 1, 4)

@@ -6,7 +6,7 @@ import numpy as np
 import pytest
 from scipy import stats
 
-from aftercare.core.shedding.scores import coverage, crps, interval_score
+from tests.bench.shedding.scores import coverage, crps, interval_score
 
 FINE = (np.arange(20_000) + 0.5) / 20_000  # quantiles that stand for a law
 

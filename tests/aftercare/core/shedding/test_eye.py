@@ -3,7 +3,7 @@ from __future__ import annotations
 import numpy as np
 import pytest
 
-from aftercare.core.shedding.reading import FINEST, Eye, step_of
+from aftercare.core.shedding.eye import FINEST, Eye, step_of
 
 EYE = Eye(error=0.05, wrong=0.03)
 
