@@ -14,8 +14,10 @@ from django.db.models import F, Q, QuerySet
 from django.utils.translation import gettext as _
 
 from aftercare.lines import lines_of
-from aftercare.models import Stop
+from aftercare.models import Line, Stop
 from studio.models import Client, Staff, Studio
+
+UNSUBSCRIBED = "unsubscribed by the link of an e-mail"
 
 
 def standing(client: Client) -> dict[str, Stop]:
@@ -54,6 +56,32 @@ def lift(client: Client, channel: str, *, how: str, by: Staff | None, now: datet
     if lifted:
         _touch(client.studio, channel, address)
     return bool(lifted)
+
+
+@transaction.atomic
+def unsubscribe(line: Line, address: str, *, now: datetime) -> bool:
+    """End all e-mail of a line's studio to an address, whoever has it; return whether that was news.
+
+    The stop stands at the line that the e-mail came from and at those in use, so that nothing that is on its way by
+    another goes either.
+    """
+    news = False
+    for one in _email_lines(line).select_for_update().order_by("pk"):
+        row = {"at": now, "words": UNSUBSCRIBED}
+        _row, made = Stop.objects.get_or_create(line=one, address=address.lower(), lifted_at=None, defaults=row)
+        news |= made
+    if news:
+        _touch(line.studio, "email", address)
+    return news
+
+
+def is_unsubscribed(line: Line, address: str) -> bool:
+    """Whether the studio of a line writes no more e-mails to an address."""
+    return _in_force(line.studio, {"email": address.lower()}).exists()
+
+
+def _email_lines(line: Line) -> QuerySet[Line]:
+    return Line.objects.filter(Q(pk=line.pk) | Q(is_active=True), studio=line.studio_id, channel="email")
 
 
 def _addresses(client: Client) -> dict[str, str]:

@@ -16,7 +16,8 @@ from celery import shared_task
 from django.conf import settings
 from django.db import transaction
 
-from aftercare import bookwork, forecasting, heartbeats, outbox, polling, sending, triage, upkeep
+from aftercare import bookwork, forecasting, heartbeats, outbox, planning, polling, sending, triage, upkeep
+from aftercare.pages import morning
 from studio import clock
 from studio.models import Studio
 
@@ -35,13 +36,15 @@ def send_due(
     """
     moment = now or clock.now()
     triage.read_waiting(moment, studio_id)
-    upkeep.catch_up(moment, studio=None if studio_id is None else Studio.objects.get(pk=studio_id))
+    studio = None if studio_id is None else Studio.objects.get(pk=studio_id)
+    upkeep.catch_up(moment, studio=studio)
+    planning.plan_mornings(moment, studio=studio)
     outbox.expire_leases(moment)
     outbox.resolve_unsure(moment)
     if studio_id is not None:
-        return sending.sweep(moment, studio_id=studio_id, stop=stop)
+        return sending.sweep(moment, studio_id=studio_id, stop=stop, count=morning.count)
     end = time.monotonic() + SWEEP_SECONDS
-    counts = sending.sweep(moment, stop=lambda: stop() or time.monotonic() > end)
+    counts = sending.sweep(moment, stop=lambda: stop() or time.monotonic() > end, count=morning.count)
     heartbeats.finished("sweep", now=clock.now())
     return counts
 

@@ -2,28 +2,40 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import replace
 from datetime import date, datetime
+
+from django.conf import settings
+from django.urls import reverse
 
 from aftercare import versions
 from aftercare.core import reminders, say
 from aftercare.core.fields import Facts
+from aftercare.core.mornings import Waiting
 from aftercare.core.timing import REMINDERS, Occasion
 from aftercare.facts import ClientBook
 from aftercare.models import Message
-from aftercare.wording import Finder, Words, compose
-from studio.models import Studio, Visit
+from aftercare.wording import Finder, WordingError, Words, compose
+from studio.models import Staff, Studio, Visit
 
 DRY_HOURS = 24  # where the adhesive is not known or says nothing; common practice, no source
 
 
-def for_message(message: Message, book: ClientBook | None, now: datetime, find: Finder | None = None) -> Words:
+Count = Callable[[Staff, datetime], Waiting]
+"""Says what waits for a member of staff. Pages know it, which lie above: whoever sends brings it along."""
+
+
+def for_message(
+    message: Message, book: ClientBook | None, now: datetime, find: Finder | None = None, count: Count | None = None
+) -> Words:
     """Return the words of a message as they stand at ``now``; ``book`` is None for a message to staff.
 
-    ``find`` finds the studio's wordings in force: pass one where many messages are written. Raises WordingError.
+    ``find`` finds the studio's wordings in force: pass one where many messages are written. ``count`` is needed for a
+    morning list. Raises WordingError.
     """
     find = find or versions.finder(book.studio if book else message.studio)
-    facts = _facts(message, book, now) if book else _staff_facts(message)
+    facts = _facts(message, book, now) if book else _staff_facts(message, now, count)
     # While she is on hold nothing is said as if all were as usual: her aftercare goes as its caution alone.
     if book is not None and book.on_hold and message.occasion == Occasion.CARE:
         facts = replace(facts, kind="caution")
@@ -96,8 +108,13 @@ def _dry_hours(visit: Visit) -> int:
     return DRY_HOURS if known is None else known
 
 
-def _staff_facts(message: Message) -> Facts:
+def _staff_facts(message: Message, now: datetime, count: Count | None) -> Facts:
     studio: Studio = message.studio
+    waiting = Waiting()
+    if message.occasion == Occasion.MORNING_LIST:
+        if message.staff is None or count is None:  # never "nothing open" because nobody looked
+            raise WordingError("What waits for her is not known here.")
+        waiting = count(message.staff, now)
     language = message.staff.language if message.staff else ""
     return Facts(
         studio=studio.name,
@@ -107,4 +124,8 @@ def _staff_facts(message: Message) -> Facts:
         occasion=message.occasion,
         kind=message.kind,
         step=message.step,
+        link=settings.PUBLIC_URL + reverse("morning"),
+        open_flags=waiting.open_flags,
+        urgent_flags=waiting.urgent_flags,
+        promises=waiting.promises,
     )

@@ -247,12 +247,14 @@ def _flag(reply: Reply, clients: list[Client], found: Reading, now: datetime) ->
         standing = open_ones.filter(replies__line=reply.line_id, replies__from_address=reply.from_address).first()
     if standing is not None:
         if URGENCIES.index(urgency) < URGENCIES.index(standing.urgency):
-            standing.urgency, standing.state = urgency, Flag.State.OPEN
+            standing.urgency, standing.state, standing.urgent_since = urgency, Flag.State.OPEN, now
             standing.taken_at, standing.taken_by = None, None
-            standing.save(update_fields=["urgency", "state", "taken_at", "taken_by"])
+            standing.save(update_fields=["urgency", "state", "urgent_since", "taken_at", "taken_by"])
             _hold(clients, urgency)
         return standing
-    flag = Flag.objects.create(studio_id=reply.studio_id, urgency=urgency, opened_at=reply.received_at)
+    flag = Flag.objects.create(
+        studio_id=reply.studio_id, urgency=urgency, opened_at=reply.received_at, urgent_since=now
+    )
     flag.clients.set(clients)
     _hold(clients, urgency)
     return flag

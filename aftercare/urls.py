@@ -9,10 +9,12 @@ from aftercare.views.decisions import client_declined, client_pause, client_stop
 from aftercare.views.forecasts import forecasts
 from aftercare.views.health import healthz
 from aftercare.views.live import first_reminders, going_live
+from aftercare.views.lots import lot_aside, lot_report, lot_wearers, lots
 from aftercare.views.marking import visit_after, visit_done, visit_missed, visit_unmark
 from aftercare.views.messages import messages
 from aftercare.views.morning import early_see_to, flag_close, flag_reopen, flag_take, message_see_to, morning
 from aftercare.views.phone import phone, phone_of
+from aftercare.views.unsubscribe import unsubscribe
 from aftercare.views.wordings import wording, wordings
 
 urlpatterns = [
@@ -38,9 +40,14 @@ urlpatterns = [
     path("messages", messages, name="messages"),
     path("phone", phone, name="phone"),
     path("phone/<int:client_id>", phone_of, name="phone_of"),
+    path("unsubscribe/<str:token>", unsubscribe, name="unsubscribe"),
     path("wordings", wordings, name="wordings"),
     path("wordings/<slug:occasion>/<str:variant>/<slug:channel>/<slug:language>", wording, name="wording"),
     path("settings/forecasts", forecasts, name="forecasts"),
+    path("settings/lots", lots, name="lots"),
+    path("settings/lots/<int:adhesive_id>/wearers", lot_wearers, name="lot_wearers"),
+    path("settings/lots/<int:adhesive_id>/report", lot_report, name="lot_report"),
+    path("settings/lots/<int:adhesive_id>/aside", lot_aside, name="lot_aside"),
     path("settings/live", going_live, name="going_live"),
     path("settings/live/first-reminders", first_reminders, name="first_reminders"),
     path("", include("aftercare.urls_records")),

@@ -105,7 +105,7 @@ class Cast:
         self, her: Client, text: str, at: datetime, *, urgency: str = "unread", answers: Message | None = None
     ) -> Flag:
         """Have a client write something that waits for a person."""
-        flag = Flag.objects.create(studio=self.studio, urgency=urgency, opened_at=at)
+        flag = Flag.objects.create(studio=self.studio, urgency=urgency, opened_at=at, urgent_since=at)
         flag.clients.add(her)
         Reply.objects.create(
             studio=self.studio,

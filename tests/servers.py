@@ -49,6 +49,11 @@ class MailServer:
         """References in the order of acceptance, as often as they were accepted."""
         return self.log.read_text().splitlines() if self.log.exists() else []
 
+    @property
+    def newest(self) -> bytes:
+        """The message that was accepted last, as it came over the wire."""
+        return self.log.with_name("newest.eml").read_bytes()
+
 
 @contextmanager
 def smtp(folder: Path, pause: float = 0.0) -> Iterator[MailServer]:
@@ -143,6 +148,7 @@ class _Handler:
 
     def __init__(self, log: Path, pause: float) -> None:
         self.pause = pause
+        self.newest = log.with_name("newest.eml")
         self.log = open(log, "a", encoding="ascii")  # noqa: SIM115  open as long as the process lives
 
     async def handle_RCPT(self, server: Any, session: Any, envelope: Any, address: str, options: list[str]) -> str:
@@ -160,6 +166,7 @@ class _Handler:
         if kind in ("spam", "later"):
             return "554 5.7.1 Not wanted here" if kind == "spam" else "451 4.7.1 Try again later"
         await asyncio.sleep(1 if kind == "slow" else self.pause)
+        self.newest.write_bytes(envelope.content)
         for line in envelope.content.split(b"\r\n\r\n")[0].splitlines():
             name, _, value = line.partition(b":")
             if name.lower() == b"x-message-reference":

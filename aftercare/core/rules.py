@@ -48,6 +48,8 @@ class Rules:
     fill_minutes: tuple[tuple[float, int], ...] = ((0.60, 60), (0.45, 75), (0.30, 95), (0.0, 120))
     longest_fill_days: int = 35
 
+    lot_chance: float = 0.05  # how likely a lot of adhesive like all others may be ever to be marked
+
     def hours_of(self, occasion: Occasion) -> Hours:
         """Return the sending hours of ``occasion``."""
         if occasion is Occasion.CARE:

@@ -10,6 +10,7 @@ from aftercare.core.delivery import Event
 from aftercare.core.hours import next_open
 from aftercare.core.reach import Purpose, reach
 from aftercare.core.timing import NEEDS_THE_BOOK, REMINDERS, Occasion, Reason
+from aftercare.facts import staffing
 from aftercare.facts.books import ClientBook
 from aftercare.facts.feeds import book_is_old
 from aftercare.models import Message
@@ -35,6 +36,8 @@ def judge(message: Message, book: ClientBook | None, now: datetime) -> Verdict:
 
     ``book`` is None for a message to staff, which goes at any hour.
     """
+    if message.occasion == Occasion.MORNING_LIST:
+        return _judge_list(message, now)
     if book is None:
         return Verdict(Event.JOURNAL, channel=message.channel, address=message.address)
     if message.occasion == Occasion.ANSWER:
@@ -85,6 +88,19 @@ def _judge_opt_in(message: Message, book: ClientBook, now: datetime) -> Verdict:
         return Verdict(Event.WITHHOLD, reason=Reason.TOO_LATE)
     if opens > now:
         return Verdict(Event.PLAN, due_at=opens, channel=way.channel)
+    return Verdict(Event.JOURNAL, channel=way.channel, address=way.address)
+
+
+def _judge_list(message: Message, now: datetime) -> Verdict:
+    """Since it was promised she may have left, or lost her number, or said stop."""
+    person = message.staff
+    if person is None or not staffing.gets_a_list(person):
+        return Verdict(Event.WITHDRAW, reason="she gets no list any more")
+    if message.no_later_than is not None and now >= message.no_later_than:
+        return Verdict(Event.WITHHOLD, reason=Reason.TOO_LATE)
+    way = staffing.ways([person]).get(person.pk)
+    if way is None:
+        return Verdict(Event.WITHHOLD, reason=Reason.NO_WAY)
     return Verdict(Event.JOURNAL, channel=way.channel, address=way.address)
 
 

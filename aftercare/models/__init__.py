@@ -3,13 +3,14 @@
 from aftercare.models.forecast import Fit, Forecast
 from aftercare.models.line import Line, Stop
 from aftercare.models.message import Attempt, Heartbeat, Message, Receipt
-from aftercare.models.reply import HELD_BY, URGENCIES, Flag, Reply
+from aftercare.models.reply import HELD_BY, URGENCIES, Attachment, Flag, Reply, Wish
 from aftercare.models.rules import RuleSet
 from aftercare.models.wording import Wording
 
 __all__ = [
     "HELD_BY",
     "URGENCIES",
+    "Attachment",
     "Attempt",
     "Fit",
     "Flag",
@@ -21,5 +22,6 @@ __all__ = [
     "Reply",
     "RuleSet",
     "Stop",
+    "Wish",
     "Wording",
 ]

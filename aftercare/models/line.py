@@ -28,8 +28,13 @@ class Line(models.Model):
 class Stop(models.Model):
     """A number or address that wants nothing more from a line. Apart from clients: it survives merge and import."""
 
+    class Why(models.TextChoices):
+        SAID = "said", _("said stop")
+        WRONG_PERSON = "wrong_person", _("is not the person meant")
+
     line = models.ForeignKey(Line, on_delete=models.CASCADE, related_name="stops")
     address = models.CharField(max_length=254)  # E.164, or an e-mail address in lower case
+    why = models.CharField(max_length=12, choices=Why.choices, default=Why.SAID)
     at = models.DateTimeField()
     words = models.TextField(blank=True)  # as she wrote it, or how a person heard it
     by = models.ForeignKey(Staff, on_delete=models.SET_NULL, null=True, blank=True, related_name="+")

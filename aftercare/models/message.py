@@ -35,9 +35,14 @@ class Message(models.Model):
     client = models.ForeignKey(Client, on_delete=models.CASCADE, null=True, blank=True, related_name="messages")
     staff = models.ForeignKey(Staff, on_delete=models.CASCADE, null=True, blank=True, related_name="messages")
     visit = models.ForeignKey(Visit, on_delete=models.CASCADE, null=True, blank=True, related_name="messages")
+    flag = models.ForeignKey(
+        "aftercare.Flag", on_delete=models.SET_NULL, null=True, blank=True, related_name="messages"
+    )  # of a page, and of an answer to a matter
     occasion = models.CharField(max_length=16, choices=occasions)
     step = models.PositiveSmallIntegerField(default=0)
     kind = models.CharField(max_length=24, blank=True)  # which answer: stopped, started, help …
+    own_words = models.TextField(blank=True)  # of an answer that a person wrote: goes as it stands
+    written_by = models.ForeignKey(Staff, on_delete=models.SET_NULL, null=True, blank=True, related_name="+")
     state = models.CharField(max_length=16, choices=states, default=State.PLANNED)
     reason = models.CharField(max_length=200, blank=True)  # why withheld, withdrawn, undelivered or unsure
     rank = models.PositiveSmallIntegerField(default=2)  # whose turn among those due: core.delivery.rank, set by outbox

@@ -26,11 +26,14 @@ class Flag(models.Model):
     urgency = models.CharField(max_length=10, default="unread")  # one of URGENCIES
     state = models.CharField(max_length=6, choices=State.choices, default=State.OPEN)
     opened_at = models.DateTimeField()
+    urgent_since = models.DateTimeField()  # since when it is as urgent as it is: from then on it pages
+    call_by = models.DateTimeField(null=True, blank=True)  # by when she was told that a person calls her
+    try_again_at = models.DateTimeField(null=True, blank=True)  # she could not be reached: when to try again
     taken_at = models.DateTimeField(null=True, blank=True)
     taken_by = models.ForeignKey(Staff, on_delete=models.SET_NULL, null=True, blank=True, related_name="+")
     closed_at = models.DateTimeField(null=True, blank=True)
     closed_by = models.ForeignKey(Staff, on_delete=models.SET_NULL, null=True, blank=True, related_name="+")
-    outcome = models.CharField(max_length=40, blank=True)
+    outcome = models.CharField(max_length=16, blank=True)  # core.outcomes.Outcome
     words = models.TextField(blank=True)  # the person's own words on closing
 
     class Meta:
@@ -76,3 +79,49 @@ class Reply(models.Model):
 
     def __str__(self) -> str:
         return f"reply of {self.received_at:%Y-%m-%d %H:%M}"
+
+
+class Attachment(models.Model):
+    """A picture or a file that came with a reply, for the artist alone; a picture without the place it was taken at.
+
+    What could not be kept (too large, of a kind that may run code) has no ``content``, and ``problem`` says why.
+    """
+
+    reply = models.ForeignKey(Reply, on_delete=models.CASCADE, related_name="attachments")
+    name = models.CharField(max_length=200, blank=True)  # as she called it; shown, never used as a path
+    kind = models.CharField(max_length=80, blank=True)  # media type by its content, whatever it was called
+    content = models.BinaryField(null=True, blank=True)
+    size = models.PositiveIntegerField(default=0)  # bytes, as it came
+    problem = models.CharField(max_length=200, blank=True)
+
+    class Meta:
+        ordering = ["id"]
+
+    def __str__(self) -> str:
+        return self.kind
+
+
+class Wish(models.Model):
+    """What a reply asks of the front desk: her booking, a wrong number. It shows no word on health."""
+
+    class Kind(models.TextChoices):
+        BOOKING = "booking", _("about a booking")
+        CONFIRMED = "confirmed", _("confirms her visit")
+        MAY_CANCEL = "may_cancel", _("ended the texts, and may have meant the visit")
+        WRONG_PERSON = "wrong_person", _("says she is not the person meant")
+
+    studio = models.ForeignKey(Studio, on_delete=models.CASCADE, related_name="wishes")
+    reply = models.ForeignKey(Reply, on_delete=models.CASCADE, related_name="wishes")
+    kind = models.CharField(max_length=12, choices=Kind.choices)
+    at = models.DateTimeField()
+    seen_to_at = models.DateTimeField(null=True, blank=True)
+    seen_to_by = models.ForeignKey(Staff, on_delete=models.SET_NULL, null=True, blank=True, related_name="+")
+
+    class Meta:
+        ordering = ["at"]
+        verbose_name_plural = "wishes"
+        constraints = [models.UniqueConstraint(fields=["reply", "kind"], name="one_wish_a_reply_and_kind")]
+        indexes = [models.Index(fields=["studio", "at"], condition=models.Q(seen_to_at=None), name="wish_standing")]
+
+    def __str__(self) -> str:
+        return f"{self.kind}, {self.at:%Y-%m-%d}"

@@ -14,9 +14,10 @@ from django.db.models import Max, Q, Value
 
 from aftercare import facts
 from aftercare.core.delivery import GONE
+from aftercare.core.mornings import Waiting
 from aftercare.core.timing import Occasion
 from aftercare.facts import ClientBook
-from aftercare.models import URGENCIES, Flag, Heartbeat, Message, Reply
+from aftercare.models import HELD_BY, URGENCIES, Flag, Heartbeat, Message, Reply
 from aftercare.pages import promises
 from aftercare.pages.promises import Unkept, responsible
 from aftercare.pages.sheet import read_as
@@ -162,6 +163,15 @@ def morning_list(studio: Studio, now: datetime) -> MorningList:
     matters.sort(key=lambda matter: (_rank(matter.flag.urgency), matter.flag.opened_at))
     unkept = promises.unkept(found.visits, failed, found.early, books, studio, now)
     return MorningList(matters, unkept, found.as_of)
+
+
+def count(person: Staff, now: datetime) -> Waiting:
+    """Count what waits for one person, as her own list opens: to an owner who treats nobody, all that is open."""
+    everything = morning_list(person.studio, now)
+    every = person.is_owner and not person.is_artist
+    hers = everything if every else everything.of(person.pk, nobodys=person.is_owner)
+    urgent = [matter for matter in hers.matters if matter.flag.urgency in HELD_BY]
+    return Waiting(len(hers.matters), len(urgent), len(hers.unkept))
 
 
 def _rank(urgency: str) -> int:

@@ -11,6 +11,7 @@ from aftercare.planning.live import (
     leaving,
     take_back_go,
 )
+from aftercare.planning.staff import plan_mornings
 
 __all__ = [
     "BATCH",
@@ -23,6 +24,7 @@ __all__ = [
     "go_live",
     "leaving",
     "plan_clients",
+    "plan_mornings",
     "plan_studio",
     "take_back_go",
 ]

@@ -6,7 +6,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from datetime import datetime
 
-from aftercare import outbox, texts, versions
+from aftercare import outbox, texts, unsubscribing, versions
 from aftercare.core import answering, delivery
 from aftercare.core.reach import Purpose, reach
 from aftercare.core.timing import Occasion
@@ -17,6 +17,7 @@ from aftercare.outbox import Parcel
 from aftercare.sending import introductions
 from aftercare.sending.introductions import First
 from aftercare.sending.roads import Road, Roads
+from aftercare.texts import Count
 from aftercare.transports.base import Outgoing
 from aftercare.wording import Finder
 from studio.models import Studio
@@ -65,7 +66,18 @@ class Letter:
             sender_name=self.sender.studio.name,
             subject=parcel.subject,
             text=parcel.text,
+            headers=self._headers,
         )
+
+    @property
+    def _headers(self) -> dict[str, str]:
+        """What an e-mail carries beside its words: a way out for clients; and that a machine answers (RFC 3834, 5)."""
+        if self.parcel.channel != "email":
+            return {}
+        answers = {"Auto-Submitted": "auto-replied"} if self.message.occasion == Occasion.ANSWER else {}
+        if self.message.staff_id is not None:
+            return answers
+        return {**unsubscribing.headers(self.parcel.line, self.parcel.address), **answers}
 
     @property
     def first(self) -> First | None:
@@ -92,11 +104,12 @@ def write(
     revision: int | None,
     roads: Roads,
     now: datetime,
+    count: Count | None = None,
 ) -> Letter:
     """Write a message by its channel. Raises what the wording or the line's transport raises."""
     rehearsed = sender.studio.in_rehearsal
     line = sender.line_of(message)
-    words = texts.for_message(message, book, now, sender.find)
+    words = texts.for_message(message, book, now, sender.find, count)
     road = roads.of(line, rehearsed=rehearsed)
     parcel = Parcel(
         message=message,
@@ -120,11 +133,11 @@ def stops(addresses: Iterable[str]) -> set[tuple[int, str]]:
 
 
 def is_stopped(message: Message, line_id: int, address: str, stopped: set[tuple[int, str]]) -> bool:
-    """After a stop only its one confirmation goes, and what to do in an emergency that she herself then tells of.
+    """After a stop only its confirmation goes, and what to do at once in an emergency that she herself tells of.
 
-    Staff are no clients: a page reaches them all the same.
+    A page to staff goes all the same; a morning list does not.
     """
     answers = message.occasion == Occasion.ANSWER and message.kind in answering.AFTER_A_STOP
-    if message.staff_id is not None or answers:
+    if answers or message.occasion == Occasion.ALERT:
         return False
     return (line_id, address.lower()) in stopped

@@ -25,6 +25,7 @@ from aftercare.outbox import Answered
 from aftercare.sending import introductions, letters
 from aftercare.sending.letters import Letter, Sender
 from aftercare.sending.roads import Road, Roads
+from aftercare.texts import Count
 from studio.models import Client, Studio
 
 log = logging.getLogger(__name__)
@@ -35,13 +36,20 @@ AFTER_FAULT = timedelta(minutes=2)  # when a message that cannot be written is l
 MOST_FAULTS = 30
 
 
-def sweep(now: datetime, *, studio_id: int | None = None, stop: Callable[[], bool] = lambda: False) -> Counter[str]:
+def sweep(
+    now: datetime,
+    *,
+    studio_id: int | None = None,
+    stop: Callable[[], bool] = lambda: False,
+    count: Count | None = None,
+) -> Counter[str]:
     """Hand over all that is due at ``now``; return how many messages came to stand how.
 
-    ``stop`` is asked between windows: once it is true, what was claimed is let go and the sweep ends.
+    ``stop`` is asked between windows: once it is true, what was claimed is let go and the sweep ends. ``count`` says
+    what waits for a member of staff: no morning list can be written without it.
     """
     with Roads() as roads:
-        sweeping = _Sweep(now, roads, stop)
+        sweeping = _Sweep(now, roads, stop, count)
         while not stop() and (batch := outbox.claim(now, BATCH, studio_id)):
             sweeping.carry(batch)
         return +sweeping.counts
@@ -52,6 +60,7 @@ class _Sweep:
     now: datetime
     roads: Roads
     stop: Callable[[], bool]
+    count: Count | None
     counts: Counter[str] = field(default_factory=Counter)
     senders: dict[int, Sender] = field(default_factory=dict)
 
@@ -94,7 +103,7 @@ class _Sweep:
                 return None
             message.channel = verdict.channel
             sender = self.senders[message.studio_id]
-            return letters.write(message, verdict.address, sender, book, revision, self.roads, self.now)
+            return letters.write(message, verdict.address, sender, book, revision, self.roads, self.now, self.count)
         except DatabaseError:
             raise
         except Exception as error:  # one message that is broken must not keep all others from leaving

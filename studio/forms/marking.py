@@ -159,5 +159,10 @@ def _adhesives(visit: Visit) -> list[tuple[str, str]]:
     for other in rows.select_related("adhesive").order_by("-starts_at")[:200]:
         if other.adhesive and len(recent) < RECENT:
             recent.setdefault(other.adhesive.pk, other.adhesive)
-    known = [(str(pk), str(adhesive)) for pk, adhesive in recent.items()]
+    known = [(str(pk), _named(adhesive)) for pk, adhesive in recent.items()]
     return [*known, (NEW, gettext("another, named below")), (NOT_KNOWN, gettext("not known"))]
+
+
+def _named(adhesive: Adhesive) -> str:
+    aside = adhesive.set_aside_at is not None
+    return gettext("%(adhesive)s: set aside, do not use") % {"adhesive": adhesive} if aside else str(adhesive)

@@ -2,18 +2,20 @@
 
 from __future__ import annotations
 
+from datetime import time
 from typing import Any
 
 from django import forms
 from django.forms.models import model_to_dict
 from django.utils.translation import gettext_lazy as _
 
-from studio.forms.fields import Day, RecordForm, of_model, regions, zones
+from studio.forms.fields import Day, Hour, RecordForm, of_model, regions, zones
 from studio.models import Adhesive, CalendarFeed, ClosingDay, Service, ServiceName, Staff, Studio
-from studio.models.people import LANGUAGES
+from studio.models.people import LANGUAGES, MORNING
 
 FACTS = ("name", "phone", "address", "time_zone", "region", "language", "date_order")
-PERSON = ("name", "is_owner", "is_artist", "is_front_desk", "mobile", "email", "language", "is_active")
+PERSON = ("name", "is_owner", "is_artist", "is_front_desk", "mobile", "email", "language", "morning_at", "is_active")
+NEWCOMER = {"is_active": True, "is_artist": True, "morning_at": MORNING}
 NO_VISIT = "-"
 KINDS = {**dict(Service.choices), NO_VISIT: _("no visit at all (a break, a course, a holiday)")}
 
@@ -112,7 +114,7 @@ class StaffForm(RecordForm):
     """A person who works here, her roles, and where she is told."""
 
     def __init__(self, data: Any = None, *, studio: Studio, staff: Staff | None, prefix: str | None = None) -> None:
-        initial = model_to_dict(staff, fields=PERSON) if staff else {"is_active": True, "is_artist": True}
+        initial = model_to_dict(staff, fields=PERSON) if staff else NEWCOMER
         super().__init__(data, initial=initial, prefix=prefix)
         own = of_model(Staff, *PERSON)
         own["mobile"] = forms.CharField(
@@ -127,7 +129,17 @@ class StaffForm(RecordForm):
             required=False,
             choices=[("", _("the studio’s: %s") % studio.get_language_display()), *LANGUAGES],
         )
+        own["morning_at"] = Hour(
+            label=own["morning_at"].label,
+            required=False,
+            help_text=_("Artists and owners get one message a day: how much is open, and where. Empty: 7:30."),
+        )
         self.fields.update(own)
+
+    def clean_morning_at(self) -> time:
+        """An hour that was left empty is the usual one."""
+        stated: time | None = self.cleaned_data["morning_at"]
+        return MORNING if stated is None else stated
 
 
 class GiveSignInForm(RecordForm):

@@ -8,7 +8,8 @@ from django.core.validators import MaxValueValidator, MinValueValidator
 from django.db import models
 from django.utils.translation import gettext_lazy as _
 
-from studio.models.people import Client, Staff, Studio
+from studio.models.clients import Client
+from studio.models.people import Staff, Studio
 
 
 class Service(models.TextChoices):
@@ -36,6 +37,8 @@ class Adhesive(models.Model):
     dry_hours = models.PositiveSmallIntegerField(
         _("hours to keep dry"), null=True, blank=True, validators=[MaxValueValidator(72)]
     )
+    set_aside_at = models.DateTimeField(null=True, blank=True)  # not to be used until somebody takes the mark back
+    set_aside_by = models.ForeignKey(Staff, on_delete=models.SET_NULL, null=True, blank=True, related_name="+")
 
     class Meta:
         ordering = ["product", "lot"]

@@ -28,6 +28,7 @@ from studio.records.settings import (
     save_feed,
     save_service_name,
     save_studio,
+    set_aside,
 )
 from studio.records.staff import give_sign_in, new_password, save_staff, take_sign_in
 from studio.records.visits import (
@@ -72,6 +73,7 @@ __all__ = [
     "save_staff",
     "save_studio",
     "save_visit",
+    "set_aside",
     "take_sign_in",
     "undo_merge",
     "unmark",

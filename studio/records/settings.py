@@ -96,6 +96,17 @@ def save_adhesive(
     return row
 
 
+@transaction.atomic
+def set_aside(*, adhesive: Adhesive, aside: bool, by: Staff | None, now: datetime) -> Adhesive:
+    """Mark a lot as set aside, or take the mark back. The first mark stands: who set it, and when."""
+    same_studio(adhesive.studio, by=by)
+    row = locked(adhesive)
+    if aside != (row.set_aside_at is not None):
+        put(row, {"set_aside_at": now if aside else None, "set_aside_by": by if aside else None})
+        row.save()
+    return row
+
+
 def save_service_name(*, studio: Studio, name: str, kind: str, by: Staff | None, now: datetime) -> ServiceName:
     """Say what the studio's own name for a service stands for; a blank kind: no visit at all (a break, a holiday)."""
     same_studio(studio, by=by)

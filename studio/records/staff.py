@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import secrets
-from datetime import datetime
+from datetime import datetime, time
 from typing import TypedDict, Unpack
 
 from django.core.exceptions import ValidationError
@@ -29,6 +29,7 @@ class StaffFields(TypedDict, total=False):
     mobile: str
     email: str
     language: str
+    morning_at: time
     is_active: bool
 
 

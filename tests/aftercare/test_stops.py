@@ -1,11 +1,15 @@
 from __future__ import annotations
 
+from datetime import timedelta
+
 import pytest
 from django.core.exceptions import ValidationError
 
 from aftercare import stops
-from aftercare.models import Stop
+from aftercare.lines import lines_of
+from aftercare.models import Line, Stop
 from studio.models import Client
+from tests.letters import make_line
 from tests.people import NOW, make_client, make_staff, make_studio
 
 pytestmark = pytest.mark.django_db
@@ -68,6 +72,59 @@ def test_lifting_says_by_whom_and_how_and_keeps_the_stop_as_history() -> None:
     assert (lifted, again) == (True, False)
     assert (row.lifted_at, row.lifted_how, row.lifted_by, row.words) == (NOW, "in person", ada, "no more")
     assert stops.standing(zoe) == {}
+
+
+def test_unsubscribing_ends_all_email_to_an_address_whoever_has_it() -> None:
+    studio = make_studio()
+    zoe, sister = (
+        make_client(studio, name, email=email) for name, email in (("Zoe", "Z@m.example"), ("Ida", "z@m.example"))
+    )
+    other = make_client(studio, "Mia", email="mia@m.example", mobile="+12125550102")
+    line = lines_of(studio)["email"]
+
+    news = stops.unsubscribe(line, "Z@M.example", now=NOW)
+
+    assert news
+    assert stops.is_unsubscribed(line, "z@m.EXAMPLE")
+    assert list(stops.standing(zoe)) == list(stops.standing(sister)) == ["email"]
+    assert stops.standing(other) == {}
+    assert set(Client.objects.values_list("first_name", "revision")) == {("Zoe", 2), ("Ida", 2), ("Mia", 1)}
+
+
+def test_unsubscribing_again_changes_nothing() -> None:
+    zoe = make_client(make_studio(), "Zoe", email="zoe@m.example")
+    line = lines_of(zoe.studio)["email"]
+    stops.unsubscribe(line, "zoe@m.example", now=NOW)
+
+    news = stops.unsubscribe(line, "zoe@m.example", now=NOW + timedelta(days=1))
+
+    assert not news
+    assert Stop.objects.get().at == NOW
+    assert Client.objects.get().revision == 2
+
+
+def test_unsubscribing_holds_for_the_line_in_use_and_for_the_one_that_wrote_once() -> None:
+    studio = make_studio()
+    old = make_line(studio, "email")
+    Line.objects.filter(pk=old.pk).update(is_active=False)
+    new = make_line(studio, "email")
+    elsewhere = make_line(make_studio("elm"), "email")
+
+    stops.unsubscribe(old, "nobody@known.example", now=NOW)
+
+    assert set(Stop.objects.values_list("line", flat=True)) == {old.pk, new.pk}
+    assert not stops.is_unsubscribed(elsewhere, "nobody@known.example")
+
+
+def test_an_old_link_ends_what_she_had_asked_for_again() -> None:
+    zoe = make_client(make_studio(), "Zoe", email="zoe@m.example")
+    line = lines_of(zoe.studio)["email"]
+    stops.unsubscribe(line, zoe.email, now=NOW)
+    stops.lift(zoe, "email", how="in person", by=None, now=NOW)
+
+    assert not stops.is_unsubscribed(line, zoe.email)
+    assert stops.unsubscribe(line, zoe.email, now=NOW)
+    assert stops.is_unsubscribed(line, zoe.email)
 
 
 def test_nobody_lifts_a_stop_without_saying_how_she_asked() -> None:

@@ -24,6 +24,7 @@ SETTINGS += [
     "/settings/calendar",
     "/settings/lines",
     "/settings/forecasts",
+    "/settings/lots",
 ]
 
 
@@ -55,6 +56,8 @@ def pages(cast: Cast) -> list[str]:
         f"/visits/{done.pk}/after",
         f"/visits/{test.pk}/test-result",
         f"/phone/{mia.pk}",
+        f"/settings/lots/{cast.glue.pk}/wearers",
+        f"/settings/lots/{cast.glue.pk}/report",
         "/wordings",
         "/wordings/care/any/sms/en",
         "/wordings/care/any/email/es",

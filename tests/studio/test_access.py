@@ -14,7 +14,7 @@ from studio.models import Reaction, Staff, Visit
 from tests.cast import Cast
 from tests.pages import SignIn, words
 
-OPEN_TO_ALL = {"sign_in", "healthz"}
+OPEN_TO_ALL = {"sign_in", "healthz", "unsubscribe"}
 
 
 def routes(patterns: list[URLPattern | URLResolver] | None = None) -> Iterator[URLPattern]:

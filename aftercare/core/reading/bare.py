@@ -6,14 +6,14 @@ import re
 
 from aftercare.core.reading import pictures
 from aftercare.core.reading.language import Told
-from aftercare.core.reading.tokens import WORD, Token
+from aftercare.core.reading.tokens import WORD, Token, listed
 from aftercare.core.reading.values import Finding, Reading, Sign, Topic, Urgency
-from aftercare.core.reading.words import english_topics, spanish
+from aftercare.core.reading.words import english_commands, spanish_topics
 
 
 def _words(name: str) -> frozenset[str]:
-    text = english_topics.TOPICS[name] + "," + spanish.TOPICS[name]
-    return frozenset(phrase.strip() for phrase in text.replace("\n", " ").split(",") if phrase.strip())
+    text = english_commands.COMMANDS[name] + "," + spanish_topics.TOPICS[name]
+    return frozenset(" ".join(phrase.split()) for phrase in text.split(",") if phrase.strip())
 
 
 _YES, _NO, _POLITE, _PHOTO = (_words(name) for name in ("yes", "no", "please", "photo"))
@@ -56,9 +56,7 @@ def read(tokens: list[Token], question: str, told: Told) -> Reading | None:
     return None
 
 
-_SAYS_YES = frozenset(
-    ["yes", "yeah", "yep", "yup", "si", "sip", "affirmative", "affirmativo", "yess", "ja", "oui", "sim"]
-)
+_SAYS_YES = listed("yes yeah yep yup si sip affirmative affirmativo yess ja oui sim")
 _NUMBERED = re.compile(
     r"(?:^|\D)[1-9]\s*[).:-]?\s*(?:yes|yeah|yep|si|sí)\b|\b(?:yes|yeah|sí|si)\b.{0,12}\b(?:number|question|numero|last|second)\b",
     re.IGNORECASE,

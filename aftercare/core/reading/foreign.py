@@ -9,9 +9,7 @@ from aftercare.core.reading.values import Finding, Reading, Sign, Topic, Urgency
 from aftercare.core.reading.words import others
 
 _PIECES = {
-    name: re.compile(
-        "|".join(_piece for _piece in (fold(one.strip())[0] for one in re.sub(r"\n", "|", text).split("|")) if _piece)
-    )
+    name: re.compile("|".join(_piece for _piece in (fold(one.strip())[0] for one in text.split("|")) if _piece))
     for name, text in others.SIGNS.items()
 }
 
@@ -20,7 +18,7 @@ def _topic(text: str) -> re.Pattern[str]:
     return re.compile(
         "|".join(
             r"(?:\b" + one + ")" if one[0].isascii() else one
-            for one in (fold(piece)[0] for piece in text.split("|"))
+            for one in (fold(piece.strip())[0] for piece in text.split("|"))
             if one
         )
     )
@@ -39,6 +37,12 @@ _TOPICS = {
 }
 _SIGNS = frozenset(str(sign) for sign in Sign)
 _BEFORE = 14  # letters within which a denial belongs to a sign
+
+
+def has_alarm(text: str) -> bool:
+    """Say whether words of an emergency in another language stand in the text."""
+    folded = fold(text)[0]
+    return any(pattern.search(folded) for name, pattern in _PIECES.items() if name.endswith("!"))
 
 
 def read(text: str, code: str) -> Reading:

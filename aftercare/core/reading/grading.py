@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
+from aftercare.core.reading.tokens import listed
 from aftercare.core.reading.values import Sign
 
 # What a mark of the lexicon names, where that is not the sign of the same word.
@@ -13,39 +14,17 @@ NAMED = {
     "pupil!": (),
     "hospital!": (),
     "irritated": (),
+    "agony": (),
     "in_eye": (),
     "fever": (),
     "headache": (),
     "sickly": (),
     "hot_lid": (),
 }
-_BODY = frozenset(
-    [
-        "arms",
-        "arm",
-        "legs",
-        "leg",
-        "belly",
-        "stomach",
-        "chest",
-        "back",
-        "torso",
-        "body",
-        "everywhere",
-        "neck",
-        "trunk",
-        "tummy",
-        "brazos",
-        "piernas",
-        "panza",
-        "pecho",
-        "espalda",
-        "cuerpo",
-        "cuello",
-        "barriga",
-        "guata",
-    ]
-)
+_BODY = listed("""
+    arms arm legs leg belly stomach chest back torso body everywhere neck trunk tummy brazos piernas panza pecho
+    espalda cuerpo cuello barriga guata
+""")
 
 
 def _is_all_over(page: Page, current: list[Mark]) -> bool:
@@ -55,90 +34,21 @@ def _is_all_over(page: Page, current: list[Mark]) -> bool:
     )
 
 
-_BLINKS = frozenset(
-    [
-        "blink",
-        "blinks",
-        "blinked",
-        "blinking",
-        "parpadear",
-        "parpadeo",
-        "parpadeando",
-        "pestanear",
-        "pestaneo",
-        "pestaneando",
-    ]
-)
-_CLEARS = frozenset(
-    [
-        "clears",
-        "clear",
-        "cleared",
-        "clearing",
-        "sorts",
-        "sorted",
-        "fixes",
-        "fix",
-        "goes",
-        "gone",
-        "better",
-        "helps",
-        "away",
-        "back",
-        "quita",
-        "aclara",
-        "pasa",
-        "normal",
-        "limpia",
-        "mejora",
-        "sharp",
-        "focus",
-        "ok",
-        "fine",
-        "until",
-        "till",
-    ]
-)
-_FAILS = frozenset(
-    ["nothing", "doesnt", "wont", "isnt", "not", "no", "nada", "odds", "difference", "didnt", "never", "cant", "still"]
-)
+_BLINKS = listed("""
+    blink blinks blinked blinking parpadear parpadeo parpadeando pestanear pestaneo pestaneando
+""")
+_CLEARS = listed("""
+    clears clear cleared clearing sorts sorted fixes fix goes gone better helps away back quita aclara pasa
+    normal limpia mejora sharp focus ok fine until till
+""")
+_FAILS = listed("nothing doesnt wont isnt not no nada odds difference didnt never cant still")
 
 
-_STUFF = frozenset(
-    [
-        "glue",
-        "adhesive",
-        "remover",
-        "acetone",
-        "primer",
-        "bonder",
-        "cyanoacrylate",
-        "superglue",
-        "solvent",
-        "chemical",
-        "chemicals",
-        "drip",
-        "dripped",
-        "stuff",
-        "liquid",
-        "product",
-        "droplet",
-        "drop",
-        "fumes",
-        "pegamento",
-        "pegante",
-        "goma",
-        "adhesivo",
-        "removedor",
-        "acetona",
-        "primer",
-        "quimico",
-        "tinte",
-        "tint",
-        "gotita",
-        "gota",
-    ]
-)
+_STUFF = listed("""
+    glue adhesive remover acetone primer bonder cyanoacrylate superglue solvent chemical chemicals drip dripped
+    stuff liquid product droplet drop fumes pegamento pegante goma adhesivo removedor acetona quimico tinte tint
+    gotita gota
+""")
 
 
 def with_glue(page: Page, found: list[Mark]) -> list[Mark]:
@@ -167,6 +77,8 @@ def named(mark: Mark) -> tuple[Sign, ...]:
 
 def is_emergency(page: Page, current: list[Mark]) -> bool:
     """Say whether someone must act now."""
+    if clears_on_blinking(page):
+        current = [mark for mark in current if not _is_mere_blur(page, mark)]
     names = {mark.name.removeprefix("sign:") for mark in current}
     if "hospital!" in names and len(names) == 1:
         return False
@@ -176,11 +88,25 @@ def is_emergency(page: Page, current: list[Mark]) -> bool:
         return True
     if "glue_in_eye" in names:
         return True
-    if "vision" in names and not clears_on_blinking(page):
+    if "vision" in names:
+        return True
+    if "pain" in names and "agony" in names:
         return True
     if "redness" in names and ("light" in names or {"headache", "sickly"} <= names):
         return True
     return "fever" in names and bool(names & {"swelling", "hot_lid"})
+
+
+_BLUR = listed("""
+    foggy hazy fuzzy cloudy misty off blurry blurred blur weird bad filmy smeary borroso borrosa nublado nublada
+    nubla nublo empanada empanado
+""")
+
+
+def _is_mere_blur(page: Page, mark: Mark) -> bool:
+    return mark.name.startswith("sign:vision") and any(
+        token.word in _BLUR for token in page.tokens[mark.start : mark.end]
+    )
 
 
 def clears_on_blinking(page: Page) -> bool:

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass
 
+from aftercare.core.reading import foreign, lexicon
 from aftercare.core.reading.tokens import WORD, Token
 from aftercare.core.reading.words import others
 from aftercare.core.reading.words.common import ENGLISH, SPANISH
@@ -42,6 +43,8 @@ def tell(tokens: list[Token], text: str) -> Told:
         return Told("es", False, True, False)
     if english:
         return Told("en", True, False, False)
+    if not any(len(word) > 2 and word in lexicon.WORDS for word in words) and foreign.has_alarm(text):
+        return Told("und", True, True, True)
     return Told("en", True, True, False)
 
 

@@ -3,7 +3,18 @@
 from __future__ import annotations
 
 from aftercare.core.reading.phrases import Phrases
-from aftercare.core.reading.words import english_scope, english_signs, english_topics, spanish
+from aftercare.core.reading.words import (
+    english_alarms,
+    english_commands,
+    english_figures,
+    english_praise,
+    english_scope,
+    english_signs,
+    english_topics,
+    spanish_scope,
+    spanish_signs,
+    spanish_topics,
+)
 
 SIGN_PREFIX, SCOPE_PREFIX, TOPIC_PREFIX = "sign:", "scope:", "topic:"
 
@@ -16,10 +27,17 @@ def _tree(classes: dict[str, str], signs: dict[str, str], scope: dict[str, str],
     return tree
 
 
+ENGLISH_SIGNS = {**english_signs.SIGNS, **english_alarms.ALARMS}
+ENGLISH_TOPICS = {
+    **english_figures.FIGURES,
+    **english_commands.COMMANDS,
+    **english_praise.PRAISE,
+    **english_topics.TOPICS,
+}
 ENGLISH = _tree(
-    {**english_signs.CLASSES, **english_topics.CLASSES}, english_signs.SIGNS, english_scope.SCOPE, english_topics.TOPICS
+    {**english_signs.CLASSES, **english_commands.CLASSES}, ENGLISH_SIGNS, english_scope.SCOPE, ENGLISH_TOPICS
 )
-SPANISH = _tree(spanish.CLASSES, spanish.SIGNS, spanish.SCOPE, spanish.TOPICS)
+SPANISH = _tree(spanish_signs.CLASSES, spanish_signs.SIGNS, spanish_scope.SCOPE, spanish_topics.TOPICS)
 WORDS = frozenset(ENGLISH.words | SPANISH.words)
 
 
@@ -33,7 +51,7 @@ _WORTH_MENDING = """
 def _mended_words() -> frozenset[str]:
     """Return the words worth mending: those that name a sign by themselves, or a part of her."""
     found = set(_WORTH_MENDING.split())
-    for classes, signs in ((english_signs.CLASSES, english_signs.SIGNS), (spanish.CLASSES, spanish.SIGNS)):
+    for classes, signs in ((english_signs.CLASSES, ENGLISH_SIGNS), (spanish_signs.CLASSES, spanish_signs.SIGNS)):
         single = Phrases({name: classes[name] for name in _MENDED_CLASSES & classes.keys()})
         found |= single.words
         for name, text in signs.items():

@@ -7,64 +7,23 @@ from dataclasses import dataclass, field
 
 from aftercare.core.reading import lexicon
 from aftercare.core.reading.phrases import Mark
-from aftercare.core.reading.tokens import ASK, COMMA, LINE, PICTURE, STOP, WORD, Token
+from aftercare.core.reading.tokens import ASK, COMMA, LINE, PICTURE, STOP, WORD, Token, listed
 
-_CLAUSE_WORDS = frozenset(
-    [
-        "but",
-        "and",
-        "because",
-        "cause",
-        "though",
-        "although",
-        "however",
-        "except",
-        "when",
-        "while",
-        "then",
-        "unless",
-        "so",
-        "if",
-        "pero",
-        "y",
-        "aunque",
-        "porque",
-        "pues",
-        "entonces",
-        "cuando",
-        "sino",
-    ]
-)
-_AFTER_SO = frozenset(
-    [
-        "i",
-        "im",
-        "ive",
-        "my",
-        "we",
-        "they",
-        "it",
-        "its",
-        "you",
-        "he",
-        "she",
-        "the",
-        "theyre",
-        "can",
-        "could",
-        "please",
-        "ill",
-    ]
-)
+_CLAUSE_WORDS = listed("""
+    but and because cause though although however except when while then unless so if pero y aunque porque pues
+    entonces cuando sino
+""")
+_AFTER_SO = listed("i im ive my we they it its you he she the theyre can could please ill")
 
 # What a longer phrase takes away from what lies within it, or under it.
 _OVERRULED = {
     "topic:figure": ("sign:", "topic:booking", "topic:complaint"),
     "scope:nonneg": ("scope:no", "scope:not", "scope:over", "scope:near", "scope:good_kind"),
-    "scope:near": ("topic:retention",),
+    "scope:near": ("topic:retention", "scope:no", "scope:not"),
     "scope:notif": ("scope:if",),
     "scope:notwill": ("scope:will",),
     "scope:notpast": ("scope:past",),
+    "scope:self": ("scope:other",),
     "topic:notstop": ("topic:stop",),
     "topic:notside": ("topic:left", "topic:right", "topic:both"),
     "topic:retention": ("scope:over",),
@@ -130,27 +89,10 @@ def lay_out(tokens: list[Token], *, english: bool, spanish: bool) -> Page:
     return page
 
 
-_EYES = frozenset(["eye", "eyes", "lid", "lids", "eyelid", "eyelids", "ojo", "ojos", "parpado", "parpados"])
-_FACE = frozenset(
-    [
-        "face",
-        "lips",
-        "lip",
-        "tongue",
-        "throat",
-        "mouth",
-        "neck",
-        "cheeks",
-        "cara",
-        "rostro",
-        "labio",
-        "labios",
-        "lengua",
-        "boca",
-        "garganta",
-        "cachetes",
-    ]
-)
+_EYES = listed("eye eyes lid lids eyelid eyelids ojo ojos parpado parpados")
+_FACE = listed("""
+    face lips lip tongue throat mouth neck cheeks cara rostro labio labios lengua boca garganta cachetes
+""")
 
 
 def _is_of_eyes(tokens: list[Token], mark: Mark) -> bool:
@@ -202,7 +144,8 @@ def _overrules(ruler: Mark, mark: Mark) -> bool:
     if mark.start >= ruler.end or ruler.start >= mark.end:
         return False
     size, other = ruler.end - ruler.start, mark.end - mark.start
-    if mark.name.startswith(_OVERRULED.get(ruler.name, ("none",))):
+    overruled = _OVERRULED.get(ruler.name, ())
+    if mark.name in overruled or "sign:" in overruled and mark.name.startswith("sign:"):
         return size >= other
     contained = _CONTAINED.get(ruler.name)
     if contained and mark.name[5:] in contained:

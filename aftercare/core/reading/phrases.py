@@ -10,11 +10,11 @@ import itertools
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, field
 
-from aftercare.core.reading.tokens import LINE, PICTURE, WORD, Token
+from aftercare.core.reading.tokens import LINE, PICTURE, WORD, Token, listed
 
 GAP = ".."
 _GAP_WORDS = 4
-_NO_GAP = frozenset(("but", "pero", "however", "though", "although", "except", "aunque"))
+_NO_GAP = listed("but pero however though although except aunque")
 
 
 @dataclass(slots=True)

@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from aftercare.core.reading.tokens import PICTURE, Token
+from aftercare.core.reading.tokens import PICTURE, Token, listed
 from aftercare.core.reading.values import Sign
 from aftercare.core.reading.words.pictures import EYES, PAINED, PICTURE_SIGNS, PRAISE
 
-_EYE_WORDS = frozenset(["eye", "eyes", "lid", "lids", "eyelid", "eyelids", "ojo", "ojos", "parpado", "parpados"])
+_EYE_WORDS = listed("eye eyes lid lids eyelid eyelids ojo ojos parpado parpados")
 
 
 def signs_of(tokens: list[Token]) -> list[tuple[Sign, Token]]:

@@ -3,14 +3,15 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 
 from aftercare.core import commands
-from aftercare.core.reading import bare, foreign, grading, language, pictures, quoting, sides, topics
+from aftercare.core.reading import bare, foreign, grading, language, pictures, quoting, second, sides, topics
 from aftercare.core.reading.page import Page, lay_out
 from aftercare.core.reading.phrases import Mark
 from aftercare.core.reading.scope import Standing, standing_of
 from aftercare.core.reading.spelling import known
-from aftercare.core.reading.tokens import ASK, WORD, Token, tokenize
+from aftercare.core.reading.tokens import ASK, WORD, Token, listed, tokenize
 from aftercare.core.reading.values import Finding, Reading, Sign, Topic, Urgency
 
 LONGEST = 6_000  # characters that are read; what is longer a person reads too
@@ -35,6 +36,7 @@ def read(text: str) -> Reading:
         return _shifted(reading, parts.start, text)
     page = lay_out(tokens, english=told.english, spanish=told.spanish)
     reading = _read(page, parts.answer, told, too_long=len(text) > LONGEST)
+    reading = _second_look(reading, parts.answer, page)
     if (
         answered := bare.answered(tokens, parts.question, reading, over=bool(page.marks.get("scope:over")))
     ) is not None:
@@ -68,7 +70,9 @@ def _read(page: Page, answer: str, told: language.Told, *, too_long: bool) -> Re
     signs = {sign for mark in (*current, *near) for sign in grading.named(mark)} | {sign for sign, _ in shown}
     negated = {sign for mark in denied for sign in grading.named(mark)} - signs
     telling = [
-        mark for mark in current if mark.name not in ("sign:fever", "sign:headache", "sign:sickly", "sign:hospital!")
+        mark
+        for mark in current
+        if mark.name not in ("sign:fever", "sign:headache", "sign:sickly", "sign:hospital!", "sign:agony")
     ]
     emergency = grading.is_emergency(page, [*current, *(mark for mark in near if mark.name.endswith("!"))])
     urgency = _urgency(emergency, bool(telling or shown), bool(near or over))
@@ -113,6 +117,32 @@ def _is_taken_back(page: Page, mark: Mark, stand: list[tuple[Mark, Standing]]) -
     )
 
 
+_SAID_LITTLE = 3  # tokens: "lol", "brb in 5"
+_EXPLAINED = ("topic:figure", "topic:auto", "topic:spam", "scope:other", "scope:past", "topic:start")
+
+
+def _second_look(reading: Reading, answer: str, page: Page) -> Reading:
+    """Hand a reply to a person where the second opinion sees danger, or an end of messages, that the rules do not."""
+    if reading.unread or reading.urgency is Urgency.EMERGENCY:
+        return reading
+    opinion = second.opinion(answer)
+    calm = reading.urgency is Urgency.NONE
+    lost = reading.about == (Topic.OTHER,) and not any(page.marks.get(name) for name in _EXPLAINED)
+    dismissed = any(name.startswith("sign:") for name, marks in page.marks.items() if marks) or page.marks.get(
+        "topic:figure"
+    )
+    unread = (
+        calm
+        and opinion.sign > (second.SIGN_DISMISSED if dismissed else second.SIGN)
+        or lost
+        and (opinion.sign > second.SIGN_UNEXPLAINED or len(page.tokens) > _SAID_LITTLE)
+        or opinion.emergency > second.EMERGENCY
+        or opinion.stop > second.STOP
+        and Topic.STOP not in reading.about
+    )
+    return replace(reading, unread=True) if unread else reading
+
+
 def _urgency(emergency: bool, current: bool, before: bool) -> Urgency:
     if emergency:
         return Urgency.EMERGENCY
@@ -125,19 +155,10 @@ def _has_words(tokens: list[Token]) -> bool:
     return any(token.kind == WORD for token in tokens)
 
 
-_WIDE = frozenset(
-    [
-        "sign:pain",
-        "sign:burning",
-        "sign:rash",
-        "sign:itching",
-        "sign:swelling",
-        "sign:redness",
-        "sign:pain!",
-        "sign:watering",
-        "sign:redness!",
-    ]
-)
+_WIDE = listed("""
+    sign:pain sign:burning sign:rash sign:itching sign:swelling sign:redness sign:pain! sign:watering
+    sign:redness!
+""")
 
 
 def _is_elsewhere(page: Page, mark: Mark) -> bool:

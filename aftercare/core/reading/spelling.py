@@ -13,14 +13,14 @@ from rapidfuzz import process
 from rapidfuzz.distance import OSA
 
 from aftercare.core.reading import lexicon
-from aftercare.core.reading.tokens import shortened
+from aftercare.core.reading.tokens import listed, shortened
 from aftercare.core.reading.words.chat import CHAT
 from aftercare.core.reading.words.lookalikes import LOOKALIKES
 
-_SHORTEST, _LONG, _LONGEST = 4, 8, 24
-_CONTRACTED = frozenset(["it", "that", "there", "what", "he", "she", "who", "how", "where", "here", "let"])
+SHORTEST, LONG, LONGEST = 4, 8, 24
+_CONTRACTED = listed("it that there what he she who how where here let")
 _DIMINUTIVE = re.compile(r"([a-z]{3,})c?it([oa]s?)")
-_TARGETS = sorted(word for word in lexicon.MENDED if len(word) >= _SHORTEST)
+_TARGETS = sorted(word for word in lexicon.MENDED if len(word) >= SHORTEST)
 
 
 @lru_cache(maxsize=50_000)
@@ -45,9 +45,9 @@ def known(written: str) -> str:
 
 
 def _mended(word: str) -> str:
-    if not _SHORTEST <= len(word) <= _LONGEST or word in LOOKALIKES or not word.isascii():
+    if not SHORTEST <= len(word) <= LONGEST or word in LOOKALIKES or not word.isascii():
         return word
-    slips = 1 if len(word) < _LONG else 2
+    slips = 1 if len(word) < LONG else 2
     found = process.extractOne(word, _TARGETS, scorer=OSA.distance, score_cutoff=slips)
     if found is None or found[0][0] != word[0]:
         return word

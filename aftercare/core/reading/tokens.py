@@ -22,6 +22,11 @@ _DICTATED = {"comma": (",", COMMA), "coma": (",", COMMA)}  # a telephone that wr
 _RUN = re.compile(r"(.)\1{2,}")
 
 
+def listed(text: str) -> frozenset[str]:
+    """Return the words of a list that is written as one text."""
+    return frozenset(text.split())
+
+
 @dataclass(slots=True)
 class Token:
     """One word, picture or mark. ``start`` and ``end`` count characters of the original text."""

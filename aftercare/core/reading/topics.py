@@ -4,67 +4,15 @@ from __future__ import annotations
 
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
-from aftercare.core.reading.tokens import ASK, PICTURE, WORD
+from aftercare.core.reading.tokens import ASK, PICTURE, WORD, listed
 from aftercare.core.reading.values import Topic
 from aftercare.core.reading.words.pictures import PRAISE
 
-_ASKS = frozenset(
-    [
-        "what",
-        "how",
-        "why",
-        "when",
-        "where",
-        "which",
-        "who",
-        "can",
-        "could",
-        "should",
-        "shall",
-        "is",
-        "are",
-        "do",
-        "does",
-        "did",
-        "will",
-        "would",
-        "am",
-        "may",
-        "any",
-        "has",
-        "have",
-        "ought",
-        "must",
-        "whats",
-        "hows",
-        "que",
-        "como",
-        "cuando",
-        "donde",
-        "cual",
-        "cuales",
-        "cuanto",
-        "cuantos",
-        "puedo",
-        "puede",
-        "podria",
-        "debo",
-        "deberia",
-        "es",
-        "sera",
-        "hay",
-        "sabes",
-        "me",
-        "se",
-        "le",
-        "tiene",
-        "tienen",
-        "usan",
-        "wat",
-        "wut",
-        "cuanta",
-    ]
-)
+_ASKS = listed("""
+    what how why when where which who can could should shall is are do does did will would am may any has have
+    ought must whats hows que como cuando donde cual cuales cuanto cuantos puedo puede podria debo deberia es
+    sera hay sabes me se le tiene tienen usan wat wut cuanta
+""")
 _OWN = (
     "no",
     "not",
@@ -89,12 +37,12 @@ _OWN = (
 def topics_of(page: Page, *, irritation: bool, denied: bool) -> dict[Topic, Mark | None]:
     """Return the topics, each with the phrase behind it where there is one."""
     found: dict[Topic, Mark | None] = {}
-    stop = page.named("topic:stop")
+    stop = page.named("topic:stop") or _bare_stop(page)
     if stop and not _is_about_the_hour(page):
         found[Topic.STOP] = stop[0]
-    if start := page.named("topic:start"):
+    start = [mark for mark in page.named("topic:start") if not _is_denied(page, mark)]
+    if start and not stop:  # "do not text me again" holds both
         found[Topic.START] = start[0]
-        found.pop(Topic.STOP, None)
     if wrong := page.named("topic:wrong_person"):
         found[Topic.WRONG_PERSON] = wrong[0]
     if irritation:
@@ -117,6 +65,29 @@ def topics_of(page: Page, *, irritation: bool, denied: bool) -> dict[Topic, Mark
     if not found:
         found[Topic.OTHER] = None
     return found
+
+
+_MESSAGES = listed(
+    "text texts texting message messages messaging msg msgs email emails sms spam reminders mensajes textos"
+)
+_STOP_CLAUSE = listed("stop it this them these please now already pls ok and just thanks alto paren ya")
+
+
+def _bare_stop(page: Page) -> list[Mark]:
+    """You text too much, stop it."""
+    tokens = page.tokens
+    if not any(token.word in _MESSAGES for token in tokens):
+        return []
+    for place, token in enumerate(tokens):
+        if token.word == "stop" and token.kind == WORD:
+            clause = [
+                tokens[index].word
+                for index in range(len(tokens))
+                if page.clause[index] == page.clause[place] and tokens[index].kind == WORD
+            ]
+            if all(word in _STOP_CLAUSE for word in clause):
+                return [Mark("topic:stop", place, place + 1)]
+    return []
 
 
 def _first(page: Page, name: str, *, may_be_weak: bool) -> Mark | None:
@@ -184,38 +155,10 @@ def _question(page: Page) -> Mark | None:
     return None
 
 
-_OPENERS = frozenset(
-    [
-        "and",
-        "so",
-        "or",
-        "but",
-        "also",
-        "ok",
-        "okay",
-        "please",
-        "y",
-        "pero",
-        "o",
-        "just",
-        "hi",
-        "hey",
-        "hola",
-        "then",
-        "well",
-        "um",
-        "uh",
-        "lol",
-        "because",
-        "cuz",
-        "entonces",
-        "oye",
-        "oiga",
-        "pues",
-        "my",
-        "like",
-    ]
-)
+_OPENERS = listed("""
+    and so or but also ok okay please y pero o just hi hey hola then well um uh lol because cuz entonces oye
+    oiga pues my like
+""")
 
 
 def _more_words(page: Page, place: int) -> int:
@@ -239,15 +182,62 @@ def _begins(page: Page, mark: Mark) -> bool:
     return before is None or before.kind != WORD or before.word in _OPENERS
 
 
-_ALWAYS = (
-    *("what do i", "what should", "what can i", "what i do", "que hago", "q hago", "should i"),
-    *("let me know what", "let me know if i", "please advise", "help me", "pls help", "please help"),
-    *("any advice", "any tips", "just wondering", "wondering", "wonder if", "wanted to ask"),
-    *("want to know", "wanted to know", "im asking", "solo pregunto", "need help", "help pls"),
-    *("quisiera saber", "quiero saber", "dime que", "ayuda por favor", "call me when", "ok or"),
-    *("do i need", "can i still", "can i", "how do i", "how long", "when can i", "que me pongo"),
-    *("que debo", "who do i", "or should i", "is that a thing", "or nah", "is it ok", "is it normal"),
-    *("es normal", "puedo usar", "me puedes", "quick question", "una pregunta", "una duda", "or am i"),
+_ALWAYS = tuple(
+    " ".join(phrase.split())
+    for phrase in [
+        "\n        what do i",
+        " what should",
+        " what can i",
+        " what i do",
+        " que hago",
+        " q hago",
+        " should i",
+        " let me know what",
+        " let me\n        know if i",
+        " please advise",
+        " help me",
+        " pls help",
+        " please help",
+        " any advice",
+        " any tips",
+        " just wondering",
+        "\n        wondering",
+        " wonder if",
+        " wanted to ask",
+        " want to know",
+        " wanted to know",
+        " im asking",
+        " solo pregunto",
+        " need\n        help",
+        " help pls",
+        " quisiera saber",
+        " quiero saber",
+        " dime que",
+        " ayuda por favor",
+        " call me when",
+        " ok or",
+        " do i\n        need",
+        " can i still",
+        " can i",
+        " how do i",
+        " how long",
+        " when can i",
+        " que me pongo",
+        " que debo",
+        " who do i",
+        " or\n        should i",
+        " is that a thing",
+        " or nah",
+        " is it ok",
+        " is it normal",
+        " es normal",
+        " puedo usar",
+        " me puedes",
+        " quick\n        question",
+        " una pregunta",
+        " una duda",
+        " or am i\n    ",
+    ]
 )
 
 
@@ -269,8 +259,7 @@ def _fine(page: Page, found: dict[Topic, Mark | None], *, irritation: bool, deni
         mark for mark in marks if (mark.start, mark.end) not in weak and not page.covers("scope:over", mark.start)
     ]
     if irritation or found.keys() - {Topic.RETENTION, Topic.COMPLAINT} or Topic.RETENTION in found:
-        told = plain or strong
-        return told[0] if told else None
+        return next(iter(plain or strong), None)
     if plain or marks:
         return (plain or marks)[0]
     if denied:

@@ -103,7 +103,9 @@ def test_a_reaction_holds_until_a_person_releases_it() -> None:
 )
 def test_an_open_urgent_flag_holds(urgency: str, state: str, held: bool) -> None:
     her = client()
-    Flag.objects.create(studio=her.studio, urgency=urgency, state=state, opened_at=NOW).clients.add(her)
+    Flag.objects.create(studio=her.studio, urgency=urgency, state=state, opened_at=NOW, urgent_since=NOW).clients.add(
+        her
+    )
 
     assert book(her).on_hold is held
 

@@ -72,7 +72,7 @@ def test_after_a_stop_it_does_not_go_there(mia: Client) -> None:
 
 
 def test_while_she_is_on_hold_it_does_not_go(mia: Client) -> None:
-    Flag.objects.create(studio=mia.studio, urgency="same_day", opened_at=NOW).clients.add(mia)
+    Flag.objects.create(studio=mia.studio, urgency="same_day", opened_at=NOW, urgent_since=NOW).clients.add(mia)
 
     assert judge(mia) == Verdict(Event.WITHHOLD, reason="on hold")
 

@@ -72,7 +72,7 @@ def test_what_several_may_have_written_stands_on_each_artist_s_list(cast: Cast) 
 
 
 def test_what_is_nobody_s_is_never_lost(cast: Cast) -> None:
-    Flag.objects.create(studio=cast.studio, opened_at=cast.at(6))
+    Flag.objects.create(studio=cast.studio, opened_at=cast.at(6), urgent_since=cast.at(6))
     cast.visit(cast.client("Mia"), cast.at(12, -1), artist=None)
     found = morning.morning_list(cast.studio, cast.now)
 

@@ -4,20 +4,26 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from datetime import datetime, timedelta
+from email import message_from_bytes
+from pathlib import Path
 from typing import Any
 
 import pytest
+from django.test import Client as Browser
 
-from aftercare import outbox, planning, sending
+from aftercare import outbox, planning, sending, stops, unsubscribing
 from aftercare.models import Attempt, Line, Message, Stop, Wording
 from aftercare.sending import sweeping
 from aftercare.transports import memory
 from aftercare.transports.base import Outcome, Outgoing, TransportError
 from studio.models import Client, Consent, Studio, Visit
+from tests import servers
 from tests.letters import MEMORY, make_line
 from tests.people import NOW, make_client, make_staff, make_studio, make_visit
 
 pytestmark = pytest.mark.django_db
+SMTP = "django.core.mail.backends.smtp.EmailBackend"
+FORM = "application/x-www-form-urlencoded"
 MINUTE, HOUR = timedelta(minutes=1), timedelta(hours=1)
 
 
@@ -89,6 +95,79 @@ def test_an_email_carries_the_studios_name_and_a_subject(studio: Studio) -> None
     assert (outgoing.channel, outgoing.address) == ("email", "mia@mail.example")
     assert (outgoing.sender, outgoing.sender_name) == ("hello@birch.example", "Birch Lane")
     assert outgoing.subject == care().subject != ""
+
+
+# The way out of e-mails (RFC 8058), and what is said to machines (RFC 3834)
+
+
+def test_every_email_to_a_client_carries_her_own_way_out(studio: Studio, settings: Any) -> None:
+    settings.PUBLIC_URL = "https://aftercare.example"
+    cared_for(make_client(studio, email="Mia@mail.example"))
+
+    sending.sweep(NOW)
+
+    [outgoing] = memory.taken
+    link = outgoing.headers["List-Unsubscribe"].strip("<>")
+    assert outgoing.headers["List-Unsubscribe-Post"] == "List-Unsubscribe=One-Click"
+    found = unsubscribing.read(link.removeprefix("https://aftercare.example/unsubscribe/"))
+    assert found == (studio.lines.get(channel="email"), "mia@mail.example")
+
+
+def test_a_text_carries_no_headers(mia: Client) -> None:
+    cared_for(mia)
+
+    sending.sweep(NOW)
+
+    assert [dict(one.headers) for one in memory.taken] == [{}, {}]
+
+
+def test_the_way_out_leads_out_over_the_wire(studio: Studio, settings: Any, tmp_path: Path) -> None:
+    settings.PUBLIC_URL, settings.STATIC_ROOT = "https://aftercare.example", tmp_path
+    settings.ALLOWED_HOSTS = ["aftercare.example"]
+    cared_for(make_client(studio, email=f"{'mia.' * 15}lash@mail.example"))
+    with servers.smtp(tmp_path) as server:
+        smtp = {"backend": SMTP, "host": "127.0.0.1", "port": server.port, "timeout": 10}
+        Line.objects.filter(channel="email").update(transport="aftercare.transports.email.Email", options=smtp)
+        assert sending.sweep(NOW) == {"handed_over": 1}
+        newest = server.newest
+
+    arrived = message_from_bytes(newest)  # Python's parser, with folded lines as they came
+    link = "".join(arrived["List-Unsubscribe"].split())
+    Browser(SERVER_NAME="aftercare.example").post(
+        link.strip("<>"), arrived["List-Unsubscribe-Post"], secure=True, content_type=FORM
+    )
+
+    assert max(map(len, newest.splitlines())) <= 998  # RFC 5322, 2.1.1
+    assert arrived["Auto-Submitted"] == "auto-generated"
+    assert Stop.objects.get().address == care().address
+
+
+def test_her_click_while_others_are_in_flight_holds_what_is_claimed(studio: Studio) -> None:
+    line = studio.lines.get(channel="email")
+    two_windows(studio, lambda: stops.unsubscribe(line, "ZOE@mail.example", now=NOW))
+
+    assert sending.sweep(NOW) == {"handed_over": 1}
+    planning.catch_up(NOW)
+    assert sending.sweep(NOW) == {}
+
+    assert care("Zoe").state == "withheld"
+    assert [one.address for one in memory.taken] == ["mia@mail.example"]
+
+
+def test_an_answer_says_that_a_machine_replied_and_a_page_to_staff_has_no_way_out(studio: Studio) -> None:
+    ada, line = make_staff(studio, email="ada@mail.example"), studio.lines.get(channel="email")
+    answer = Message(studio=studio, key="reply:1:answer:help", occasion="answer", kind="help", line=line)
+    page = Message(studio=studio, key="flag:1:alert:1", occasion="alert", staff=ada)
+    for message, address in ((answer, "mia@mail.example"), (page, "ada@mail.example")):
+        message.channel, message.address, message.due_at, message.planned_from = "email", address, NOW, NOW
+    outbox.promise([answer, page])
+
+    sending.sweep(NOW)
+
+    found = {one.address: one.headers for one in memory.taken}
+    assert found["mia@mail.example"]["Auto-Submitted"] == "auto-replied"
+    assert "List-Unsubscribe" in found["mia@mail.example"]
+    assert dict(found["ada@mail.example"]) == {}
 
 
 # Judged anew
@@ -441,6 +520,21 @@ def test_one_studio_can_be_swept_alone(studio: Studio, mia: Client) -> None:
     sending.sweep(NOW, studio_id=studio.pk)
 
     assert care("Zoe").state == "planned"
+
+
+@pytest.mark.parametrize(
+    ("kind", "goes"), [("stopped", True), ("stopped_with_sign", True), ("breathing", True), ("same_day", False)]
+)
+def test_after_a_stop_its_confirmation_and_emergency_answers_go_alone(studio: Studio, kind: str, goes: bool) -> None:
+    line = studio.lines.get(channel="sms")
+    Stop.objects.create(line=line, address="+12125550101", at=NOW)
+    answer = Message(
+        studio=studio, key=f"reply:1:answer:{kind}", occasion="answer", kind=kind, channel="sms", line=line
+    )
+    answer.address, answer.due_at, answer.planned_from = "+12125550101", NOW, NOW
+    outbox.promise([answer])
+
+    assert sending.sweep(NOW) == ({"handed_over": 1} if goes else {"withheld": 1})
 
 
 def test_a_page_to_staff_goes_at_any_hour_and_past_a_stop(studio: Studio) -> None:

@@ -71,7 +71,7 @@ def test_an_owner_who_treats_sees_her_own_and_what_is_nobody_s(cast: Cast, as_: 
     cast.done(cast.client("Adas"), cast.at(9, -1))
     for name in ("Hers", "Adas"):
         cast.wrote(cast.clients[name], f"words of {name}", cast.at(6))
-    Flag.objects.create(studio=cast.studio, opened_at=cast.at(6.5))
+    Flag.objects.create(studio=cast.studio, opened_at=cast.at(6.5), urgent_since=cast.at(6.5))
 
     page = words(as_(cast.olga).get("/morning"))
 

@@ -44,9 +44,9 @@ def two_cards() -> tuple[Client, Client]:
         paused_until=date(2027, 4, 1),
         note="Oat milk.",
     )
-    shared = Flag.objects.create(studio=studio, opened_at=NOW)
+    shared = Flag.objects.create(studio=studio, opened_at=NOW, urgent_since=NOW)
     shared.clients.set([kept, gone])
-    Flag.objects.create(studio=studio, opened_at=NOW).clients.set([gone])
+    Flag.objects.create(studio=studio, opened_at=NOW, urgent_since=NOW).clients.set([gone])
     for number, client in enumerate((kept, gone)):
         visit = make_visit(client)
         ClientRef.objects.create(studio=studio, source="csv", reference=f"C{number}", client=client)

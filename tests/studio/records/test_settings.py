@@ -1,13 +1,13 @@
 from __future__ import annotations
 
-from datetime import date
+from datetime import date, timedelta
 
 import pytest
 from django.core.exceptions import ValidationError
 
 from studio import records
 from studio.models import Client, Studio
-from tests.people import NOW, make_client, make_studio
+from tests.people import NOW, make_client, make_staff, make_studio
 
 pytestmark = pytest.mark.django_db
 
@@ -119,3 +119,26 @@ def test_a_calendar_that_cannot_be_polled_is_refused(address: str, every: int, f
         records.save_feed(studio=make_studio(), address=address, every_minutes=every, by=None, now=NOW)
 
     assert list(refused.value.message_dict) == [field]
+
+
+def test_a_lot_is_set_aside_once_and_taken_back() -> None:
+    studio = make_studio()
+    ada, noor = make_staff(studio), make_staff(studio, "Noor")
+    glue = records.save_adhesive(studio=studio, adhesive=None, product="Birch 4", lot="0419", by=None, now=NOW)
+
+    records.set_aside(adhesive=glue, aside=True, by=ada, now=NOW)
+    again = records.set_aside(adhesive=glue, aside=True, by=noor, now=NOW + timedelta(days=1))
+    assert (again.set_aside_at, again.set_aside_by) == (NOW, ada)
+
+    back = records.set_aside(adhesive=glue, aside=False, by=noor, now=NOW + timedelta(days=2))
+    assert (back.set_aside_at, back.set_aside_by) == (None, None)
+
+
+def test_another_studios_staff_set_no_lot_aside() -> None:
+    glue = records.save_adhesive(studio=make_studio(), adhesive=None, product="Birch 4", lot="1", by=None, now=NOW)
+
+    with pytest.raises(ValidationError):
+        records.set_aside(adhesive=glue, aside=True, by=make_staff(make_studio("elm")), now=NOW)
+
+    glue.refresh_from_db()
+    assert glue.set_aside_at is None

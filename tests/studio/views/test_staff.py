@@ -1,6 +1,7 @@
 from __future__ import annotations
 
 import re
+from datetime import time
 
 import pytest
 from django.test import Client as Browser
@@ -25,6 +26,24 @@ def test_a_person_is_added_with_her_roles(owner: Browser) -> None:
     ada = Staff.objects.get(name="Ada")
     assert (ada.is_owner, ada.is_artist, ada.is_front_desk, ada.user) == (False, True, True, None)
     assert ada.mobile == "+12125550101"
+
+
+@pytest.mark.parametrize(("stated", "hour"), [("06:45", time(6, 45)), ("", time(7, 30)), ("00:00", time(0, 0))])
+def test_each_has_an_hour_for_her_morning_list_half_past_seven_where_none_is_said(
+    owner: Browser, stated: str, hour: time
+) -> None:
+    owner.post(reverse("staff_new"), {"name": "Ada", "is_artist": "on", "is_active": "on", "morning_at": stated})
+
+    assert Staff.objects.get(name="Ada").morning_at == hour
+
+
+def test_what_is_no_hour_changes_nothing(owner: Browser) -> None:
+    form = {"name": "Ada", "is_artist": "on", "is_active": "on", "morning_at": "half past"}
+
+    answer = owner.post(reverse("staff_new"), form)
+
+    assert b"Enter a valid time" in answer.content
+    assert not Staff.objects.filter(name="Ada").exists()
 
 
 def test_a_person_without_a_role_is_asked_for_one(owner: Browser) -> None:

@@ -8,7 +8,8 @@ PAINED = frozenset("😖😣😫😩😢😭😰😱🤕🤒😥😓🥺😵🥵
 PICTURE_SIGNS = {
     "🔥": "burning", "🔴": "redness", "🩸": "redness", "❤": "", "🟥": "redness", "🍅": "redness", "♨": "burning",
     "💧": "watering", "💦": "watering", "🌊": "watering", "🚰": "watering", "😭": "", "🌧": "watering",
-    "🎈": "swelling", "🐡": "swelling", "🐝": "swelling", "⚡": "pain", "🔪": "pain", "📌": "poking", "🗡": "pain", "🪡": "poking", "🌵": "poking",
+    "🎈": "swelling", "🐡": "swelling", "🐝": "swelling", "⚡": "pain", "🔪": "pain",
+    "📌": "poking", "🗡": "pain", "🪡": "poking", "🌵": "poking",
     "🌶": "burning", "🏖": "gritty",
 }  # fmt: skip
 PRAISE = frozenset(

@@ -1,58 +1,137 @@
 from __future__ import annotations
 
 import pytest
-from hypothesis import given, settings
-from hypothesis import strategies as st
 
-from aftercare.core.reading import read
-from tests.aftercare.core.reading.labelled import score, seen
-
-# The labels are the guide's; the shares are those that the reader must not fall below on the replies it was made with.
-
-
-def test_it_reads_the_replies_it_was_made_with() -> None:
-    scores = score(seen(), read)
-
-    assert scores.emergencies >= 0.98
-    assert scores.current >= 0.97
-    assert scores.reached >= 0.995
-    assert scores.wolf <= 0.03
-    assert scores.stops >= 0.94
-    assert scores.false_stops < 0.01
-    assert scores.signs >= 0.93
-    assert scores.topics >= 0.9
-
-
-@settings(max_examples=60, deadline=None)
-@given(st.text(max_size=300))
-def test_whatever_is_written_is_read(text: str) -> None:
-    found = read(text)
-
-    assert found.about
-    assert all(text[one.start : one.end] == one.text for one in found.why)
+from aftercare.core.reading import Side, Sign, Topic, Urgency, read
 
 
 @pytest.mark.parametrize(
     "text",
-    ["", "\x00", "\u202e\u202d left", "👁️🔥" * 2_000, "no " * 30_000, "a" * 100_000, "\ud800", "١٢٣", "é" * 9_999],
+    [
+        # Each kind of emergency in the studio's guide (after NHS red-eye advice, reviewed 2022-03-21).
+        "i cant breathe properly",
+        "trouble swallowing since the appointment",
+        "my chest feels tight",
+        "my tongue is tingling",
+        "my lips are swelling up",
+        "whole face swollen",
+        "nearly fainted just now",
+        "hives all over my body",
+        "I can't see out of my left eye",
+        "seeing double",
+        "flashing lights in my right eye",
+        "my vision is blurry",
+        "the pain is unbearable",
+        "glue went in my eye",
+        "remover got in my eye",
+        "my eye is glued shut",
+        "my eye wont open",
+        "the tweezers poked my eye",
+        "one pupil is bigger than the other",
+        "the white of my eye is dark red",
+        "my eye is bulging",
+        "it hurts when i move my eye",
+        "i have a fever and the lid is swollen",
+        "my eye is red and light hurts",
+        "red eye, bad headache and i feel sick",
+        "no puedo respirar",
+        "no puedo abrir el ojo",
+        "me cayó pegamento en el ojo",
+        "tengo la cara hinchada",
+        "veo doble",
+        "ronchas por todo el cuerpo",
+    ],
 )
-def test_storms_and_controls_are_read_too(text: str) -> None:
-    assert read(text).about
+def test_an_emergency_is_read_as_one(text: str) -> None:
+    assert read(text).urgency is Urgency.EMERGENCY
 
 
 @pytest.mark.parametrize(
-    ("text", "signs"),
+    "text",
     [
-        # Negation as the published NegEx triggers have it ("no", "denies", "without", "no sign of"; Chapman and others,
-        # J Biomed Inform 2001;34:301, from memory), in a client's words.
-        ("no sign of redness", ()),
-        ("without any swelling", ()),
-        ("she denies pain", ()),
-        ("not itchy but burning", ("burning",)),
-        # "no increase", "not only": triggers that only look like denial, from the same list.
-        ("not only red but swollen", ("redness", "swelling")),
-        ("hasnt stopped itching", ("itching",)),
+        "these lashes are killing it",
+        "eye-watering price lol",
+        "I'm dying they are so pretty",
+        "takes my breath away",
+        "itching to show them off",
+        "rash decision but no regrets",
+        "sore from laughing",
+        "my wallet hurts",
+        "spots open on friday?",
+        "the red lipstick goes so well with them",
+        "me muero de lo lindas que quedaron",
     ],
 )
-def test_denial_reaches_as_far_as_it_does_and_no_further(text: str, signs: tuple[str, ...]) -> None:
-    assert tuple(str(one) for one in read(text).signs) == signs
+def test_a_figure_of_speech_is_no_sign(text: str) -> None:
+    found = read(text)
+
+    assert (found.urgency, found.signs) == (Urgency.NONE, ())
+
+
+@pytest.mark.parametrize(
+    ("text", "sign"),
+    [
+        ("swolen", Sign.SWELLING),
+        ("so ITCHYYYY", Sign.ITCHING),
+        ("eyes r wattering", Sign.WATERING),
+        ("burnin", Sign.BURNING),
+        ("ｒｅｄ eyes", Sign.REDNESS),
+        ("hinchadito", Sign.SWELLING),
+        ("mis lids están red", Sign.REDNESS),
+        ("👁️🔥😖", Sign.BURNING),
+    ],
+)
+def test_spellings_are_mended(text: str, sign: Sign) -> None:
+    assert sign in read(text).signs
+
+
+@pytest.mark.parametrize("text", ["dwelling on it", "it was a witch costume", "the spelling", "i switched shampoo"])
+def test_real_words_are_left_alone(text: str) -> None:
+    assert read(text).signs == ()
+
+
+def test_each_finding_is_a_span_of_the_reply() -> None:
+    text = "Hi! 💕 Left lid’s ÍTCHY… no redness\u200b though, love them!"
+
+    found = read(text)
+
+    assert {one.finding for one in found.why} >= {"itching", "no redness", "left", "fine"}
+    assert all(one.text == text[one.start : one.end] for one in found.why)
+    assert next(one.text for one in found.why if one.finding == "itching") == "ÍTCHY"
+
+
+@pytest.mark.parametrize(
+    ("text", "side"),
+    [
+        ("left lid itchy", Side.LEFT),
+        ("it is the right one", Side.RIGHT),
+        ("both eyes red", Side.BOTH),
+        ("los dos ojos rojos", Side.BOTH),
+        ("el ojo izq me arde", Side.LEFT),
+        ("itchy right now", None),
+        ("i left my phone and my eyes are red", None),
+        ("right as rain", None),
+        ("two lashes left", None),
+    ],
+)
+def test_the_side_needs_a_word_for_it(text: str, side: Side | None) -> None:
+    assert read(text).side is side
+
+
+@pytest.mark.parametrize(
+    ("text", "about"),
+    [
+        ("Love them!! only my left lid is itchy", {Topic.FINE, Topic.IRRITATION}),
+        ("half of them fell out already", {Topic.RETENTION}),
+        ("can i move my fill to friday?", {Topic.BOOKING}),
+        ("when can i wash them?", {Topic.QUESTION}),
+        ("not what i asked for, spider legs", {Topic.COMPLAINT}),
+        ("wrong number", {Topic.WRONG_PERSON}),
+        ("puedo cambiar mi cita para el lunes?", {Topic.BOOKING}),
+        ("se me caen muchas", {Topic.RETENTION}),
+        ("HELP", {Topic.HELP}),
+        ("START", {Topic.START}),
+    ],
+)
+def test_topics_are_read(text: str, about: set[Topic]) -> None:
+    assert set(read(text).about) == about

@@ -1,0 +1,185 @@
+"""Denial: a trigger reaches forward until a word that ends it; lists go on over commas, new subjects stop it."""
+
+from __future__ import annotations
+
+from aftercare.core.reading.page import Page
+from aftercare.core.reading.phrases import Mark
+from aftercare.core.reading.tokens import ASK, COMMA, LINE, PICTURE, STOP, WORD, Token, listed
+
+_REACH = 14
+# Signs whose phrases may hold a denial that is none of theirs: "the light isn't bothering me".
+_MAY_HOLD = listed("""
+    sign:light sign:gritty sign:poking sign:watering sign:discharge sign:swelling! sign:irritated
+""")
+_ADJECTIVES = listed("""
+    red pink itchy swollen puffy sore watery gritty blurry crusty flaky tender painful irritated inflamed
+    bloodshot teary sticky scratchy dry sandy weepy hurts itches burns stings hurt itching burning stinging
+""")
+_EYE_WORDS = listed("eyes eye lids lid ojos ojo")
+_JOINS = listed("or and nor y ni o e")
+_LIST_WORDS = listed("""
+    or and nor y ni o e any no even so much as the a at all of more real kind sort type in my eyes eye anything
+    too also particularly really not very overly bit excess excessive extra bad unusual tampoco nada de ningun
+    ninguna
+""")
+_SAYS_NO = listed("no none nope nah nada zero 0 never nil negative ninguna ninguno neither n nothing")
+
+
+def is_denied(page: Page, sign: Mark) -> bool:
+    if _answered_no(page, sign) or _no_after(page, sign) or _asked_of_others(page, sign):
+        return True
+    if any(mark.start <= sign.start < mark.end for mark in page.named("scope:nonneg")):
+        return False
+    for mark in reversed(page.named("scope:no", "scope:not")):
+        if mark.start >= sign.end or page.sentence[mark.start] != page.sentence[sign.start]:
+            continue
+        inside = sign.start < mark.start < sign.end and sign.name in _MAY_HOLD
+        if mark.start >= sign.start and not inside:
+            continue
+        if inside or mark.start < sign.start < mark.end or _reaches(page, mark, sign.start):
+            return not _has_condition(page, sign)
+    return False
+
+
+def _answered_no(page: Page, sign: Mark) -> bool:
+    """Redness? No. Swelling - none. Itch free."""
+    tokens = page.tokens
+    place = sign.end
+    if place < len(tokens) and tokens[place].word in ("free", "cero"):
+        return True
+    marks = 0
+    said = 0
+    while (
+        place < len(tokens)
+        and marks < 2
+        and tokens[place].kind in (COMMA, ASK, STOP, LINE)
+        and tokens[place].word in ":?-=–—("
+    ):
+        marks += 1
+        place += 1
+    if tokens[place - 1].word in "?:=" and marks or marks and tokens[place - 1].word in "-–—(":
+        while (
+            place < len(tokens) and said < 2 and tokens[place].word in ("also", "again", "big", "hard", "tambien", "a")
+        ):
+            place += 1
+            said += 1
+        return place < len(tokens) and tokens[place].word in _SAYS_NO
+    return False
+
+
+def _no_after(page: Page, sign: Mark) -> bool:
+    """Picazón no; rojo no está."""
+    tokens = page.tokens
+    place = sign.end
+    if place >= len(tokens) or tokens[place].word not in ("no", "tampoco", "nope"):
+        return False
+    if place + 1 == len(tokens) or tokens[place + 1].kind != WORD:
+        return True
+    return tokens[place + 1].word in ("esta", "estan", "hay", "tengo", "but", "pero", "is", "ist")
+
+
+def _asked_of_others(page: Page, sign: Mark) -> bool:
+    """Is it normal for eyes to water? Mine haven't."""
+    sentence = page.sentence[sign.start]
+    asks = any(token.kind == ASK and where == sentence for token, where in zip(page.tokens, page.sentence, strict=True))
+    return asks and any(page.sentence[mark.start] == sentence + 1 for mark in page.named("scope:minenot"))
+
+
+def _reaches(page: Page, mark: Mark, target: int) -> bool:
+    """Say whether a denial reaches forward to the token at ``target``."""
+    tokens = page.tokens
+    place = mark.end
+    if target - place > _REACH:
+        return False
+    before_noun = mark.name == "scope:no"
+    if place < len(tokens) and tokens[place].kind in (COMMA, STOP, PICTURE) and tokens[mark.end - 1].word in _SAYS_NO:
+        return False  # "No, my eye is red."
+    crossed = False
+    walked = False
+    while place < target:
+        token = tokens[place]
+        if token.kind in (STOP, ASK):
+            return False
+        if token.kind in (COMMA, LINE, PICTURE):
+            if not _goes_on(page, place + 1, target, before_noun):
+                return False
+            crossed = True
+        elif (
+            page.covers("scope:but", place)
+            and not page.covers("scope:nonneg", place)
+            and not _is_so_much(tokens, place)
+        ):
+            return False
+        elif page.covers("scope:subject", place) and (crossed or walked and tokens[place - 1].word in _JOINS):
+            if token.word not in ("any", "in", "a", "bit"):
+                return False
+        elif (
+            mark.name == "scope:no"
+            and not crossed
+            and place == mark.end
+            and token.word
+            in ("i", "my", "they", "its", "theyre", "it", "im", "the", "ive", "she", "you", "there", "that", "thats")
+        ):
+            return False  # "no i have redness"
+        elif place > mark.end and any(other.start == place for other in page.marks.get("scope:nonneg", ())):
+            return False
+        if token.kind == WORD:
+            walked = True
+        place += 1
+    if before_noun and walked and crossed and tokens[target].word in _ADJECTIVES:
+        after = tokens[target + 1].word if target + 1 < len(tokens) else ""
+        return tokens[target - 1].word in ("or", "nor", "no") or after in ("eyes", "eye", "lids", "spots", "skin")
+    return not (before_noun and walked and tokens[target].word in _ADJECTIVES and tokens[target - 1].word == "and")
+
+
+def _is_so_much(tokens: list[Token], place: int) -> bool:
+    return tokens[place].word == "so" and place + 1 < len(tokens) and tokens[place + 1].word in ("much", "far", "bad")
+
+
+def _goes_on(page: Page, place: int, target: int, before_noun: bool) -> bool:
+    """Say whether after a comma the list of what is denied goes on: "no redness, swelling or pain"."""
+    tokens = page.tokens
+    steps = 0
+    signs = page.marks
+    while place < len(tokens) and steps < 4:
+        token = tokens[place]
+        if token.kind != WORD:
+            return False
+        if token.word in _EYE_WORDS:
+            return False
+        if any(mark.start == place and name.startswith("sign:") for name, marks in signs.items() for mark in marks):
+            after = place + 1
+            while after < len(tokens) and tokens[after].kind == WORD and page.clause[after] == page.clause[place]:
+                if tokens[after].word in ("though", "tho", "now", "today", "instead", "however", "si"):
+                    return False
+                after += 1
+            return True
+        if token.word not in _LIST_WORDS:
+            return False
+        steps += 1
+        place += 1
+    return False
+
+
+def _has_condition(page: Page, sign: Mark) -> bool:
+    """It doesn't hurt unless I touch it."""
+    return any(
+        0 <= mark.start - sign.end <= 3 and page.sentence[mark.start] == page.sentence[sign.end - 1]
+        for mark in page.named("scope:unless")
+    )
+
+
+def no_longer(page: Page, sign: Mark) -> bool:
+    words = [token.word for token in page.tokens]
+    after = words[sign.end : sign.end + 5]
+    before = words[max(0, sign.start - 5) : sign.start]
+    if (
+        "anymore" in after
+        or "no more" in " ".join(after[:3])
+        or "any" in after
+        and "more" in after
+        or "longer" in after
+        or "longer" in before
+    ):
+        return True
+    return "ya" in before and "no" in before[before.index("ya") :]

@@ -1,0 +1,179 @@
+"""Time: over, nearly over, back again."""
+
+from __future__ import annotations
+
+from aftercare.core.reading.page import Page
+from aftercare.core.reading.phrases import Mark
+from aftercare.core.reading.standing import Standing
+from aftercare.core.reading.tokens import ASK, COMMA, STOP, listed
+from aftercare.core.reading.words.tenses import PAST_WORDS, PRESENT_WORDS
+
+
+def by_time(page: Page, sign: Mark, signs: list[Mark]) -> Standing:
+    over = _resolution(page, sign, signs, "scope:over")
+    near = _resolution(page, sign, signs, "scope:near")
+    if over is not None and not _came_back(page, sign, over):
+        if near is not None and near.start <= over.start < near.end + 2 and _hedges(page, near):
+            return Standing.NEARLY_OVER
+        return Standing.OVER
+    if near is not None and not _came_back(page, sign, near, and_still=False):
+        return Standing.NEARLY_OVER
+    return Standing.CURRENT
+
+
+_PAST_SIGNS = listed("""
+    itched burned burnt stung watered teared ached throbbed puffed flared poked lloraban lloraron picaba picaban
+    ardia ardian dolia dolian molesto molestaba enrojecieron enrojecio hincharon irritaron lloraba
+""")
+_DAYS = listed("""
+    monday tuesday wednesday thursday friday saturday sunday lunes martes miercoles jueves viernes sabado
+    domingo 1st day
+""")
+
+
+_HEDGES = listed("almost nearly mostly basically practically pretty casi most just only")
+
+
+def _hedges(page: Page, mark: Mark) -> bool:
+    return any(token.word in _HEDGES for token in page.tokens[mark.start : mark.end])
+
+
+def _is_past(page: Page, sign: Mark) -> bool:
+    """Say whether the clause of the sign, or what leads to it in the sentence, is told in the past."""
+    sentence = page.sentence[sign.start]
+    place = sign.end - 1
+    while place >= 0 and page.sentence[place] == sentence:
+        word = page.tokens[place].word
+        if word in PRESENT_WORDS and place < sign.start:
+            return False
+        if word in PAST_WORDS or place >= sign.start and word in _PAST_SIGNS:
+            return True
+        place -= 1
+    around = [
+        token.word
+        for place, token in enumerate(page.tokens)
+        if page.sentence[place] == sentence and sign.start - 6 <= place < sign.end + 6
+    ]
+    if "since" in around or "desde" in around:
+        return False
+    return bool({*_DAYS, "yesterday", "first", "night", "ayer", "primer", "primera", "anoche"} & set(around))
+
+
+def _resolution(page: Page, sign: Mark, signs: list[Mark], name: str) -> Mark | None:
+    for mark in page.named(name):
+        if sign.name not in _OPENED and any(token.word in _OPENING for token in page.tokens[mark.start : mark.end]):
+            continue  # it opened again: that ends the sticking, not what stuck
+        if mark.start <= sign.start < mark.end and mark.end - mark.start > sign.end - sign.start:
+            return mark
+        if mark.end <= sign.start:
+            if _leads(page, mark, sign):
+                return mark
+        elif mark.start >= sign.end and _follows(page, mark, sign, signs):
+            return mark
+    return None
+
+
+_OPENED = listed("sign:sealed_eye! sign:swollen_shut!")
+_OPENING = listed("opened abrir abre abrio")
+_LEADING_OVER = listed("stopped settled calmed cleared")
+
+
+def _leads(page: Page, mark: Mark, sign: Mark) -> bool:
+    """Hardly red; almost no itching; stopped burning; going down, the swelling."""
+    if page.sentence[mark.start] != page.sentence[sign.start] or sign.start - mark.end > 4:
+        return False
+    between = page.tokens[mark.end : sign.start]
+    if any(
+        token.word in ("but", "pero", "still", "except", "and", "y") or token.kind in (STOP, ASK) for token in between
+    ):
+        return False
+    if mark.name == "scope:over":
+        words = {token.word for token in page.tokens[mark.start : mark.end]}
+        return bool(
+            words
+            & (_LEADING_OVER | {"longer", "paso", "quito", "fue", "bajo", "no", "only", "just", "desaparecio", "solo"})
+        ) and not any(token.kind == COMMA for token in between)
+    return not any(token.kind == COMMA for token in between) or len(between) <= 2
+
+
+def _follows(page: Page, mark: Mark, sign: Mark, signs: list[Mark]) -> bool:
+    """The redness is gone; was pink last night, gone now; itched a bit. All good today."""
+    clause = page.clause[mark.start]
+    if clause == page.clause[sign.start]:
+        return True
+    between = [
+        other
+        for other in signs
+        if other.start >= sign.end and other.end <= mark.start and page.clause[other.start] == clause
+    ]
+    if between:
+        return False
+    strong = not _is_vague(page, mark)
+    if page.sentence[mark.start] == page.sentence[sign.start]:
+        return strong or _is_past(page, sign)
+    if page.sentence[mark.start] - page.sentence[sign.start] > 2:
+        return False
+    return _is_past(page, sign) or strong and mark.name == "scope:over" and _is_about_it(page, mark)
+
+
+def _is_vague(page: Page, mark: Mark) -> bool:
+    """Say whether a resolution could be about anything: "good today", "less"."""
+    words = {token.word for token in page.tokens[mark.start : mark.end]}
+    if mark.name == "scope:near" and mark.end - mark.start > 2:
+        return False
+    return bool(
+        words & {"good", "less", "not", "menos", "today", "hoy", "expected", "bien", "perfect", "great", "mejor"}
+    )
+
+
+def _is_about_it(page: Page, mark: Mark) -> bool:
+    before = [token.word for token in page.tokens[max(0, mark.start - 4) : mark.start]]
+    return (
+        bool({"it", "its", "they", "theyre", "all", "that", "se", "ya", "everything", "todo"} & set(before))
+        or mark.start == 0
+    )
+
+
+def _is_conditional(page: Page, mark: Mark) -> bool:
+    """I will tell you if it comes back."""
+    return any(token.word in ("if", "si", "unless") for token in page.tokens[max(0, mark.start - 4) : mark.start])
+
+
+def _came_back(page: Page, sign: Mark, resolution: Mark, *, and_still: bool = True) -> bool:
+    """Still red; gone but back again."""
+    for mark in page.named("scope:worse"):
+        words = {token.word for token in page.tokens[mark.start : mark.end]}
+        before = page.tokens[mark.start - 1].word if mark.start else ""
+        if (
+            words & {"now", "new", "wont", "ahora", "hoy"}
+            or before in ("was", "were", "era", "estaba")
+            or _is_conditional(page, mark)
+        ):
+            continue
+        if mark.start < sign.start and page.clause[mark.start] == page.clause[sign.start]:
+            if words & {"still", "sigue", "siguen", "todavia", "aun"} and and_still:
+                return True
+        elif mark.start >= resolution.end and page.sentence[mark.start] - page.sentence[resolution.start] <= 1:
+            if words & {"back"} and page.covers("scope:over", mark.start):
+                continue
+            if words & {"again", "started", "starting", "keep", "keeps", "every", "de"} and page.covers(
+                "scope:over", mark.start
+            ):
+                continue
+            if words & {
+                "back",
+                "returned",
+                "again",
+                "worse",
+                "comes",
+                "coming",
+                "came",
+                "volvio",
+                "regreso",
+                "nuevo",
+                "otra",
+                "peor",
+                "va",
+            }:
+                return True
+    return False

@@ -1,0 +1,228 @@
+"""English for what cannot wait: each name ends in "!", an emergency whatever else she writes.
+
+How phrases are written: `aftercare.core.reading.phrases`; words are spelled as `tokens` folds them.
+"""
+
+from __future__ import annotations
+
+ALARMS = {
+    "redness!": """
+        white of .. <eye> .. red, whites .. <eye> .. blood, red all over like blood, bright red like blood, red as
+        blood, bloody eye, eye .. bloody, blood spot, crimson, scarlet all over, no white left, cant see any white,
+        cant see the white, colour|color of beetroot|beet|blood|wine|cherr{y/ies}|ketchup|plum|raw meat, beetroot,
+        whole white .. red, white .. gone .. red, all the white .. red, solid blood, purple red, deep crimson, blood
+        shot everywhere, eye .. full of blood, filled with blood, blood pooled, pool of blood, blood spot covering,
+        dark red, deep red, blood red, very dark red, deepest red, solid red, fire engine red, <eye> .. full|filled
+        of|with blood, blood in .. <eye>, dark red .. <eye>, white{s/} .. <eye> .. blood, beet red, cherry red,
+        maroon, subconjunctival hemorrhage|haemorrhage, hyphema
+    """,
+    "swelling!": """
+        eye .. sticks|stick|stuck out, sticks out more, pushed forward, pushed out, bulges, bulges out, bug eyed,
+        popping out .. socket, coming out of .. socket, lips .. duck, duck lips .. swollen, look like
+        shrek|quasimodo|elephant, face .. unrecogni{zable/sable}, cant recognise my face, cheeks ..
+        swollen|puffy|puffed|huge, face puffed|puffy, jaw .. swollen, tongue .. too big|bigger|thick|heavy|fills,
+        lips .. double|doubled|twice|fat, lips .. size, whole head .. swollen, <face> .. .. <swell>, lip{s/} ..
+        <huge>, tongue .. <huge>, face .. <huge>, lip massive, cheeks .. up like, <face> <be>? <very>? <very>?
+        <swell>, <face> <be> <be>? <very>? <very>? <swell>, swelling|swollen of|in|on|around my?|the? <face>,
+        <swell> <face>, <swell> .. <face>, <face> .. <swell>, <face> .. blew|blown|blowing up, <face> .. like ..
+        balloon, angioedema, angiooedema, <eye> .. bulging, bulging <eye>, <eye> .. sticking|popping|poking|bugging
+        out, proptosis, bulging out, <face> .. doubled, <face> .. twice, whole face .. huge, face .. like
+        football|pumpkin|moon|melon, fat lip{s/}
+    """,
+    "pain!": """
+        never known|felt|had|experienced .. pain, pain like this, like no pain, hurts to look
+        left|right|up|down|sideways|around|side|anywhere, pain .. look|looking left|right|up|down|sideways|around,
+        moving .. <eye> kills|hurts|killing|agony|painful, kills .. move|moving|look|looking, cant even explain the
+        pain, pain level 8|9|10, never felt pain, worst .. pain, pain .. unlike, pain .. never felt, made me throw
+        up, pain making me, it kills|killing .. .. move|moving|look, proper pain when i look, hurts .. move, cant
+        sleep .. pain, cant stand .. pain, pain .. <cant>, so much pain, in so much pain, wicked pain, pain is
+        awful|horrific|terrible|insane|extreme|something else, horrific pain, terrible pain, awful pain, extreme
+        pain, blinding pain, screaming in, pain .. 10/10, sobbing .. pain, pain .. screaming|vomiting|unreal, cried
+        .. pain, crying .. <sore>, <sore> so much i, pain .. doubled, <lot> .. <sore>, <sore> .. <lot>, <sore> ..
+        unbearable, pain .. <lot>, <sore> .. <cant> .. take|stand|bear|cope|sleep|function|handle|open, <cant>
+        take|stand|bear|cope|handle .. pain|anymore, cant bear it, cant take it, pain .. 10|ten|9|nine|8|eight out
+        of 10|ten, pain|hurts .. 10/10|9/10|8/10|11/10|100/10, 10/10|9/10|8/10 .. pain, <sore> so bad ..
+        cant|crying|screaming|cry|scream|shaking|sick|vomit, in agony, agonizing|agonising, excruciating, worst
+        pain, screaming .. pain, in tears .. pain, crying .. pain, crying from .. pain, pain .. worse than
+        childbirth|labor|labour, hurts to move .. <eye>, hurts when i|i'm|im move|moving .. <eye>, hurts moving ..
+        <eye>, <sore> .. move|moving .. <eye>, <sore> .. look|looking up|down|sideways|side|around, move .. eye{s/}
+        .. <sore>, pain on .. movement, pain with .. movement, hurts .. roll .. <eye>, pain .. through the roof,
+        knife in .. <eye>, like .. knife, stabbed .. eye, pain i cant, worst ever pain, howling, doubled over ..
+        pain, level 10
+    """,
+    "poking!": """
+        straight|right|deep into .. eyeball, sticking in there, lodged in .. <eye>, embedded in .. <eye>, stuck ..
+        in .. eyeball, sticking out of .. eyeball, in my actual eyeball
+    """,
+    "vision!": """
+        sees nothing|grey|gray|black|double|dark, see|sees only|just|nothing ..
+        grey|gray|black|white|light|shapes|shadows|blur, <eye> .. cant see, nothing but grey|gray|black|blur|fog,
+        blank in .. <eye>, blind patch, blind in, half blind, vision|sight .. is going, vision .. going, see shapes,
+        only see shapes, only see light, only see half, see half, see through a, lines in my sight|vision|view,
+        wiggly lines, wavy lines, squiggles, bendy lines, lines look bendy|wavy|bent|crooked, straight lines ..
+        wavy|bent|crooked|bendy, everything .. smeared|smeary|swimming|swimmy|watery, smeared, smudged vision,
+        seeing through vaseline|milk|fog|water|mud|gauze|curtain, like vaseline, vaseline on, vaseline over, like
+        looking through, looking through .. fog|frosted|water|milk|mist|smoke|dirty|wax|steam|gauze, vision is less,
+        see less, sight is worse, sight .. worse, eyesight .. worse, vision .. deteriorat{ing/ed}, bright flickers,
+        flickering, flicker, shimmering, shimmer in .. vision, aura, zigzag lights, disco lights, camera flash ..
+        eye, sparkly lights, cobweb{s/} .. eye|vision, black dots, dots floating, floating spots, spots floating,
+        see .. <seebad>, seeing .. <seebad>, saw .. flashes, <things> .. <be> .. <viewbad>, <things> .. gone ..
+        <viewbad>, cant see out, see out of, half my vision, part of .. vision, side vision, peripheral vision, grey
+        patch, gray patch, cant recognise|recognize, dark curtain, curtain .. eye, veil .. eye, shadow .. eye, eye
+        .. gone dark|dim|blank, colors|colours .. washed|faded|off|different, cant see a thing, see nothing, nothing
+        out of .. <eye>, no vision, zero vision, no sight, lost sight, sight .. comes and goes, missing .. vision,
+        patches missing, hole in .. vision, cant|cannot|couldnt really|even|barely|hardly|properly see, sight .. ..
+        dim|gone|dark|dimmed|black, double images, image .. double, lamp down, lights down in it, everything .. gone
+        blurry, went dim, gone dim, gone dark, going dim, dimness, changes in .. vision, vision .. changed|changes,
+        dark patch, see .. double|two|halos, <cant> see, <cant> see
+        anything|properly|right|clearly|well|good|straight, lost .. vision|sight|eyesight, losing ..
+        vision|sight|eyesight, loss of .. vision|sight, vision|sight|eyesight ..
+        gone|going|went|goes|lost|failing|fading|dim|dimmed|darker|dark|weird|funny|off|bad|worse|cloudy|foggy|hazy|misty|fuzzy|wavy|double|patchy|gray|grey|black|strange|wonky|messed|tunnel,
+        blind, blinded, blindness, going blind, gone blind, went blind, dim, dimmed, dimming, double vision, seeing
+        double, see double, seeing two, see two, see 2, seeing 2, diplopia, doubled vision, flashes, flashing,
+        flashing lights, flash of light, flashes of light, wavy, zigzag{s/}, zig zag{s/}, squiggly lines, wobbly
+        lines, kaleidoscope, floaters, floater, black spots, dark spots, dark spot, black spot, blank spot, blind
+        spot, shadow .. vision|over|across|corner, curtain .. over|across, like .. fog, like .. frosted glass, like
+        .. tracing paper, like .. underwater, like .. through .. steam, halos, haloes, halo around, rainbows around,
+        scotoma, went .. dark, going .. dark, everything .. double, everything .. dark, everything .. dim,
+        everything .. gray|grey|black, went black, goes black, tunnel vision, cant make out, cant focus, wont focus,
+        cant read .. text{s/}|screen|sign{s/}|print, lines .. wavy|bend, see .. wavy, seeing stars, seeing spots,
+        see spots, visual disturbance, sparkles in, lightning .. corner|eye, milky
+    """,
+    "breathing!": """
+        <hardto> .. <breathe>, <breathe> .. <hardto>, <hardto> .. swallow|swallowing, sitting on my chest, weight on
+        my chest, elephant on, band around my chest, band round my chest, chest .. rattl{ing/es/y}, not getting ..
+        air|oxygen, lungs, lung, oxygen, breathe through a straw, like a straw, through a straw, epipen, <throat> ..
+        <tight>, <tight> .. <throat>, chest .. hurts|pain|hurting, chest pain, tight across .. chest, air wont, suck
+        in air, struggling for air, gulping for air, cant get a breath, cant talk, cant finish a sentence, hard time
+        breathing|swallowing, breathing .. off|wrong|strange|noisy|fast|quick|worse, swallowing ..
+        tricky|odd|strange|sore, food .. wont go down, spit .. swallow, drooling, tongue ..
+        weird|odd|strange|funny|burning, lips .. buzz{ing}, mouth .. fizzy, tongue .. prickl{y/ing}, pins and
+        needles .. tongue|lips|mouth, tingle .. tongue, lips .. tingl{y/ing}, cant take .. air, hard .. take .. air,
+        air .. not, hard .. get .. air, throat .. like .. closing, clearing my throat, keep clearing my throat,
+        throat .. tingl{y/ing}, <glue> .. breathe, used my inhaler, inhaler .. times, inhaler .. not, voice ..
+        weird|funny|gone|hoarse|croaky|strange, whistle .. chest, whistling .. chest, chest ..
+        whistling|rattling|rattle, air .. not enough, not getting enough air, cant get enough air, throat ..
+        closing|close, <cant> .. <breathe>, <cant> catch .. breath, <cant> swallow, <cant> get .. air|breath,
+        wheeze, wheezing, wheezy, wheezes, short of breath, shortness of breath, sob, dyspnea, dyspnoea, dysphagia,
+        stridor, <breathe> ..
+        hard|difficult|trouble|funny|weird|heavy|shallow|labored|labored|tight|harder|rough|bad|difficulty,
+        hard|harder|difficult|trouble|struggling|struggle|tough|difficulty|problem{s/}|issue{s/} to|with|in? my?
+        <breathe>, hard .. to swallow, harder to swallow, trouble swallowing, difficulty swallowing, difficult to
+        swallow, swallowing .. hard|difficult|hurts|weird|funny, hurts to swallow, struggling to swallow|get,
+        struggle to swallow, gasping, gasp, gasping for, choking, breathless, out of breath, no breath, fighting for
+        breath, labored breathing, chest .. tight|tightness|tightening|heavy|closing|squeezing|tighter,
+        tight|tightness|tightening|squeezing|pressure .. chest, tight chest, tight throat, throat ..
+        tight|tightness|closing|closed|close|tightening|closes|narrow|itchy|scratchy|swelling|swollen|lump|constricted|constricting|thick|funny|weird|shutting,
+        tightness|tightening|lump|tight .. throat, tongue ..
+        tingle{s/}|tingling|tingly|numb|itchy|thick|fuzzy|heavy|prickly, tingling|tingly|numb ..
+        tongue|lips|lip|mouth, lips .. tingling|tingly|numb|tingle{s/}, mouth .. tingling|tingly|numb|itchy,
+        anaphylaxis, anaphylactic, anaphylactic shock, suffocating, airway, cant talk properly, job .. getting? ..
+        breath, puffing and wheezing, my breath .. short, using .. inhaler, inhaler .. isnt|not|wont, whistling ..
+        breathe, <breathe> in gasps, panting, get my breath, catch my breath, sounds? like a? whistle, voice ..
+        hoarse, breathing like
+    """,
+    "glue_in_eye!": """
+        <glue> .. in|into|inside are|left|right|l|od|os <eye>, <glue> .. eyeball, <glue> ..
+        hit|splashed|landed|splattered .. <eye>, splashed .. eyeball, splashed into .. <eye>, splash in .. <eye>,
+        went in my eye .. <glue>, <eye> .. <glue> went in, <glue> .. went in, stuff .. .. dripped, stuff .. in ..
+        <eye>, product .. in .. <eye>, drip .. in .. <eye>, <glue> .. my eye, felt it go in .. <eye>, liquid .. in
+        .. <eye>, drop .. in .. <eye> .. smell, <eye> .. got .. <glue> in, <glue> .. in|into|inside
+        my|the|me|both|her .. <eye>, <glue> .. on|onto my|the eyeball, <glue> .. in|into|inside <eye>, <glue>
+        got|get|went|ran|dripped|leaked|seeped|splashed|dropped|fell|touched .. <eye>, <glue> .. got in|into|inside,
+        <glue> .. went in|into, <glue> ..
+        ran|dripped|leaked|seeped|splashed|squirted|flicked|trickled|slid|flew|dropped|fell|shot in|into|on|onto,
+        splash{ed/} .. <glue> .. <eye>, drop|bit|blob|splash|drip|some of .. <glue> .. in|into .. <eye>, <eye> ..
+        <glue> in it, <glue> in it, <eye> .. full of <glue>, got .. <glue> .. in .. <eye>|it, touched .. <eye> ..
+        with .. <glue>, <glue> .. touched .. eyeball, <glue> stuck .. eyeball, chemical burn, chemical in, chemical
+        splash
+    """,
+    "sealed_eye!": """
+        lids .. dried together, lids|eyelids|lashes .. .. together, dried shut, dried together, crusted shut ..
+        cant, top .. bottom .. together, cant unglue, cant unseal, cant part .. lids|lashes|eye|eyes, cant prise ..
+        open, unable to unstick, lids .. married, locked shut, lids locked, eye .. locked, sewn shut, cemented,
+        stitched shut, zipped shut, wont unstick, wont unglue, lids wont budge, wont separate, cant separate, <cant>
+        .. keep .. open, hardly open, barely open, <eye> .. barely opens, crack .. eye open, <cant> .. open .. ..
+        <eye>, tryna|trying .. open .. .. <eye> .. aint, trying to open .. not, top lashes .. stuck .. bottom,
+        lashes .. stuck .. bottom, <eye> .. closed by .. glue, <eye> .. is closed, it does not open, does not open,
+        do not open, will .. not .. open, shut and wont, wont come apart, lids .. fused, <eye> .. glued, glued
+        closed, glued together, <eye> .. stuck, <cant> get my .. <eye> .. open, <cant> unstick, stuck closed, stuck
+        together, <cant> .. open .. <eye>, <cant> open it|them|either|neither|my|the|one|left|right, cant get ..
+        <eye> .. open, cant get it|them open, <eye> .. wont|cant|doesnt|isnt|not|refuses|refuse to? be? ..
+        open|opening, <eye> .. wont open, wont open, isnt opening, not opening, doesnt open, dont open, will not
+        open, would not open, wouldnt open, <eye> ..
+        glued|stuck|sealed|fused|welded|bonded|gummed|cemented|superglued shut|closed|together|down,
+        glued|stuck|sealed|fused|bonded|cemented|welded|gummed shut|closed, <eye> .. sealed, <eye> .. shut, lids ..
+        stuck, lids .. glued, eyelids .. together, glued my .. <eye>, <eye> .. closed .. cant, <eye> .. unable ..
+        open, unable to open, impossible to open, cant pry|peel .. open, cant separate .. lids|eyelids|lashes|<eye>,
+        lids wont separate|part, <eye> .. wont part, top and bottom .. stuck|glued, upper .. lower .. stuck|glued
+        together, pry .. eye .. open, cant lift my? .. lid, only open one eye, one eye .. wont open, open one eye
+        only, shut tight, clamped shut, eye .. closed up
+    """,
+    "swollen_shut!": """
+        swollen|swelled|puffed|swole|swoll|puffy|swelling .. shut|closed|close, so swollen .. cant|barely|wont ..
+        open|see, <swell> so much .. cant|wont .. open, <swell> .. cant .. open, shut .. swelling
+    """,
+    "hives!": """
+        all over my body|skin .. itch{es/y/ing}|red|burn{ing/s}, all over my body,
+        blotches|hives|welts|bumps|lumps|rash|spots everywhere, blotches|hives|welts|bumps|lumps|rash|spots .. all
+        over|body|back|arms|legs|chest|belly|stomach|neck|torso|tummy, blotchy all over, covered head to toe, itchy
+        lumps all over, red all over my body, whole body .. red|itchy|hives|rash|bumps|lumps|blotchy|welts|spots,
+        body .. itchy, hives|welts|welt|urticaria|rash .. all|whole over|body, hives|welts|rash .. everywhere,
+        covered in|with .. hives|welts|rash|bumps|spots, head to toe, hives ..
+        arms|chest|belly|stomach|legs|back|torso|trunk|neck|tummy, rash|bumps|itchy .. whole|entire body, rash ..
+        arms|chest|belly|stomach|legs|back|torso|trunk|body, itchy all over, itching all over, welts ..
+        arms|chest|belly|stomach|legs|back|torso|neck, hives spreading, rash .. spreading down, bumps .. all over
+        my? body|arms|chest, broke|broken|breaking out .. all over, body .. hives|welts
+    """,
+    "faint!": """
+        head rush, saw stars, had to lie down|on, lie on .. floor, lying on .. floor, everything went, see stars
+        when, clammy, nearly hit the floor, hit the floor, nearly hit the deck, hit the deck, fell down, almost fell
+        over, nearly fell over, cant stand up, cant stay upright, legs went, keel over, wobbly legs, legs wobbly,
+        legs feel weak, about to go down, went white, gone white as, ears ringing and, vision went black, world
+        spinning, everything spinning, spinning when i stand, went lightheaded, came over funny|faint|dizzy|queer,
+        feeling wobbly, greying out, graying out, fainting on, fell over dizzy, almost fell, legs .. gave, room ..
+        going round, room went, head .. swimming, swimmy, unsteady, giddy, feeling faint, light in the head, all
+        fuzzy in the head, seeing stars when i stand, floaty, faint, fainted, fainting, fainty, faints, passed out,
+        passing out, pass out, passin out, blacked out, blacking out, black out, lightheaded, light headed, light
+        head, lightheadedness, dizzy, dizziness, dizzier, woozy, syncope, syncopal, presyncope, presyncopal, near
+        syncope, collapsed, collapse, collapsing, going to faint, feel faint, room .. spinning, head .. spinning,
+        about to drop, keeling over, keeled over, swooning, lost consciousness, unconscious, knees ..
+        buckled|buckling, gone clammy, cold sweat, nearly went down, legs .. jelly, gonna pass, wobbly
+    """,
+    "injury!": """
+        <eye> .. bleeding|bleeds|bled, bled .. <eye>, impaled, scratched .. when .. tweezer{s/}, caught .. with ..
+        tweezer{s/}|scissor{s/}, tweezed .. eye, poked .. eye .. blood, scratched .. cornea|eyeball|eye, corneal
+        abrasion, abrasion, cut my .. <eye>, cut .. eyeball|eyelid, <eye> .. cut, <eye> .. pierced, pierced ..
+        <eye>, stabbed .. <eye>, tweezer{s/} .. in|into .. <eye>, tweezer{s/} ..
+        poked|jabbed|stabbed|scratched|hit|slipped, poked|jabbed|stabbed|scratched|nicked|gouged .. with ..
+        tweezer{s/}, punctured .. <eye>, <eye> .. punctured|torn|ripped|scratched|injured|gashed|sliced, injured ..
+        <eye>, eye injury, scissor{s/} .. <eye>, <eye> .. bleeding, tore .. eyelid, ulcer .. <eye>, corneal ulcer,
+        corneal, lash .. gone into .. eyeball
+    """,
+    "pupil!": """
+        pupil, pupils, pupil .. .. bigger|larger|huge|blown|dilated|different|wider|smaller|size|other, pupils .. ..
+        different|size|same|match, pupil .. bigger|larger|huge|blown|dilated|different|size|smaller|wide, pupils ..
+        different|uneven|unequal|size{s/}|match|same|mismatched|bigger, one pupil, anisocoria, unequal pupils, blown
+        pupil, mismatched pupils, uneven pupils, pupils dont match
+    """,
+    "hospital!": """
+        epi pen, epipen, adrenaline pen, used .. epi, called 911, called 999, called ambulance, in an ambulance,
+        ambulance is, heading to .. er|hospital|emergency, going to .. er|hospital, on my way to ..
+        er|hospital|a&e|casualty, im in|at .. er|hospital|a&e|urgent, off to a & e, off to .. er|hospital
+    """,
+    "agony": """
+        codeine, morphine, nothing touches it, nothing touching it, wont touch it, through the roof, off the charts,
+        on the floor, brought me to my knees, throw up, threw up, crying in my car, cant keep it open, cant even,
+        cant sleep, cannot sleep, couldnt sleep, couldnt sleep all night, no sleep, up all night, kept me up, woke
+        me up crying, in tears, crying, cried, sobbing, screaming, scream, bawling, shaking, cant think, cant
+        function, cant concentrate, cant stand up, cant bear, cannot bear, painkillers .. nothing, painkillers
+        dont|arent|didnt|havent, ibuprofen .. nothing|dont|isnt|doesnt|not|aint, advil ..
+        nothing|dont|isnt|doesnt|not|aint, tylenol .. nothing|dont|isnt|doesnt|not|aint, paracetamol ..
+        nothing|doesnt|isnt|not, unrelieved by, nurofen .. nothing|doesnt|isnt|not, meds .. nothing|doesnt|dont|not
+        working, really really bad, so so bad, so much i cant, so bad i cant, so bad that, worst, unbearable,
+        severe, excruciating, out of my mind, climbing the walls, cant take, doubled over, vomiting from, sick with
+        pain, 10/10, 9/10, 8/10, 10 out of 10, 9 out of 10, 8 out of 10, ten out of ten, nine out of ten, cant open
+        .. from, knives, knife, ice pick, ice picks, needles in my eye, stabbing, hammer
+    """,
+}

@@ -1,0 +1,160 @@
+"""English for an end of messages, for a wrong number, and for replies that mean nothing by themselves.
+
+How phrases are written: `aftercare.core.reading.phrases`; words are spelled as `tokens` folds them.
+"""
+
+from __future__ import annotations
+
+CLASSES = {
+    "msg": """
+        texts text txts txt messages message msgs msg emails email e-mails mails mailings reminders reminder
+        notifications notification spam sms correspondence newsletters newsletter updates promos marketing
+        communications blasts messaging texting emailing contacting
+    """,
+    "endit": """
+        stop quit cease end kill cancel enough halt discontinue ditch axe cut drop lose unsubscribe pause silence
+        mute over done
+    """,
+    "write": """
+        text message msg contact email write call texting messaging contacting emailing writing calling texted
+        messaged contacted spam spamming bother bothering reach ping pinging
+    """,
+    "data": """
+        number # cell phone details info information name email address contact data account mobile numbers
+    """,
+    "wipe": """
+        delete remove erase scrub wipe take taken strike drop get removed deleted struck lose forget unlist
+    """,
+}
+
+COMMANDS = {
+    "stop": """
+        want out of, out of your text|texting|message|messaging|sms|email|reminder list|system|thing|service, stop
+        them, stop these, stop it all, dont need the check ins, dont need check ins, dont need .. check ups, no
+        check ins|checkins, stop the check ins|checkins, stop checking, <endit> .. <msg>, no more <msg>, no further
+        <msg>, dont be? <write> me|us|this|here|again|anymore|any, do not be? <write>
+        me|us|this|here|again|anymore|any, not be? <write> me|us|again, not .. <write> me .. again|more|anymore, not
+        .. send me more|any|anything|further|another|these|this|those, never <write> me, <wipe> my|this|me ..
+        <data>, <wipe> .. <data> from|off|out, <wipe> me off|from|out, off ..
+        list|database|system|records|emails|texts|mailing|roster|book, be taken off, be removed, taken off ..
+        marketing|emails|texts|list, bore off, give it a rest, pack it in, jog on with, block and report, block if,
+        report you, report if, if u|you text .. again, refrain from <write>, refrain from, not consent, do not
+        consent, dont consent, hard pass on .. <msg>, no thanks on .. <msg>, not wanting .. <msg>, not want ..
+        <msg>, not necessary to <write>, no need to <write> me? again|anymore, no sense in .. <write>, let this be
+        the last, leave it there, last <msg> .. please, make .. <msg> stop, make these stop, make it stop please,
+        make them stop, done with these, im done with yall|you|u|these, i never signed up, didnt sign up for, never
+        agreed to <msg>, didnt agree to .. <msg>, didnt ask for .. <msg>, sufficient correspondence, not interested
+        anymore .. <write>|<msg>, no interest in .. <msg>|hearing, not interested in hearing, hearing from you
+        again, quit it with, stop .. <write> me, stop with all, stop hitting me, stop blowing up my phone, quit
+        blowing up my phone, stop spamming, off this thing, get off my phone, exclude me, opted out, opt .. out,
+        unsubscribe, unsubscribing, unsub, unsubs, opt out, opt me out, opting out, optout, stop
+        texting|messaging|sending|emailing|contacting|calling|writing|spamming|bothering|these|all|with|msging|txting|pestering|blowing|hitting|bugging|notifications|notifying|reminding,
+        stop it with, stop text|txt|message|msg|contact me, stop .. texts|messages|msgs|emails|reminders|spam, quit
+        texting|messaging|sending|emailing|contacting|calling|writing|spamming|bothering|blowing|msging|pestering|hitting,
+        dont text|txt|message|msg|contact|email|send me|this|anymore|any|again|here|us, do not
+        text|txt|message|msg|contact|email|send me|this|anymore|any|again, dont ..
+        text|txt|message|msg|contact|email me, never text|message|contact|txt me, no more
+        texts|text|messages|msgs|emails|reminders|of these|txts|of this|automated|notifications|mail|check, no more
+        of these|this|those, take me off, take my number, take this number, take us off, get me off|this|my, remove
+        me, remove my number|phone|name|email|from|details|info, remove this number, delete my
+        number|phone|info|details|data|email|contact, delete me, lose my number, lose this number, leave me alone,
+        leave us alone, off .. list, off your list, off ur list, off this list, off the list, out of your list, not
+        interested in .. texts|messages|receiving, dont want ..
+        texts|messages|msgs|emails|reminders|notifications|receiving|these, dont wanna .. texts|get|receive|these,
+        do not want .. texts|messages|emails|reminders|these|receive, dont wish to receive|get, do not wish to
+        receive|get, no longer wish|want to? receive|get|be|texts|these|messages, dont need ..
+        texts|messages|reminders|emails, rather not get|receive, prefer not to get|receive|be texted, wish to stop
+        receiving, want to stop receiving|getting, like to stop receiving|getting, withdraw .. consent, revoke ..
+        consent, i revoke, cease and desist, cease, block{ing/} you|this number|u, blocking this, will block, gonna
+        block, report as spam, reporting as spam, stop it with the, stop now please, please stop, pls stop, plz
+        stop, stop please, stop pls, stop plz, stop already, just stop, stop stop, stop all, enough
+        texts|messages|with|of the|already, too many texts|messages|msgs|emails .. stop, cut it out, cut out the
+        texts|messages, knock it off, cancel these texts|messages|reminders, cancel my subscription, cancel the
+        texts|messages|reminders, cancel text{s/}, cancel messages, end these texts|messages, end the
+        texts|messages, end texts, turn off .. texts|messages|reminders|notifications|these, turn these off, switch
+        off .. texts|messages|reminders, can you stop, could you stop, can u stop, could u stop, would you stop,
+        kindly stop, stop sending, stop with, make it stop texting, i said stop, asked you to stop, told you to
+        stop, said to stop, stop means stop, stop spam, spam me, stop bothering, quit bothering, leave me off, keep
+        me off, strike me off, strike my number, scrub my number, wipe my number, forget my number, erase my number,
+        discontinue, no further|more communication{s/}|contact|messages|texts, no further contact, not receive ..
+        further|more|any, not to receive, not to be contacted, not be contacted, dont contact, do not contact,
+        please no more, no more pls, no more please, no more msgs
+    """,
+    "notstop": """
+        stop them from|itching|falling|shedding|twisting, stop these from|falling|itching, how do you stop them, to
+        stop them, can you stop them, help stop them, stop by, stop in, stop over, stop at, stop on, stop off,
+        stopped by, cant stop, couldnt stop, cannot stop, wont stop, doesnt stop, dont stop, never stop, didnt stop,
+        hasnt stopped, stop staring, stop looking, stop itching, stop burning, stop watering, stop crying, stop
+        rubbing, stop scratching, stop bleeding, stop the itching|burning|swelling|redness|watering|pain|itch, bus
+        stop, truck stop, pit stop, non stop, nonstop, one stop, full stop, traffic stop, stop sign, stop the
+        presses, stop working, stopped working, stop wearing, stop using, stop coming to, stop falling, stop
+        shedding, stop it you, oh stop it, stop it .. gorgeous|obsessed|love|cute|pretty|perfect, stop im, stop
+        theyre, stop these, stop they, omg stop, stop omg, stop .. crying, stop people, people stop, stop me in,
+        stopped me, stop traffic, stop lol, lol stop, stop losing, stop them from|falling|twisting|coming, stop it
+        from, how do i stop, how to stop, what can stop, stop blinking, stop being so, stop smiling, stop touching,
+        stop playing, stop taking selfies|pics|photos, stop dead, stop posting, stop sleeping, stop at nothing, put
+        a stop, last stop, my stop, the stop, next stop, train stop, stops, at 6am, before 9, after 9 is, this
+        early, so early, so late, late at night, at night, in the middle of, at midnight, at 7am, at 5am, before
+        noon, before 8am, before 10, during work, at work hours, remove them, remove the, remove my lashes, remove
+        these, take them off, take my lashes off, take these off, get them off, get these off, end of, ends, the
+        end, in the end, quit my job, quit smoking, quit the, quit work, quit being, quit it youre, cancel
+        my|the|today|tomorrow|our|friday|thursday|monday|tuesday|wednesday|saturday|sunday|fridays|thursdays ..
+        appointment|appt|fill, dont text back .. busy
+    """,
+    "start": """
+        start sending|texting|messaging again, sign me back up, text me again, resubscribe, re subscribe, subscribe
+        me, opt in, opt me in, opt back in, start again please, start texts, turn .. texts|messages|reminders back
+        on, put me back on .. list, add me back, start the texts|messages, want .. texts|messages|reminders again
+    """,
+    "wrong_person": """
+        there is no .. on|at|here|in, theres no .. here|at|on, meant to text, meant to message, meant for, old
+        number, got this phone|number in|last|from|a, i got this phone|number, landline, please check your
+        contact{s/}, check your records|contacts, not denise|jessica|tasha|her|him|sarah|maria, this isnt .., this
+        is not .. phone|number, this is a landline|office|business|school|hospital|restaurant, unit phone, never
+        heard of this|your|the, no idea who, dont have an appointment with you, never been a customer|client, im
+        70|60|50 .. man, using her phone, wrong number, wrong person, wrong num, wrong #, wrong phone, wrong nbr,
+        wrong email, wrong address, wrong gal, wrong girl, wrong lady, who is this, whos this, who dis, who this,
+        who are you, who r u, who is dis, new number who, i think you have the wrong, you have the wrong, u have the
+        wrong, you got the wrong, u got the wrong, youve got the wrong, not my number, this isnt .. phone|number,
+        this isnt her|him|them|me, not her number, no one here by, no one by that, nobody by that, noone by that, no
+        .. here by that name, never been to, never had lashes, never been there, dont have lashes, dont wear lashes,
+        dont know you, i dont know who, dont know who you, dont know any, |jessica|maria|sarah|ashley, not the
+        person, wrong contact, mistaken identity, mistaken, meant for someone, for someone else, meant for my,
+        intended for, previous owner, had this number for, just got this number, this number belongs, belongs to, im
+        a man, i am a man, im a guy, im a dude, im a bloke, old owner, changed number, you mean someone, dont know
+        a, do not know you, not a client, never booked, never heard of you, not me, isnt me, got wrong number,
+        nobody called, no one called, noone called
+    """,
+    "auto": """
+        out of office, out of the office, automatic reply, auto reply, autoreply, auto response, automated
+        reply|response|message, annual leave, on leave, maternity leave, on vacation until, until further notice,
+        limited access to email, currently driving, im driving, driving with focus|do, do not disturb, will reply
+        when, get back to you, ill get back, cant talk right now, cant talk now, busy right now, in a meeting,
+        emails are not being, not monitored, undeliverable, delivery failed, this mailbox, ooo, i am away, i will be
+        away, im away from, away from my desk, return on, returning on, on holiday until, call you later, ill call
+        you
+    """,
+    "spam": """
+        congratulations you, you won, youve won, gift card, click here, click the link, click this, crypto, bitcoin,
+        loan, seo, free trial, claim your, limited offer, your package, parcel, your account, verify your, interest
+        rate, earn money, work from home, backlinks, followers, winner, investment, pre approved, verification code,
+        your code is, otp
+    """,
+    "photo": """
+        photo, image, picture, pic, attachment, img, video, sent a photo, sent an attachment, sent a picture, mms,
+        sent an image, audio, voice message, sticker, gif, liked a, loved an, file, laughed at, emphasized
+    """,
+    "yes": """
+        yes, yep, yeah, yea, yup, ya, y, yess, yesss, yas, yass, aye, si, ok, okay, k, kk, sure, correct,
+        affirmative, mhm, uh huh, maybe, kind of, sort of, sorta, kinda, a bit, a little, little bit, i do, they
+        are, it is, some, a few, all of them, most, definitely
+    """,
+    "no": """
+        no, nope, nah, n, naw, none, negative, nothing, not really, not at all, no maam, no mam, neither, never,
+        nada, zero, zilch, nil, noo, nooo, no no, nuh uh, not yet
+    """,
+    "please": """
+        please, pls, plz, thanks, thank, you, ty, hi, hello, hey, just, so, far, maam, dear, love, hun, babe, lol,
+        haha, x, xx, xxx, there, oh, hiya, good, morning, afternoon, evening
+    """,
+}

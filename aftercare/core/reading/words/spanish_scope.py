@@ -1,0 +1,144 @@
+"""How Spanish denies, doubts, dates and ascribes; see `english_scope`.
+
+How phrases are written: `aftercare.core.reading.phrases`; words are spelled as `tokens` folds them.
+"""
+
+from __future__ import annotations
+
+SCOPE = {
+    "no": """
+        ningun{o/a/}, sin, ni, nada de, cero, 0, tampoco, ni siquiera, ausencia de, libre de, ni un, ni una, ni
+        tantit{o/a}, niega, cero cero
+    """,
+    "not": """
+        no, nunca, jamas, ni me|se|los|las|lo|un|una|tantito|siquiera, ya no, no he, no han, no ha, no tengo, no hay
+    """,
+    "nonneg": """
+        no es que no me duela|pique|arda, no hace nada, no me hace nada, no se desinflama{n/}, no se deshincha{n/},
+        y nada, no aguanto, no soporto, no puedo, no puedo dormir, no dormi, no he dormido, no he podido, no pude,
+        no pude dormir, no deja{n/} de, no me deja{n/} de, no me deja{n/}, no para{n/} de, no me para{n/} de, no
+        para{n/}, no se me quita{n/}, no se quita{n/}, no me quita{n/}, no se me ha quitado, no se me quito, no se
+        va{n/}, no se me va{n/}, no se me baja{n/}, no se me pasa, no se pasa, no me baja{n/}, no baja{n/}, no ha
+        bajado, no se baja, no se me ha bajado, no mejora{n/}, no ha mejorado, no han mejorado, no ha pasado, no
+        cede, no se calma{n/}, no se me calma{n/}, no es normal, no esta normal, no esta bien, no estan bien, no
+        estoy bien, no me siento bien, no esta bonito, no me gusta, no me gusto, no me gustaron, no se si, no se
+        que|porque|por|cuanto, nose si|que, no quiero, no queria, no se preocupe, no te preocupes, no hay problema,
+        no pasa nada, no te molestes, no mas, no solo, no solamente, no es que no, no digo que no, no me aguanto, no
+        funciona, no me sirve, no ayuda, no me ayuda, no dejo de, no paro de, no dejan, no sabia, no entiendo, no
+        veo, no abre{n/}, no se abre{n/}, no respiro, no manches, no mames, no inventes, no puedo creer, no habia,
+        no me habia pasado, nunca me habia pasado, nunca habia, nunca me pasa, nunca me pasaba, antes no, no era, no
+        eran, no tenia, no estaba, no me pasaba, no tengo cita, no hagas caso, no exagero, no es broma, no miento,
+        no creo que sea normal, no creo que este bien, no hay manera, no hay forma, no hay dia, no sin, no por nada,
+        como no, a que no, no es nada lindo, no enfoco, no distingo, no miro, no logro, no alcanzo, no me pude, no
+        te asustes, nada mas, no mas que, ni modo, ni idea, nunca mas, no llego, no voy, no podre
+    """,
+    "but": """
+        pero, sino, aunque, excepto, salvo, solo, solamente, porque, pues, si, desde, cuando, mas que, nomas,
+        unicamente, eso si, hasta, apenas
+    """,
+    "subject": """
+        el, la, los, las, mi, mis, me, se, tengo, tiene, tienen, esta, estan, hay, es, son, un, una, unos, unas,
+        ahora, hoy, tenia, siento, amaneci, amanecio, traigo, muy, mucho, mucha
+    """,
+    "unless": """
+        solo cuando, solo si, a menos que, excepto cuando, nada mas cuando, nomas cuando, solo al, mas que cuando,
+        salvo cuando, salvo si
+    """,
+    "over": """
+        se desinflamo completita|completito|toda|todo|por completo, se desinflamo, desinflamo, completita, ya se me
+        quito todo, ya no hay, se seco todito, ya estoy perfectamente, ya estoy
+        super|perfecta|normal|mejor|tranquila|excelente|de, ya se seco, se seco, ya no salio, nada mas despues, de
+        ahi nada, de ahi nada mas, esa noche nomas, ya no mas, hoy ya no, ya ni, ya cerro, ya sano, ya estan
+        perfectos|perfectas, ya lo pude abrir, ya los pude abrir, ya abrio, ya abre, se abre bien, con agua .. se me
+        abre, se me abre, ya se abrio, ya se deshincho, deshinchado, ya desinflam{o/ado/ados}, desinflamado,
+        deshincho, amaneci perfecta, ahora perfecto, ya me calmo, quedo atras, sumio, ya paso, ya se me paso, se me
+        paso, se paso, ya se fue, ya se fueron, se fue, se fueron, se me fue, se me fueron, ya se quito, se quito,
+        se me quito, se me quitaron, ya se me quito, se quitaron, ya no, ya nada, desaparecio, desaparecieron, se me
+        bajo, ya bajo, ya se bajo, bajo del todo, ya esta bien, ya estan bien, ya estoy bien, ya esta normal, ya
+        estan normales, ya ando bien, ahora bien, ahora todo bien, ahora estoy bien, ahora esta bien, hoy bien, hoy
+        todo bien, hoy ya, ya todo bien, ya todo normal, todo bien ahora, todo normal ahora, ya perfecto, ya
+        perfecta, ya amaneci bien, amanecio bien, amaneci bien, amaneci normal, ya amaneci normal, amanecio normal,
+        amanecieron normales, solo el primer dia, nomas el primer dia, solo la primera noche, nomas la primera
+        noche, el primer dia nada mas, el primer dia nomas, la primera noche nomas, solo al principio, solo ese dia,
+        solo ayer, solo esa noche, se resolvio, se calmo, se me calmo, se calmaron, ya mejor, ya estoy mejor, ya me
+        siento bien, ya se normalizo, como si nada, ya cedio, se curo, duro poquito|poco|un|solo|nada, ya sin,
+        despues nada, luego nada, ya quedo, ya quede bien, ya los tengo bien, ya tranquila, ya tranquilo, y listo,
+        me funciono, hoy perfecta, hoy perfecto, hoy normal, ya cero
+    """,
+    "near": """
+        cada dia menos, cada dia mejor, mejor cada dia, va de salida, ya casi nada, casi nada ya, ya ni se nota,
+        casi ni se nota, ayer era peor, ayer estaba peor, va para abajo, ya va para abajo, se esta yendo, esta
+        cediendo, va cediendo, va pasando, se va bajando, se me va pasando, va disminuyendo, ya bajando, ya mejor
+        que, minima, un pelin ya, poquito nada mas y va, casi no, casi nada, ya casi, casi se, casi ni, cada vez
+        menos, mejorando, va mejor, van mejor, esta mejor, estan mejor, va bajando, van bajando, esta bajando,
+        bajando, se va quitando, se esta quitando, se me esta quitando, ha bajado, ya bajo mucho, ya bajo bastante,
+        menos, disminuyendo, ha mejorado, han mejorado, mejoro, mucho mejor, mejor que ayer, un poco mejor, poco a
+        poco, apenas, apenitas, se va yendo, se me va quitando, se va pasando, se me esta pasando, ya va, ya van, ya
+        poquito, ya poco, queda poquito, queda un poquito, queda poco, queda nada, ya menos, no tan, no tanto, no
+        tanta
+    """,
+    "worse": """
+        sigue, siguen, sigo, aun, todavia, peor, empeora{n/}, empeorando, otra vez, de nuevo, volvio, volvieron,
+        regreso, cada vez mas, cada vez peor, sigue igual, va y viene, ahora me, hoy me, ahorita me, empezo,
+        empezaron
+    """,
+    "past": """
+        el ano pasado, ano pasado, hace ano{s/}, hace un ano, hace dos anos, hace meses, hace un mes, la vez pasada,
+        vez pasada, la ultima vez, ultima vez, antes con otra, otra chica, otra muchacha, otro salon, otro lugar,
+        otra parte, otra lashista, otra tecnica, otro estudio, otra senora, una vez, en otro, en otra, con otra, mi
+        antigua, mi anterior, la anterior, cuando era, hace tiempo, hace mucho, tiempo atras, anos atras, meses
+        atras, en mi pais, de chica, de nina, con la otra, en el otro
+    """,
+    "notpast": """
+        como la vez pasada, igual que|a, como la otra vez, como el ano pasado, como la ultima vez, misma que
+    """,
+    "if": """
+        y si soy|tengo|me|se|las|los|amanezco, si manana, si llego a, si llegara{n/} a, si soy, suponiendo, si
+        despues, si me, si se, si los, si las, si el, si la, si llega{n/}, si pasa, si tengo, si siento, si
+        amanezco, por si, en caso, si hay, si mi, si alguna, que pasa si, si un, si yo, si luego, si por, si algo,
+        si alguien, si duele, si pica{n/}, si arde{n/}
+    """,
+    "notif": """
+        no se si, nose si, no estoy segura si, como si, normal si, ver si, a ver si, incluso si, aun si, si me toco,
+        si cierro, si parpadeo, si me tallo, si abro, si puedes, si puede, no se si el
+    """,
+    "will": """
+        duele quitar{las/la/selas}, duelen al quitar, duele al quitar, duele
+        ponerselas|ponerlas|ponermelas|quitarmelas, duele la remocion|el retiro|el retoque|mucho ponerse, va a, van
+        a, me va a, me van a, se va a, podria, podrian, puede que, pueden, da alergia, dan alergia, causa, causan,
+        provoca, para que no, para evitar, evitar, prevenir, miedo de, miedo a, miedo que, pense que, crei que,
+        pensaba que, pensé que, temia, riesgo, es normal que pique, sirve para, duele el, duele la, duele ponerse,
+        duele quitarse, duele cuando las|te|se, duele ponerselas, duele quitarselas
+    """,
+    "notwill": "puede que tenga, puede ser, van a explotar, va a explotar, voy a desmayar, va a reventar",
+    "other": """
+        gata, gatita, gatito, perra, paciente, pacientes, mi suegra, amiga mia, cuñado, cunado, mi ex, hermana,
+        hermanas, mama, mami, madre, papa, padre, amiga, amigas, amigo, prima, primo, esposo, marido, novio, novia,
+        hija, hijo, hermano, tia, tio, sobrina, companera, companeras, companero, vecina, jefa, abuela, abuelita,
+        suegra, cunada, clienta, clientas, nina, nino, bebe, perro, perrita, perrito, gato, ella, el senor, una
+        senora, una chica, una muchacha, alguien, ellas, ellos, comadre, nuera, ahijada, cuñada, hijita, hijito,
+        jefe, suegro, yerno, nieta, madrina, roomie, esposa
+    """,
+    "self": """
+        mi ojo, mis ojos, mi parpado, mis parpados, me, yo, estoy, tengo, mi izquierdo, mi derecho, mio, mios, a mi,
+        siento, amaneci, traigo, mi cara, mi vista, mis labios, mi lengua, ando, sigo
+    """,
+    "proxy": """
+        te|le|les escribe por mi|ella, escribo por, le escribo por, te escribo por, soy la
+        mama|hija|hermana|prima|amiga|madre de, soy el esposo|novio|hijo|marido de, soy su
+        mama|hija|hermana|esposo|madre|marido|novio|amiga, de parte de, le escribe la|el, te escribe la|el, te
+        escribe su, le escribe su
+    """,
+    "minenot": "a mi no, yo no, los mios no, las mias no",
+    "report": """
+        dice, dijo, dicen, dijeron, cree, piensa, me dijo, pregunta, pregunto, noto, vio, me llevo, me lleva, me
+        trajo, opina, preguntaron, asustad{o/a}, preocupad{o/a}, ama, encanta{n/}, encanto, encantaron, reconocio,
+        me ve, me vio, mira, quiere, es enfermera, es doctora, es doctor, es medico, es enfermero, escribe, escribo
+    """,
+    "elsewhere": """
+        espalda, pie, pies, pierna, piernas, rodilla, cintura, panza, estomago, barriga, bolsillo, cartera, muela,
+        muelas, diente, brazo, mano, manos, hombro, cuerpo, oido, alma, corazon, bolsa, nariz, pelo, cabello,
+        cadera, regla, menstruales, colicos, unas, codo, tobillo, cola, cuello, quincena, billetera, uñas, cuadril,
+        lomo, gluteos
+    """,
+}

@@ -1,0 +1,255 @@
+"""How people say in Spanish what ails their eyes: Mexico, the Caribbean, Colombia, the River Plate, Spain.
+
+How phrases are written: `aftercare.core.reading.phrases`; words are spelled as `tokens` folds them.
+"""
+
+from __future__ import annotations
+
+CLASSES = {
+    "ojo": """
+        ojo ojos ojito ojitos parpado parpados parpadito parpaditos ojazo vista eye eyes lid lids lagrimal
+        lagrimales pestaña pestana ojillo
+    """,
+    "goma": """
+        pegante pegantes pegamento pegamentos goma cola adhesivo removedor remover acetona primer solvente quimico
+        quimicos tinte glue adhesive pega disolvente agua oxigenada producto bonder resistol liquido kola
+    """,
+    "cara": "cara rostro labio labios lengua boca garganta cachetes cuello trompa jeta mejillas",
+    "hinch": """
+        hinchad{o} hinchada hinchado hinchados hinchadas hinchadita hinchadito hinchaditos hinchaditas hincho hinchó
+        hinchando hincha hinchan hincharon inflamado inflamada inflamados inflamadas inflamo inflamando inflama
+        inflamaron inflamadito inflamaditos hinchazon inflamacion hinchadisima hinchadisimo hinchadisimos
+        hinchadisimas hinchadota hinchadote
+    """,
+    "noes": "no tampoco nunca",
+}
+
+SIGNS = {
+    "redness": """
+        roj{o/a/os/as}, rojit{o/a/os/as}, rojiz{o/a/os/as}, rojisim{o/a/os/as}, enrojecid{o/a/os/as},
+        enrojecimiento, enrojece{n/}, enrojecieron, enrojecio, enrojecimientos, colorad{o/a/os/as},
+        coloradit{o/a/os/as}, coloraditos, rojez, rojeces, rojeses, rosad{o/a/os/as}, rosadit{o/a/os/as},
+        rosit{a/as}, irritad{o/a/os/as} y rojos, como tomate{s/}, inyectados, sanguinolento, eritema, <ojo> rosa,
+        rosas los ojos, como conejo, como mariguan{o/a}, como marihuan{o/a}, rojote{s/}, rojos rojos
+    """,
+    "redness!": """
+        rojo oscuro, rojos oscuros, rojo sangre, muy oscuro el rojo, sangre en .. <ojo>, <ojo> .. sangre, <ojo> ..
+        lleno de sangre, derrame .. <ojo>, <ojo> .. derrame, rojo vino, rojo intenso oscuro, granate, <ojo> ..
+        sangrando, derrame
+    """,
+    "swelling": """
+        bolita .. <ojo>, bolita que tenia en, hinchazoncita, hinchadit{a/as/o/os}, <ojo> .. botado, botado .. ojo,
+        saliendo para fuera, hinchad{o/a/os/as}, hinchadit{o/a/os/as}, hinchadisim{o/a/os/as}, hinchazon, hinchason,
+        inchad{o/a/os/as}, inchazon, inchason, hinch{o/a/an/aron/ando/aba}, inflamad{o/a/os/as},
+        inflamadit{o/a/os/as}, inflamacion, inflam{o/a/an/aron/ando}, inflamasion, abotagad{o/a/os/as},
+        abultad{o/a/os/as}, abultamiento, edema, bolsas, bolita en .. <ojo>, <ojo> .. bolita, bulto, orzuelo,
+        perrilla, como sapo, como globo{s/}, como boxeador{a/}, hinchadot{e/a/es/as}, hinchaba, infladit{o/a/os/as},
+        inflad{o/a/os/as}, chinit{o/os} de lo, <ojo> gord{o/os}, como pelota{s/}, hinchazones, hinche, inflo
+    """,
+    "swelling!": """
+        labios .. pato, <cara> .. <hinch>, <cara> .. enorme|gigante|deforme|gorda|gordos, cara .. irreconocible, no
+        me reconozco, <hinch> .. <cara>, angioedema, <ojo> .. saltado{s/}, <ojo> .. salido{s/}, toda la cara ..
+        deform{e/ada}, <cara> .. como globo|pelota, <cara> .. deformad{o/a/os/as}, cara .. monstruo, <cara> .. el
+        doble, se me salen los ojos, ojo salid{o/ito}
+    """,
+    "itching": """
+        picar, de picar, rasca, rascas, me rasco, comezoncit{a}, picazoncit{a}, picor{cito/}, picazon, picason,
+        comezon, comeson, comezonsita, comezoncita, picor, picores, prurito, rasquina, me pica{n/}, me
+        pic{o/aba/aban/aron/ando/azon}, me .. picando, pican, pica, picando, pico mucho, picaba, picaban, picaron,
+        rascar, rascarme, rascando, rascandome, rascarmelos, rascarmelo, rasco, piquina, piquiña, escozor y picor,
+        hormigueo en .. <ojo>, cosquilleo, cosquillas
+    """,
+    "burning": """
+        escueza{n/}, escuece, escociera, arde, arden, ardor, ardores, ardia, ardian, ardio, ardieron, ardiendo,
+        ardido{s/}, ardid{o/a/os/as}, ardorcito, me quema{n/}, quema, queman, quemando, quemazon, quemason,
+        quemaba{n/}, quemadura, quemad{o/a/os/as}, escuece{n/}, escocia{n/}, escozor, escosor, escociendo, como
+        chile, como con chile, como fuego, en llamas, ardencia, ardensia, me enchila{n/}, enchilad{o/os},
+        caliente{s/} .. <ojo>, <ojo> .. caliente{s/}, como jabon, como cebolla, resquemor, ardorsito, arda, ardan,
+        prendidos los ojos, arder, quemar, enchilosos, escocer
+    """,
+    "pain": """
+        me duele .. <ojo>, duele .. <ojo>, al cerrarlo, espinita y, duele{n/}, duelen, dolor, dolores, dolia,
+        dolian, dolio, dolieron, dolorcito, dolorid{o/a/os/as}, doliendo, adolorid{o/a/os/as},
+        adoloridit{o/a/os/as}, doloros{o/a/os/as}, molestia{s/}, punzada{s/}, punza{n/}, punzando, late el ojo, me
+        late{n/} .. <ojo>, <ojo> .. late, sensible al tacto, sensibles al tacto, lastimad{o/a/os/as}, lastima{n/},
+        resentid{o/a/os/as}, lastimando, dolorsito, duela{n/}, dueln, doler, dolorcillo, me molesta{n/} .. <ojo>,
+        molesta .. <ojo>, hincon{es/}, adolorido, dolida
+    """,
+    "pain!": """
+        duele .. no puedo dormir, dolor .. no duermo|dormi, me duele tanto que, duele tanto, duele un monton, duele
+        un monton que, duele demasiado, dolor .. demasiado, dolor .. inmenso, dolor .. extremo, duele muchisimo,
+        duelen muchisimo, duele feisimo, duele bien feo, duele horriblemente, dolor .. gritar, dolor .. ..
+        insoportable, dolor no se lo deseo, no se lo deseo a nadie, no lo soporto, dolor .. no pude dormir, dolor ..
+        matando, dolor insoportable, insoportable .. dolor, dolor .. insoportable, duele .. insoportable, duele
+        horrible, no aguanto .. dolor, no aguanto, no soporto .. dolor, no soporto, dolor .. no aguanto, dolor ..
+        horrible, dolor .. fuertisimo, dolor fuertisimo, dolor muy fuerte, muy fuerte .. dolor, dolor terrible,
+        dolor .. terrible, dolor .. brutal, dolor tremendo, dolor intenso, dolor .. intensisimo, dolor intensisimo,
+        muchisimo dolor, dolor severo, me muero de|del dolor, muriendo de|del dolor, rabiando de dolor, llorando
+        de|del dolor, lloro de|del dolor, gritando de dolor, dolor .. 10 de 10, dolor .. 9 de 10, dolor de 10|9,
+        duele al mover, duele cuando muevo, duele mover .. <ojo>, me duele{n/} .. mover|muevo, dolor al mover, dolor
+        atroz, dolor .. no me deja dormir, duele{n/} muchisimo, dolor espantoso, dolor .. 10/10, duele{n/} .. no
+        puedo ni, dolor .. cuchillo, como cuchill{o/ada/adas}, dolor bestial, dolor .. bestial, inaguantable, dolor
+        agudisimo, duele cañon, me mata el dolor, retorciendo
+    """,
+    "watering": """
+        llorand{o}, lloraron, aguadit{o/os}, llore .. solo, me lloraron, lagrimal .. agua, agua me sale, me salen
+        lagrimas, lloros{o/a/os/as}, llorosit{o/os}, llorando, me llora{n/}, llora .. <ojo>, lloran, <ojo> ..
+        llora{n/}, lagrimeo, lagrimea{n/}, lagrimeando, lagrima{s/}, lagrimos{o/os}, agua .. <ojo>, <ojo> .. agua,
+        aguad{o/os}, me sale agua, sale agua, salen lagrimas, aguos{o/os}, aguosito{s/}, chorrea{n/}, lloriquea{n/},
+        lagrimeaban, me lloraba{n/}, lagrimean, lagrimear, lagrimeaba, me lagrimea{n/}, lloraba, no paran de llorar,
+        no para de llorar, llorar, un mar de lagrimas, llave abierta, derraman lagrimas
+    """,
+    "discharge": """
+        lagana{s/}, legana{s/}, lagañas, laganos{o/a/os/as}, leganos{o/a/os/as}, chinguina{s/}, pitana{s/},
+        secrecion, secresion, secreciones, pus, costra{s/}, costrita{s/}, moco{s/} .. <ojo>, moco en, mocos,
+        supura{n/}, supurando, pegajos{o/a/os/as}, liquido amarill{o/ento}, amarillento{s/}, materia, cosa amarilla,
+        chele{s/}, lagaña, lagañitas, laganitas, leganitas, verdos{o/a/as/os}, pegados de, exudado, flujo,
+        segregando, me sale algo amarillo, sale liquido, liquidito, cheles, magana{s/}, baba, costroso, costrosos,
+        lagaa
+    """,
+    "rash": """
+        se me pelo, piel .. pelo|pelando|pelada|cayendo, me pelo, se pelo, sarpullido, salpullido, erupcion,
+        erupciones, granit{o/os}, grano, granos, bolitas, ampolla{s/}, ampollit{as}, descama{n/}, descamando,
+        descamad{o/a/os/as}, descamacion, despelleja{n/}, despellejando, pelando, se me pela{n/}, se pela{n/},
+        pelandose, pelad{o/a/os/as}, cascarit{a/as}, escam{a/as}, resec{o/a/os/as}, reseca, piel seca, dermatitis,
+        manchas, manchit{as}, eczema, alergia en la piel, espinilla{s/}, erupsion, brotad{o/a}, me brot{e/o}, brote,
+        brotes, agrietad{o/a/os/as}, costras secas, puntitos, barrito{s/}, salpullid{a/o}, pellejitos, caspa,
+        caspita, resequedad
+    """,
+    "light": """
+        me molesto .. .. luz, molesto .. luz, molestaba .. luz, prendo la luz, enciendo .. luz, luz me muero, luz ..
+        .. molesta{n/}, luz .. .. duele{n/}, no puedo ni mirar .. ventana, mirar la ventana, luz de la .. molesta,
+        claridad .. molesta|mata|duele, molesta .. claridad, me pega la luz, me da la luz .. arde|duele|molesta, sol
+        .. arde|duele, molesta{n/} .. luz|sol|luces, molesta{n/} .. la claridad, luz .. molesta{n/}, luces ..
+        molesta{n/}, sol .. molesta{n/}, sol .. lastima, fotofobia, sensible{s/} .. luz|sol, sensibilidad ..
+        luz|sol, luz .. duele{n/}, duele{n/} .. luz|luces, luz .. lastima, lastima .. luz, no aguanto .. luz|sol, no
+        soporto .. luz|sol|luces|claridad, luz .. mata, luz .. insoportable, luz .. quema, luz .. arde, arde{n/} ..
+        con la luz, luz .. hace daño|dano, no tolero .. luz, no puedo ver .. luz, la luz .. me cala, me cala la luz,
+        cala .. luz, cala .. sol, no puedo mirar .. luz, encandila{n/}, me encandilo, deslumbra{n/}, me hiere la
+        luz, luz .. hiere, pantalla .. molesta|duele, lentes oscuros adentro, cortinas cerradas, a oscuras, no puedo
+        .. con la luz
+    """,
+    "gritty": """
+        piedrita{s/}, como piedrita{s/}, basurit{a}, vidrito{s/}, vidriecitos, arenilla{s/}, arena, como arena,
+        arenos{o/a/os/as}, basurita{s/}, basura en .. <ojo>, como tierra, tierrita, tierra en, raspos{o/a/os/as},
+        raspa{n/}, raspan, sequedad, <ojo> sec{o/os}, secos .. <ojo>, como vidrio{s/}, polvo en, raspando,
+        rasposit{o/os}, aspero{s/}, como lija, carraspera en
+    """,
+    "poking": """
+        espinita, me estuviera picando por dentro, picando por dentro, pica por dentro, piedrita, pelito me pica, un
+        pelo me pica, pincha{n/}, pinchan, pinchazo{s/}, pinchando, pinchaba, se me clava{n/}, clavad{o/a/os/as},
+        clava{n/}, clavando, me pica una pestana, pica una|un pestana|pelo|pelito, espina, pestana .. me pica,
+        encajad{o/a/os/as}, encaja{n/}, encajando, algo en .. <ojo>, algo dentro .. <ojo>, algo adentro .. <ojo>,
+        algo atorado, algo metido, metid{o/a} en .. <ojo>, jala, jalan, jalando, tira{n/} .. parpado, tironea{n/},
+        picotea{n/}, puya{n/}, puyando, hinca, hincan, ojo .. tuviera algo, cuerpo extrano, piquete{s/}, me picotea,
+        picandome el ojo, picandome el globo, algo ahi, una pestana dentro, pelo dentro, pestana adentro,
+        enterrad{a/as/o}, me entierra, me pincho, pellizca{n/}
+    """,
+    "vision!": """
+        veo .. humo|niebla|neblina|nube|nubes|nublado|borroso|empanado .. no se quita, veo como con humo, con humo,
+        vista .. humo, como humo, veo .. doble|negro|oscuro|luces|manchas|destellos|sombras|halos, vista ..
+        doble|oscura, se me nublo toda, vista .. perdid{a/o}, no se ve nada, ojo .. no ve, veo .. por la mitad,
+        media vista, no veo .. ojo, casi no veo, veo todo, no veo, no veo nada|bien|casi, no puedo ver, no alcanzo a
+        ver, perdi la vista|vision, perdiendo la vista|vision, veo doble, vision doble, vista doble, doble vision,
+        veo dos, veo
+        lucecitas|destellos|luces|luce|chispas|chispitas|rayos|rayitos|manchas|puntos|puntitos|moscas|sombras|sombra|negro|oscuro|halos|ondas|ondulado|todo,
+        destellos, me quede cieg{a/o}, quedando cieg{a/o}, cieg{a/o}, ceguera, lineas onduladas, ondulad{o/as/os},
+        se me fue la vista, se me va la vista, se me oscurec{e/io} .. vista|vision|ojo, se me apag{o/a} la vista|el
+        ojo, moscas volantes, sombra en .. <ojo>, mancha negra, una cortina, una sombra, no distingo, no enfoco, se
+        oscurecio, veo menos, veo mal, veo raro, veo chueco, flashazos, fogonazos, no miro nada|bien, no miro, miro
+        doble, vision .. oscura, oscura la vision, tunel, velo .. <ojo>, un velo, no logro ver
+    """,
+    "vision": """
+        borros{o/a/os/as}, nublad{o/a/os/as}, nubl{a/an/o}, empanad{o/a/os/as}, vista cansada, como neblina,
+        neblina, veo como .. niebla|neblina, niebla, nublosa, nubladita, nubladit{o/a/os}, nuboso, opac{o/a}, vision
+        mala, nublazon
+    """,
+    "breathing!": """
+        asfixio, me asfixio, no me llega aire, falta respiracion, respirar .. dificil|mal|feo, tragar .. dificil,
+        trago mal, no trago, garganta .. hinchada|inflamada|cierre, lengua .. rara|gorda|grande|pesada, labios ..
+        adormecid{os}, cosquilleo .. lengua|labios, lengua .. cosquilleo, hormigueo .. lengua|labios|boca, ahogo,
+        garganta .. cerradita, garganta .. apretadita, pito .. pecho, pecho .. pito, silbidito, me falta aire,
+        respirar .. pito, pica la garganta, me pica .. garganta, garganta .. pica, garganta .. rara|raro, voz ..
+        rara, respiro .. dificil, trabajo para respirar, ahogando, no me entra .. aire, no entra .. aire, no pasa ..
+        aire, me entra poco aire, respirando .. mal, apretad{o/ito} .. pecho|garganta, cerrazon .. pecho|garganta,
+        garganta .. cerro, no puedo respirar, no respiro, no respiro bien, cuesta .. respirar, cuesta .. tragar,
+        dificil respirar, dificultad .. respirar, dificultad .. tragar, dificultad respiratoria, problema{s/} ..
+        respirar, trabajo respirar, me cuesta .. aire, falta .. aire, me falta el aire, falta de aire, sin aire, me
+        ahogo, me estoy ahogando, se me cierra .. garganta, cerrando .. garganta, cierra .. garganta, garganta ..
+        cerrad{a/o}, garganta .. cierra, garganta .. cerrando, garganta .. apretada, se me cerro .. garganta, nudo
+        .. garganta, no puedo tragar, no puedo pasar saliva, silbido .. pecho, silba .. pecho, me silba, pecho ..
+        silb{a/ido/ando/idos}, pecho .. apretad{o/ito}, pecho .. aprieta, aprieta .. pecho, opresion .. pecho, pecho
+        .. cerrad{o/ito}, presion .. pecho, pecho oprimido, hormigue{a/o/an} .. lengua|labios|boca, lengua ..
+        hormigue{a/o/ando}, lengua .. dormid{a/o}, lengua .. adormecida, boca .. hormigueo|dormida|adormecida,
+        labios .. dormidos|hormiguean|hormigueo, asfixi{a/o/ando/andome}, sofoc{a/o/ada/ando}, sibilancia{s/},
+        anafilaxia, choque anafilactico, shock anafilactico, respirar me cuesta, respiro mal|con, jadeando, agitada
+        .. aire, tragar .. cuesta, me pica la garganta y la lengua, lengua .. pica, pica la lengua
+    """,
+    "in_eye": "en|al|dentro el|los|mi|mis|del <ojo>, al <ojo>",
+    "glue_in_eye!": """
+        cayo pegante, pegante .. <ojo>, me cayo .. <ojo>, me entro .. .. <ojo>, liquido .. <ojo>, me salpic{o/aron},
+        cayo .. <goma> .. <ojo>, cayo <goma>, me cayo .. <goma>, <goma> .. en|dentro|adentro|al .. <ojo>, entro ..
+        <goma>, me entro .. <goma>, metio .. <goma>, se metio .. <goma>, <goma> .. me entro, <goma> .. cayo, <goma>
+        .. se me metio, <goma> .. salpico, salpico .. <goma>, salpico .. <ojo>, gota de <goma>, gotita de <goma>,
+        chorreo .. <goma>, <goma> .. escurrio, escurrio .. <goma>, cayeron .. <goma>, entra <goma>, cayendo <goma>,
+        <goma> .. toco .. <ojo>
+    """,
+    "sealed_eye!": """
+        no puedo ni abrirlos|abrirlo|abrirme, ni abrirlos, no puedo .. abrirlos|abrirlo, no hay forma de
+        abrirlo|abrirlos|abrir, no despega{n/}, no se despega{n/}, parpados .. pegados, imposible abrirlo|abrirlos,
+        pestanas de arriba .. abajo, no puedo abrir .. .. <ojo>, lo siento pegado, los siento pegados, cerrado
+        completamente, no lo abro, no los abro, no me puedo abrir, no puedo abrir .. <ojo>, no puedo abrirl{o/os},
+        no lo puedo abrir, no los puedo abrir, no puedo ni abrir, no abre, no abre{n/} .. <ojo>, <ojo> .. no
+        abre{n/}, <ojo> .. no se abre{n/}, no se me abre{n/}, no me abre{n/}, no se abre{n/}, no logro abrir, no
+        consigo abrir, <ojo> .. pegad{o/os}, <ojo> .. pegadit{o/os}, pegad{o/os} .. <ojo>, pegaron .. <ojo>, pego ..
+        <ojo>, <ojo> .. sellad{o/os}, sellad{o/os}, <ojo> .. cerrad{o/os}, parpados pegados, se me pegaron los
+        parpados|ojos, despegar .. <ojo>|parpados, no puedo despegar, cuesta abrir .. <ojo>, imposible abrir
+    """,
+    "swollen_shut!": """
+        cerraron .. <ojo> .. <hinch>, cerraron .. <ojo>, se me cerro .. <ojo>, se me cerraron, cerro .. <ojo>,
+        <hinch> .. no puedo abrir, <hinch> .. no abre, <hinch> .. cerrad{o/os}, cerrad{o/os} .. <hinch>, <hinch> ..
+        no lo abro, <hinch> .. no se abre, cerro de lo hinchado, cerrado por la hinchazon
+    """,
+    "hives": "roncha{s/}, ronchit{a/as}, urticaria, habones, habon, ronchon{es/}, ronchota{s/}",
+    "hives!": """
+        ronchas .. todo|toda|todos|cuerpo|brazos|panza|piernas|pecho|espalda|barriga|cuello, urticaria ..
+        todo|toda|cuerpo|brazos, llen{a/o} de ronchas|urticaria|granos|sarpullido, sarpullido ..
+        todo|cuerpo|brazos|pecho, ronchas por|x tod{o/as}, cuerpo .. ronchas, cuerpo .. urticaria, picazon en todo
+        el cuerpo, me pica todo el cuerpo, enroncha{da/do/}, habones .. todo|cuerpo
+    """,
+    "faint!": """
+        desmayar, me siento desmayar, voy a caer, me caigo, casi me caigo, me falla{n/} .. piernas, piernas flojas,
+        sudando frio, palida y, veo estrellitas, se me va la cabeza, me va la cabeza, cabeza .. vueltas,
+        desmay{o/e/a/ada/ado/ando/aba/arme}, me desmaye, desmayarme, casi me desmayo, mareos, mareo,
+        maread{a/o/ita/ito}, me mareo, mareando, desvanec{i/io/er/imiento/iendo}, desvanecida, me voy a caer, se me
+        baja la presion, se me bajo la presion, todo da vueltas, todo me da vueltas, me da vueltas, perdi el
+        conocimiento, perdi el sentido, sincope, colapse, sudor frio, patatus, soponcio, vahido{s/}, me voy de lado
+    """,
+    "injury!": """
+        rasgun{o/e/aron} .. <ojo>, <ojo> .. rasgunado, cornea, corte en .. <ojo>, cort{e/o/aron} .. <ojo>, pinza{s/}
+        .. <ojo>, con la pinza, con las pinzas, me pico .. con .. pinza, herida en .. <ojo>, <ojo> .. herida,
+        perfor{o/ado/ada}, ulcera, me lastimo .. con la pinza
+    """,
+    "pupil!": """
+        pupila .. .. .. grande|dilatada|diferente|chica|distinta|enorme|otra, pupila, pupila ..
+        grande|dilatada|diferente|chica|distinta|enorme, pupilas .. diferentes|desiguales|distintas|tamano, una
+        pupila, pupilas desiguales
+    """,
+    "irritated": """
+        irritad{o/a/os/as}, irritadit{o/a/os/as}, irritacion, irrita{n/}, irrito, irritaron, irritando, reaccion,
+        alergia, alergic{o/a/os/as}, reaccione, infeccion, infectad{o/a/os/as}, conjuntivitis, sensible{s/} ..
+        <ojo>, <ojo> .. sensible{s/}, <ojo> .. rar{o/os}, <ojo> .. mal, mal .. <ojo>, <ojo> .. fe{o/os}, <ojo> ..
+        fatal
+    """,
+    "fever": "fiebre, calentura, temperatura, escalofrios, febril",
+    "hot_lid": "<ojo> .. caliente{s/}, caliente{s/} .. <ojo>",
+    "headache": "dolor de cabeza, duele la cabeza, cabeza .. explota|revienta|duele, migrana, jaqueca",
+    "sickly": """
+        nauseas, vomit{o/os/ando/e/ar}, vomitando, ganas de vomitar, me devuelvo, asco, guacareando
+    """,
+    "hospital!": """
+        voy al hospital, voy a urgencias, voy a emergencias, estoy en urgencias, estoy en emergencias, estoy en el
+        hospital, camino al hospital, camino a urgencias, me llevan al hospital, ambulancia, llame al 911, epipen,
+        adrenalina
+    """,
+}

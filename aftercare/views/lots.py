@@ -1,0 +1,70 @@
+"""Lots of adhesive: what was reported after each, who wore one, what its supplier is told, and setting it aside."""
+
+from __future__ import annotations
+
+from django.contrib import messages
+from django.http import HttpResponse, HttpResponseBase
+from django.shortcuts import get_object_or_404, redirect, render
+from django.utils.translation import gettext as _
+from django.views.decorators.http import require_POST, require_safe
+
+from aftercare import lotwatch
+from studio import records
+from studio.access import StudioRequest, page
+from studio.models import Adhesive
+
+
+@require_safe
+@page("owner", "artist")
+def lots(request: StudioRequest) -> HttpResponse:
+    """Show every lot with its counts, those to look at first."""
+    found = lotwatch.watch(request.studio, request.now)
+    return render(request, "aftercare/lots.html", {"found": found, "days": lotwatch.FOLLOWED.days})
+
+
+@require_safe
+@page("owner", "artist")
+def lot_wearers(request: StudioRequest, adhesive_id: int) -> HttpResponse:
+    """Show who wore a lot lately, newest first, without a word on anybody's health."""
+    adhesive = _lot_or_404(request, adhesive_id)
+    visits = lotwatch.wearers(adhesive, request.now)
+    shown = {"adhesive": adhesive, "visits": visits, "days": lotwatch.WORN.days}
+    return render(request, "aftercare/lot_wearers.html", shown)
+
+
+@require_safe
+@page("owner", "artist")
+def lot_report(request: StudioRequest, adhesive_id: int) -> HttpResponseBase:
+    """Show a sheet for the supplier: lot, dates and signs, nobody's name."""
+    adhesive = _lot_or_404(request, adhesive_id)
+    found = lotwatch.watch(request.studio, request.now)
+    lot = next((one for one in found.lots if one.adhesive == adhesive), None)
+    if lot is None:
+        messages.info(request, _("Nobody has worn this lot yet: there is nothing to tell its supplier."))
+        return redirect("lots")
+    rows = [one for one in lotwatch.followed(request.studio, request.now) if one.visit.adhesive_id == adhesive.pk]
+    shown = {
+        "lot": lot,
+        "adhesive": adhesive,
+        "rows": [(one, {"signs": one.signs}) for one in rows],
+        "yates": lot.square.chi_square(yates=True),
+        "days": lotwatch.FOLLOWED.days,
+    }
+    return render(request, "aftercare/lot_report.html", shown)
+
+
+@require_POST
+@page("owner", "artist")
+def lot_aside(request: StudioRequest, adhesive_id: int) -> HttpResponseBase:
+    """Set a lot aside, or (``aside`` is "no") take the mark back."""
+    adhesive = _lot_or_404(request, adhesive_id)
+    aside = request.POST.get("aside") != "no"
+    records.set_aside(adhesive=adhesive, aside=aside, by=request.staff, now=request.now)
+    said = _("Set aside: it is marked wherever it is chosen.") if aside else _("The mark is taken back.")
+    messages.success(request, said)
+    return redirect("lots")
+
+
+def _lot_or_404(request: StudioRequest, adhesive_id: int) -> Adhesive:
+    rows = Adhesive.objects.select_related("studio", "set_aside_by").exclude(lot="")
+    return get_object_or_404(rows, studio=request.studio, pk=adhesive_id)

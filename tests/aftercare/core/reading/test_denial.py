@@ -1,0 +1,59 @@
+"""Denial. The sentences marked NegEx are after the examples of Chapman and others 2001 (J Biomed Inform 34:301) and of
+ConText (Harkema and others 2009), from memory, with the findings of an eye in place of theirs."""
+
+from __future__ import annotations
+
+import pytest
+
+from aftercare.core import reading
+
+NEGEX = [
+    # text, told, denied
+    ("The patient denies pain.", [], ["pain"]),
+    ("Patient denies any swelling but complains of itching.", ["itching"], ["swelling"]),
+    ("No redness, swelling or discharge.", [], ["redness", "swelling", "discharge"]),
+    ("I am without pain.", [], ["pain"]),
+    ("There is no evidence of swelling.", [], ["swelling"]),
+    ("Negative for discharge.", [], ["discharge"]),
+    ("Pain free.", [], ["pain"]),
+    ("Not only redness, also pain.", ["redness", "pain"], []),
+    ("No increase in swelling; redness is worse.", ["redness"], ["swelling"]),
+]
+
+
+@pytest.mark.parametrize(("text", "told", "denied"), NEGEX)
+def test_the_sentences_of_negex_are_read(text: str, told: list[str], denied: list[str]) -> None:
+    found = reading.read(text)
+
+    assert (sorted(found.signs), sorted(found.negated)) == (sorted(told), sorted(denied))
+
+
+@pytest.mark.parametrize(
+    ("text", "told", "denied"),
+    [
+        ("not red, swollen or sore", [], ["redness", "swelling", "pain"]),
+        ("not red, its swollen", ["swelling"], ["redness"]),
+        ("no pain just itchy", ["itching"], ["pain"]),
+        ("itching? no. redness? a bit", ["redness"], ["itching"]),
+        ("it doesn't hurt unless i touch it", ["pain"], []),
+        ("No, my eye is red", ["redness"], []),
+        ("it hurts and nothing helps", ["pain"], []),
+        ("it wont stop itching", ["itching"], []),
+        ("not like it isnt itchy", ["itching"], []),
+        ("i cant say ive noticed any swelling", [], ["swelling"]),
+        ("picazón no, rojo sí", ["redness"], ["itching"]),
+        ("ni me pican ni me arden", [], ["itching", "burning"]),
+        ("no me deja de picar", ["itching"], []),
+        ("the light isn't bothering me", [], ["light"]),
+    ],
+)
+def test_a_denial_reaches_what_it_is_about_and_no_more(text: str, told: list[str], denied: list[str]) -> None:
+    found = reading.read(text)
+
+    assert (sorted(found.signs), sorted(found.negated)) == (sorted(told), sorted(denied))
+
+
+def test_what_is_only_denied_is_fine() -> None:
+    found = reading.read("no redness at all")
+
+    assert (found.urgency, found.about) == (reading.Urgency.NONE, (reading.Topic.FINE,))

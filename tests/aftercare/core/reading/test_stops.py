@@ -1,0 +1,51 @@
+from __future__ import annotations
+
+import pytest
+
+from aftercare.core.reading import Sign, Topic, read
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        # The standard words: 47 CFR 64.1200(a)(10).
+        *("STOP", "stop all", "Unsubscribe", "cancel", "END", "quit", "revoke", "opt out", "\ufeffSTOP\r\n\x00"),
+        "pls take me off this list",
+        "stop texting me",
+        "no more messages please",
+        "lose my number",
+        "quit blowing up my phone",
+        "I no longer wish to receive these texts",
+        "dame de baja",
+        "ya no me escriban",
+        "no quiero recibir mensajes",
+    ],
+)
+def test_an_opt_out_is_obeyed(text: str) -> None:
+    assert Topic.STOP in read(text).about
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "can't stop staring at them",
+        "don't stop doing what you do",
+        "my phone stopped working",
+        "i'll stop by at 3",
+        "stop itching already!!",
+        "omg stop they're gorgeous",
+        "my eyes won't stop watering",
+        "can you stop sending these at 6am? after 9 is fine",
+        "quit my job so any day works",
+        "cancel my friday please",
+    ],
+)
+def test_another_stop_is_none(text: str) -> None:
+    assert Topic.STOP not in read(text).about
+
+
+def test_a_stop_with_a_sign_keeps_both() -> None:
+    found = read("quit texting me my eye is STILL swollen")
+
+    assert {Topic.STOP, Topic.IRRITATION} <= set(found.about)
+    assert found.signs == (Sign.SWELLING,)

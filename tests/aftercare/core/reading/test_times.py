@@ -1,0 +1,59 @@
+from __future__ import annotations
+
+import pytest
+
+from aftercare.core.reading import Topic, Urgency, read
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "was a bit pink last night, gone now",
+        "sore the first nite, normal now ty",
+        "the swelling went down",
+        "itched on Monday. Nothing since.",
+        "me lloraban ayer, hoy ya no",
+        "se me hinchó el primer día, ya se bajó",
+    ],
+)
+def test_a_sign_that_is_over_is_watched_and_not_listed(text: str) -> None:
+    found = read(text)
+
+    assert (found.urgency, found.signs) == (Urgency.WATCH, ())
+    assert Topic.IRRITATION in found.about
+
+
+@pytest.mark.parametrize(
+    "text", ["hardly red anymore", "redness almost gone", "itching is much better", "casi no me pica"]
+)
+def test_a_sign_that_is_nearly_over_stays_listed(text: str) -> None:
+    found = read(text)
+
+    assert found.urgency is Urgency.WATCH
+    assert len(found.signs) == 1
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "mild redness still. hasnt budged",
+        "the itching went away but came back",
+        "it is not going away, the swelling",
+        "eye's gone all red",
+        "redness is gone but it is still itchy",
+        "sigue rojo y no se me quita",
+    ],
+)
+def test_a_sign_that_stays_or_comes_back_is_current(text: str) -> None:
+    assert read(text).urgency is Urgency.SAME_DAY
+
+
+def test_no_longer_is_a_denial_of_what_was() -> None:
+    found = read("ya no me arde")
+
+    assert (found.urgency, found.signs, found.negated) == (Urgency.WATCH, (), ("burning",))
+
+
+def test_blur_that_clears_on_blinking_is_no_emergency() -> None:
+    assert read("a bit blurry but it clears when i blink").urgency is Urgency.SAME_DAY
+    assert read("blurry and blinking does nothing").urgency is Urgency.EMERGENCY

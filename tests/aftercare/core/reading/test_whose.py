@@ -1,0 +1,43 @@
+from __future__ import annotations
+
+import pytest
+
+from aftercare.core.reading import Urgency, read
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "my sister had a reaction once, her eyes swelled up",
+        "my husband broke out in hives from shrimp",
+        "my dog has pink eye lol",
+        "a mi hermana se le hincharon los ojos",
+        "last year I was allergic and my lids swelled up",
+        "el año pasado me dio una alergia horrible",
+        "what do I do IF they get red?",
+        "If I wake up puffy tomorrow should I take them off?",
+        "i was scared they would burn",
+        "si me pican qué hago?",
+    ],
+)
+def test_what_is_anothers_or_long_ago_or_imagined_is_no_current_sign(text: str) -> None:
+    found = read(text)
+
+    assert (found.urgency, found.signs) == (Urgency.NONE, ())
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "my sister says my eye looks swollen",
+        "my mom did her makeup and now my eye is itchy",
+        "last year I reacted and now my lids are swollen again",
+        "not sure if its swollen or just me, it hurts",
+        "it feels as if something is in my eye",
+        "is it normal that my eyes are red?",
+        "Orla has no redness at all but my eyelids are pink",
+        "Her mum here, writing for her. Her eyes are red and puffy",
+    ],
+)
+def test_her_own_sign_is_current(text: str) -> None:
+    assert read(text).urgency is Urgency.SAME_DAY

@@ -1,0 +1,108 @@
+"""The pages on lots of adhesive."""
+
+from __future__ import annotations
+
+import re
+
+import pytest
+
+from studio.models import Adhesive, Reaction
+from tests.cast import Cast
+from tests.pages import SignIn, words
+
+PAGE = "/settings/lots"
+
+
+@pytest.fixture
+def bad(cast: Cast) -> Adhesive:
+    """Lot 0419, of 20 sets of which eight were followed by a reaction; 2 of 80 elsewhere."""
+    glue = Adhesive.objects.create(studio=cast.studio, product="Birch 4", lot="0419")
+    for number in range(100):
+        her = cast.client(f"Person{number}", "Quist", texts=False)
+        visit = cast.done(her, cast.at(9, -20), adhesive=glue if number < 20 else cast.glue)
+        if number < 8 or number > 97:
+            Reaction.objects.create(
+                client=her, visit=visit, at=cast.at(9, -18), words=f"Person{number} Quist: both lids puffy and itchy"
+            )
+    return glue
+
+
+def test_each_lot_stands_with_its_counts_and_the_one_to_look_at_first(cast: Cast, bad: Adhesive, as_: SignIn) -> None:
+    page = words(as_(cast.ada).get(PAGE))
+
+    assert "100 sets · 10 followed by a reaction" in page
+    assert "8 of 20 sets followed by a reaction Birch 4, lot 0419 Look at this lot." in page
+    assert "40.0 % of its sets (21.9 to 61.3) · 2.0 expected at the rate of all sets" in page  # Wilson's, 8 of 20
+    assert "too few lots or reactions to draw a ratio" in page
+    assert page.count("Look at this lot.") == 1
+    assert "of 20 lots like all others, about one at most is ever marked" in page
+
+
+@pytest.mark.parametrize("path", ["", "/{}/wearers", "/{}/report"])
+def test_no_page_says_what_brought_it_about_or_that_all_is_well(
+    path: str, cast: Cast, bad: Adhesive, as_: SignIn
+) -> None:
+    page = words(as_(cast.olga).get(f"{PAGE}{path.format(bad.pk)}"))
+
+    assert re.findall(r"\bcaus|\ballerg|\bsafe\b|\bpassed\b|\bnormal\b", page, re.IGNORECASE) == []
+
+
+def test_the_sheet_for_the_supplier_has_dates_and_signs_and_nobodys_name(
+    cast: Cast, bad: Adhesive, as_: SignIn
+) -> None:
+    page = words(as_(cast.olga).get(f"{PAGE}/{bad.pk}/report"))
+
+    assert "20, of which 8 were followed by a reaction on record within 14 days" in page
+    assert "80, of which 2 followed by one" in page
+    assert "Ratio of the rates 16.00" in page
+    assert f"{cast.at(9, -20):%Y-%m-%d} 2 swelling, itching" in page
+    assert "Person" not in page
+    assert "Quist" not in page
+
+
+def test_a_lot_that_nobody_wore_has_nothing_to_tell(cast: Cast, as_: SignIn) -> None:
+    page = words(as_(cast.olga).get(f"{PAGE}/{cast.glue.pk}/report", follow=True))
+
+    assert "there is nothing to tell its supplier" in page
+    assert "No lot has been worn yet. Name the adhesive and its lot" in page
+
+
+def test_who_wore_it_is_a_list_that_leads_to_their_cards(cast: Cast, bad: Adhesive, as_: SignIn) -> None:
+    response = as_(cast.ada).get(f"{PAGE}/{bad.pk}/wearers")
+
+    assert "20 clients in 30 days" in words(response)
+    assert "Person0 Quist" in words(response)
+    assert "puffy" not in words(response)
+    assert f'href="/clients/{cast.clients["Person0"].pk}"' in response.content.decode()
+
+
+def test_a_lot_set_aside_is_marked_wherever_it_is_chosen(cast: Cast, bad: Adhesive, as_: SignIn) -> None:
+    her = cast.clients["Person3"]
+    due = cast.visit(her, cast.at(9))
+    browser = as_(cast.ada)
+    assert "lot set aside" not in words(browser.get("/today"))
+
+    page = words(browser.post(f"{PAGE}/{bad.pk}/aside", follow=True))
+
+    assert "Set aside: it is marked wherever it is chosen." in page
+    assert "by Ada" in page
+    assert "Birch 4, lot 0419 lot set aside" in words(browser.get("/today"))
+    done = words(browser.get(f"/visits/{due.pk}/done"))
+    assert "Birch 4, lot 0419: set aside, do not use" in done
+    assert "Birch 4, lot 0226: set aside" not in done
+    assert "lot 0419 · set aside" in words(browser.get("/settings/adhesives"))
+
+
+def test_the_mark_can_be_taken_back(cast: Cast, bad: Adhesive, as_: SignIn) -> None:
+    browser = as_(cast.olga)
+    browser.post(f"{PAGE}/{bad.pk}/aside")
+
+    page = words(browser.post(f"{PAGE}/{bad.pk}/aside", {"aside": "no"}, follow=True))
+
+    assert "The mark is taken back." in page
+    assert "Use it again" not in page
+
+
+def test_the_settings_and_the_adhesives_lead_to_it(cast: Cast, as_: SignIn) -> None:
+    for path in ("/settings", "/settings/adhesives"):
+        assert f'href="{PAGE}"' in as_(cast.olga).get(path).content.decode(), path
