@@ -41,9 +41,12 @@ class Followed:
 
     @property
     def signs(self) -> list[Sign]:
-        """The signs that the reader finds in what was written down, each once; her words may hold names."""
-        read = (reading.read(reaction.words).signs for reaction in self.reactions)
-        return list(dict.fromkeys(sign for signs in read for sign in signs))
+        """Her signs, each once: those on record, else what the reader finds in what was written down.
+
+        Never the words themselves: they may hold names.
+        """
+        found = [reaction.signs or reading.read(reaction.words).signs for reaction in self.reactions]
+        return list(dict.fromkeys(Sign(sign) for signs in found for sign in signs))
 
 
 @dataclass(frozen=True, slots=True)

@@ -3,23 +3,33 @@
 from __future__ import annotations
 
 from django.contrib import messages
+from django.core.exceptions import PermissionDenied
 from django.http import HttpResponse, HttpResponseBase
 from django.shortcuts import get_object_or_404, redirect, render
 from django.utils.translation import gettext as _
-from django.views.decorators.http import require_POST, require_safe
+from django.views.decorators.http import require_http_methods, require_POST, require_safe
 
-from aftercare import lotwatch
+from aftercare import lotwatch, ruling
+from aftercare.forms.lots import LevelForm
 from studio import records
 from studio.access import StudioRequest, page
 from studio.models import Adhesive
 
 
-@require_safe
+@require_http_methods(["GET", "POST"])
 @page("owner", "artist")
-def lots(request: StudioRequest) -> HttpResponse:
-    """Show every lot with its counts, those to look at first."""
+def lots(request: StudioRequest) -> HttpResponseBase:
+    """Show every lot with its counts, those to look at first; the owner sets from when on one is marked."""
+    if request.method == "POST" and not request.may.own:
+        raise PermissionDenied
     found = lotwatch.watch(request.studio, request.now)
-    return render(request, "aftercare/lots.html", {"found": found, "days": lotwatch.FOLLOWED.days})
+    form = LevelForm(request.POST or None, initial={"one_in": found.one_in})
+    if request.method == "POST" and form.writes(
+        lambda clean: ruling.change(request.studio, by=request.staff, now=request.now, lot_chance=1 / clean["one_in"])
+    ):
+        messages.success(request, _("Kept. All lots are weighed by it from now on."))
+        return redirect("lots")
+    return render(request, "aftercare/lots.html", {"found": found, "days": lotwatch.FOLLOWED.days, "form": form})
 
 
 @require_safe

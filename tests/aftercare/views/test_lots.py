@@ -6,6 +6,8 @@ import re
 
 import pytest
 
+from aftercare import facts
+from aftercare.models import RuleSet
 from studio.models import Adhesive, Reaction
 from tests.cast import Cast
 from tests.pages import SignIn, words
@@ -33,7 +35,7 @@ def test_each_lot_stands_with_its_counts_and_the_one_to_look_at_first(cast: Cast
     assert "100 sets · 10 followed by a reaction" in page
     assert "8 of 20 sets followed by a reaction Birch 4, lot 0419 Look at this lot." in page
     assert "40.0 % of its sets (21.9 to 61.3) · 2.0 expected at the rate of all sets" in page  # Wilson's, 8 of 20
-    assert "too few lots or reactions to draw a ratio" in page
+    assert "Too few lots or reactions to draw a ratio" in page
     assert page.count("Look at this lot.") == 1
     assert "of 20 lots like all others, about one at most is ever marked" in page
 
@@ -106,3 +108,26 @@ def test_the_mark_can_be_taken_back(cast: Cast, bad: Adhesive, as_: SignIn) -> N
 def test_the_settings_and_the_adhesives_lead_to_it(cast: Cast, as_: SignIn) -> None:
     for path in ("/settings", "/settings/adhesives"):
         assert f'href="{PAGE}"' in as_(cast.olga).get(path).content.decode(), path
+
+
+def test_the_owner_sets_how_readily_a_lot_is_marked(cast: Cast, bad: Adhesive, as_: SignIn) -> None:
+    browser = as_(cast.olga)
+
+    page = words(browser.post(PAGE, {"one_in": "100"}, follow=True))
+
+    assert "of 100 lots like all others, about one at most is ever marked" in page
+    assert facts.rules_of(cast.studio).lot_chance == 0.01
+    assert RuleSet.objects.get().by == cast.olga
+
+
+def test_an_artist_does_not_set_it(cast: Cast, bad: Adhesive, as_: SignIn) -> None:
+    browser = as_(cast.ada)
+
+    assert "Keep this level" not in browser.get(PAGE).content.decode()
+    assert browser.post(PAGE, {"one_in": "100"}).status_code == 403
+    assert not RuleSet.objects.exists()
+
+
+def test_a_level_that_is_none_is_refused(cast: Cast, as_: SignIn) -> None:
+    assert "Select a valid choice" in words(as_(cast.olga).post(PAGE, {"one_in": "0"}))
+    assert not RuleSet.objects.exists()
