@@ -7,6 +7,8 @@ from collections.abc import Callable
 
 import pytest
 
+from aftercare import unsubscribing
+from aftercare.lines import lines_of
 from aftercare.models import Flag, Message
 from studio.models import Reaction, Visit
 from tests.browser.conftest import SCHEMES, WIDTHS, Visitor
@@ -62,6 +64,7 @@ def pages(cast: Cast) -> list[str]:
         "/wordings/care/any/sms/en",
         "/wordings/care/any/email/es",
         "/wordings/caution/any/sms/en",
+        f"/unsubscribe/{unsubscribing.token(lines_of(cast.studio)['email'], 'mia@mail.example')}",
         "/password",
         "/look",
     ]
