@@ -48,7 +48,7 @@ def _facts(message: Message, book: ClientBook, now: datetime) -> Facts:
     facts = Facts(
         studio=studio.name,
         studio_phone=studio.phone,
-        language=say.language_of(client.language, studio.language),
+        language=message.language or say.language_of(client.language, studio.language),
         region=studio.region,
         channel=message.channel,
         occasion=message.occasion,
@@ -109,15 +109,17 @@ def _dry_hours(visit: Visit) -> int:
 
 
 def _staff_facts(message: Message, now: datetime, count: Count | None) -> Facts:
+    """What is said to staff; or to a number that nobody known has, or several clients."""
     studio: Studio = message.studio
     waiting = Waiting()
     if message.occasion == Occasion.MORNING_LIST:
         if message.staff is None or count is None:  # never "nothing open" because nobody looked
             raise WordingError("What waits for her is not known here.")
         waiting = count(message.staff, now)
-    language = message.staff.language if message.staff else ""
+    language = message.language or (message.staff.language if message.staff else "")
     return Facts(
         studio=studio.name,
+        studio_phone=studio.phone,
         language=say.language_of(language, studio.language),
         region=studio.region,
         channel=message.channel,

@@ -14,7 +14,7 @@ from django.db import models, transaction
 from django.db.models import F
 
 from aftercare import outbox
-from aftercare.core import answering, commands, reading
+from aftercare.core import answering, commands, reading, say
 from aftercare.core.commands import Command
 from aftercare.core.reading import Reading, Topic, Urgency
 from aftercare.core.timing import Occasion
@@ -138,8 +138,11 @@ def _answer_at_once(reply: Reply, clients: list[Client], found: Reading, now: da
         return
     told = Message.objects.filter(line=reply.line_id, address=reply.from_address, occasion=Occasion.ANSWER)
     gone = told.filter(due_at__gt=now - timedelta(days=1)).values_list("kind", "due_at")
-    if answering.may_go(kind, [(one, at) for one, at in gone if at is not None], now):
-        _answer(reply, clients, kind, now)
+    if not answering.may_go(kind, [(one, at) for one, at in gone if at is not None], now):
+        return
+    hers = say.language_of(clients[0].language if clients else "", reply.studio.language)
+    for language in answering.languages(found.language, hers):
+        _answer(reply, clients, kind, now, language)
 
 
 # The standard words
@@ -179,16 +182,20 @@ def _plan_anew(clients: list[Client]) -> None:
     Client.objects.filter(pk__in=[client.pk for client in clients]).update(revision=F("revision") + 1)
 
 
-def _answer(reply: Reply, clients: list[Client], kind: str, now: datetime) -> None:
-    """Promise the one answer to a reply: to where it came from, by the line that it came to, at any hour."""
+def _answer(reply: Reply, clients: list[Client], kind: str, now: datetime, language: str = "") -> None:
+    """Promise an answer to a reply: to where it came from, by the line that it came to, at any hour.
+
+    Without a ``language`` it goes in hers, with one once in it.
+    """
     outbox.promise(
         [
             Message(
                 studio_id=reply.studio_id,
-                key=f"reply:{reply.pk}:{Occasion.ANSWER}:{kind}",
+                key=":".join(["reply", str(reply.pk), Occasion.ANSWER, kind, *filter(None, [language])]),
                 client=clients[0] if len(clients) == 1 else None,
                 occasion=Occasion.ANSWER,
                 kind=kind,
+                language=language,
                 channel=reply.line.channel,
                 line_id=reply.line_id,
                 address=reply.from_address,

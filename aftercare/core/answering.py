@@ -11,6 +11,7 @@ from collections.abc import Iterable
 from datetime import datetime, timedelta
 
 from aftercare.core.reading import Reading, Sign, Urgency
+from aftercare.core.say import LANGUAGES
 
 BREATHING, CHEMICAL, SEALED, SIGHT = "breathing", "chemical", "sealed", "sight"
 SEEN_TODAY, SAME_DAY = "seen_today", "same_day"
@@ -61,3 +62,18 @@ def may_go(kind: str, gone: Iterable[tuple[str, datetime]], now: datetime) -> bo
     # A worse answer has said what these two would; what to do at once in one emergency says nothing of another.
     covers = WORST_FIRST[: WORST_FIRST.index(kind) + 1] if kind in (SEEN_TODAY, SAME_DAY) else (kind,)
     return all(at <= now - AGAIN[kind] for one, at in told if one in covers)
+
+
+def languages(written: str, hers: str) -> tuple[str, ...]:
+    """Return the languages in which an answer goes, one message each.
+
+    ``written`` is that of her words as it was read ("und": not known), ``hers`` one that there are wordings in. Where
+    there are none in what she wrote, she gets them in each that there is, hers first: she, or somebody near her, may
+    read one.
+
+    >>> languages("es", "en"), languages("und", "en"), languages("pt", "es")
+    (('es',), ('en',), ('es', 'en'))
+    """
+    if written in LANGUAGES:
+        return (written,)
+    return (hers,) if written == "und" else (hers, *(one for one in LANGUAGES if one != hers))

@@ -137,6 +137,7 @@ class Migration(migrations.Migration):
                 ("occasion", models.CharField(choices=aftercare.models.message.occasions, max_length=16)),
                 ("step", models.PositiveSmallIntegerField(default=0)),
                 ("kind", models.CharField(blank=True, max_length=24)),
+                ("language", models.CharField(blank=True, max_length=8)),
                 ("own_words", models.TextField(blank=True)),
                 (
                     "state",

@@ -41,6 +41,7 @@ class Message(models.Model):
     occasion = models.CharField(max_length=16, choices=occasions)
     step = models.PositiveSmallIntegerField(default=0)
     kind = models.CharField(max_length=24, blank=True)  # which answer: stopped, started, help …
+    language = models.CharField(max_length=8, blank=True)  # of an answer: that of her words; '' the one on record
     own_words = models.TextField(blank=True)  # of an answer that a person wrote: goes as it stands
     written_by = models.ForeignKey(Staff, on_delete=models.SET_NULL, null=True, blank=True, related_name="+")
     state = models.CharField(max_length=16, choices=states, default=State.PLANNED)

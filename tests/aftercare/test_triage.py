@@ -4,7 +4,7 @@ from datetime import datetime, timedelta
 
 import pytest
 
-from aftercare import receiving, sending, triage
+from aftercare import facts, receiving, sending, texts, triage
 from aftercare.core.delivery import Event
 from aftercare.models import Flag, Line, Message, Reply, Stop
 from aftercare.transports import memory
@@ -104,6 +104,23 @@ def test_an_eye_in_trouble_is_answered_at_once_by_kind(
     assert reply.flag.urgency == urgency
     assert answers() == [(kind, "planned", NUMBER)]
     assert Message.objects.get(occasion="answer").due_at == night
+
+
+@pytest.mark.parametrize(
+    ("text", "languages"),
+    [
+        ("no puedo abrir el ojo izquierdo", ["es"]),
+        ("I can't open my left eye", ["en"]),
+        ("não consigo abrir o olho", ["en", "es"]),  # no wording in Portuguese: in each language that there is one in
+    ],
+)
+def test_an_answer_goes_in_the_language_of_her_words(text: str, languages: list[str], line: Line, mia: Client) -> None:
+    hear(line, text)
+
+    found = Message.objects.filter(occasion="answer", kind="sealed").order_by("pk")
+    assert [message.language for message in found] == languages
+    words = [texts.for_message(message, facts.load([mia.pk], NOW)[mia.pk], NOW).body for message in found]
+    assert ["No fuerces el ojo" in one for one in words] == [language == "es" for language in languages]
 
 
 def test_the_same_answer_does_not_go_twice_but_a_worse_one_does(line: Line, mia: Client) -> None:
