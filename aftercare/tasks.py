@@ -16,7 +16,7 @@ from celery import shared_task
 from django.conf import settings
 from django.db import transaction
 
-from aftercare import bookwork, forecasting, heartbeats, outbox, planning, polling, sending, triage, upkeep
+from aftercare import bookwork, forecasting, heartbeats, outbox, paging, planning, polling, sending, triage, upkeep
 from aftercare.pages import morning
 from studio import clock
 from studio.models import Studio
@@ -37,6 +37,7 @@ def send_due(
     moment = now or clock.now()
     triage.read_waiting(moment, studio_id)
     studio = None if studio_id is None else Studio.objects.get(pk=studio_id)
+    paging.look(moment, studio_id)
     upkeep.catch_up(moment, studio=studio)
     planning.plan_mornings(moment, studio=studio)
     outbox.expire_leases(moment)

@@ -60,6 +60,7 @@ def _facts(message: Message, book: ClientBook, now: datetime) -> Facts:
         waiver_due=client.waiver_signed_on is None,
         under_18=bool(client.under_18),
         wears_lenses=bool(client.wears_lenses),
+        call_by=_call_by(message, studio),
     )
     if visit is None:
         return facts
@@ -126,8 +127,21 @@ def _staff_facts(message: Message, now: datetime, count: Count | None) -> Facts:
         occasion=message.occasion,
         kind=message.kind,
         step=message.step,
-        link=settings.PUBLIC_URL + reverse("morning"),
+        call_by=_call_by(message, studio),
+        link=_link(message),
         open_flags=waiting.open_flags,
         urgent_flags=waiting.urgent_flags,
         promises=waiting.promises,
     )
+
+
+def _link(message: Message) -> str:
+    """To her list; to the line of it that a page is about."""
+    line = f"#flag-{message.flag_id}" if message.flag_id else ""
+    return settings.PUBLIC_URL + reverse("morning") + line
+
+
+def _call_by(message: Message, studio: Studio) -> datetime | None:
+    """By when a person calls her: as it was worked out when she was answered."""
+    by = message.flag.call_by if message.flag else None
+    return by.astimezone(studio.zone) if by else None

@@ -13,8 +13,8 @@ from typing import Any
 from django.db import models, transaction
 from django.db.models import F
 
-from aftercare import outbox
-from aftercare.core import answering, commands, reading, say
+from aftercare import facts, outbox
+from aftercare.core import answering, commands, paging, reading, say
 from aftercare.core.commands import Command
 from aftercare.core.reading import Reading, Topic, Urgency
 from aftercare.core.timing import Occasion
@@ -141,6 +141,9 @@ def _answer_at_once(reply: Reply, clients: list[Client], found: Reading, now: da
     if not answering.may_go(kind, [(one, at) for one, at in gone if at is not None], now):
         return
     hers = say.language_of(clients[0].language if clients else "", reply.studio.language)
+    if kind in answering.CALLED_BACK and reply.flag is not None:
+        reply.flag.call_by = paging.call_by(now, facts.rules_of(reply.studio), reply.studio.zone)
+        reply.flag.save(update_fields=["call_by"])
     for language in answering.languages(found.language, hers):
         _answer(reply, clients, kind, now, language)
 
@@ -195,6 +198,7 @@ def _answer(reply: Reply, clients: list[Client], kind: str, now: datetime, langu
                 client=clients[0] if len(clients) == 1 else None,
                 occasion=Occasion.ANSWER,
                 kind=kind,
+                flag=reply.flag,
                 language=language,
                 channel=reply.line.channel,
                 line_id=reply.line_id,

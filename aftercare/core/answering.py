@@ -15,6 +15,8 @@ from aftercare.core.say import LANGUAGES
 
 BREATHING, CHEMICAL, SEALED, SIGHT = "breathing", "chemical", "sealed", "sight"
 SEEN_TODAY, SAME_DAY = "seen_today", "same_day"
+CALLED_BACK = frozenset({SEEN_TODAY, SAME_DAY})  # those that say by when a person calls
+NOBODY_YET = "nobody_yet"  # an hour after an emergency that nobody has taken
 AFTER_A_STOP = frozenset({"stopped", "stopped_with_sign", BREATHING, CHEMICAL, SEALED, SIGHT})
 WORST_FIRST = (BREATHING, CHEMICAL, SEALED, SIGHT, SEEN_TODAY, SAME_DAY)
 # How soon the same answer may go again. A worse kind goes whatever went before.

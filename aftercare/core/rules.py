@@ -48,6 +48,14 @@ class Rules:
     fill_minutes: tuple[tuple[float, int], ...] = ((0.60, 60), (0.45, 75), (0.30, 95), (0.0, 120))
     longest_fill_days: int = 35
 
+    # Paging: minutes that an emergency waits for each of those asked, and until she is told that nobody could see it.
+    page_next_minutes: int = 15
+    nobody_after_minutes: int = 60
+    page_again_minutes: int = 60  # then everybody again, so often
+    page_again_times: int = 24
+    same_day_owner_minutes: int = 60  # open minutes after which the owner is told of what was to be seen that day
+    call_within_minutes: int = 120  # open minutes by when she is told that a person calls
+
     lot_chance: float = 0.05  # how likely a lot of adhesive like all others may be ever to be marked
 
     def hours_of(self, occasion: Occasion) -> Hours:

@@ -7,19 +7,22 @@ from aftercare.facts.books import ClientBook, load, standing_of
 from aftercare.facts.feeds import book_is_old
 from aftercare.facts.judging import Verdict, judge, why_gone
 from aftercare.facts.rules import BadRule, rules_from, rules_of
-from aftercare.facts.staffing import gets_a_list, ways
+from aftercare.facts.staffing import Team, gets_a_list, responsible, team, ways
 
 __all__ = [
     "BadRule",
     "ClientBook",
+    "Team",
     "Verdict",
     "book_is_old",
     "gets_a_list",
     "judge",
     "load",
+    "responsible",
     "rules_from",
     "rules_of",
     "standing_of",
+    "team",
     "ways",
     "why_gone",
 ]

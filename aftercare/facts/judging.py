@@ -13,10 +13,11 @@ from aftercare.core.timing import NEEDS_THE_BOOK, REMINDERS, Occasion, Reason
 from aftercare.facts import staffing
 from aftercare.facts.books import ClientBook
 from aftercare.facts.feeds import book_is_old
-from aftercare.models import Message
+from aftercare.models import Flag, Message
 from studio.models import Visit
 
 OLD_BOOK = "the book has not been read for two days"
+TAKEN = "somebody has this by now"
 LOOK_AGAIN = timedelta(hours=1)  # at a message that waits for the book
 
 
@@ -34,10 +35,14 @@ class Verdict:
 def judge(message: Message, book: ClientBook | None, now: datetime) -> Verdict:
     """Judge a claimed message anew at ``now``: everything that could hold it is asked again.
 
-    ``book`` is None for a message to staff, which goes at any hour.
+    ``book`` is None for a message to staff, which goes at any hour, and for one to a number that is nobody's.
     """
     if message.occasion == Occasion.MORNING_LIST:
         return _judge_list(message, now)
+    if message.occasion == Occasion.ALERT:
+        return _judge_alert(message)
+    if message.kind == answering.NOBODY_YET and message.flag is not None and message.flag.state != Flag.State.OPEN:
+        return Verdict(Event.WITHDRAW, reason=TAKEN)
     if book is None:
         return Verdict(Event.JOURNAL, channel=message.channel, address=message.address)
     if message.occasion == Occasion.ANSWER:
@@ -98,6 +103,22 @@ def _judge_list(message: Message, now: datetime) -> Verdict:
         return Verdict(Event.WITHDRAW, reason="she gets no list any more")
     if message.no_later_than is not None and now >= message.no_later_than:
         return Verdict(Event.WITHHOLD, reason=Reason.TOO_LATE)
+    way = staffing.ways([person]).get(person.pk)
+    if way is None:
+        return Verdict(Event.WITHHOLD, reason=Reason.NO_WAY)
+    return Verdict(Event.JOURNAL, channel=way.channel, address=way.address)
+
+
+def _judge_alert(message: Message) -> Verdict:
+    """A page goes at any hour, by whatever road is open to her, unless somebody has the client by now."""
+    person, flag, visit = message.staff, message.flag, message.visit
+    if person is None or not person.is_active:
+        return Verdict(Event.WITHDRAW, reason="she does not work here any more")
+    waits = Flag.State.TAKEN if message.kind == "try_again" else Flag.State.OPEN
+    if flag is not None and flag.state != waits:
+        return Verdict(Event.WITHDRAW, reason=TAKEN)
+    if visit is not None and visit.status != Visit.Status.BOOKED:
+        return Verdict(Event.WITHDRAW, reason="the visit is marked")
     way = staffing.ways([person]).get(person.pk)
     if way is None:
         return Verdict(Event.WITHHOLD, reason=Reason.NO_WAY)

@@ -16,10 +16,10 @@ from aftercare import facts
 from aftercare.core.delivery import GONE
 from aftercare.core.mornings import Waiting
 from aftercare.core.timing import Occasion
-from aftercare.facts import ClientBook
+from aftercare.facts import ClientBook, responsible
 from aftercare.models import HELD_BY, URGENCIES, Flag, Heartbeat, Message, Reply
 from aftercare.pages import promises
-from aftercare.pages.promises import Unkept, responsible
+from aftercare.pages.promises import Unkept
 from aftercare.pages.sheet import read_as
 from studio.models import Service, Staff, Studio, Visit
 

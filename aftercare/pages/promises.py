@@ -18,7 +18,7 @@ from django.db.models.functions import Cast, Coalesce
 from aftercare.core.delivery import State
 from aftercare.core.reminders import day_of, fails_early
 from aftercare.core.timing import Occasion, Rules
-from aftercare.facts import ClientBook
+from aftercare.facts import ClientBook, responsible
 from aftercare.models import Forecast, Message, RuleSet
 from aftercare.pages.herset import worn
 from aftercare.pages.sheet import day_bounds, read_as
@@ -153,12 +153,3 @@ def _unkept_messages(failed: Iterable[Message], books: dict[int, ClientBook]) ->
             visit = book.visits.get(message.visit_id or 0)
             found.append(Unkept(kind, book, visit, at, message.reason, message))
     return found
-
-
-def responsible(book: ClientBook) -> Staff | None:
-    """Return whose client she is now: the artist of her latest visit, else of her next one."""
-    kept = [v for v in book.visits.values() if v.status in (Visit.Status.BOOKED, Visit.Status.DONE) and v.artist]
-    begun = [visit for visit in kept if visit.starts_at <= book.now]
-    if begun:
-        return begun[-1].artist
-    return kept[0].artist if kept else None

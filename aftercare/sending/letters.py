@@ -135,9 +135,8 @@ def stops(addresses: Iterable[str]) -> set[tuple[int, str]]:
 def is_stopped(message: Message, line_id: int, address: str, stopped: set[tuple[int, str]]) -> bool:
     """After a stop only its confirmation goes, and what to do at once in an emergency that she herself tells of.
 
-    A page to staff goes all the same; a morning list does not.
+    That holds for staff, too: whoever pages takes another road, see `facts.ways`.
     """
-    answers = message.occasion == Occasion.ANSWER and message.kind in answering.AFTER_A_STOP
-    if answers or message.occasion == Occasion.ALERT:
+    if message.occasion == Occasion.ANSWER and message.kind in answering.AFTER_A_STOP:
         return False
     return (line_id, address.lower()) in stopped

@@ -9,13 +9,14 @@ import pytest
 
 from aftercare import facts, planning
 from aftercare.core.delivery import Event
+from aftercare.core.timing import Reason
 from aftercare.facts import Verdict
 from aftercare.lines import lines_of
 from aftercare.models import Flag, Message, Stop
 from studio import records
 from studio.models import CalendarFeed, Client, Consent, Visit
 from tests.forecasts import forecast
-from tests.people import NOW, make_client, make_studio, make_visit
+from tests.people import NOW, make_client, make_staff, make_studio, make_visit
 
 pytestmark = pytest.mark.django_db
 
@@ -147,10 +148,55 @@ def test_an_introduction_goes_within_hours_and_only_to_where_she_is_texted(mia: 
     assert judge(mia, occasion="opt_in") == Verdict(Event.WITHHOLD, reason="no consent")
 
 
-def test_a_message_to_staff_goes_as_it_is(mia: Client) -> None:
-    message = Message(occasion="alert", channel="sms", address="+12125550111")
+def page_about(mia: Client, **fields: object) -> Message:
+    """Make a page to Ada about an open matter of Mia's."""
+    ada = make_staff(mia.studio, mobile="+12125550111", email="ada@mail.example")
+    flag = Flag.objects.create(studio=mia.studio, urgency="emergency", opened_at=NOW, urgent_since=NOW)
+    return Message(studio=mia.studio, staff=ada, flag=flag, occasion="alert", channel="email", **fields)
 
-    assert facts.judge(message, None, NOW) == Verdict(Event.JOURNAL, channel="sms", address="+12125550111")
+
+def test_a_page_goes_by_the_road_that_is_open_to_her_now(mia: Client) -> None:
+    page = page_about(mia, address="gone@mail.example")
+
+    assert facts.judge(page, None, NOW) == Verdict(Event.JOURNAL, channel="sms", address="+12125550111")
+
+
+@pytest.mark.parametrize(
+    ("state", "kind", "goes"),
+    [
+        ("open", "", True),
+        ("taken", "", False),
+        ("closed", "", False),
+        ("open", "try_again", False),
+        ("taken", "try_again", True),
+        ("closed", "try_again", False),
+    ],
+)
+def test_a_page_is_withdrawn_once_somebody_has_the_client(mia: Client, state: str, kind: str, goes: bool) -> None:
+    page = page_about(mia, kind=kind)
+    assert page.flag is not None
+    page.flag.state = state
+
+    assert facts.judge(page, None, NOW).event is (Event.JOURNAL if goes else Event.WITHDRAW)
+
+
+def test_a_page_is_no_longer_for_one_who_left_or_cannot_be_reached(mia: Client) -> None:
+    page = page_about(mia)
+    assert page.staff is not None
+    page.staff.mobile = page.staff.email = ""
+    assert facts.judge(page, None, NOW) == Verdict(Event.WITHHOLD, reason=Reason.NO_WAY)
+    page.staff.is_active = False
+    assert facts.judge(page, None, NOW).event is Event.WITHDRAW
+
+
+def test_she_is_not_told_that_nobody_could_see_it_once_somebody_has_it(mia: Client) -> None:
+    answer = page_about(mia)
+    answer.staff, answer.occasion, answer.kind = None, "answer", "nobody_yet"
+    assert answer.flag is not None
+    assert facts.judge(answer, None, NOW).event is Event.JOURNAL
+    answer.flag.state = "taken"
+
+    assert facts.judge(answer, None, NOW).event is Event.WITHDRAW
 
 
 @pytest.fixture

@@ -16,7 +16,7 @@ from aftercare.models import Attempt, Line, Message, Stop, Wording
 from aftercare.sending import sweeping
 from aftercare.transports import memory
 from aftercare.transports.base import Outcome, Outgoing, TransportError
-from studio.models import Client, Consent, Studio, Visit
+from studio.models import Client, Consent, Staff, Studio, Visit
 from tests import servers
 from tests.letters import MEMORY, make_line
 from tests.people import NOW, make_client, make_staff, make_studio, make_visit
@@ -537,14 +537,27 @@ def test_after_a_stop_its_confirmation_and_emergency_answers_go_alone(studio: St
     assert sending.sweep(NOW) == ({"handed_over": 1} if goes else {"withheld": 1})
 
 
-def test_a_page_to_staff_goes_at_any_hour_and_past_a_stop(studio: Studio) -> None:
-    ada = make_staff(studio, mobile="+12125550111")
-    line = studio.lines.get(channel="sms")
-    Stop.objects.create(line=line, address="+12125550111", at=NOW)
-    night = NOW + 12 * HOUR
-    page = Message(studio=studio, staff=ada, key="flag:1:alert:1", occasion="alert", channel="sms", due_at=night)
-    page.address, page.planned_from = "+12125550111", night
+def page_of(studio: Studio, staff: Staff, at: datetime) -> Message:
+    page = Message(studio=studio, staff=staff, key="flag:1:alert:1", occasion="alert", channel="sms", due_at=at)
+    page.address, page.planned_from = staff.mobile, at
     outbox.promise([page])
+    return page
+
+
+def test_a_page_to_staff_goes_at_any_hour(studio: Studio) -> None:
+    ada = make_staff(studio, mobile="+12125550111")
+    night = NOW + 12 * HOUR
+    page_of(studio, ada, night)
 
     assert sending.sweep(night) == {"handed_over": 1}
     assert [one.address for one in memory.taken] == ["+12125550111"]
+
+
+@pytest.mark.parametrize(("email", "goes"), [("ada@mail.example", ["ada@mail.example"]), ("", [])])
+def test_a_page_never_goes_past_a_stop_but_takes_another_road(studio: Studio, email: str, goes: list[str]) -> None:
+    ada = make_staff(studio, mobile="+12125550111", email=email)
+    Stop.objects.create(line=studio.lines.get(channel="sms"), address="+12125550111", at=NOW)
+    page_of(studio, ada, NOW)
+
+    assert sending.sweep(NOW) == ({"handed_over": 1} if goes else {"withheld": 1})
+    assert [one.address for one in memory.taken] == goes
