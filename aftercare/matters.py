@@ -1,11 +1,13 @@
-"""What people do about open matters: take one, close it with what came of it, open it again; see to a lost message,
-or to a set that is likely to fail early.
+"""What people do about open matters: say whose one is, take it, close it with what came of it, open it again; see to a
+lost message, or to a set that is likely to fail early.
 
 Guarded by the state that each step starts from, so that of two people who tap at once only one has it.
 """
 
 from __future__ import annotations
 
+from collections.abc import Collection
+from dataclasses import dataclass
 from datetime import datetime
 
 from django.core.exceptions import ValidationError
@@ -14,7 +16,10 @@ from django.db.models import F, QuerySet
 from django.utils.translation import gettext as _
 
 from aftercare.core import delivery
+from aftercare.core.outcomes import A_REACTION, NOT_ABOUT_HEALTH, Outcome, offered
+from aftercare.core.reading import Topic
 from aftercare.models import Flag, Forecast, Message
+from studio import records
 from studio.models import Client, Staff, Visit
 
 State = Flag.State
@@ -22,30 +27,131 @@ State = Flag.State
 
 def take(flag: Flag, *, by: Staff, now: datetime) -> Flag:
     """Note who has it. Taking over from a colleague is allowed: the newest name stands."""
-    taken = _standing(flag).update(state=State.TAKEN, taken_at=now, taken_by=by)
+    taken = _standing(flag).update(state=State.TAKEN, taken_at=now, taken_by=by, try_again_at=None)
     return _after(flag, taken)
 
 
+@dataclass(frozen=True, slots=True)
+class Told:
+    """What was read in the replies of a matter: its signs, each once, the side, and her words."""
+
+    signs: tuple[str, ...]
+    side: str
+    words: str
+
+    @property
+    def any_sign(self) -> bool:
+        return bool(self.signs)
+
+
+def told(flag: Flag) -> Told:
+    """Put together what her replies say."""
+    replies = list(flag.replies.order_by("received_at", "pk"))
+    signs = dict.fromkeys(sign for reply in replies for sign in reply.reading.get("signs", ()))
+    sides = {side for reply in replies if (side := reply.reading.get("side"))}
+    side = "" if not sides else sides.pop() if len(sides) == 1 else "both"
+    return Told(tuple(signs), side, "\n".join(reply.text or reply.subject for reply in replies))
+
+
 @transaction.atomic
-def close(flag: Flag, *, outcome: str, words: str, by: Staff, now: datetime) -> Flag:
-    """Close it with what came of it. What was held for it alone is judged again by whoever plans."""
+def say_whose(flag: Flag, client: Client) -> Flag:
+    """Say whose matter it is, of several who share a number: from here on it is hers alone, and so are its replies."""
+    if not flag.clients.filter(pk=client.pk).exists():
+        raise ValidationError(_("Choose one of those whom it may be from."))
+    _touch(flag)
+    flag.clients.set([client])
+    flag.replies.update(client=client)
+    flag.messages.filter(client=None, staff=None).update(client=client)
+    return flag
+
+
+@transaction.atomic
+def close(flag: Flag, *, outcome: Outcome, words: str, on_record: bool, by: Staff, now: datetime) -> Flag:
+    """Close it with what came of it.
+
+    ``on_record``: it is put on her record as a reaction, and she stays on hold until a person releases her. What was
+    held for the matter alone is judged again by whoever plans. Raises ValidationError where it may be several clients'.
+    """
+    if outcome is Outcome.NOT_REACHED:
+        raise ValueError("she who could not be reached is tried again: see try_again")
     if not words.strip():
         raise ValidationError({"words": _("Write a few words: they are all that is kept of it.")})
+    said, client = told(flag), _one_client(flag, outcome)
+    if outcome not in offered(flag.urgency, tells_a_sign=said.any_sign):
+        raise ValidationError({"outcome": _("Say what came of her eyes: this cannot be closed without.")})
     closed = _standing(flag).update(
-        state=State.CLOSED, closed_at=now, closed_by=by, outcome=outcome, words=words.strip()
+        state=State.CLOSED, closed_at=now, closed_by=by, outcome=outcome, words=words.strip(), try_again_at=None
     )
+    _after(flag, closed)
+    if client is not None and on_record and outcome in A_REACTION:
+        records.record_reaction(
+            client=client,
+            visit=_set_before(client, flag.opened_at),
+            words=f"{said.words}\n{words.strip()}".strip(),
+            at=min(flag.opened_at, now),
+            signs=said.signs,
+            side=said.side,
+            outcome=outcome,
+            by=by,
+            now=now,
+        )
+    if client is not None and outcome is Outcome.REMOVED:
+        records.note_no_set(client=client, by=by, now=now)
     _touch(flag)
-    return _after(flag, closed)
+    return flag
 
 
 @transaction.atomic
-def reopen(flag: Flag) -> Flag:
-    """Open it again: what was written on closing stays with it."""
+def try_again(flag: Flag, *, at: datetime, words: str, by: Staff, now: datetime) -> Flag:
+    """Note that she could not be reached: it stays open, with whoever tried, until somebody tries again ``at``."""
+    if at <= now:
+        raise ValidationError({"try_again_at": _("That moment has passed: choose one ahead.")})
+    tried = _standing(flag).update(
+        state=State.TAKEN, taken_at=now, taken_by=by, try_again_at=at, outcome=Outcome.NOT_REACHED, words=words.strip()
+    )
+    return _after(flag, tried)
+
+
+@transaction.atomic
+def close_several(flags: Collection[Flag], *, outcome: Outcome, by: Staff, now: datetime) -> int:
+    """Close matters that have nothing to do with anybody's health at once; raises ValidationError if one has."""
+    if outcome not in NOT_ABOUT_HEALTH:
+        raise ValidationError(_("What came of somebody’s eyes is said for each by itself."))
+    if any(is_about_health(flag) for flag in flags):
+        raise ValidationError(_("One of them is about health: close it by itself. Nothing was closed."))
+    standing = Flag.objects.filter(pk__in=[flag.pk for flag in flags], state__in=[State.OPEN, State.TAKEN])
+    return standing.update(state=State.CLOSED, closed_at=now, closed_by=by, outcome=outcome)
+
+
+def is_about_health(flag: Flag) -> bool:
+    """Whether anything in it is, or may be: what was not understood may be."""
+    if flag.urgency != "none":
+        return True
+    topics = {topic for reply in flag.replies.all() for topic in reply.reading.get("about", ("irritation",))}
+    return Topic.IRRITATION in topics
+
+
+@transaction.atomic
+def reopen(flag: Flag, *, now: datetime) -> Flag:
+    """Open it again: what was written on closing stays with it. What is urgent pages anew."""
     opened = Flag.objects.filter(pk=flag.pk, state=State.CLOSED).update(
-        state=State.OPEN, taken_at=None, taken_by=None, closed_at=None, closed_by=None
+        state=State.OPEN, urgent_since=now, taken_at=None, taken_by=None, closed_at=None, closed_by=None
     )
     _touch(flag)
     return _after(flag, opened)
+
+
+def _one_client(flag: Flag, outcome: Outcome) -> Client | None:
+    """Return whose matter it is, None where it is nobody known's; something is written on a record of one alone."""
+    clients = list(flag.clients.all())
+    if len(clients) > 1 and outcome in A_REACTION:
+        raise ValidationError({"client": _("Say first whose it is: several clients have this number.")})
+    return clients[0] if len(clients) == 1 else None
+
+
+def _set_before(client: Client, at: datetime) -> Visit | None:
+    """The last visit that was done before she wrote."""
+    return client.visits.filter(status=Visit.Status.DONE, starts_at__lte=at).order_by("starts_at", "pk").last()
 
 
 def see_to(message: Message, *, by: Staff, now: datetime) -> None:

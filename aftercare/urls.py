@@ -12,7 +12,15 @@ from aftercare.views.live import first_reminders, going_live
 from aftercare.views.lots import lot_aside, lot_report, lot_wearers, lots
 from aftercare.views.marking import visit_after, visit_done, visit_missed, visit_unmark
 from aftercare.views.messages import messages
-from aftercare.views.morning import early_see_to, flag_close, flag_reopen, flag_take, message_see_to, morning
+from aftercare.views.morning import (
+    early_see_to,
+    flag_close,
+    flag_reopen,
+    flag_take,
+    flags_close,
+    message_see_to,
+    morning,
+)
 from aftercare.views.phone import phone, phone_of
 from aftercare.views.unsubscribe import unsubscribe
 from aftercare.views.wordings import wording, wordings
@@ -25,6 +33,7 @@ urlpatterns = [
     path("visits/<int:visit_id>/unmark", visit_unmark, name="visit_unmark"),
     path("visits/<int:visit_id>/after", visit_after, name="visit_after"),
     path("morning", morning, name="morning"),
+    path("flags/close", flags_close, name="flags_close"),
     path("flags/<int:flag_id>/take", flag_take, name="flag_take"),
     path("flags/<int:flag_id>/close", flag_close, name="flag_close"),
     path("flags/<int:flag_id>/reopen", flag_reopen, name="flag_reopen"),

@@ -13,6 +13,7 @@ from aftercare.core.rules import Rules
 from aftercare.core.visits import Calendar, Client, SetForecast, Visit
 
 Slot = tuple[int, Occasion, int]  # visit, occasion, step
+ASKED = 10  # steps of checks from here on are asked for by a person's act, not by the table, and go in spite of a hold
 Row = tuple[Visit, Occasion, int, datetime, datetime]  # visit, occasion, step, aim, no later than
 
 
@@ -141,7 +142,7 @@ def _in_its_way(message: Planned, client: Client) -> Reason | None:
 
 def _is_held(message: Planned, client: Client) -> bool:
     if message.occasion is Occasion.CHECK:
-        return message.visit.id in client.held_visits
+        return message.visit.id in client.held_visits and message.step < ASKED
     return client.on_hold and message.occasion in LEADS_ON
 
 

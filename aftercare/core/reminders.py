@@ -24,7 +24,7 @@ from dataclasses import dataclass
 from datetime import date, datetime, timedelta
 
 from aftercare.core.hours import DAY, moment
-from aftercare.core.occasions import BOOKED, CANCELLED, DONE, MISSED, REMINDERS, REMOVAL, Occasion, Reason
+from aftercare.core.occasions import BOOKED, CANCELLED, MISSED, REMINDERS, Occasion, Reason
 from aftercare.core.promises import NOTHING, Apart, Planned, Row, Slot, Standing, decide, edition, promised, revive
 from aftercare.core.rules import Rules
 from aftercare.core.visits import Calendar, SetForecast, Visit, whole_seconds
@@ -164,7 +164,7 @@ def _in_its_way(message: Planned, full_day: date, calendar: Calendar) -> Reason 
     """Return what a reminder alone is withheld for."""
     if _is_booked(message, full_day, calendar):
         return Reason.ALREADY_BOOKED
-    if calendar.client.on_break or _is_removed(message.visit, calendar):
+    if calendar.client.on_break or calendar.taken_off(message.visit):
         return Reason.NO_SET_ON
     imported = calendar.client.first_import_at
     if imported is not None and message.visit.heard_at <= imported and message.aim < imported and not message.go_from:
@@ -180,11 +180,6 @@ def _is_booked(message: Planned, full_day: date, calendar: Calendar) -> bool:
     if any(calendar.dates[visit.id] <= full_day for visit in booked):
         return True
     return bool(booked) and calendar.client.earlier_declined >= calendar.rules.most_declined
-
-
-def _is_removed(worn: Visit, calendar: Calendar) -> bool:
-    since = calendar.visits[calendar.visits.index(worn) + 1 :]
-    return any(visit.service == REMOVAL and visit.status == DONE for visit in since)
 
 
 def _apart(calendar: Calendar, standing: Mapping[Slot, Standing], checks: Iterable[Planned]) -> Apart:

@@ -5,10 +5,10 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from datetime import timedelta
 
-from aftercare.core.hours import moment
+from aftercare.core.hours import DAY, moment
 from aftercare.core.occasions import CARED_FOR, CHECKED, DONE, FILL, FULL_SET, PREPARED, Occasion
 from aftercare.core.patchtests import test_due
-from aftercare.core.promises import Row
+from aftercare.core.promises import ASKED, Row
 from aftercare.core.visits import Calendar, Visit, whole_seconds
 
 
@@ -18,6 +18,7 @@ def rows(calendar: Calendar) -> Iterator[Row]:
     yield from _patch_test(calendar)
     yield from _care(calendar)
     yield from _check(calendar)
+    yield from _asked(calendar)
 
 
 def _prepare(calendar: Calendar) -> Iterator[Row]:
@@ -62,6 +63,17 @@ def _check(calendar: Calendar) -> Iterator[Row]:
                 day = calendar.dates[visit.id] + timedelta(days=days)
                 aim = moment(day, rules.at, calendar.client.zone)
                 yield visit, Occasion.CHECK, step, aim, aim + timedelta(hours=rules.check_last_hours)
+
+
+def _asked(calendar: Calendar) -> Iterator[Row]:
+    """One more check on the day after a matter of hers was closed while she wore the set; its step counts the days."""
+    rules, zone = calendar.rules, calendar.client.zone
+    asked = {at.astimezone(zone).date() + DAY: calendar.worn(at) for at in calendar.client.asked}
+    for day, visit in sorted(asked.items()):
+        if visit is not None:
+            aim = moment(day, rules.at, zone)
+            step = ASKED + (day - calendar.dates[visit.id]).days
+            yield visit, Occasion.CHECK, step, aim, aim + timedelta(hours=rules.check_last_hours)
 
 
 def _one_a_date(visits: Iterable[Visit], calendar: Calendar) -> Iterable[Visit]:

@@ -15,6 +15,7 @@ from aftercare.core import reminders, table
 from aftercare.core.occasions import EVERYONE_TESTED_IN, MOVES_ANEW, NEEDS_THE_BOOK, REMINDERS, SAFETY, Occasion, Reason
 from aftercare.core.patchtests import test_due
 from aftercare.core.promises import (
+    ASKED,
     NOTHING,
     Planned,
     Slot,
@@ -138,6 +139,8 @@ def explain(occasion: Occasion, step: int, rules: Rules) -> str:
         return f"{clock(rules.at)}, {_days(rules.patch_test_days)} before the visit"
     if occasion is Occasion.CARE:
         return f"{rules.care_minutes} minutes after the visit's end"
+    if occasion is Occasion.CHECK and step >= ASKED:
+        return f"{clock(rules.at)}, the day after a matter of hers was closed"
     if occasion is Occasion.CHECK:
         return f"{clock(rules.at)}, {_days(rules.check_days[step - 1])} after the visit"
     if occasion is Occasion.FILL_DUE:

@@ -7,7 +7,7 @@ from dataclasses import dataclass, field
 from datetime import UTC, date, datetime
 from zoneinfo import ZoneInfo
 
-from aftercare.core.occasions import BOOKED, DONE, PATCH_TEST, SETS, Reason
+from aftercare.core.occasions import BOOKED, DONE, PATCH_TEST, REMOVAL, SETS, Reason
 from aftercare.core.rules import Rules
 
 
@@ -54,6 +54,8 @@ class Client:
     earlier_declined: int = 0  # how often she declined an earlier visit than she had booked
     held_visits: frozenset[int] = frozenset()  # visits whose checks stop: those a reaction followed
     reactions: tuple[datetime, ...] = ()
+    asked: tuple[datetime, ...] = ()  # when a matter of hers was closed, to be asked once more the next day
+    no_set_since: datetime | None = None  # when her lashes were taken off without a removal in the book
     test_first: bool = False  # released from hold with "test first"
     first_import_at: datetime | None = None  # of her studio's book; None: not yet
 
@@ -111,6 +113,22 @@ class Calendar:
     def booked_sets(self) -> list[Visit]:
         """The sets that are still ahead of her."""
         return [visit for visit in self.visits if visit.service in SETS and self.is_booked(visit)]
+
+    def worn(self, at: datetime) -> Visit | None:
+        """Return the set that she wore at ``at``, as far as is known."""
+        worn = next((visit for visit in reversed(self.done_sets) if visit.start <= at), None)
+        if worn is None or self.taken_off(worn, at):
+            return None
+        return worn
+
+    def taken_off(self, worn: Visit, by: datetime | None = None) -> bool:
+        """Whether a set was taken off (``by`` a moment): by a removal that is done, or without one in the book."""
+        since = self.client.no_set_since
+        if since is not None and worn.start <= since and (by is None or since <= by):
+            return True
+        later = self.visits[self.visits.index(worn) + 1 :]
+        removals = (visit for visit in later if visit.service == REMOVAL and visit.status == DONE)
+        return any(by is None or visit.start <= by for visit in removals)
 
     def watched(self) -> set[int]:
         """Return the visits that get the later checks too."""

@@ -91,6 +91,7 @@ def load(client_ids: Iterable[int], now: datetime) -> dict[int, ClientBook]:
             consents[person.client.pk],
             stops,
             reactions[person.client.pk],
+            person.asked,
             person.flagged,
             messages[person.client.pk],
             forecasts,
@@ -114,6 +115,7 @@ def _book(
     consents: dict[tuple[str, str], bool],
     stops: set[tuple[int, str, str]],
     reactions: list[Reaction],
+    asked: tuple[datetime, ...],
     flagged: bool,
     messages: list[Message],
     forecasts: dict[int, list[SetForecast]],
@@ -138,7 +140,7 @@ def _book(
         studio=client.studio,
         rules=rules,
         contact=contact,
-        facts=_client(client, contact, visits, reactions, flagged or standing_reaction is not None, now),
+        facts=_client(client, contact, visits, reactions, asked, flagged or standing_reaction is not None, now),
         visits={visit.pk: visit for visit in visits},
         planned_visits=planned_visits,
         standing=standing_of(messages, client.pk, made),
@@ -158,7 +160,13 @@ def _of_worn(visits: Sequence[timing.Visit], forecasts: dict[int, list[SetForeca
 
 
 def _client(
-    client: Client, contact: Contact, visits: list[Visit], reactions: list[Reaction], on_hold: bool, now: datetime
+    client: Client,
+    contact: Contact,
+    visits: list[Visit],
+    reactions: list[Reaction],
+    asked: tuple[datetime, ...],
+    on_hold: bool,
+    now: datetime,
 ) -> timing.Client:
     zone = ZoneInfo(client.time_zone) if client.time_zone else client.studio.zone
     about_visits, reminded = reach(contact, Purpose.VISITS), reach(contact, Purpose.REMINDERS)
@@ -178,6 +186,8 @@ def _client(
         first_import_at=client.studio.first_import_at,
         held_visits=frozenset(_visit_of(reaction, visits) for reaction in reactions),
         reactions=tuple(reaction.at for reaction in reactions),
+        asked=asked,
+        no_set_since=client.no_set_since,
         test_first=bool(released and max(released, key=lambda reaction: reaction.at).test_first),
     )
 

@@ -5,20 +5,21 @@ from __future__ import annotations
 from collections import defaultdict
 from collections.abc import Collection
 from dataclasses import dataclass
-from datetime import date
+from datetime import UTC, date, datetime
 from functools import lru_cache
 from typing import Any
 
 from django.db.models import Aggregate, Exists, OuterRef, QuerySet, Subquery, TextField, Value
 from django.db.models.functions import Concat
 
+from aftercare.core.outcomes import ASKS_NEXT_DAY
 from aftercare.core.timing import SetForecast
 from aftercare.models import HELD_BY, Flag, Forecast, Message, RuleSet, Stop
 from studio.models import Client, ClosingDay, Consent, Reaction, Visit, VisitRef
 
 
-class _Dates(Aggregate):
-    """Dates as one text, so that a studio's closing days come along with its rules rather than by a query."""
+class _Listed(Aggregate):
+    """Dates or moments as one text, so that they come along with her rather than by a query of their own."""
 
     function = "GROUP_CONCAT"  # SQLite's, with commas between
     output_field = TextField()
@@ -30,29 +31,39 @@ class _Dates(Aggregate):
 
 @dataclass(frozen=True, slots=True)
 class Person:
-    """One client; with her the owner's own numbers, the studio's closing days, and whether an open flag holds her."""
+    """One client; with her the owner's own numbers, the studio's closing days, whether an open flag holds her, and when
+    matters of hers were closed so that she is asked once more the next day."""
 
     client: Client
     own_rules: dict[str, object]
     closed: tuple[date, ...]
     flagged: bool
+    asked: tuple[datetime, ...]
 
 
 def clients(ids: list[int]) -> list[Person]:
     """These clients with their studios and what bears on them as a whole."""
     newest = RuleSet.objects.filter(studio=OuterRef("studio")).order_by("-version").values("values")[:1]
     of_studio = ClosingDay.objects.filter(studio=OuterRef("studio")).order_by().values("studio")
-    closed = of_studio.annotate(dates=_Dates("date")).values("dates")
+    closed = of_studio.annotate(dates=_Listed("date")).values("dates")
     standing = Flag.clients.through.objects.filter(client=OuterRef("pk"), flag__urgency__in=HELD_BY)
     held = Exists(standing.exclude(flag__state=Flag.State.CLOSED))
     people: QuerySet[Client] = Client.objects.filter(pk__in=ids).select_related("studio__calendar_feed")
-    rows = people.annotate(own_rules=Subquery(newest), closed=Subquery(closed), flagged=held)
-    return [Person(row, row.own_rules or {}, _dates(row.closed), row.flagged) for row in rows]
+    over = Flag.objects.filter(clients=OuterRef("pk"), state=Flag.State.CLOSED, outcome__in=ASKS_NEXT_DAY)
+    asked = over.order_by().values("clients").annotate(moments=_Listed("closed_at")).values("moments")
+    rows = people.annotate(own_rules=Subquery(newest), closed=Subquery(closed), flagged=held, asked=Subquery(asked))
+    return [Person(row, row.own_rules or {}, _dates(row.closed), row.flagged, _moments(row.asked)) for row in rows]
 
 
 @lru_cache(maxsize=64)  # the same for all clients of a studio
 def _dates(text: str | None) -> tuple[date, ...]:
     return tuple(date.fromisoformat(day) for day in text.split(",")) if text else ()
+
+
+def _moments(text: str | None) -> tuple[datetime, ...]:
+    """PostgreSQL writes an offset behind each; SQLite keeps them in UTC without one."""
+    found = (datetime.fromisoformat(one) for one in text.split(",")) if text else ()
+    return tuple(sorted(at.astimezone(UTC) if at.tzinfo else at.replace(tzinfo=UTC) for at in found))
 
 
 def visits(ids: list[int]) -> tuple[dict[int, list[Visit]], dict[int, str]]:

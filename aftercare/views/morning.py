@@ -2,15 +2,20 @@
 
 from __future__ import annotations
 
+from typing import Any
+
 from django.contrib import messages
 from django.core.exceptions import ValidationError
+from django.db import transaction
 from django.http import HttpResponse, HttpResponseBase
 from django.shortcuts import get_object_or_404, redirect, render
 from django.utils.translation import gettext as _
+from django.utils.translation import ngettext
 from django.views.decorators.http import require_http_methods, require_POST
 
 from aftercare import facts, matters, upkeep
-from aftercare.forms.matters import CloseForm
+from aftercare.core.outcomes import Outcome
+from aftercare.forms.matters import CloseForm, SeveralForm, when
 from aftercare.models import Flag, Message
 from aftercare.pages.morning import Matter, MorningList, morning_list
 from aftercare.pages.promises import EARLY
@@ -18,6 +23,7 @@ from aftercare.pages.sheet import reads_health
 from aftercare.views.client_forms import hers_or_403
 from aftercare.views.errors import tell
 from studio.access import StudioRequest, page, visit_or_404
+from studio.models import Reaction
 
 ALL = "all"
 
@@ -94,17 +100,70 @@ def flag_take(request: StudioRequest, flag_id: int) -> HttpResponseBase:
 def flag_close(request: StudioRequest, flag_id: int) -> HttpResponseBase:
     """Close it, with what came of it in a person's words."""
     flag = _flag_or_404(request, flag_id)
-    form = CloseForm(request.POST or None)
-    if request.method == "POST" and form.writes(
-        lambda clean: matters.close(
-            flag, outcome=clean["outcome"], words=clean["words"], by=request.staff, now=request.now
+    clients, told = list(flag.clients.order_by("pk")), matters.told(flag)
+    form = CloseForm(request.POST or None, urgency=flag.urgency, tells_a_sign=told.any_sign, clients=clients)
+    if request.method == "POST" and form.writes(lambda clean: _close(request, flag, clean)):
+        upkeep.plan_clients([client.pk for client in clients], request.now)
+        return _after_closing(request, flag)
+    replies = flag.replies.select_related("line").order_by("received_at", "pk")
+    shown = {
+        "form": form,
+        "flag": flag,
+        "replies": replies,
+        "clients": clients,
+        "health": matters.is_about_health(flag),
+    }
+    return render(request, "aftercare/flag_close.html", shown)
+
+
+def _close(request: StudioRequest, flag: Flag, clean: dict[str, Any]) -> Flag:
+    with transaction.atomic():
+        if clean.get("client"):
+            matters.say_whose(flag, clean["client"])
+        if clean["outcome"] == Outcome.NOT_REACHED:
+            at = when(clean["try_again"], request.now, request.studio.zone)
+            return matters.try_again(flag, at=at, words=clean["words"], by=request.staff, now=request.now)
+        return matters.close(
+            flag,
+            outcome=Outcome(clean["outcome"]),
+            words=clean["words"],
+            on_record=clean["on_record"],
+            by=request.staff,
+            now=request.now,
         )
-    ):
-        upkeep.plan_clients([client.pk for client in flag.clients.all()], request.now)
+
+
+def _after_closing(request: StudioRequest, flag: Flag) -> HttpResponseBase:
+    """Back to the list; where she is on hold for it now, to her card, where she is released."""
+    if flag.state != Flag.State.CLOSED:
+        messages.success(request, _("Noted. It stays on the list, and you are told when it is time to try again."))
+        return redirect("morning")
+    held = Reaction.objects.filter(client__in=flag.clients.all(), at=flag.opened_at, released_at=None).first()
+    if held is None:
         messages.success(request, _("Closed, and kept on her card."))
         return redirect("morning")
-    replies = flag.replies.select_related("line").order_by("received_at", "pk")
-    return render(request, "aftercare/flag_close.html", {"form": form, "flag": flag, "replies": replies})
+    messages.success(request, _("Closed, and put on her record: she is on hold until someone releases her."))
+    return redirect("client", held.client_id)
+
+
+@require_POST
+@page("artist")
+def flags_close(request: StudioRequest) -> HttpResponseBase:
+    """Close several at once, none of which is about anybody's health."""
+    form = SeveralForm(request.POST)
+    chosen = [_flag_or_404(request, int(pk)) for pk in request.POST.getlist("flag") if pk.isdecimal()]
+    closed: list[int] = []
+    if not chosen:
+        messages.error(request, _("Choose at least one."))
+    elif form.writes(
+        lambda clean: closed.append(
+            matters.close_several(chosen, outcome=Outcome(clean["outcome"]), by=request.staff, now=request.now)
+        )
+    ):
+        messages.success(request, ngettext("%(n)d closed.", "%(n)d closed.", sum(closed)) % {"n": sum(closed)})
+    else:
+        tell(request, ValidationError([str(error) for errors in form.errors.values() for error in errors]))
+    return redirect("morning")
 
 
 @require_POST
@@ -113,7 +172,7 @@ def flag_reopen(request: StudioRequest, flag_id: int) -> HttpResponseBase:
     """Put a closed matter back on the list; what was written on closing stays with it."""
     flag = _flag_or_404(request, flag_id)
     try:
-        matters.reopen(flag)
+        matters.reopen(flag, now=request.now)
     except ValidationError as error:
         tell(request, error)
     else:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from datetime import date, datetime, timedelta
 from typing import TypedDict, Unpack
@@ -140,10 +140,27 @@ def note_declined(*, client: Client, times: int, by: Staff | None) -> Client:
     return _set(client, by, earlier_declined=times)
 
 
+def note_no_set(*, client: Client, by: Staff | None, now: datetime) -> Client:
+    """Note that her lashes are off, without a removal in the book; her next set ends it."""
+    return _set(client, by, no_set_since=now)
+
+
 def record_reaction(
-    *, client: Client, visit: Visit | None, words: str, by: Staff | None, now: datetime, at: datetime | None = None
+    *,
+    client: Client,
+    visit: Visit | None,
+    words: str,
+    by: Staff | None,
+    now: datetime,
+    at: datetime | None = None,
+    signs: Sequence[str] = (),
+    side: str = "",
+    outcome: str = "",
 ) -> Reaction:
-    """Put a reaction on record, seen ``at`` (default: now). She is on hold until a person releases it."""
+    """Put a reaction on record, seen ``at`` (default: now). She is on hold until a person releases it.
+
+    ``signs`` and ``side`` are what was read in her words, ``outcome`` what came of the matter that they made.
+    """
     same_studio(client.studio, by=by, visit=visit)
     if visit is not None and visit.client_id != client.pk:
         raise ValidationError({"visit": _("That visit is another client’s: choose one of hers, or none.")})
@@ -152,6 +169,7 @@ def record_reaction(
     if at is not None and at > now:
         raise ValidationError({"at": _("That moment is ahead: write when it was seen or said.")})
     reaction = Reaction(client=client, visit=visit, at=at or now, words=words.strip(), by=by)
+    reaction.signs, reaction.side, reaction.outcome = list(signs), side, outcome
     with transaction.atomic():
         put(reaction, {})
         reaction.save()

@@ -6,11 +6,11 @@ import pytest
 
 from aftercare import facts, receiving, sending, texts, triage
 from aftercare.core.delivery import Event
-from aftercare.models import Flag, Line, Message, Reply, Stop
+from aftercare.models import Flag, Line, Message, Reply, Stop, Wish
 from aftercare.transports import memory
 from studio.models import Client, Studio
 from tests.letters import begin, end, make_line, make_message
-from tests.people import NOW, make_client, make_studio
+from tests.people import NOW, make_client, make_staff, make_studio
 
 pytestmark = pytest.mark.django_db
 NUMBER = "+12125550101"
@@ -239,7 +239,7 @@ def test_after_it_was_closed_a_reply_opens_another(line: Line, mia: Client) -> N
 
 
 def test_an_unknown_number_makes_a_flag_without_a_client(line: Line) -> None:
-    reply = hear(line, "do you have time on Friday?", number="+12125550177")
+    reply = hear(line, "can I wear mascara?", number="+12125550177")
     again = hear(line, "hello?", number="+12125550177")
     other = hear(line, "hello?", number="+12125550178")
 
@@ -356,12 +356,80 @@ def test_a_second_stop_in_a_row_is_not_confirmed_again(line: Line, mia: Client) 
     assert len(answers()) == 1
 
 
-def test_cancel_is_a_stop_and_a_person_looks_as_she_may_mean_the_visit(line: Line, mia: Client) -> None:
+def test_cancel_is_a_stop_and_the_front_desk_looks_as_she_may_mean_the_visit(line: Line, mia: Client) -> None:
     reply = hear(line, "CANCEL")
 
     assert Stop.objects.filter(lifted_at=None).exists()
-    assert reply.flag is not None
+    assert reply.flag is None
+    assert Wish.objects.get().kind == "may_cancel"
     assert answers() == [("stopped", "planned", NUMBER)]
+
+
+@pytest.mark.parametrize(
+    ("text", "matter", "wish"),
+    [
+        ("could we move Friday to Saturday?", False, "booking"),
+        ("running 10 min late, sorry!!", False, "booking"),
+        ("my left lid is itchy, can we move my fill?", True, "booking"),
+        ("thank you, love them!", True, None),
+        ("can I wear mascara?", True, None),
+        ("half of them fell out after two days", True, None),
+    ],
+)
+def test_booking_wishes_go_to_the_front_desk_and_all_else_to_her_artist(
+    text: str, matter: bool, wish: str | None, line: Line, mia: Client
+) -> None:
+    reply = hear(line, text)
+
+    assert (reply.flag is not None) is matter
+    assert [one.kind for one in reply.wishes.all()] == ([wish] if wish else [])
+
+
+def test_a_number_that_is_somebody_elses_rests_and_the_front_desk_is_told(line: Line, mia: Client) -> None:
+    before = Client.objects.get(pk=mia.pk).revision
+    reply = hear(line, "sorry, you have the wrong number")
+
+    stop = Stop.objects.get(lifted_at=None)
+    assert (stop.address, stop.why) == (NUMBER, "wrong_person")
+    assert (reply.flag, Wish.objects.get().kind) == (None, "wrong_person")
+    assert answers() == []
+    assert Client.objects.get(pk=mia.pk).revision == before + 1
+
+
+def test_one_who_tells_of_an_eye_is_heard_whoever_she_says_she_is(line: Line, mia: Client) -> None:
+    reply = hear(line, "wrong number? anyway I cannot open my eye")
+
+    assert not Stop.objects.exists()
+    assert reply.flag is not None
+    assert reply.flag.urgency == "emergency"
+
+
+@pytest.mark.parametrize("text", ["STOP", "please stop texting me"])
+def test_a_colleagues_stop_is_kept_and_the_owner_told_by_an_open_road(text: str, line: Line, studio: Studio) -> None:
+    owner = make_staff(studio, "Olga", is_owner=True, email="olga@mail.example", mobile="+12125550122")
+    ada = make_staff(studio, "Ada", is_artist=True, mobile="+12125550121", email="ada@mail.example")
+    reply = hear(line, text, number="+12125550121")
+
+    assert (Stop.objects.get().address, reply.flag) == ("+12125550121", None)
+    page = Message.objects.get(occasion="alert")
+    assert (page.kind, page.staff, page.channel) == ("staff_stop", owner, "sms")
+    assert facts.ways([ada])[ada.pk].channel == "email"
+
+
+def test_the_only_owners_own_stop_reaches_her_by_e_mail(line: Line, studio: Studio) -> None:
+    owner = make_staff(studio, "Olga", is_owner=True, email="olga@mail.example", mobile="+12125550122")
+    hear(line, "STOP", number="+12125550122")
+
+    page = Message.objects.get(occasion="alert")
+    assert (page.staff, page.channel, page.address) == (owner, "email", "olga@mail.example")
+
+
+def test_a_yes_to_the_opt_in_is_neither_a_matter_nor_a_wish(line: Line, mia: Client) -> None:
+    told = make_message(mia, occasion="opt_in", line=line, address=NUMBER)
+    Message.objects.filter(pk=told.pk).update(state="handed_over", handed_over_at=NOW)
+
+    assert hear(line, "YES").flag is None
+    assert not Wish.objects.exists()
 
 
 def test_stop_from_a_stranger_counts_too(line: Line) -> None:

@@ -142,31 +142,35 @@ def test_nothing_leaves_the_list_without_an_outcome_in_words(morning_cast: Cast,
     flag = Flag.objects.get(clients=morning_cast.clients["Mia"])
     browser = as_(morning_cast.ada)
 
-    refused = words(browser.post(f"/flags/{flag.pk}/close", {"outcome": "spoke", "words": "  "}))
+    refused = words(browser.post(f"/flags/{flag.pk}/close", {"outcome": "answered", "words": "  "}))
     assert "Write a few words" in refused
     flag.refresh_from_db()
     assert flag.state == "open"
 
     page = words(
-        browser.post(f"/flags/{flag.pk}/close", {"outcome": "sent to care", "words": "On her way to A&E."}, follow=True)
+        browser.post(
+            f"/flags/{flag.pk}/close",
+            {"outcome": "told_doctor", "words": "On her way to A&E.", "on_record": "on"},
+            follow=True,
+        )
     )
     flag.refresh_from_db()
     assert (flag.state, flag.outcome, flag.words, flag.closed_by) == (
         "closed",
-        "sent to care",
+        "told_doctor",
         "On her way to A&E.",
         morning_cast.ada,
     )
-    assert "Mia Okafor" not in page
-    assert "Closed 25" not in page
+    assert "she is on hold until someone releases her" in page
+    assert "Mia Okafor" not in words(browser.get("/morning"))
 
 
 def test_a_closed_matter_can_be_read_and_not_closed_again(morning_cast: Cast, as_: SignIn) -> None:
     flag = Flag.objects.get(clients=morning_cast.clients["Mia"])
     browser = as_(morning_cast.ada)
-    browser.post(f"/flags/{flag.pk}/close", {"outcome": "spoke", "words": "Called her."})
+    browser.post(f"/flags/{flag.pk}/close", {"outcome": "answered", "words": "Called her."})
 
-    page = words(browser.post(f"/flags/{flag.pk}/close", {"outcome": "spoke", "words": "Again."}))
+    page = words(browser.post(f"/flags/{flag.pk}/close", {"outcome": "answered", "words": "Again."}))
 
     assert "Called her." in page
     flag.refresh_from_db()
@@ -176,7 +180,7 @@ def test_a_closed_matter_can_be_read_and_not_closed_again(morning_cast: Cast, as
 def test_a_closed_matter_stands_on_her_card_and_can_be_opened_again(morning_cast: Cast, as_: SignIn) -> None:
     her, browser = morning_cast.clients["Mia"], as_(morning_cast.ada)
     flag = Flag.objects.get(clients=her)
-    browser.post(f"/flags/{flag.pk}/close", {"outcome": "spoke", "words": "Called her at nine."})
+    browser.post(f"/flags/{flag.pk}/close", {"outcome": "answered", "words": "Called her at nine."})
     assert "by Ada: Called her at nine." in words(browser.get(f"/clients/{her.pk}"))
 
     page = words(browser.post(f"/flags/{flag.pk}/reopen", follow=True))
@@ -202,7 +206,7 @@ def test_closing_what_held_her_lets_her_messages_go_again(cast: Cast, as_: SignI
     cast.plan()
     assert her.messages.filter(occasion="prepare", state="withheld", reason="on hold").exists()
 
-    as_(cast.ada).post(f"/flags/{flag.pk}/close", {"outcome": "spoke", "words": "A misreading."})
+    as_(cast.ada).post(f"/flags/{flag.pk}/close", {"outcome": "misread", "words": "She was quoting us."})
 
     assert her.messages.filter(occasion="prepare", state="planned").exists()
 
