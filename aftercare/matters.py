@@ -15,12 +15,11 @@ from django.db import transaction
 from django.db.models import F, QuerySet
 from django.utils.translation import gettext as _
 
-from aftercare.core import delivery
+from aftercare.core import delivery, outcomes
 from aftercare.core.outcomes import A_REACTION, NOT_ABOUT_HEALTH, Outcome, offered
-from aftercare.core.reading import Topic
-from aftercare.models import Flag, Forecast, Message
+from aftercare.models import Flag, Forecast, Message, Reply, Wish
 from studio import records
-from studio.models import Client, Staff, Visit
+from studio.models import Client, Staff, Studio, Visit
 
 State = Flag.State
 
@@ -125,10 +124,8 @@ def close_several(flags: Collection[Flag], *, outcome: Outcome, by: Staff, now: 
 
 def is_about_health(flag: Flag) -> bool:
     """Whether anything in it is, or may be: what was not understood may be."""
-    if flag.urgency != "none":
-        return True
-    topics = {topic for reply in flag.replies.all() for topic in reply.reading.get("about", ("irritation",))}
-    return Topic.IRRITATION in topics
+    topics = [topic for reply in flag.replies.all() for topic in reply.reading.get("about", ("irritation",))]
+    return outcomes.is_about_health(flag.urgency, topics)
 
 
 @transaction.atomic
@@ -167,6 +164,28 @@ def see_to_early(visit: Visit, *, by: Staff, now: datetime) -> None:
     newest = Forecast.objects.in_force().filter(visit=visit)
     if not Forecast.objects.filter(pk__in=newest.values("pk")).update(seen_to_at=now, seen_to_by=by):
         raise ValidationError(_("Nothing is forecast of it any more: look at the list again."))
+
+
+def see_to_wishes(studio: Studio, wishes: Collection[int], *, by: Staff, now: datetime) -> int:
+    """Note that the front desk has seen to what was asked of it; return how many that was news of."""
+    standing = Wish.objects.filter(studio=studio, pk__in=wishes, seen_to_at=None)
+    return standing.update(seen_to_at=now, seen_to_by=by)
+
+
+@transaction.atomic
+def hand_over(wish: Wish, *, by: Staff, now: datetime) -> Flag:
+    """Give a wish that is more than one to her artist: it stands on the morning list as one to be read."""
+    reply = Reply.objects.select_for_update().select_related("flag", "client").get(pk=wish.reply_id)
+    if reply.flag is not None:
+        return reply.flag
+    flag = Flag.objects.create(
+        studio_id=wish.studio_id, urgency="unread", opened_at=reply.received_at, urgent_since=now
+    )
+    if reply.client is not None:
+        flag.clients.set([reply.client])
+    Reply.objects.filter(pk=reply.pk).update(flag=flag)
+    Wish.objects.filter(pk=wish.pk, seen_to_at=None).update(seen_to_at=now, seen_to_by=by)
+    return flag
 
 
 def _standing(flag: Flag) -> QuerySet[Flag]:

@@ -20,6 +20,8 @@ from aftercare.views.morning import (
     flags_close,
     message_see_to,
     morning,
+    wish_hand_over,
+    wishes_seen_to,
 )
 from aftercare.views.phone import phone, phone_of
 from aftercare.views.unsubscribe import unsubscribe
@@ -33,6 +35,8 @@ urlpatterns = [
     path("visits/<int:visit_id>/unmark", visit_unmark, name="visit_unmark"),
     path("visits/<int:visit_id>/after", visit_after, name="visit_after"),
     path("morning", morning, name="morning"),
+    path("wishes/seen-to", wishes_seen_to, name="wishes_seen_to"),
+    path("wishes/<int:wish_id>/hand-over", wish_hand_over, name="wish_hand_over"),
     path("flags/close", flags_close, name="flags_close"),
     path("flags/<int:flag_id>/take", flag_take, name="flag_take"),
     path("flags/<int:flag_id>/close", flag_close, name="flag_close"),

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from enum import StrEnum
 
 
@@ -35,6 +36,11 @@ ASKS_NEXT_DAY = frozenset({Outcome.OVER, Outcome.TOLD_DOCTOR, Outcome.SAW_DOCTOR
 A_REACTION = ASKS_NEXT_DAY | {Outcome.REMOVED}
 # No remover near a broken, swollen or painful eye unless a clinician has agreed: to be shown beside these.
 NEEDS_CAUTION = frozenset({Outcome.COMING_IN, Outcome.REMOVED})
+
+
+def is_about_health(urgency: str, topics: Iterable[str]) -> bool:
+    """Whether anything in a matter is about somebody's eyes, or may be; ``topics`` are those read in its replies."""
+    return urgency != "none" or "irritation" in set(topics)
 
 
 def offered(urgency: str, *, tells_a_sign: bool) -> tuple[Outcome, ...]:

@@ -5,23 +5,24 @@ Reads, never writes. Nothing leaves the list but by a person's act, or because w
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from datetime import datetime, timedelta
-from functools import cached_property
+from typing import Any
 
-from django.db.models import Max, Q, Value
+from django.db.models import DateTimeField, Max, Q, Value
 
 from aftercare import facts
 from aftercare.core.delivery import GONE
 from aftercare.core.mornings import Waiting
-from aftercare.core.timing import Occasion
-from aftercare.facts import ClientBook, responsible
-from aftercare.models import HELD_BY, URGENCIES, Flag, Heartbeat, Message, Reply
-from aftercare.pages import promises
+from aftercare.facts import responsible
+from aftercare.models import HELD_BY, Flag, Heartbeat, Message, Reply
+from aftercare.pages import promises, wishes
+from aftercare.pages.matter import Matter
+from aftercare.pages.order import Group, grouped
 from aftercare.pages.promises import Unkept
-from aftercare.pages.sheet import read_as
-from studio.models import Service, Staff, Studio, Visit
+from aftercare.pages.wishes import Wished
+from studio.models import Staff, Studio
 
 STALE = timedelta(minutes=5)  # a sweep comes every second or so; after this the service is not at work
 
@@ -39,71 +40,6 @@ class AsOf:
         return self.sweep is None or self.now - self.sweep > STALE
 
 
-@dataclass(frozen=True)
-class Matter:
-    """An open flag with all that helps to decide: her words, the visit before them, what she has been told."""
-
-    flag: Flag
-    books: Sequence[ClientBook]
-    replies: Sequence[Reply]
-    told: Sequence[Message]
-    now: datetime
-
-    @property
-    def waiting(self) -> timedelta:
-        return self.now - self.flag.opened_at
-
-    @property
-    def answered(self) -> list[Message]:
-        """What she was answered since."""
-        return [message for message in self.told if message.occasion == Occasion.ANSWER]
-
-    @property
-    def sent_since(self) -> list[Message]:
-        """What else went to her since, as it was planned before she wrote."""
-        return [message for message in self.told if message.occasion != Occasion.ANSWER]
-
-    @property
-    def book(self) -> ClientBook | None:
-        """The one client, where it can be only one."""
-        return self.books[0] if len(self.books) == 1 else None
-
-    @cached_property
-    def last_visit(self) -> Visit | None:
-        """The last done visit before she wrote."""
-        if self.book is None:
-            return None
-        begun = [visit for visit in self.book.visits.values() if visit.status == Visit.Status.DONE]
-        before = [visit for visit in begun if visit.starts_at <= self.flag.opened_at]
-        return before[-1] if before else None
-
-    @property
-    def since_visit(self) -> timedelta | None:
-        """How long after the end of that visit she wrote (never negative: some write from the chair)."""
-        if self.last_visit is None:
-            return None
-        return max(timedelta(), self.flag.opened_at - self.last_visit.end)
-
-    @cached_property
-    def next_visit(self) -> Visit | None:
-        if self.book is None:
-            return None
-        booked = [v for v in self.book.visits.values() if v.status == Visit.Status.BOOKED and v.starts_at > self.now]
-        return booked[0] if booked else None
-
-    @cached_property
-    def last_test(self) -> Visit | None:
-        if self.book is None:
-            return None
-        tests = [v for v in self.book.visits.values() if v.service == Service.PATCH_TEST]
-        done = [v for v in tests if v.status == Visit.Status.DONE]
-        return done[-1] if done else None
-
-    @property
-    def last_test_read(self) -> str:
-        return read_as(self.last_test) if self.last_test else ""
-
-
 @dataclass(frozen=True, slots=True)
 class MorningList:
     """All that is open in a studio, before it is narrowed to one artist."""
@@ -111,20 +47,32 @@ class MorningList:
     matters: Sequence[Matter]
     unkept: Sequence[Unkept]
     as_of: AsOf
+    studio: Studio
+    away: Mapping[int, int | None]  # who is away today, and her cover
+    wishes: Sequence[Wished] = ()
 
     def __len__(self) -> int:
-        return len(self.matters) + len(self.unkept)
+        return len(self.matters) + len(self.unkept) + len(self.wishes)
 
-    def of(self, staff_id: int, *, nobodys: bool) -> MorningList:
-        """Narrow it to what is this artist's; ``nobodys``: and to what has no artist."""
+    @property
+    def groups(self) -> Sequence[Group]:
+        """What stands on it, the most pressing first."""
+        return grouped(self.matters, self.unkept, self.as_of.now.astimezone(self.studio.zone).date())
+
+    def of(self, person: Staff, *, nobodys: bool) -> MorningList:
+        """Narrow it to what is hers today, as an artist and as cover; ``nobodys``: and to what has no artist."""
+        ids = {person.pk} | facts.covered_by(self.away, person)
 
         def hers(artist: Staff | None) -> bool:
-            return nobodys if artist is None else artist.pk == staff_id
+            return nobodys if artist is None else artist.pk in ids
 
         return MorningList(
             [matter for matter in self.matters if any(hers(one) for one in _artists(matter))],
             [line for line in self.unkept if hers(line.artist)],
             self.as_of,
+            self.studio,
+            self.away,
+            self.wishes if nobodys else (),
         )
 
     @property
@@ -139,16 +87,17 @@ def morning_list(studio: Studio, now: datetime) -> MorningList:
     """Read what is open in the studio, in a fixed number of queries."""
     flags = list(
         Flag.objects.filter(studio=studio, state__in=[Flag.State.OPEN, Flag.State.TAKEN])
-        .select_related("taken_by")
+        .select_related("taken_by", "studio")
         .order_by("opened_at", "pk")
     )
     found = _open(flags, studio, now)
     concerned = found.concerned
-    replies = _replies(flags)
+    replies, wished = _replies(flags, studio)
     failed, told = _messages(studio, flags, concerned, replies, now)
     ids = {client for clients in concerned.values() for client in clients}
     ids |= {client for _visit, client in found.visits + found.early}
     ids |= {message.client_id for message in failed if message.client_id}
+    ids |= {reply.client_id for reply in wished if reply.client_id}
     books = facts.load(ids, now)
     matters = [
         Matter(
@@ -160,22 +109,18 @@ def morning_list(studio: Studio, now: datetime) -> MorningList:
         )
         for flag in flags
     ]
-    matters.sort(key=lambda matter: (_rank(matter.flag.urgency), matter.flag.opened_at))
     unkept = promises.unkept(found.visits, failed, found.early, books, studio, now)
-    return MorningList(matters, unkept, found.as_of)
+    asked = [wishes.wished(reply, books.get(reply.client_id or 0), now) for reply in wished]
+    return MorningList(matters, unkept, found.as_of, studio, found.away, asked)
 
 
 def count(person: Staff, now: datetime) -> Waiting:
     """Count what waits for one person, as her own list opens: to an owner who treats nobody, all that is open."""
     everything = morning_list(person.studio, now)
     every = person.is_owner and not person.is_artist
-    hers = everything if every else everything.of(person.pk, nobodys=person.is_owner)
+    hers = everything if every else everything.of(person, nobodys=person.is_owner)
     urgent = [matter for matter in hers.matters if matter.flag.urgency in HELD_BY]
     return Waiting(len(hers.matters), len(urgent), len(hers.unkept))
-
-
-def _rank(urgency: str) -> int:
-    return URGENCIES.index(urgency) if urgency in URGENCIES else URGENCIES.index("unread")
 
 
 @dataclass(slots=True)
@@ -186,6 +131,7 @@ class _Open:
     concerned: dict[int, list[int]] = field(default_factory=dict)  # by flag: its clients
     visits: list[tuple[int, int]] = field(default_factory=list)  # to look at
     early: list[tuple[int, int]] = field(default_factory=list)  # sets that may fail early
+    away: dict[int, int | None] = field(default_factory=dict)  # who is away today, and her cover
 
 
 def _open(flags: Iterable[Flag], studio: Studio, now: datetime) -> _Open:
@@ -193,10 +139,12 @@ def _open(flags: Iterable[Flag], studio: Studio, now: datetime) -> _Open:
     through = Flag.clients.through.objects.filter(flag__in=[flag.pk for flag in flags])
     newest = Reply.objects.filter(studio=studio).order_by().values("studio").annotate(at=Max("received_at"))
     every = promises.visits_to_look_at(studio, now).values_list(Value("visit"), "pk", "client_id", "starts_at")
+    away = facts.away_on(studio, now.astimezone(studio.zone).date())
     parts = (
         through.values_list(Value("flag"), "flag_id", "client_id", "flag__opened_at"),
         promises.early_sets(studio, now).values_list(Value("early"), "visit_id", "client_id", "made_at"),
         newest.values_list(Value("reply"), "studio", "studio", "at"),
+        away.order_by().values_list(Value("away"), "staff_id", "stand_in", Value(None, DateTimeField())),
         Heartbeat.objects.filter(name="sweep").order_by().values_list(Value("sweep"), Value(0), Value(0), "at"),
     )
     found = _Open(AsOf(now, None, None))
@@ -207,17 +155,26 @@ def _open(flags: Iterable[Flag], studio: Studio, now: datetime) -> _Open:
             found.visits.append((pk, client))
         elif what == "early":
             found.early.append((pk, client))
+        elif what == "away":
+            found.away[pk] = client
         else:
             found.as_of = replace(found.as_of, **{what: at})
     return found
 
 
-def _replies(flags: Iterable[Flag]) -> dict[int, list[Reply]]:
-    rows = Reply.objects.filter(flag__in=[flag.pk for flag in flags]).defer("raw").select_related("line", "answers")
+def _replies(flags: Sequence[Flag], studio: Studio) -> tuple[dict[int, list[Reply]], list[Any]]:
+    """Return the replies of each flag, and those with a standing wish. One query."""
+    ids = {flag.pk for flag in flags}
+    asked = wishes.standing(studio).values("reply")
+    rows = Reply.objects.filter(Q(flag__in=ids) | Q(pk__in=asked)).defer("raw").select_related("line", "answers")
     found: dict[int, list[Reply]] = {}
-    for reply in rows.order_by("received_at", "pk"):
-        found.setdefault(reply.flag_id or 0, []).append(reply)
-    return found
+    wished = []
+    for reply in wishes.with_wishes(rows).order_by("received_at", "pk"):
+        if reply.flag_id in ids:
+            found.setdefault(reply.flag_id, []).append(reply)
+        if reply.wish is not None:
+            wished.append(reply)
+    return found, wished
 
 
 def _messages(

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import Any
 
 from django.contrib import messages
@@ -16,16 +17,17 @@ from django.views.decorators.http import require_http_methods, require_POST
 from aftercare import facts, matters, upkeep
 from aftercare.core.outcomes import Outcome
 from aftercare.forms.matters import CloseForm, SeveralForm, when
-from aftercare.models import Flag, Message
-from aftercare.pages.morning import Matter, MorningList, morning_list
-from aftercare.pages.promises import EARLY
+from aftercare.models import Flag, Message, Wish
+from aftercare.pages.matter import Matter
+from aftercare.pages.morning import MorningList, morning_list
 from aftercare.pages.sheet import reads_health
 from aftercare.views.client_forms import hers_or_403
 from aftercare.views.errors import tell
 from studio.access import StudioRequest, page, visit_or_404
-from studio.models import Reaction
+from studio.models import Reaction, Staff
 
 ALL = "all"
+FOR_THE_DESK = ("not marked", "not delivered", "unsure")
 
 
 @page()
@@ -34,17 +36,16 @@ def morning(request: StudioRequest) -> HttpResponse:
 
     The front desk sees the lines about booking and delivery, and of everything else only how many wait.
     """
-    everything = morning_list(request.studio, request.now)
+    everything = _hers_to_read(request, morning_list(request.studio, request.now))
     if not request.may.treat:
         return render(request, "aftercare/morning.html", _for_the_desk(everything))
     chosen = _chosen(request, everything)
     own = chosen == str(request.staff.pk)
-    found = everything if chosen == ALL else everything.of(int(chosen), nobodys=request.may.own and own)
+    found = everything if chosen == ALL else everything.of(_person(request, chosen), nobodys=request.may.own and own)
     context = {
         "found": found,
-        "matters": [matter for matter in found.matters if _reads(request, matter)],
-        "unkept": [line for line in found.unkept if line.kind != EARLY],
-        "early": [line for line in found.unkept if line.kind == EARLY],
+        "groups": found.groups,
+        "several": SeveralForm() if any(one.may_be_closed_with_others for one in found.matters) else None,
         "book_is_old": request.may.own and facts.book_is_old(request.studio, request.now),
         "elsewhere": len(everything) - len(found) if request.may.own else 0,
         "artists": [(str(artist.pk), artist.name) for artist in everything.artists] if request.may.own else [],
@@ -66,19 +67,32 @@ def _chosen(request: StudioRequest, everything: MorningList) -> str:
     return own if request.staff.is_artist and asked != ALL else ALL
 
 
+def _person(request: StudioRequest, chosen: str) -> Staff:
+    return request.staff if chosen == str(request.staff.pk) else request.studio.staff.get(pk=int(chosen))
+
+
 def _for_the_desk(everything: MorningList) -> dict[str, object]:
-    about_booking = ("not marked", "not delivered", "unsure")
+    desk = replace(everything, matters=[], unkept=[line for line in everything.unkept if line.kind in FOR_THE_DESK])
     return {
-        "found": everything,
-        "matters": [],
-        "unkept": [line for line in everything.unkept if line.kind in about_booking],
+        "found": desk,
+        "groups": desk.groups,
         "waiting": len(everything.matters),
         "chosen": ALL,
     }
 
 
-def _reads(request: StudioRequest, matter: Matter) -> bool:
-    return request.may.own or any(reads_health(request.staff, book) for book in matter.books)
+def _hers_to_read(request: StudioRequest, everything: MorningList) -> MorningList:
+    """Leave out what is not for her eyes; of whom she covers for, and of nobody's, she reads as the owner does."""
+    if request.may.own or not request.may.treat:
+        return everything
+    covered = facts.covered_by(everything.away, request.staff)
+
+    def reads(matter: Matter) -> bool:
+        artists = (facts.responsible(book) for book in matter.books)
+        covers = any(artist is not None and artist.pk in covered for artist in artists)
+        return covers or any(reads_health(request.staff, book) for book in matter.books)
+
+    return replace(everything, matters=[matter for matter in everything.matters if reads(matter)])
 
 
 @require_POST
@@ -152,17 +166,18 @@ def flags_close(request: StudioRequest) -> HttpResponseBase:
     """Close several at once, none of which is about anybody's health."""
     form = SeveralForm(request.POST)
     chosen = [_flag_or_404(request, int(pk)) for pk in request.POST.getlist("flag") if pk.isdecimal()]
-    closed: list[int] = []
     if not chosen:
         messages.error(request, _("Choose at least one."))
-    elif form.writes(
-        lambda clean: closed.append(
-            matters.close_several(chosen, outcome=Outcome(clean["outcome"]), by=request.staff, now=request.now)
+        return redirect("morning")
+    closed = form.written(
+        lambda clean: matters.close_several(
+            chosen, outcome=Outcome(clean["outcome"]), by=request.staff, now=request.now
         )
-    ):
-        messages.success(request, ngettext("%(n)d closed.", "%(n)d closed.", sum(closed)) % {"n": sum(closed)})
-    else:
+    )
+    if closed is None:
         tell(request, ValidationError([str(error) for errors in form.errors.values() for error in errors]))
+    else:
+        messages.success(request, ngettext("%(n)d closed.", "%(n)d closed.", closed) % {"n": closed})
     return redirect("morning")
 
 
@@ -194,6 +209,29 @@ def message_see_to(request: StudioRequest, message_id: int) -> HttpResponseBase:
         tell(request, error)
     else:
         messages.success(request, _("Seen to: %(name)s. It stays among her messages.") % {"name": client.name})
+    return redirect("morning")
+
+
+@require_POST
+@page("front desk")
+def wishes_seen_to(request: StudioRequest) -> HttpResponseBase:
+    """Say that what was asked about bookings has been seen to, one or several at once."""
+    chosen = [int(pk) for pk in request.POST.getlist("wish") if pk.isdecimal()]
+    done = matters.see_to_wishes(request.studio, chosen, by=request.staff, now=request.now)
+    if chosen:
+        messages.success(request, ngettext("%(n)d seen to.", "%(n)d seen to.", done) % {"n": done})
+    else:
+        messages.error(request, _("Tick at least one."))
+    return redirect("morning")
+
+
+@require_POST
+@page("front desk")
+def wish_hand_over(request: StudioRequest, wish_id: int) -> HttpResponseBase:
+    """Give it to her artist, to whom it may be more than a wish about a booking."""
+    wish = get_object_or_404(Wish, studio=request.studio, pk=wish_id)
+    matters.hand_over(wish, by=request.staff, now=request.now)
+    messages.success(request, _("It stands on her artist’s list now."))
     return redirect("morning")
 
 

@@ -47,8 +47,8 @@ def test_she_is_the_client_of_the_artist_of_her_latest_visit(cast: Cast) -> None
     cast.wrote(her, "hello", cast.at(6))
     found = morning.morning_list(cast.studio, cast.now)
 
-    assert len(found.of(cast.noor.pk, nobodys=False).matters) == 1
-    assert len(found.of(cast.ada.pk, nobodys=False).matters) == 0
+    assert len(found.of(cast.noor, nobodys=False).matters) == 1
+    assert len(found.of(cast.ada, nobodys=False).matters) == 0
     assert found.artists == [cast.noor]
 
 
@@ -67,7 +67,7 @@ def test_what_several_may_have_written_stands_on_each_artist_s_list(cast: Cast) 
     cast.wrote(mia, "which of us?", cast.at(6)).clients.add(twin)
     found = morning.morning_list(cast.studio, cast.now)
 
-    assert [len(found.of(staff.pk, nobodys=False)) for staff in (cast.ada, cast.noor)] == [1, 1]
+    assert [len(found.of(staff, nobodys=False)) for staff in (cast.ada, cast.noor)] == [1, 1]
     assert found.matters[0].book is None
 
 
@@ -76,8 +76,8 @@ def test_what_is_nobody_s_is_never_lost(cast: Cast) -> None:
     cast.visit(cast.client("Mia"), cast.at(12, -1), artist=None)
     found = morning.morning_list(cast.studio, cast.now)
 
-    assert len(found.of(cast.olga.pk, nobodys=True)) == 2
-    assert len(found.of(cast.olga.pk, nobodys=False)) == 0
+    assert len(found.of(cast.olga, nobodys=True)) == 2
+    assert len(found.of(cast.olga, nobodys=False)) == 0
 
 
 def test_a_closed_matter_and_another_studio_s_are_not_on_it(cast: Cast) -> None:

@@ -10,7 +10,7 @@ import pytest
 
 from aftercare.core.delivery import State
 from aftercare.models import Flag, Heartbeat, Message
-from studio.models import CalendarFeed, Visit
+from studio.models import CalendarFeed, Reaction, Visit
 from tests.cast import Cast, full_morning
 from tests.forecasts import forecast
 from tests.pages import SignIn, words
@@ -19,7 +19,7 @@ from tests.pages import SignIn, words
 def test_her_words_stand_with_what_helps_to_decide(morning_cast: Cast, as_: SignIn) -> None:
     page = words(as_(morning_cast.ada).get("/morning"))
 
-    mia = page[page.index("5:15 am") : page.index("Promises not kept")]
+    mia = page[page.index("Not understood") :]
     assert "woke up and cant open my right eye, its swollen and theres gunk" in mia
     assert "18 h after: fill , Ada · Birch 4, lot 0226 · gel remover" in mia
     assert "no patch test on record" in mia
@@ -28,6 +28,98 @@ def test_her_words_stand_with_what_helps_to_decide(morning_cast: Cast, as_: Sign
     assert "How are your eyes today?" in mia
     assert re.search(r"waiting [12] h", mia)  # it is between seven and eight, and she wrote at a quarter past five
     assert "Call Mia" in mia
+
+
+def test_the_list_is_in_the_order_in_which_it_is_worked_through(cast: Cast, as_: SignIn) -> None:
+    """Emergencies, same day, who comes in today, her tests, not reached, not understood, the rest."""
+    said = [
+        ("Thanks", "none", {}),
+        ("Unread", "unread", {}),
+        ("Tried", "unread", {"state": "taken", "taken_by": cast.ada, "try_again_at": cast.at(9)}),
+        ("Today", "watch", {}),
+        ("Itchy", "same_day", {}),
+        ("Taken", "emergency", {"state": "taken", "taken_by": cast.ada}),
+        ("Shut", "emergency", {}),
+    ]
+    for name, urgency, fields in said:
+        her = cast.client(name, "Quist")
+        cast.done(her, cast.at(9, -3))
+        flag = cast.wrote(her, "words", cast.at(5), urgency=urgency)
+        Flag.objects.filter(pk=flag.pk).update(**fields)
+    cast.visit(cast.clients["Today"], cast.at(15))
+    tested = cast.client("Tested", "Quist", sensitive=True)
+    cast.visit(tested, cast.at(14), "full set")
+    cast.visit(cast.client("Left", "Quist"), cast.at(9, -1))
+
+    page = words(as_(cast.ada).get("/morning"))
+
+    names = ["Shut", "Taken", "Itchy", "Today", "Tested", "Tried", "Unread", "Left", "Thanks"]
+    places = [page.index(f"{name} Quist") for name in names]
+    assert places == sorted(places)
+    headings = [
+        "Act now",
+        "Act now: somebody has it",
+        "See today",
+        "Open, and she comes in today",
+        "Patch tests of today",
+    ]
+    headings += ["Could not be reached: try again", "Not understood: read and decide", "Visits not marked", "Also open"]
+    assert [page.index(one) for one in headings] == sorted(page.index(one) for one in headings)
+
+
+def test_several_that_are_not_about_health_are_closed_at_once(cast: Cast, as_: SignIn) -> None:
+    flags = []
+    for name, about in (("Bea", ["fine"]), ("Cleo", ["question"]), ("Mia", ["irritation"])):
+        cast.done(cast.client(name, "Quist"), cast.at(9, -3))
+        flags.append(cast.wrote(cast.clients[name], "words", cast.at(6), urgency="none"))
+        flags[-1].replies.update(reading={"about": about})
+    browser = as_(cast.ada)
+    assert browser.get("/morning").content.decode().count('form="several"') == 2
+
+    refused = words(browser.post("/flags/close", {"flag": [f.pk for f in flags], "outcome": "noted"}, follow=True))
+    assert "One of them is about health: close it by itself. Nothing was closed." in refused
+    assert Flag.objects.filter(state="closed").count() == 0
+
+    page = words(browser.post("/flags/close", {"flag": [f.pk for f in flags[:2]], "outcome": "noted"}, follow=True))
+    assert "2 closed." in page
+    assert "Choose at least one." in words(browser.post("/flags/close", {"outcome": "noted"}, follow=True))
+    assert as_(cast.noor).post("/flags/close", {"flag": [flags[2].pk], "outcome": "noted"}).status_code == 404
+
+
+def test_she_who_could_not_be_reached_stays_with_the_moment_to_try_again(cast: Cast, as_: SignIn) -> None:
+    her = cast.client("Mia", "Quist")
+    cast.done(her, cast.at(9, -3))
+    flag = cast.wrote(her, "red and sore", cast.at(6), urgency="same_day")
+    browser = as_(cast.ada)
+
+    refused = browser.post(
+        f"/flags/{flag.pk}/close", {"outcome": "not_reached", "words": "No answer.", "try_again": ""}
+    )
+    assert "Say when to try again." in words(refused)
+    page = words(
+        browser.post(
+            f"/flags/{flag.pk}/close", {"outcome": "not_reached", "words": "No answer.", "try_again": "30"}, follow=True
+        )
+    )
+
+    assert "It stays on the list" in page
+    assert "Could not be reached: try again" in page
+    assert "Not reached. Try again" in page
+
+
+def test_whose_it_is_is_said_first_where_several_have_the_number(cast: Cast, as_: SignIn) -> None:
+    mia, nina = cast.client("Mia", "Quist"), cast.client("Nina", "Quist")
+    for her in (mia, nina):
+        cast.done(her, cast.at(9, -3))
+    flag = cast.wrote(mia, "red and sore", cast.at(6), urgency="same_day")
+    flag.clients.add(nina)
+    browser = as_(cast.ada)
+    form = {"outcome": "told_doctor", "words": "Sent to her eye doctor.", "on_record": "on"}
+
+    assert "Say first whose it is" in words(browser.post(f"/flags/{flag.pk}/close", form))
+    browser.post(f"/flags/{flag.pk}/close", {**form, "client": nina.pk})
+
+    assert [reaction.client for reaction in Reaction.objects.all()] == [nina]
 
 
 def test_promises_not_kept_come_worst_first(morning_cast: Cast, as_: SignIn) -> None:
