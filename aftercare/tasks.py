@@ -40,6 +40,7 @@ def send_due(
     paging.look(moment, studio_id)
     upkeep.catch_up(moment, studio=studio)
     planning.plan_mornings(moment, studio=studio)
+    planning.plan_nudges(moment, studio=studio)
     outbox.expire_leases(moment)
     outbox.resolve_unsure(moment)
     if studio_id is not None:

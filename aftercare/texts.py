@@ -129,6 +129,9 @@ def _staff_facts(message: Message, now: datetime, count: Count | None) -> Facts:
         step=message.step,
         call_by=_call_by(message, studio),
         link=_link(message),
+        as_of=_on_the_wall(waiting.as_of, studio),
+        last_reply=_on_the_wall(waiting.last_reply, studio),
+        last_sweep=_on_the_wall(waiting.last_sweep, studio),
         open_flags=waiting.open_flags,
         urgent_flags=waiting.urgent_flags,
         promises=waiting.promises,
@@ -143,5 +146,8 @@ def _link(message: Message) -> str:
 
 def _call_by(message: Message, studio: Studio) -> datetime | None:
     """By when a person calls her: as it was worked out when she was answered."""
-    by = message.flag.call_by if message.flag else None
-    return by.astimezone(studio.zone) if by else None
+    return _on_the_wall(message.flag.call_by, studio) if message.flag else None
+
+
+def _on_the_wall(at: datetime | None, studio: Studio) -> datetime | None:
+    return at.astimezone(studio.zone) if at else None

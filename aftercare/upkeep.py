@@ -36,6 +36,7 @@ def catch_up(
     Returns how many messages came to stand how, as :func:`aftercare.planning.catch_up`.
     """
     records.end_pauses(now, studio=studio)
+    records.count_done(now, studio=studio)
     _forecast(partial(forecasting.catch_up, now, studio=studio))
     return planning.catch_up(now, studio=studio, progress=progress)
 

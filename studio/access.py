@@ -8,8 +8,8 @@ nobody learns that it is there.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Collection
-from dataclasses import dataclass
+from collections.abc import Callable, Collection, Mapping
+from dataclasses import dataclass, field
 from datetime import datetime
 from functools import cached_property, wraps
 from typing import TYPE_CHECKING, Any, Concatenate, Literal, ParamSpec, cast
@@ -21,7 +21,7 @@ from django.shortcuts import get_object_or_404, redirect
 from django.utils import timezone
 from django.utils.translation import gettext as _
 
-from studio import clock
+from studio import clock, covering
 from studio.models import Client, Staff, Studio, User, Visit
 
 if TYPE_CHECKING:
@@ -39,6 +39,7 @@ class May:
     """What a member of staff may see and do; templates ask it by name."""
 
     staff: Staff
+    away: Mapping[int, int | None] = field(default_factory=dict)  # who is away today, and her cover: she reads hers
 
     @property
     def own(self) -> bool:
@@ -69,8 +70,16 @@ class May:
         return frozenset(self.treated().filter(client_id__in=client_ids).distinct())
 
     def treated(self) -> ValuesQuerySet[Visit, int]:
-        """Return the clients whose visits she has had or has booked, for a query to look among."""
-        return Visit.objects.filter(artist=self.staff, status__in=TREATED).values_list("client_id", flat=True)
+        """Return the clients whose visits she has had or has booked, and theirs for whom she covers today.
+
+        For a query to look among.
+        """
+        return Visit.objects.filter(artist__in=self.stands_for, status__in=TREATED).values_list("client_id", flat=True)
+
+    @cached_property
+    def stands_for(self) -> frozenset[int]:
+        """Return whose work she does today: her own, and theirs for whom she covers."""
+        return frozenset({self.staff.pk} | covering.covered_by(self.away, self.staff))
 
     def read_health(self, client: Client) -> bool:
         """Return whether she may read this client's health notes."""
@@ -137,9 +146,11 @@ def stand(request: HttpRequest) -> StudioRequest:
     Raises PermissionDenied where her sign-in belongs to no studio.
     """
     here = cast(StudioRequest, request)
+    here.now = clock.now()
     here.places = list(
         Staff.objects.filter(user=here.user, is_active=True)
         .select_related("studio__calendar_feed")
+        .annotate(away=covering.near(here.now))
         .order_by("studio__name", "studio_id")
     )
     if not here.places:
@@ -149,8 +160,8 @@ def stand(request: HttpRequest) -> StudioRequest:
     chosen = request.session.get(CHOSEN)
     here.staff = next((place for place in here.places if place.studio_id == chosen), here.places[0])
     here.studio = here.staff.studio
-    here.may = May(here.staff)
-    here.now = clock.now()
+    today = here.now.astimezone(here.studio.zone).date()
+    here.may = May(here.staff, covering.on(getattr(here.staff, "away", None), today))
     return here
 
 

@@ -4,13 +4,16 @@ from __future__ import annotations
 
 from django.urls import path
 
-from studio.views import settings, staff
+from studio.views import duty, settings, staff
 
 urlpatterns = [
     path("settings", settings.settings, name="settings"),
     path("settings/studio", settings.studio_facts, name="studio_facts"),
     path("settings/closing-days", settings.closing_days, name="closing_days"),
     path("settings/closing-days/<int:day_id>/remove", settings.closing_day_remove, name="closing_day_remove"),
+    path("settings/duty", duty.duty, name="duty"),
+    path("settings/absences", duty.absences, name="absences"),
+    path("settings/absences/<int:absence_id>/remove", duty.absence_remove, name="absence_remove"),
     path("settings/adhesives", settings.adhesives, name="adhesives"),
     path("settings/adhesives/<int:adhesive_id>", settings.adhesives, name="adhesive"),
     path("settings/service-names", settings.service_names, name="service_names"),

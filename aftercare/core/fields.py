@@ -70,6 +70,9 @@ class Facts:
     booked_at: datetime | None = None
     call_by: datetime | None = None
     link: str = ""
+    as_of: datetime | None = None  # as the next two on the studio's wall clock
+    last_reply: datetime | None = None
+    last_sweep: datetime | None = None
     open_flags: int = 0
     urgent_flags: int = 0
     promises: int = 0
@@ -133,6 +136,9 @@ FIELDS: dict[str, Field] = {
     "poison_line": Field("The poison line of her country, where there is one.", "1-800-222-1222", _CLIENT_OR_BLOCK),
     "call_by": Field("By when a person calls her.", "Tuesday 9 March, 10:00 am", _ANSWER),
     "link": Field("The page that opens what this is about.", "https://…", STAFF),
+    "as_of": Field("When the list was counted.", "7:31 am", _LIST),
+    "last_reply": Field("When the newest reply came in; empty where none has.", "6:12 am", _LIST),
+    "last_sweep": Field("When the service last looked at what is due.", "7:30 am", _LIST),
     "open_flags": Field("How many clients have something open.", "3", _LIST),
     "urgent_flags": Field("How many of them are urgent.", "1", _LIST),
     "nothing_open": Field("For an if: nothing is open.", "yes", _LIST),
@@ -174,11 +180,23 @@ def values(facts: Facts) -> dict[str, Value]:
         "poison_line": say.poison_line(facts.region) or None,
         "call_by": say.moment(facts.call_by, language, facts.region) if facts.call_by else None,
         "link": "".join(facts.link.split()) or None,
+        "as_of": _seen_from(facts.as_of, facts, language),
+        "last_reply": _seen_from(facts.last_reply, facts, language),
+        "last_sweep": _seen_from(facts.last_sweep, facts, language),
         "open_flags": facts.open_flags,
         "urgent_flags": facts.urgent_flags,
         "promises": facts.promises,
         "nothing_open": not (facts.open_flags or facts.promises),
     }
+
+
+def _seen_from(at: datetime | None, facts: Facts, language: str) -> str | None:
+    """Say an hour of the list's own day, and of another day its date too."""
+    if at is None or facts.as_of is None:
+        return None
+    if at.date() == facts.as_of.date():
+        return say.hour(at.time(), language, facts.region)
+    return say.moment(at, language, facts.region)
 
 
 def _window(facts: Facts, language: str) -> str | None:

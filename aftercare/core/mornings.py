@@ -18,6 +18,9 @@ class Waiting:
     open_flags: int = 0
     urgent_flags: int = 0  # of them
     promises: int = 0  # the other lines
+    as_of: datetime | None = None  # when it was counted
+    last_reply: datetime | None = None  # when the newest reply came in
+    last_sweep: datetime | None = None  # when the service last looked at what is due
 
 
 def due(at: time, zone: ZoneInfo, now: datetime) -> tuple[date, datetime] | None:

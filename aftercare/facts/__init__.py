@@ -7,16 +7,14 @@ from aftercare.facts.books import ClientBook, load, standing_of
 from aftercare.facts.feeds import book_is_old
 from aftercare.facts.judging import Verdict, judge, why_gone
 from aftercare.facts.rules import BadRule, rules_from, rules_of
-from aftercare.facts.staffing import Team, away_on, covered_by, gets_a_list, responsible, team, ways
+from aftercare.facts.staffing import Team, gets_a_list, responsible, team, ways
 
 __all__ = [
     "BadRule",
     "ClientBook",
     "Team",
     "Verdict",
-    "away_on",
     "book_is_old",
-    "covered_by",
     "gets_a_list",
     "judge",
     "load",

@@ -7,26 +7,15 @@ from collections.abc import Collection
 from dataclasses import dataclass
 from datetime import UTC, date, datetime
 from functools import lru_cache
-from typing import Any
 
-from django.db.models import Aggregate, Exists, OuterRef, QuerySet, Subquery, TextField, Value
+from django.db.models import Exists, OuterRef, QuerySet, Subquery, Value
 from django.db.models.functions import Concat
 
 from aftercare.core.outcomes import ASKS_NEXT_DAY
 from aftercare.core.timing import SetForecast
 from aftercare.models import HELD_BY, Flag, Forecast, Message, RuleSet, Stop
+from studio.aggregates import Listed
 from studio.models import Client, ClosingDay, Consent, Reaction, Visit, VisitRef
-
-
-class _Listed(Aggregate):
-    """Dates or moments as one text, so that they come along with her rather than by a query of their own."""
-
-    function = "GROUP_CONCAT"  # SQLite's, with commas between
-    output_field = TextField()
-
-    def as_postgresql(self, compiler: Any, connection: Any, **more: Any) -> Any:
-        template = "STRING_AGG(%(expressions)s::text, ',')"
-        return self.as_sql(compiler, connection, template=template, **more)
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,12 +34,12 @@ def clients(ids: list[int]) -> list[Person]:
     """These clients with their studios and what bears on them as a whole."""
     newest = RuleSet.objects.filter(studio=OuterRef("studio")).order_by("-version").values("values")[:1]
     of_studio = ClosingDay.objects.filter(studio=OuterRef("studio")).order_by().values("studio")
-    closed = of_studio.annotate(dates=_Listed("date")).values("dates")
+    closed = of_studio.annotate(dates=Listed("date")).values("dates")
     standing = Flag.clients.through.objects.filter(client=OuterRef("pk"), flag__urgency__in=HELD_BY)
     held = Exists(standing.exclude(flag__state=Flag.State.CLOSED))
     people: QuerySet[Client] = Client.objects.filter(pk__in=ids).select_related("studio__calendar_feed")
     over = Flag.objects.filter(clients=OuterRef("pk"), state=Flag.State.CLOSED, outcome__in=ASKS_NEXT_DAY)
-    asked = over.order_by().values("clients").annotate(moments=_Listed("closed_at")).values("moments")
+    asked = over.order_by().values("clients").annotate(moments=Listed("closed_at")).values("moments")
     rows = people.annotate(own_rules=Subquery(newest), closed=Subquery(closed), flagged=held, asked=Subquery(asked))
     return [Person(row, row.own_rules or {}, _dates(row.closed), row.flagged, _moments(row.asked)) for row in rows]
 
@@ -112,10 +101,10 @@ def forecasts(worn: Collection[int]) -> dict[int, list[SetForecast]]:
 
 
 def messages(hers: dict[int, list[Visit]]) -> dict[int, list[Message]]:
-    """The messages about these clients' visits. A visit can have been another's: whose it is now counts."""
+    """The messages to these clients about their visits. A visit can have been another's: whose it is now counts."""
     found: dict[int, list[Message]] = defaultdict(list)
     whose = {visit.pk: client for client, visits in hers.items() for visit in visits}
-    about = Message.objects.filter(visit__client__in=list(hers))
+    about = Message.objects.filter(visit__client__in=list(hers), staff=None)
     for message in about.defer("text", "subject"):
         if (client := whose.get(message.visit_id or 0)) is not None:
             found[client].append(message)

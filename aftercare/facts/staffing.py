@@ -2,16 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable
 from dataclasses import dataclass
 from datetime import date
-
-from django.db.models import Case, F, QuerySet, When
 
 from aftercare.core.reach import Reach
 from aftercare.facts.books import ClientBook
 from aftercare.models import Stop
-from studio.models import Absence, Staff, Studio, Visit
+from studio import covering
+from studio.models import Staff, Studio, Visit
 
 
 @dataclass(frozen=True, slots=True)
@@ -23,7 +22,7 @@ class Team:
 
     def standing(self, staff_id: int) -> Staff | None:
         """Return her, or while she is away whoever stands in for her; None: nobody does."""
-        return self.people.get(stands_in(self.away, staff_id) or 0)
+        return self.people.get(covering.stands_in(self.away, staff_id) or 0)
 
     @property
     def owners(self) -> list[Staff]:
@@ -33,37 +32,7 @@ class Team:
 def team(studio: Studio, day: date) -> Team:
     """Read who works in the studio on ``day``. Two queries."""
     people = {person.pk: person for person in studio.staff.filter(is_active=True).order_by("pk")}
-    absences = away_on(studio, day)
-    return Team(people, {one.staff_id: one.cover_id if one.cover_id in people else None for one in absences})
-
-
-def away_on(studio: Studio, day: date) -> QuerySet[Absence]:
-    """Return who is away on ``day``, each with her ``stand_in``: her cover, where that works here."""
-    stand_in = Case(When(cover__is_active=True, then=F("cover_id")))
-    absences = Absence.objects.filter(staff__studio=studio, first_day__lte=day, last_day__gte=day)
-    return absences.annotate(stand_in=stand_in).order_by("pk")
-
-
-def stands_in(away: Mapping[int, int | None], staff_id: int) -> int | None:
-    """Return whoever does her work: she herself, or while she is away her cover; hers, if that is away too.
-
-    >>> stands_in({1: 2, 2: 3}, 1), stands_in({1: 2, 2: 1}, 1), stands_in({}, 1)
-    (3, None, 1)
-    """
-    asked = {staff_id}
-    while staff_id in away:
-        cover = away[staff_id]
-        if cover is None or cover in asked:
-            return None
-        asked.add(cover)
-        staff_id = cover
-    return staff_id
-
-
-def covered_by(away: Mapping[int, int | None], person: Staff) -> set[int]:
-    """Return whose lists she has beside her own; those that nobody stands in for are the owners'."""
-    stand_ins = {pk: stands_in(away, pk) for pk in away if pk != person.pk}
-    return {pk for pk, one in stand_ins.items() if (person.is_owner if one is None else one == person.pk)}
+    return Team(people, covering.away(studio, day))
 
 
 def responsible(book: ClientBook) -> Staff | None:

@@ -22,6 +22,7 @@ from aftercare.pages.matter import Matter
 from aftercare.pages.order import Group, grouped
 from aftercare.pages.promises import Unkept
 from aftercare.pages.wishes import Wished
+from studio import covering
 from studio.models import Staff, Studio
 
 STALE = timedelta(minutes=5)  # a sweep comes every second or so; after this the service is not at work
@@ -61,7 +62,7 @@ class MorningList:
 
     def of(self, person: Staff, *, nobodys: bool) -> MorningList:
         """Narrow it to what is hers today, as an artist and as cover; ``nobodys``: and to what has no artist."""
-        ids = {person.pk} | facts.covered_by(self.away, person)
+        ids = {person.pk} | covering.covered_by(self.away, person)
 
         def hers(artist: Staff | None) -> bool:
             return nobodys if artist is None else artist.pk in ids
@@ -120,7 +121,10 @@ def count(person: Staff, now: datetime) -> Waiting:
     every = person.is_owner and not person.is_artist
     hers = everything if every else everything.of(person, nobodys=person.is_owner)
     urgent = [matter for matter in hers.matters if matter.flag.urgency in HELD_BY]
-    return Waiting(len(hers.matters), len(urgent), len(hers.unkept))
+    seen = hers.as_of
+    return Waiting(
+        len(hers.matters), len(urgent), len(hers.unkept) + len(hers.wishes), seen.now, seen.reply, seen.sweep
+    )
 
 
 @dataclass(slots=True)
@@ -139,7 +143,7 @@ def _open(flags: Iterable[Flag], studio: Studio, now: datetime) -> _Open:
     through = Flag.clients.through.objects.filter(flag__in=[flag.pk for flag in flags])
     newest = Reply.objects.filter(studio=studio).order_by().values("studio").annotate(at=Max("received_at"))
     every = promises.visits_to_look_at(studio, now).values_list(Value("visit"), "pk", "client_id", "starts_at")
-    away = facts.away_on(studio, now.astimezone(studio.zone).date())
+    away = covering.away_on(studio, now.astimezone(studio.zone).date())
     parts = (
         through.values_list(Value("flag"), "flag_id", "client_id", "flag__opened_at"),
         promises.early_sets(studio, now).values_list(Value("early"), "visit_id", "client_id", "made_at"),

@@ -19,7 +19,8 @@ from aftercare.core.timing import Occasion
 from aftercare.facts import ClientBook
 from aftercare.models import Forecast, Message, Reply
 from aftercare.pages.arrival import Arrival, arrival, forecasts
-from studio.models import SETS, Client, Service, Staff, Studio, Visit
+from studio.access import May
+from studio.models import SETS, Client, Service, Studio, Visit
 
 LOOK_BACK = timedelta(days=120)  # what she wrote before that is on her card
 NEW_CLIENT_LOOK_BACK = timedelta(days=30)
@@ -104,18 +105,18 @@ def visit_ids(studio: Studio, day: date) -> list[tuple[int, int]]:
     return list(rows.values_list("pk", "client_id"))
 
 
-def lines(ids: Iterable[tuple[int, int]], books: dict[int, ClientBook], staff: Staff, now: datetime) -> list[Line]:
+def lines(ids: Iterable[tuple[int, int]], books: dict[int, ClientBook], may: May, now: datetime) -> list[Line]:
     """Build a line for each visit. Two queries: what the clients wrote, and what is forecast of their sets."""
     wrote = _wrote(list(books), now)
     forecast = forecasts(books.values())
     return [
-        _line(books[client_id].visits[visit_id], books[client_id], wrote.get(client_id, []), forecast, staff)
+        _line(books[client_id].visits[visit_id], books[client_id], wrote.get(client_id, []), forecast, may)
         for visit_id, client_id in ids
         if client_id in books and visit_id in books[client_id].visits
     ]
 
 
-def _line(visit: Visit, book: ClientBook, wrote: list[Reply], forecast: dict[int, Forecast], staff: Staff) -> Line:
+def _line(visit: Visit, book: ClientBook, wrote: list[Reply], forecast: dict[int, Forecast], may: May) -> Line:
     before = [other for other in book.visits.values() if other.starts_at < visit.starts_at and _is_done(other)]
     sets = [other for other in before if other.is_set]
     last_set = sets[-1] if sets else None
@@ -124,7 +125,7 @@ def _line(visit: Visit, book: ClientBook, wrote: list[Reply], forecast: dict[int
     return Line(
         visit=visit,
         client=book.client,
-        reads_health=reads_health(staff, book),
+        reads_health=reads_health(may, book),
         is_new=not sets,
         on_hold=book.on_hold,
         hold_why=book.hold_why,
@@ -146,13 +147,13 @@ def _line(visit: Visit, book: ClientBook, wrote: list[Reply], forecast: dict[int
     )
 
 
-def reads_health(staff: Staff, book: ClientBook) -> bool:
+def reads_health(may: May, book: ClientBook) -> bool:
     """Whether she may read this client's health notes: the rule of ``studio.access``, on rows that are at hand."""
-    if staff.is_owner:
+    if may.own:
         return True
     treated = (Visit.Status.BOOKED, Visit.Status.DONE)
-    return staff.is_artist and any(
-        visit.artist_id == staff.pk and visit.status in treated for visit in book.visits.values()
+    return may.staff.is_artist and any(
+        visit.artist_id in may.stands_for and visit.status in treated for visit in book.visits.values()
     )
 
 

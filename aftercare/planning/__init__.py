@@ -11,7 +11,7 @@ from aftercare.planning.live import (
     leaving,
     take_back_go,
 )
-from aftercare.planning.staff import plan_mornings
+from aftercare.planning.staff import plan_mornings, plan_nudges
 
 __all__ = [
     "BATCH",
@@ -25,6 +25,7 @@ __all__ = [
     "leaving",
     "plan_clients",
     "plan_mornings",
+    "plan_nudges",
     "plan_studio",
     "take_back_go",
 ]

@@ -1,21 +1,26 @@
-"""The morning list goes out: one message a day to each who works here, once it is her hour, also when nothing waits.
+"""What staff are told apart from pages: the morning list, and that a visit of theirs is over and not marked.
 
-It is promised when its hour has come and never ahead: an hour that she changes holds from then on, and what the list
-says is counted as it leaves.
+A list goes once a day to each who works here, once it is her hour, also when nothing waits. All of it is promised when
+its moment has come and never ahead: an hour that she changes holds from then on, and what the list says is counted as
+it leaves.
 """
 
 from __future__ import annotations
 
 from collections.abc import Iterator
-from datetime import datetime
+from datetime import datetime, timedelta
 
-from django.db.models import Q
+from django.db.models import Exists, OuterRef, Q
 
 from aftercare import facts, outbox
 from aftercare.core import mornings
+from aftercare.core.reach import Reach
 from aftercare.core.timing import Occasion
 from aftercare.models import Message
-from studio.models import Staff, Studio
+from studio.models import Staff, Studio, Visit
+
+NUDGE_AFTER = timedelta(minutes=30)  # after a visit's end
+NUDGED_FOR = timedelta(days=1)  # from its start; after that the morning list alone has it
 
 
 def plan_mornings(now: datetime, *, studio: Studio | None = None) -> int:
@@ -53,3 +58,44 @@ def _due(now: datetime, studio: Studio | None) -> Iterator[Message]:
                 no_later_than=day[1] + mornings.LAST,
                 planned_from=now,
             )
+
+
+def plan_nudges(now: datetime, *, studio: Studio | None = None) -> int:
+    """Ask the artists of visits that were over half an hour ago, and are not marked, what became of them.
+
+    Once a visit. One query where there are none. History that was heard of afterwards is asked about by nobody.
+    """
+    over = Visit.objects.filter(status=Visit.Status.BOOKED, starts_at__range=(now - NUDGED_FOR, now - NUDGE_AFTER))
+    if studio is not None:
+        over = over.filter(studio=studio)
+    asked = Message.objects.filter(visit=OuterRef("pk"), occasion=Occasion.ALERT)
+    due = [
+        visit
+        for visit in over.filter(~Exists(asked)).select_related("studio").order_by("pk")
+        if visit.heard_at < visit.booked_end <= now - NUDGE_AFTER
+    ]
+    teams = {visit.studio: facts.team(visit.studio, now.astimezone(visit.studio.zone).date()) for visit in due}
+    ways = {one: facts.ways(team.people.values()) for one, team in teams.items()}
+    return outbox.promise(
+        message for visit in due if (message := _nudge(visit, teams[visit.studio], ways[visit.studio], now))
+    )
+
+
+def _nudge(visit: Visit, team: facts.Team, ways: dict[int, Reach], now: datetime) -> Message | None:
+    """To her artist, or whoever stands in for her; else to an owner. None: nobody can be reached."""
+    artist = team.standing(visit.artist_id) if visit.artist_id else None
+    asked = next((one for one in (artist, *team.owners) if one is not None and one.pk in ways), None)
+    if asked is None:
+        return None
+    return Message(
+        studio=visit.studio,
+        key=f"visit:{visit.pk}:{Occasion.ALERT}:unmarked",
+        staff=asked,
+        visit=visit,
+        occasion=Occasion.ALERT,
+        kind="unmarked",
+        channel=ways[asked.pk].channel,
+        address=ways[asked.pk].address,
+        due_at=visit.booked_end + NUDGE_AFTER,
+        planned_from=now,
+    )

@@ -19,7 +19,7 @@ def client(request: StudioRequest, client_id: int) -> HttpResponseBase:
         raise Http404
     if book.client.merged_into_id is not None:
         return redirect("client", book.client.merged_into_id)
-    reads = sheet.reads_health(request.staff, book)
+    reads = sheet.reads_health(request.may, book)
     gone, still = card.messages_of(book)
     allowed = {client_id} if reads else set[int]()
     ahead, past = card.visits_of(book, request.now)

@@ -24,7 +24,7 @@ def day_sheet(request: StudioRequest) -> HttpResponse:
     day, problem = _day(request.GET.get("day", ""), today)
     ids = sheet.visit_ids(request.studio, day)
     books = facts.load({client for _visit, client in ids}, request.now)
-    every = sheet.lines(ids, books, request.staff, request.now)
+    every = sheet.lines(ids, books, request.may, request.now)
     artists = _artists(every)
     chosen = request.GET.get("artist") or ("" if request.may.see_every_list else str(request.staff.pk))
     lines = [line for line in every if _is_of(line, chosen)]

@@ -18,7 +18,6 @@ from aftercare import facts, matters, upkeep
 from aftercare.core.outcomes import Outcome
 from aftercare.forms.matters import CloseForm, SeveralForm, when
 from aftercare.models import Flag, Message, Wish
-from aftercare.pages.matter import Matter
 from aftercare.pages.morning import MorningList, morning_list
 from aftercare.pages.sheet import reads_health
 from aftercare.views.client_forms import hers_or_403
@@ -82,17 +81,11 @@ def _for_the_desk(everything: MorningList) -> dict[str, object]:
 
 
 def _hers_to_read(request: StudioRequest, everything: MorningList) -> MorningList:
-    """Leave out what is not for her eyes; of whom she covers for, and of nobody's, she reads as the owner does."""
+    """Leave out what is not for her eyes."""
     if request.may.own or not request.may.treat:
         return everything
-    covered = facts.covered_by(everything.away, request.staff)
-
-    def reads(matter: Matter) -> bool:
-        artists = (facts.responsible(book) for book in matter.books)
-        covers = any(artist is not None and artist.pk in covered for artist in artists)
-        return covers or any(reads_health(request.staff, book) for book in matter.books)
-
-    return replace(everything, matters=[matter for matter in everything.matters if reads(matter)])
+    hers = [m for m in everything.matters if any(reads_health(request.may, book) for book in m.books)]
+    return replace(everything, matters=hers)
 
 
 @require_POST

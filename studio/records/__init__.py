@@ -19,6 +19,7 @@ from studio.records.clients import (
     resume,
     save_client,
 )
+from studio.records.duty import add_absence, remove_absence, save_duty
 from studio.records.merging import merge, undo_merge
 from studio.records.settings import (
     remove_closing_day,
@@ -36,6 +37,7 @@ from studio.records.visits import (
     UsedFields,
     VisitFields,
     cancel_visit,
+    count_done,
     mark_done,
     mark_missed,
     record_test_result,
@@ -44,6 +46,10 @@ from studio.records.visits import (
 )
 
 __all__ = [
+    "add_absence",
+    "count_done",
+    "remove_absence",
+    "save_duty",
     "MOST_DECLINED",
     "Answer",
     "ClientFields",

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from datetime import datetime
+from datetime import datetime, timedelta
 from decimal import Decimal
 from typing import TypedDict, Unpack
 
@@ -15,6 +15,9 @@ from studio.models import Adhesive, Client, Service, Staff, Studio, Visit
 from studio.records.writing import locked, put, raise_client_revision, raise_visit_revision, same_studio
 
 Status, Seen = Visit.Status, Visit.ShareSeen
+
+
+COUNTED_FOR = timedelta(days=30)  # older visits that nobody marked are left as they are
 
 
 class UsedFields(TypedDict, total=False):
@@ -88,6 +91,30 @@ def unmark(*, visit: Visit, by: Staff | None, now: datetime) -> Visit:
 def mark_done(*, visit: Visit, by: Staff | None, now: datetime, **fields: Unpack[UsedFields]) -> Visit:
     """Mark it done, with what was used and seen; or correct what was written of a done one."""
     return _mark(visit, Status.DONE, by, now, fields)
+
+
+def count_done(now: datetime, *, studio: Studio | None = None) -> int:
+    """Count visits as done that nobody has marked for as long as their studio's owner said; return how many."""
+    waiting = Visit.objects.filter(
+        studio__done_after_hours__isnull=False, status=Status.BOOKED, starts_at__range=(now - COUNTED_FOR, now)
+    )
+    if studio is not None:
+        waiting = waiting.filter(studio=studio)
+    counted = 0
+    for visit in waiting.select_related("studio").order_by("pk"):
+        hours = timedelta(hours=visit.studio.done_after_hours or 0)
+        counted += visit.booked_end + hours <= now and _count_done(visit.pk, now)
+    return counted
+
+
+@transaction.atomic
+def _count_done(visit_id: int, now: datetime) -> bool:
+    row = Visit.objects.select_for_update().filter(pk=visit_id, status=Status.BOOKED).first()
+    if row is None:
+        return False  # somebody marked it meanwhile
+    row.status, row.counted_done, row.marked_at = Status.DONE, True, now
+    _saved(row)
+    return True
 
 
 @transaction.atomic

@@ -22,7 +22,7 @@ from studio.forms.settings import (
     StudioForm,
     kind_of,
 )
-from studio.models import Adhesive, CalendarFeed, ClosingDay, ServiceName
+from studio.models import Absence, Adhesive, CalendarFeed, ClosingDay, ServiceName
 
 
 @require_safe
@@ -37,6 +37,9 @@ def settings(request: StudioRequest) -> HttpResponseBase:
         ).count(),
         "adhesives": request.studio.adhesives.count(),
         "names": request.studio.service_names.count(),
+        "away": Absence.objects.filter(
+            staff__studio=request.studio, last_day__gte=request.now.astimezone(request.studio.zone)
+        ).count(),
         "people": request.studio.staff.filter(is_active=True).count(),
     }
     return render(request, "studio/settings.html", shown)

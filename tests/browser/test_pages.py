@@ -27,6 +27,8 @@ SETTINGS += [
     "/settings/lines",
     "/settings/forecasts",
     "/settings/lots",
+    "/settings/duty",
+    "/settings/absences",
 ]
 
 

@@ -86,7 +86,10 @@ def test_nothing_is_open_only_when_no_flag_and_no_promise_is() -> None:
 def test_no_word_to_staff_can_name_a_client_or_her_visit() -> None:
     for occasion in STAFF:
         offered = {name for name, field in FIELDS.items() if field.serves(occasion)}
-        assert offered <= {"studio", "link", "open_flags", "urgent_flags", "promises", "nothing_open"}
+        assert offered <= {
+            *("studio", "link", "open_flags", "urgent_flags", "promises", "nothing_open"),
+            *("as_of", "last_reply", "last_sweep"),
+        }
 
 
 def test_whether_she_is_sensitive_is_no_field() -> None:

@@ -6,6 +6,7 @@ import pytest
 
 from aftercare import facts
 from aftercare.pages import sheet
+from studio.access import May
 from studio.models import Service, Visit
 from tests.cast import Cast, make
 
@@ -17,7 +18,7 @@ def cast(db: None) -> Cast:
 
 def line_of(cast: Cast, visit: Visit) -> sheet.Line:
     books = facts.load([visit.client_id], cast.now)
-    return sheet.lines([(visit.pk, visit.client_id)], books, cast.olga, cast.now)[0]
+    return sheet.lines([(visit.pk, visit.client_id)], books, May(cast.olga), cast.now)[0]
 
 
 # What to set out is common practice, no source.

@@ -6,11 +6,12 @@ import pytest
 from django.db import connection
 from django.test.utils import CaptureQueriesContext
 
+from aftercare import facts
 from aftercare.lines import lines_of
 from aftercare.models import Message, Stop
-from aftercare.planning import plan_mornings
-from studio.models import Staff, Studio
-from tests.people import make_staff, make_studio
+from aftercare.planning import plan_clients, plan_mornings, plan_nudges
+from studio.models import Absence, Staff, Studio, Visit
+from tests.people import NOW, make_client, make_staff, make_studio, make_visit
 
 pytestmark = pytest.mark.django_db
 HALF_PAST_SEVEN = datetime.fromisoformat("2027-03-09T07:30:00-05:00")
@@ -122,3 +123,58 @@ def test_a_look_that_finds_nothing_new_costs_two_queries(ada: Staff) -> None:
         plan_mornings(HALF_PAST_SEVEN + MINUTE)
 
     assert len(asked) == 2
+
+
+# A visit of hers is over and nobody marked it
+
+
+@pytest.fixture
+def over(studio: Studio, ada: Staff) -> Visit:
+    """A visit of Ada's that ends at noon, NOW."""
+    return make_visit(make_client(studio), artist=ada, starts_at=NOW - timedelta(minutes=75), minutes=75)
+
+
+def test_its_artist_is_asked_once_half_an_hour_after_its_end(over: Visit, ada: Staff) -> None:
+    assert plan_nudges(NOW + 29 * MINUTE) == 0
+    assert plan_nudges(NOW + 30 * MINUTE) == 1
+    assert plan_nudges(NOW + 31 * MINUTE) == 0
+
+    nudge = Message.objects.get(occasion="alert")
+    assert (nudge.key, nudge.kind, nudge.staff) == (f"visit:{over.pk}:alert:unmarked", "unmarked", ada)
+    assert nudge.due_at == NOW + 30 * MINUTE
+    over.status = Visit.Status.DONE
+    assert facts.judge(Message(staff=ada, visit=over, occasion="alert"), None, NOW).event == "withdraw"
+
+
+@pytest.mark.parametrize("status", ["done", "missed", "cancelled"])
+def test_what_is_marked_is_asked_about_by_nobody(over: Visit, status: str) -> None:
+    Visit.objects.update(status=status)
+
+    assert plan_nudges(NOW + 30 * MINUTE) == 0
+
+
+def test_history_and_what_is_long_over_are_left_to_the_morning_list(over: Visit) -> None:
+    assert plan_nudges(NOW + timedelta(days=1)) == 0
+    Visit.objects.update(heard_at=NOW + MINUTE)
+    assert plan_nudges(NOW + 30 * MINUTE) == 0
+
+
+def test_whoever_covers_is_asked_else_an_owner(over: Visit, studio: Studio, ada: Staff) -> None:
+    olga = make_staff(studio, "Olga", is_owner=True, email="olga@mail.example")
+    noor = make_staff(studio, "Noor", is_artist=True, email="noor@mail.example")
+    away = Absence.objects.create(staff=ada, cover=noor, first_day=NOW.date(), last_day=NOW.date())
+    plan_nudges(NOW + 30 * MINUTE)
+    assert Message.objects.get(occasion="alert").staff == noor
+
+    Message.objects.all().delete()
+    away.cover = None
+    away.save()
+    plan_nudges(NOW + 30 * MINUTE)
+    assert Message.objects.get(occasion="alert").staff == olga
+
+
+def test_the_nudge_outlives_planning_her_client_anew(over: Visit) -> None:
+    plan_nudges(NOW + 30 * MINUTE)
+    plan_clients([over.client_id], NOW + 31 * MINUTE)
+
+    assert Message.objects.get(occasion="alert").state == "planned"

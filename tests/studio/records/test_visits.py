@@ -211,3 +211,25 @@ def test_a_result_that_cannot_stand_is_refused(fields: dict[str, str], result: s
         records.record_test_result(visit=visit, result=result, by=None, now=NOW)
 
     assert Visit.objects.get().test_result == ""
+
+
+@pytest.mark.parametrize(("hours", "counted"), [(None, 0), (24, 0), (23, 1)])
+def test_an_unmarked_visit_counts_as_done_only_after_as_long_as_the_owner_says(hours: int | None, counted: int) -> None:
+    studio = make_studio(done_after_hours=hours)
+    visit = make_visit(make_client(studio), starts_at=NOW - timedelta(hours=24, minutes=15), minutes=75)
+
+    assert records.count_done(NOW) == counted
+    assert records.count_done(NOW) == 0
+    visit.refresh_from_db()
+    assert (visit.status, visit.counted_done) == (("done", True) if counted else ("booked", False))
+    if counted:
+        assert visit.marked_at == NOW
+        assert visit.client.revision < Client.objects.get().revision
+
+
+def test_what_somebody_marked_and_what_is_long_past_are_left_as_they_are() -> None:
+    studio = make_studio(done_after_hours=2)
+    for days, status in ((1, "missed"), (40, "booked")):
+        make_visit(make_client(studio), starts_at=NOW - timedelta(days=days), status=status)
+
+    assert records.count_done(NOW) == 0

@@ -1,0 +1,79 @@
+"""Who stands in for whom: absences, and the chain of covers."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from datetime import date, datetime, timedelta
+from typing import Any
+
+from django.db.models import Case, CharField, F, OuterRef, QuerySet, Subquery, Value, When
+from django.db.models.functions import Cast, Concat
+
+from studio.aggregates import Listed
+from studio.models import Absence, Staff, Studio
+
+DAY = timedelta(days=1)
+
+
+def away_on(studio: Studio, day: date) -> QuerySet[Absence]:
+    """Return who is away on ``day``, each with her ``stand_in``: her cover, where that works here."""
+    stand_in = Case(When(cover__is_active=True, then=F("cover_id")))
+    absences = Absence.objects.filter(staff__studio=studio, first_day__lte=day, last_day__gte=day)
+    return absences.annotate(stand_in=stand_in).select_related("cover").order_by("pk")
+
+
+def away(studio: Studio, day: date) -> dict[int, int | None]:
+    """Return the same by who is away. One query."""
+    return {
+        one.staff_id: one.cover_id if one.cover is not None and one.cover.is_active else None
+        for one in away_on(studio, day)
+    }
+
+
+def near(now: datetime) -> Any:
+    """Return an expression that brings along with a member of staff who is away in her studio about ``now``."""
+    cover = Case(When(cover__is_active=True, then=Cast("cover", CharField())), default=Value(""))
+    row = Concat(Cast("staff", CharField()), *_apart(cover, "first_day", "last_day"), output_field=CharField())
+    days = Absence.objects.filter(first_day__lte=(now + DAY).date(), last_day__gte=(now - DAY).date())
+    of_studio = days.filter(staff__studio=OuterRef("studio")).order_by().values("staff__studio")
+    return Subquery(of_studio.annotate(rows=Listed(row)).values("rows"))
+
+
+def _apart(*parts: Any) -> list[Any]:
+    return [one for part in parts for one in (Value(" "), Cast(part, CharField()))]
+
+
+def on(rows: str | None, day: date) -> dict[int, int | None]:
+    """Return who is away on ``day``, each with her cover, from what `near` brought along.
+
+    >>> on("1 2 2027-03-09 2027-03-12,3  2027-03-01 2027-03-08", date(2027, 3, 9))
+    {1: 2}
+    """
+    found = {}
+    for row in rows.split(",") if rows else ():
+        staff, cover, first, last = row.split(" ")
+        if date.fromisoformat(first) <= day <= date.fromisoformat(last):
+            found[int(staff)] = int(cover) if cover else None
+    return found
+
+
+def stands_in(away: Mapping[int, int | None], staff_id: int) -> int | None:
+    """Return whoever does her work: she herself, or while she is away her cover; hers, if that is away too.
+
+    >>> stands_in({1: 2, 2: 3}, 1), stands_in({1: 2, 2: 1}, 1), stands_in({}, 1)
+    (3, None, 1)
+    """
+    asked = {staff_id}
+    while staff_id in away:
+        cover = away[staff_id]
+        if cover is None or cover in asked:
+            return None
+        asked.add(cover)
+        staff_id = cover
+    return staff_id
+
+
+def covered_by(away: Mapping[int, int | None], person: Staff) -> set[int]:
+    """Return whose lists she has beside her own; those that nobody stands in for are the owners'."""
+    stand_ins = {pk: stands_in(away, pk) for pk in away if pk != person.pk}
+    return {pk for pk, one in stand_ins.items() if (person.is_owner if one is None else one == person.pk)}
