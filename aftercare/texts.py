@@ -34,6 +34,8 @@ def for_message(
     ``find`` finds the studio's wordings in force: pass one where many messages are written. ``count`` is needed for a
     morning list. Raises WordingError.
     """
+    if message.own_words:
+        return Words(_own_subject(message, book), message.own_words)
     find = find or versions.finder(book.studio if book else message.studio)
     facts = _facts(message, book, now) if book else _staff_facts(message, now, count)
     # While she is on hold nothing is said as if all were as usual: her aftercare goes as its caution alone.
@@ -151,3 +153,14 @@ def _call_by(message: Message, studio: Studio) -> datetime | None:
 
 def _on_the_wall(at: datetime | None, studio: Studio) -> datetime | None:
     return at.astimezone(studio.zone) if at else None
+
+
+def _own_subject(message: Message, book: ClientBook | None) -> str:
+    """Of an e-mail in a person's own words: no word of hers, no name, no sign, as lists of mail are read by others."""
+    if message.channel != "email":
+        return ""
+    language = say.language_of(book.client.language if book else "", message.studio.language)
+    return _OWN_SUBJECTS[language].format(studio=message.studio.name)
+
+
+_OWN_SUBJECTS = {"en": "Your message to {studio}", "es": "Tu mensaje a {studio}"}

@@ -2,6 +2,7 @@
 
 from django.urls import include, path
 
+from aftercare.views.answers import conversation, flag_answer
 from aftercare.views.client_card import client
 from aftercare.views.clients import clients
 from aftercare.views.day_sheet import day_sheet
@@ -38,11 +39,13 @@ urlpatterns = [
     path("wishes/seen-to", wishes_seen_to, name="wishes_seen_to"),
     path("wishes/<int:wish_id>/hand-over", wish_hand_over, name="wish_hand_over"),
     path("flags/close", flags_close, name="flags_close"),
+    path("flags/<int:flag_id>/answer", flag_answer, name="flag_answer"),
     path("flags/<int:flag_id>/take", flag_take, name="flag_take"),
     path("flags/<int:flag_id>/close", flag_close, name="flag_close"),
     path("flags/<int:flag_id>/reopen", flag_reopen, name="flag_reopen"),
     path("clients", clients, name="clients"),
     path("clients/<int:client_id>", client, name="client"),
+    path("clients/<int:client_id>/conversation", conversation, name="conversation"),
     path("clients/<int:client_id>/declined", client_declined, name="client_declined"),
     path("clients/<int:client_id>/pause", client_pause, name="client_pause"),
     path("clients/<int:client_id>/stop", client_stop, name="client_stop"),

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable
 from dataclasses import dataclass
 from datetime import datetime
@@ -12,7 +13,7 @@ from aftercare.core.reach import Purpose, reach
 from aftercare.core.timing import Occasion
 from aftercare.facts import ClientBook
 from aftercare.lines import lines_of
-from aftercare.models import Line, Message, Stop
+from aftercare.models import Line, Message, Reply, Stop
 from aftercare.outbox import Parcel
 from aftercare.sending import introductions
 from aftercare.sending.introductions import First
@@ -21,6 +22,8 @@ from aftercare.texts import Count
 from aftercare.transports.base import Outgoing
 from aftercare.wording import Finder
 from studio.models import Studio
+
+_MESSAGE_ID = re.compile(r"<[!-;=?-~]+@[!-;=?-~]+>")  # printable, no space: nothing of hers makes another header
 
 
 @dataclass(slots=True, eq=False)
@@ -74,10 +77,19 @@ class Letter:
         """What an e-mail carries beside its words: a way out for clients; and that a machine answers (RFC 3834, 5)."""
         if self.parcel.channel != "email":
             return {}
-        answers = {"Auto-Submitted": "auto-replied"} if self.message.occasion == Occasion.ANSWER else {}
+        answers = self._answering if self.message.occasion == Occasion.ANSWER else {}
         if self.message.staff_id is not None:
             return answers
         return {**unsubscribing.headers(self.parcel.line, self.parcel.address), **answers}
+
+    @property
+    def _answering(self) -> dict[str, str]:
+        """A person's answer stands below what it answers (RFC 5322, 3.6.4); a machine's says that it is one."""
+        if not self.message.own_words:
+            return {"Auto-Submitted": "auto-replied"}
+        hers = Reply.objects.filter(line=self.parcel.line, from_address__iexact=self.parcel.address)
+        last = hers.order_by("received_at", "pk").values_list("provider_ref", flat=True).last() or ""
+        return {"In-Reply-To": last, "References": last} if _MESSAGE_ID.fullmatch(last) else {}
 
     @property
     def first(self) -> First | None:

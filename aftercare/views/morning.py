@@ -22,6 +22,7 @@ from aftercare.pages.morning import MorningList, morning_list
 from aftercare.pages.sheet import reads_health
 from aftercare.views.client_forms import hers_or_403
 from aftercare.views.errors import tell
+from aftercare.views.flags import flag_or_404
 from studio.access import StudioRequest, page, visit_or_404
 from studio.models import Reaction, Staff
 
@@ -92,7 +93,7 @@ def _hers_to_read(request: StudioRequest, everything: MorningList) -> MorningLis
 @page("artist")
 def flag_take(request: StudioRequest, flag_id: int) -> HttpResponseBase:
     """Say “I have this”."""
-    flag = _flag_or_404(request, flag_id)
+    flag = flag_or_404(request, flag_id)
     try:
         matters.take(flag, by=request.staff, now=request.now)
     except ValidationError as error:
@@ -106,7 +107,7 @@ def flag_take(request: StudioRequest, flag_id: int) -> HttpResponseBase:
 @page("artist")
 def flag_close(request: StudioRequest, flag_id: int) -> HttpResponseBase:
     """Close it, with what came of it in a person's words."""
-    flag = _flag_or_404(request, flag_id)
+    flag = flag_or_404(request, flag_id)
     clients, told = list(flag.clients.order_by("pk")), matters.told(flag)
     form = CloseForm(request.POST or None, urgency=flag.urgency, tells_a_sign=told.any_sign, clients=clients)
     if request.method == "POST" and form.writes(lambda clean: _close(request, flag, clean)):
@@ -158,7 +159,7 @@ def _after_closing(request: StudioRequest, flag: Flag) -> HttpResponseBase:
 def flags_close(request: StudioRequest) -> HttpResponseBase:
     """Close several at once, none of which is about anybody's health."""
     form = SeveralForm(request.POST)
-    chosen = [_flag_or_404(request, int(pk)) for pk in request.POST.getlist("flag") if pk.isdecimal()]
+    chosen = [flag_or_404(request, int(pk)) for pk in request.POST.getlist("flag") if pk.isdecimal()]
     if not chosen:
         messages.error(request, _("Choose at least one."))
         return redirect("morning")
@@ -178,7 +179,7 @@ def flags_close(request: StudioRequest) -> HttpResponseBase:
 @page("artist")
 def flag_reopen(request: StudioRequest, flag_id: int) -> HttpResponseBase:
     """Put a closed matter back on the list; what was written on closing stays with it."""
-    flag = _flag_or_404(request, flag_id)
+    flag = flag_or_404(request, flag_id)
     try:
         matters.reopen(flag, now=request.now)
     except ValidationError as error:
@@ -240,12 +241,3 @@ def early_see_to(request: StudioRequest, visit_id: int) -> HttpResponseBase:
     else:
         messages.success(request, _("Seen to: %(name)s.") % {"name": visit.client.name})
     return redirect("morning")
-
-
-def _flag_or_404(request: StudioRequest, flag_id: int) -> Flag:
-    """Return the flag if one of its clients is hers to read; to the owner also one of nobody known."""
-    flag = get_object_or_404(Flag.objects.prefetch_related("clients"), studio=request.studio, pk=flag_id)
-    hers = request.may.read_health_of([client.pk for client in flag.clients.all()])
-    if not (hers or request.may.own):
-        get_object_or_404(Flag.objects.none())
-    return flag
