@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from typing import Any
 
 import pytest
 
@@ -16,7 +17,7 @@ from tests.letters import MEMORY
 from tests.pages import SignIn, words
 
 
-def wrote(cast: Cast, text: str, channel: str = "sms", **fields: str) -> tuple[Client, Flag]:
+def wrote(cast: Cast, text: str, channel: str = "sms", **fields: Any) -> tuple[Client, Flag]:
     """Mia, whose artist is Ada, writes at six in the morning; it is read."""
     mia = cast.client("Mia", "Quist", email="mia@mail.example", **fields)
     cast.done(mia, cast.at(9, -2))
