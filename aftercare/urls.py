@@ -10,7 +10,7 @@ from aftercare.views.decisions import client_declined, client_pause, client_stop
 from aftercare.views.forecasts import forecasts
 from aftercare.views.health import healthz
 from aftercare.views.live import first_reminders, going_live
-from aftercare.views.lots import lot_aside, lot_report, lot_wearers, lots
+from aftercare.views.lots import lot_aside, lot_ask, lot_report, lot_wearers, lots
 from aftercare.views.marking import visit_after, visit_done, visit_missed, visit_unmark
 from aftercare.views.messages import messages
 from aftercare.views.morning import (
@@ -62,6 +62,7 @@ urlpatterns = [
     path("settings/forecasts", forecasts, name="forecasts"),
     path("settings/lots", lots, name="lots"),
     path("settings/lots/<int:adhesive_id>/wearers", lot_wearers, name="lot_wearers"),
+    path("settings/lots/<int:adhesive_id>/ask", lot_ask, name="lot_ask"),
     path("settings/lots/<int:adhesive_id>/report", lot_report, name="lot_report"),
     path("settings/lots/<int:adhesive_id>/aside", lot_aside, name="lot_aside"),
     path("settings/live", going_live, name="going_live"),

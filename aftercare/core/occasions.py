@@ -50,3 +50,5 @@ LEADS_ON = MOVES_ANEW | REMINDERS  # leads to the next visit: stops while she is
 NEEDS_THE_BOOK = REMINDERS | {Occasion.PREPARE}  # waits while the book that it speaks from is old
 SAFETY = frozenset({Occasion.CARE, Occasion.CHECK, Occasion.PATCH_TEST, Occasion.ANSWER, Occasion.ALERT})
 EVERYONE_TESTED_IN = frozenset({"GB", "IE"})  # regions where every first client is patch-tested by default
+
+LOT = "lot"  # kind of a check that a person has asked of those who wore a lot of adhesive, apart from the table

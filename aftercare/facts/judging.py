@@ -8,7 +8,8 @@ from datetime import datetime, timedelta
 from aftercare.core import answering, reminders, timing
 from aftercare.core.delivery import Event
 from aftercare.core.hours import next_open
-from aftercare.core.reach import Purpose, reach
+from aftercare.core.occasions import LOT
+from aftercare.core.reach import Purpose, Reach, reach
 from aftercare.core.timing import NEEDS_THE_BOOK, REMINDERS, Occasion, Reason
 from aftercare.facts import staffing
 from aftercare.facts.books import ClientBook
@@ -49,6 +50,8 @@ def judge(message: Message, book: ClientBook | None, now: datetime) -> Verdict:
         return _judge_answer(message, book)
     if message.occasion == Occasion.OPT_IN:
         return _judge_opt_in(message, book, now)
+    if message.kind == LOT:
+        return _judge_asked(message, book, now)
     return _judge_visit(message, book, now)
 
 
@@ -87,6 +90,18 @@ def _judge_opt_in(message: Message, book: ClientBook, now: datetime) -> Verdict:
     way = next((way for way in ways if (way.channel, way.address) == (message.channel, message.address)), None)
     if way is None:
         return Verdict(Event.WITHHOLD, reason=ways[0].reason or Reason.NO_CONSENT)
+    return _in_hours(message, way, book, now)
+
+
+def _judge_asked(message: Message, book: ClientBook, now: datetime) -> Verdict:
+    """A question that a person has her asked, whatever is booked and whether or not she is on hold."""
+    way = reach(book.contact, Purpose.VISITS, avoid=_other(message.channel) if message.fell_back else "")
+    if way.reason is not None:
+        return Verdict(Event.WITHHOLD, reason=way.reason)
+    return _in_hours(message, way, book, now)
+
+
+def _in_hours(message: Message, way: Reach, book: ClientBook, now: datetime) -> Verdict:
     limit = message.no_later_than or now
     opens = next_open(timing.whole_seconds(now), book.rules.hours, book.facts.zones, limit)
     if opens is None:

@@ -11,6 +11,7 @@ from functools import lru_cache
 from django.db.models import Exists, OuterRef, QuerySet, Subquery, Value
 from django.db.models.functions import Concat
 
+from aftercare.core.occasions import LOT
 from aftercare.core.outcomes import ASKS_NEXT_DAY
 from aftercare.core.timing import SetForecast
 from aftercare.models import HELD_BY, Flag, Forecast, Message, RuleSet, Stop
@@ -101,10 +102,13 @@ def forecasts(worn: Collection[int]) -> dict[int, list[SetForecast]]:
 
 
 def messages(hers: dict[int, list[Visit]]) -> dict[int, list[Message]]:
-    """The messages to these clients about their visits. A visit can have been another's: whose it is now counts."""
+    """The messages to these clients that are planned for their visits.
+
+    A visit can have been another's: whose it is now counts.
+    """
     found: dict[int, list[Message]] = defaultdict(list)
     whose = {visit.pk: client for client, visits in hers.items() for visit in visits}
-    about = Message.objects.filter(visit__client__in=list(hers), staff=None)
+    about = Message.objects.filter(visit__client__in=list(hers), staff=None).exclude(kind=LOT)
     for message in about.defer("text", "subject"):
         if (client := whose.get(message.visit_id or 0)) is not None:
             found[client].append(message)

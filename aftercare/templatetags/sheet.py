@@ -30,6 +30,12 @@ KINDS: dict[str, Promise] = {
     "started": gettext_lazy("she said start"),
     "help": gettext_lazy("she asked for help with the texts"),
     "unmarked": gettext_lazy("a visit that nobody marked"),
+    "try_again": gettext_lazy("time to try again"),
+    "staff_stop": gettext_lazy("a colleague gets no more texts"),
+    "ask_more": gettext_lazy("to start from: asking more"),
+    "will_call": gettext_lazy("to start from: we call you"),
+    "come_in": gettext_lazy("to start from: coming in to be looked at"),
+    "lot": gettext_lazy("those who wore a lot that is set aside"),
 }
 
 

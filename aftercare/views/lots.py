@@ -7,9 +7,10 @@ from django.core.exceptions import PermissionDenied
 from django.http import HttpResponse, HttpResponseBase
 from django.shortcuts import get_object_or_404, redirect, render
 from django.utils.translation import gettext as _
+from django.utils.translation import ngettext
 from django.views.decorators.http import require_http_methods, require_POST, require_safe
 
-from aftercare import lotwatch, ruling
+from aftercare import asking, lotwatch, ruling, tasks
 from aftercare.forms.lots import LevelForm
 from studio import records
 from studio.access import StudioRequest, page
@@ -38,8 +39,27 @@ def lot_wearers(request: StudioRequest, adhesive_id: int) -> HttpResponse:
     """Show who wore a lot lately, newest first, without a word on anybody's health."""
     adhesive = _lot_or_404(request, adhesive_id)
     visits = lotwatch.wearers(adhesive, request.now)
-    shown = {"adhesive": adhesive, "visits": visits, "days": lotwatch.WORN.days}
+    asked = asking.asked(adhesive)
+    shown = {
+        "adhesive": adhesive,
+        "visits": visits,
+        "days": lotwatch.WORN.days,
+        "asked": asked,
+        "to_ask": sum(visit.client_id not in asked for visit in visits),
+    }
     return render(request, "aftercare/lot_wearers.html", shown)
+
+
+@require_POST
+@page("owner")
+def lot_ask(request: StudioRequest, adhesive_id: int) -> HttpResponseBase:
+    """Ask those who wore it how their eyes are, in the owner's wording."""
+    adhesive = _lot_or_404(request, adhesive_id)
+    asked = asking.ask(adhesive, lotwatch.wearers(adhesive, request.now), request.now)
+    said = ngettext("%(n)d client is asked.", "%(n)d clients are asked.", asked) % {"n": asked}
+    messages.success(request, f"{said} {_('Each in her own hours; what they answer comes to the morning list.')}")
+    tasks.nudge()
+    return redirect("lot_wearers", adhesive.pk)
 
 
 @require_safe

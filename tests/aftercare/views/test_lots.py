@@ -6,8 +6,8 @@ import re
 
 import pytest
 
-from aftercare import facts
-from aftercare.models import RuleSet
+from aftercare import facts, texts
+from aftercare.models import Message, RuleSet
 from studio.models import Adhesive, Reaction
 from tests.cast import Cast
 from tests.pages import SignIn, words
@@ -131,3 +131,35 @@ def test_an_artist_does_not_set_it(cast: Cast, bad: Adhesive, as_: SignIn) -> No
 def test_a_level_that_is_none_is_refused(cast: Cast, as_: SignIn) -> None:
     assert "Select a valid choice" in words(as_(cast.olga).post(PAGE, {"one_in": "0"}))
     assert not RuleSet.objects.exists()
+
+
+def test_the_owner_has_those_who_wore_it_asked_once_each_in_their_own_hours(
+    cast: Cast, bad: Adhesive, as_: SignIn
+) -> None:
+    mia = cast.client("Mia", "Quist")
+    cast.done(mia, cast.at(9, -2), adhesive=bad)
+    browser = as_(cast.olga)
+    assert "Ask 21 clients" in words(browser.get(f"{PAGE}/{bad.pk}/wearers"))
+
+    page = words(browser.post(f"{PAGE}/{bad.pk}/ask", follow=True))
+
+    assert "21 clients are asked." in page
+    assert page.count("asked about this lot") == 21
+    assert "Ask" not in page.partition("Lots of adhesive")[0].rpartition("asked about this lot")[2]
+    assert "0 clients are asked." in words(browser.post(f"{PAGE}/{bad.pk}/ask", follow=True))
+    message = Message.objects.get(client=mia, kind="lot")
+    message.channel = "sms"  # as its sender sets it once it is judged
+    night, morning = cast.at(23), cast.at(9.5, 1)
+    book = facts.load([mia.pk], night)[mia.pk]
+    assert facts.judge(message, book, night).due_at == cast.at(9, 1)  # no question at night
+    assert facts.judge(message, book, morning).event == "journal"
+    text = texts.for_message(message, book, morning).body
+    assert "We set aside the adhesive of your last set and ask its maker about it. How are your eyes?" in text
+    assert not re.search(r"allerg|caus|faulty|bad lot|0419", text)
+    without = facts.load([cast.clients["Person1"].pk], night)[cast.clients["Person1"].pk]
+    assert facts.judge(message, without, night).event == "withhold"  # she has said yes to nothing
+
+
+def test_an_artist_does_not_write_to_them(cast: Cast, bad: Adhesive, as_: SignIn) -> None:
+    assert as_(cast.ada).post(f"{PAGE}/{bad.pk}/ask").status_code == 403
+    assert "Write to them" not in words(as_(cast.ada).get(f"{PAGE}/{bad.pk}/wearers"))
