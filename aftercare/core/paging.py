@@ -18,7 +18,7 @@ from aftercare.core.rules import Rules
 EMERGENCY, SAME_DAY = "emergency", "same_day"
 AGAIN = 3  # the step of the first page that goes to everybody; those before are rungs
 TEN = 10 * 60  # nothing that is to be seen to the same day is left past ten o'clock of the next calendar day
-MINUTE = timedelta(minutes=1)
+MINUTE, HOUR = timedelta(minutes=1), timedelta(hours=1)
 
 
 @dataclass(frozen=True, slots=True)
@@ -70,10 +70,8 @@ def due(alarm: Alarm, rules: Rules, now: datetime) -> list[Due]:
     [(0, 1), (1, 2)]
     """
     known = {(page.step, page.person) for page in alarm.pages}
-    if alarm.urgency == EMERGENCY:
-        found = chain(_ladder(alarm, _rungs(alarm), rules), _again(alarm, rules, now))
-    else:
-        found = chain(_ladder(alarm, _rungs(alarm), rules), _next_day(alarm))
+    ladder = list(_ladder(alarm, _rungs(alarm), rules))
+    found = chain(ladder, _again(alarm, rules, now) if alarm.urgency == EMERGENCY else _next_day(alarm, ladder))
     return [page for page in found if page.at <= now and (page.step, page.person) not in known]
 
 
@@ -126,9 +124,12 @@ def _again(alarm: Alarm, rules: Rules, now: datetime) -> Iterable[Due]:
         yield from (Due(AGAIN + number, person, at) for person in everybody)
 
 
-def _next_day(alarm: Alarm) -> Iterable[Due]:
-    everybody = dict.fromkeys([*alarm.owners, *alarm.third]) or dict.fromkeys([*alarm.artists, *alarm.on_duty])
-    return (Due(AGAIN, person, last_call(alarm.since, alarm.zone)) for person in everybody)
+def _next_day(alarm: Alarm, ladder: Sequence[Due]) -> Iterable[Due]:
+    """The owners and the third contact at the last call, but for whoever was told within the hour before."""
+    at = last_call(alarm.since, alarm.zone)
+    just_told = {page.person for page in ladder if at - HOUR < page.at}
+    people = dict.fromkeys([*alarm.owners, *alarm.third]) or dict.fromkeys([*alarm.artists, *alarm.on_duty])
+    return (Due(AGAIN, person, at) for person in people if person not in just_told)
 
 
 def last_call(since: datetime, zone: ZoneInfo) -> datetime:

@@ -132,15 +132,15 @@ def _client(studio: Studio, number: int, first_name: str, heard_at: datetime) ->
         first_name=first_name,
         last_name=LAST_NAMES[number % len(LAST_NAMES)],
         # A mother and a daughter share a number; one client left none.
-        mobile="" if number == 31 else f"+151855501{18 if young else number + 1:02}",
+        mobile="" if number == 31 else f"+151855501{19 if young else number + 1:02}",
         email="" if number % 9 == 4 else f"{_plain(first_name)}{number}@example.com",
         language="es" if first_name in SPANISH else "en",
         sensitive=number % 7 == 0,
         wears_lenses=number % 3 == 0,
         oily_lids=number % 11 == 5,
         under_18=young,
-        guardian_name="Odile Marchetti" if young else "",
-        guardian_mobile="+15185550118" if young else "",
+        guardian_name="Paloma Weiss" if young else "",
+        guardian_mobile="+15185550119" if young else "",
         guardian_agreed_on=heard_at.date() if young else None,
         waiver_signed_on=None if number >= 55 else heard_at.date() - timedelta(days=300 - number),
     )

@@ -6,7 +6,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 
-from aftercare import forecasting, receiving, sending, triage, upkeep
+from aftercare import forecasting, receiving, tasks, upkeep
 from aftercare.demo.cast import ZONE, Person
 from aftercare.demo.year import Before, Year, at
 from aftercare.lines import lines_of
@@ -23,12 +23,17 @@ MARKED_AFTER = timedelta(minutes=10)  # an artist marks a visit done a little af
 REPLIES: list[tuple[tuple[int, int] | float, str, str]] = [
     ((3, 18 * 60 + 20), "Grace", "Good, thank you!"),
     ((2, 19 * 60 + 5), "Bea", "could we go a bit shorter on the inner corners next time?"),
+    ((1, 9 * 60 + 50), "Keiko", "Half of the right side has come off already, is that right after 9 days?"),
     ((1, 10 * 60 + 32), "Hana", "GOOD"),
+    ((1, 11 * 60 + 15), "Priya", "Please could I move Friday to the week after? Any morning"),
     ((1, 17 * 60 + 15), "Lucía", "Hola! Todo bien, gracias. ¿Cuándo puedo usar rímel?"),
+    ((1, 18 * 60 + 40), "Maren", "was a bit pink around the edges last night but its gone now"),
     ((1, 20 * 60 + 10), "Rosa", "Running about 10 min late tomorrow, sorry"),
+    ((1, 20 * 60 + 55), "Greta", "pls take me off this, and my lids are sore"),
     ((1, 21 * 60 + 40), "Wilhelmina", "Love them!! only my left lid is kinda puffy n itchy since last nite"),
-    (2.2, "Imani", "woke up and cant open my right eye, its swollen and theres gunk"),
+    (2.6, "Odile", "one of the lashes keeps poking me in the corner"),  # her daughter has the same number
     (1.3, "Thandiwe", "mắt tôi hơi đỏ"),
+    (0.9, "Imani", "woke up and cant open my right eye, its swollen and theres gunk"),
 ]
 
 
@@ -60,16 +65,15 @@ class Days:
         replies = sorted((self._moment(when), name, text) for when, name, text in REPLIES)
         moment, day = self.since, None
         while moment < self.until:
-            moment = min(moment + STEP, self.until)
+            moment = min(moment + STEP, self.until, *(at for at, _name, _text in replies[:1]))
             if (today := moment.astimezone(ZONE).date()) != day:
                 day = today
                 say(f"demo studio: living through {day:%A} {day.day} {day:%B}")
                 forecasting.renew(self.studio, moment)
             self._mark_done(moment)
-            upkeep.catch_up(moment, studio=self.studio)
-            sending.sweep(moment, studio_id=self.studio.pk)
             while replies and replies[0][0] <= moment:
                 self._receive(line, *replies.pop(0))
+            tasks.send_due(studio_id=self.studio.pk, now=moment)
 
     def _moment(self, when: tuple[int, int] | float) -> datetime:
         if isinstance(when, tuple):
@@ -89,10 +93,8 @@ class Days:
 
     def _receive(self, line: Line, moment: datetime, name: str, text: str) -> None:
         client = Client.objects.get(studio=self.studio, first_name=name)
-        reply = receiving.receive(
-            line, client.mobile, text, provider_ref=f"demo-{client.pk}-{moment:%d%H%M}", received_at=moment
-        )
-        triage.read(reply.pk, moment)
+        reference = f"demo-{client.pk}-{moment:%d%H%M}"
+        receiving.receive(line, client.mobile, text, provider_ref=reference, received_at=moment)
 
 
 def _last_set(visit: Visit) -> Before | None:

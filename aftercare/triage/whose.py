@@ -6,6 +6,7 @@ from datetime import datetime, timedelta
 
 from django.db.models import F
 
+from aftercare.core.timing import Occasion
 from aftercare.models import HELD_BY, URGENCIES, Flag, Message, Reply
 from studio.models import Client, Staff
 
@@ -51,9 +52,20 @@ def staff_of(reply: Reply) -> Staff | None:
 
 
 def last_told(reply: Reply) -> Message | None:
-    """Return the message that it most likely answers: the last that went to this address by this line before it."""
+    """Return the message that it most likely answers: the last that went to this address by this line before it.
+
+    An introduction goes just ahead of the text that she answers.
+    """
     told = Message.objects.filter(line=reply.line_id, address=reply.from_address)
-    return told.filter(handed_over_at__lte=reply.received_at).order_by("-handed_over_at", "-pk").first()
+    last = list(told.filter(handed_over_at__lte=reply.received_at).order_by("-handed_over_at", "-pk")[:2])
+    if len(last) == 2 and last[0].occasion == Occasion.OPT_IN and _together(*last):
+        return last[1]
+    return last[0] if last else None
+
+
+def _together(one: Message, other: Message) -> bool:
+    first, second = one.handed_over_at, other.handed_over_at
+    return first is not None and second is not None and abs(first - second) < timedelta(minutes=1)
 
 
 def open_matter(reply: Reply, clients: list[Client], urgency: str, now: datetime) -> Flag:

@@ -424,6 +424,16 @@ def test_the_only_owners_own_stop_reaches_her_by_e_mail(line: Line, studio: Stud
     assert (page.staff, page.channel, page.address) == (owner, "email", "olga@mail.example")
 
 
+def test_what_she_answers_is_the_message_behind_the_introduction(line: Line, mia: Client) -> None:
+    for occasion in ("check", "opt_in"):
+        told = make_message(mia, occasion=occasion, line=line, address=NUMBER)
+        Message.objects.filter(pk=told.pk).update(state="handed_over", handed_over_at=NOW)
+
+    answered = hear(line, "GOOD").answers
+    assert answered is not None
+    assert answered.occasion == "check"
+
+
 def test_a_yes_to_the_opt_in_is_neither_a_matter_nor_a_wish(line: Line, mia: Client) -> None:
     told = make_message(mia, occasion="opt_in", line=line, address=NUMBER)
     Message.objects.filter(pk=told.pk).update(state="handed_over", handed_over_at=NOW)

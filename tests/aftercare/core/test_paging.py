@@ -112,6 +112,19 @@ def test_it_is_never_left_past_ten_of_the_next_day() -> None:
     ]
 
 
+def test_nobody_is_told_twice_at_one_moment() -> None:
+    """What comes in at closing is the owner's an open hour later: at ten, which is the last call as well."""
+    one = alarm("same_day", datetime(2027, 3, 9, 20, 30, tzinfo=ZONE))
+
+    assert [
+        (page.person, page.at.astimezone(ZONE).hour) for page in due(one, RULES, one.since + timedelta(days=1))
+    ] == [
+        (ADA, 20),
+        (OLGA, 10),
+        (THIRD, 10),
+    ]
+
+
 @pytest.mark.parametrize(
     ("at", "by"),
     [
