@@ -54,6 +54,8 @@ def pages(cast: Cast) -> list[str]:
         "/clients/merged",
         f"/reactions/{Reaction.objects.get(client=held).pk}/release",
         f"/flags/{Flag.objects.get(clients=mia).pk}/close",
+        f"/flags/{Flag.objects.get(clients=mia).pk}/answer",
+        f"/clients/{mia.pk}/conversation",
         f"/visits/{due.pk}/done",
         f"/visits/{due.pk}/edit",
         f"/visits/{due.pk}/missed",
