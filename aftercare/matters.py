@@ -166,6 +166,13 @@ def see_to_early(visit: Visit, *, by: Staff, now: datetime) -> None:
         raise ValidationError(_("Nothing is forecast of it any more: look at the list again."))
 
 
+def see_to_unhappy(visit: Visit, *, by: Staff, now: datetime) -> None:
+    """Note that somebody has seen to it that she left unhappy."""
+    standing = Visit.objects.filter(pk=visit.pk, mirror_check=Visit.MirrorCheck.UNHAPPY, unhappy_seen_to_at=None)
+    if not standing.update(unhappy_seen_to_at=now, unhappy_seen_to_by=by):
+        raise ValidationError(_("It stands there no more: look at the list again."))
+
+
 def see_to_wishes(studio: Studio, wishes: Collection[int], *, by: Staff, now: datetime) -> int:
     """Note that the front desk has seen to what was asked of it; return how many that was news of."""
     standing = Wish.objects.filter(studio=studio, pk__in=wishes, seen_to_at=None)

@@ -21,6 +21,7 @@ from aftercare.views.morning import (
     flags_close,
     message_see_to,
     morning,
+    unhappy_see_to,
     wish_hand_over,
     wishes_seen_to,
 )
@@ -52,6 +53,7 @@ urlpatterns = [
     path("clients/<int:client_id>/reaction", reaction_new, name="reaction_new"),
     path("reactions/<int:reaction_id>/release", reaction_release, name="reaction_release"),
     path("messages/<int:message_id>/seen-to", message_see_to, name="message_see_to"),
+    path("visits/<int:visit_id>/unhappy/seen-to", unhappy_see_to, name="unhappy_see_to"),
     path("visits/<int:visit_id>/early/seen-to", early_see_to, name="early_see_to"),
     path("messages", messages, name="messages"),
     path("phone", phone, name="phone"),

@@ -30,8 +30,7 @@ FAILED = (State.UNDELIVERED, State.UNSURE)
 SAFETY = (Occasion.CARE, Occasion.CHECK, Occasion.PATCH_TEST, Occasion.ANSWER)
 AHEAD = timedelta(hours=72)  # a patch test is missed from here on
 UNMARKED_AFTER = timedelta(minutes=30)
-BEHIND = timedelta(days=14)  # unmarked visits and unread tests older than that are on the cards only
-UNHAPPY_FOR = timedelta(days=3)
+BEHIND = timedelta(days=14)  # forecasts of sets put on before that are on the cards only, and history heard of later
 
 
 @dataclass(frozen=True, slots=True)
@@ -57,9 +56,12 @@ class Unkept:
 def visits_to_look_at(studio: Studio, now: datetime) -> QuerySet[Visit]:
     """Return the visits about which something may not have been kept."""
     booked, done = Q(status=Visit.Status.BOOKED), Q(status=Visit.Status.DONE)
-    near = booked & Q(starts_at__lte=now + AHEAD)
-    unhappy = done & Q(mirror_check=Visit.MirrorCheck.UNHAPPY, starts_at__gte=now - UNHAPPY_FOR)
-    return Visit.objects.filter(near | unhappy, studio=studio, starts_at__gte=now - BEHIND).order_by()
+    # History that was heard of as booked, and that nobody will mark any more, is on the cards only.
+    known = Q(heard_at__lt=F("starts_at")) | Q(starts_at__gte=now - BEHIND)
+    near = booked & Q(starts_at__lte=now + AHEAD) & known
+    unhappy = done & Q(mirror_check=Visit.MirrorCheck.UNHAPPY, unhappy_seen_to_at=None)
+    since = Visit.objects.filter(client=OuterRef("client"), starts_at__gt=OuterRef("starts_at"), status="done")
+    return Visit.objects.filter(near | unhappy & ~Exists(since), studio=studio).order_by()
 
 
 def early_sets(studio: Studio, now: datetime) -> QuerySet[Forecast]:

@@ -207,6 +207,20 @@ def message_see_to(request: StudioRequest, message_id: int) -> HttpResponseBase:
 
 
 @require_POST
+@page("artist")
+def unhappy_see_to(request: StudioRequest, visit_id: int) -> HttpResponseBase:
+    """Say that somebody has seen to it that she left unhappy: it leaves the list."""
+    visit = visit_or_404(request, visit_id)
+    try:
+        matters.see_to_unhappy(visit, by=request.staff, now=request.now)
+    except ValidationError as error:
+        tell(request, error)
+    else:
+        messages.success(request, _("Seen to: %(name)s.") % {"name": visit.client.name})
+    return redirect("morning")
+
+
+@require_POST
 @page("front desk")
 def wishes_seen_to(request: StudioRequest) -> HttpResponseBase:
     """Say that what was asked about bookings has been seen to, one or several at once."""

@@ -115,6 +115,8 @@ class Visit(models.Model):
     share_seen = models.CharField(_("share left looked at"), max_length=10, blank=True, choices=ShareSeen.choices)
     outgrown = models.CharField(_("outgrown lashes"), max_length=4, blank=True, choices=Outgrown.choices)
     mirror_check = models.CharField(_("mirror check"), max_length=10, blank=True, choices=MirrorCheck.choices)
+    unhappy_seen_to_at = models.DateTimeField(null=True, blank=True)  # somebody has seen to it that she left unhappy
+    unhappy_seen_to_by = models.ForeignKey(Staff, on_delete=models.SET_NULL, null=True, blank=True, related_name="+")
     test_result = models.CharField(_("result of the patch test"), max_length=16, blank=True, choices=TestResult.choices)
     test_result_at = models.DateTimeField(null=True, blank=True)
     test_result_by = models.ForeignKey(Staff, on_delete=models.SET_NULL, null=True, blank=True, related_name="+")

@@ -104,12 +104,11 @@ def test_one_that_was_seen_to_is_no_line_while_what_she_wrote_since_is_open(cast
     assert kinds(cast) == []
 
 
-def test_old_things_are_left_to_the_cards(cast: Cast) -> None:
-    her = cast.client("Mia")
-    cast.visit(her, cast.at(9, -15))
-    cast.done(her, cast.at(9, -4), mirror_check=Visit.MirrorCheck.UNHAPPY)
+def test_nothing_leaves_the_list_by_growing_old(cast: Cast) -> None:
+    cast.visit(cast.client("Mia"), cast.at(9, -90))
+    cast.done(cast.client("Zoe"), cast.at(9, -90), mirror_check=Visit.MirrorCheck.UNHAPPY)
 
-    assert kinds(cast) == []
+    assert kinds(cast) == ["not marked", "unhappy"]
 
 
 @pytest.mark.parametrize(("day", "kind"), [(9.9, ["early"]), (10, [])])

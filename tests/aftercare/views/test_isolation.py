@@ -37,6 +37,7 @@ ROUTES = [
     ("lot_report", "adhesive", {"artist"}),
     ("lot_aside", "adhesive", {"artist"}),
     ("early_see_to", "visit", {"artist"}),
+    ("unhappy_see_to", "visit", {"artist"}),
     ("reaction_new", "client", set()),
     ("reaction_release", "reaction", set()),
     ("client_pause", "client", {"front desk"}),

@@ -122,6 +122,37 @@ def test_whose_it_is_is_said_first_where_several_have_the_number(cast: Cast, as_
     assert [reaction.client for reaction in Reaction.objects.all()] == [nina]
 
 
+def test_she_who_left_unhappy_stays_on_the_list_until_somebody_has_seen_to_it(cast: Cast, as_: SignIn) -> None:
+    pia = cast.client("Pia", "Lund")
+    visit = cast.done(pia, cast.at(13, -30), mirror_check="unhappy")
+    browser = as_(cast.ada)
+    assert "Left unhappy after: fill." in words(browser.get("/morning"))
+
+    page = words(browser.post(f"/visits/{visit.pk}/unhappy/seen-to", follow=True))
+
+    assert "Seen to: Pia Lund." in page
+    assert "Left unhappy" not in page
+    assert "It stands there no more" in words(browser.post(f"/visits/{visit.pk}/unhappy/seen-to", follow=True))
+
+
+def test_a_later_visit_makes_it_a_thing_of_the_past(cast: Cast, as_: SignIn) -> None:
+    pia = cast.client("Pia", "Lund")
+    cast.done(pia, cast.at(13, -30), mirror_check="unhappy")
+    cast.done(pia, cast.at(13, -9))
+
+    assert "Left unhappy" not in words(as_(cast.ada).get("/morning"))
+
+
+def test_a_visit_that_nobody_marked_stays_however_old_but_history_heard_of_later_does_not(
+    cast: Cast, as_: SignIn
+) -> None:
+    old = cast.visit(cast.client("Left", "Quist"), cast.at(9, -60))
+    assert "Not marked: fill." in words(as_(cast.ada).get("/morning"))
+
+    Visit.objects.filter(pk=old.pk).update(heard_at=cast.at(9, -1))
+    assert "Not marked" not in words(as_(cast.ada).get("/morning"))
+
+
 def test_promises_not_kept_come_worst_first(morning_cast: Cast, as_: SignIn) -> None:
     page = words(as_(morning_cast.ada).get("/morning"))
 
