@@ -11,8 +11,9 @@ from anymail.inbound import AnymailInboundMessage
 from anymail.signals import AnymailInboundEvent, AnymailTrackingEvent, EventType, inbound, tracking
 from django.dispatch import receiver
 
-from aftercare import outbox, receiving, tasks
+from aftercare import letterbox, outbox, receiving, tasks
 from aftercare.core.delivery import Event
+from aftercare.letterbox import Report
 from aftercare.models import Line
 from aftercare.transports.base import ReceiptNote
 from studio import clock
@@ -49,23 +50,37 @@ def keep_reply(sender: object, event: AnymailInboundEvent, esp_name: str, **more
     line = _line(message)
     if line is None:
         return
+    report = letterbox.report_of(message)
+    if report is not None and _follow(report, message, event):
+        return
+    words = letterbox.words_of(message)
     receiving.receive(
         line,
         message.from_email.addr_spec if message.from_email else (message.envelope_sender or ""),
-        message.stripped_text or message.text or "",
+        words.own,
+        below=words.below,
         subject=message.subject or "",
         provider_ref=str(message.get("Message-ID") or event.event_id or ""),
-        automatic=is_automatic(message),
+        automatic=letterbox.is_automatic(message),
         received_at=event.timestamp or clock.now(),
         raw=message.as_string(),
+        files=letterbox.files_of(message),
     )
     tasks.nudge()
 
 
-def is_automatic(message: AnymailInboundMessage) -> bool:
-    """Whether a machine wrote it (RFC 3834, 5): out of the office, or a report that something did not arrive."""
-    said = str(message.get("Auto-Submitted", "no")).partition(";")[0].strip().lower()
-    return said != "no" or message.get_content_type() == "multipart/report"
+def _follow(report: Report, message: AnymailInboundMessage, event: AnymailInboundEvent) -> bool:
+    """Let the message that a report speaks of follow it; False where it is none of ours."""
+    note = ReceiptNote(
+        provider_ref=str(message.get("Message-ID") or event.event_id or report.reference),
+        word=f"report: {report.action}",
+        event=Event.FAILED if report.action == "failed" else None,
+        reference=report.reference,
+        at=event.timestamp,
+        problem=f"A mail server reports: {report.action} {report.status}. {report.problem}".strip(),
+        raw=receiving.storable(message.as_string()),
+    )
+    return outbox.note_receipt(None, note, clock.now()).attempt is not None
 
 
 def _line(message: AnymailInboundMessage) -> Line | None:

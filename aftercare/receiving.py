@@ -4,14 +4,18 @@ from __future__ import annotations
 
 import hashlib
 import uuid
+from collections.abc import Iterator, Sequence
 from datetime import datetime
 from email.utils import parseaddr
 
 import phonenumbers
 from django.db import transaction
 
-from aftercare.models import Line, Reply
+from aftercare import pictures
+from aftercare.models import Attachment, Line, Reply
+from aftercare.pictures import Kept
 
+TOO_MANY = f"Not kept: more than {pictures.MOST_FILES} files came at once. Ask her to send it by itself."
 _LONGEST_REF, _LONGEST_ADDRESS, _LONGEST_SUBJECT = 200, 254, 400
 
 
@@ -25,10 +29,13 @@ def receive(
     provider_ref: str = "",
     automatic: bool = False,
     raw: str = "",
+    below: str = "",
+    files: Sequence[tuple[str, bytes]] = (),
 ) -> Reply:
     """Store a reply to ``line`` and return it; the same ``provider_ref`` twice is one. Nothing is dropped or refused.
 
     Without a ``provider_ref`` every call is a reply of its own. ``automatic`` says that a machine wrote it (RFC 3834).
+    ``below`` is what stands under her words in an e-mail, ``files`` what came with them (name, content).
     ``raw`` is the whole as the provider gave it; where the address or the subject is cut here, it is whole in there.
     """
     address = _address(line, storable(from_address))
@@ -36,7 +43,7 @@ def receive(
     if not whole and (len(address) > _LONGEST_ADDRESS or len(subject) > _LONGEST_SUBJECT):
         whole = f"From: {address}\nSubject: {storable(subject)}"
     with transaction.atomic():
-        reply, _ = Reply.objects.get_or_create(
+        reply, is_new = Reply.objects.get_or_create(
             line=line,
             provider_ref=_reference(storable(provider_ref)),
             defaults={
@@ -45,11 +52,28 @@ def receive(
                 "received_at": received_at,
                 "subject": storable(subject)[:_LONGEST_SUBJECT],
                 "text": storable(text),
+                "below": storable(below),
                 "raw": whole,
                 "automatic": automatic,
             },
         )
+        if is_new and files:
+            Attachment.objects.bulk_create(_attachments(reply, files))
     return reply
+
+
+def _attachments(reply: Reply, files: Sequence[tuple[str, bytes]]) -> Iterator[Attachment]:
+    """Keep pictures, made anew; of all else its name and why it is not kept."""
+    for number, (name, data) in enumerate(files):
+        kept = pictures.keep(data) if number < pictures.MOST_FILES else Kept(problem=TOO_MANY)
+        yield Attachment(
+            reply=reply,
+            name=storable(name)[:200],
+            kind=kept.kind,
+            content=kept.content,
+            size=len(data),
+            problem=kept.problem,
+        )
 
 
 def storable(text: str) -> str:

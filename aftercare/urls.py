@@ -3,6 +3,7 @@
 from django.urls import include, path
 
 from aftercare.views.answers import conversation, flag_answer
+from aftercare.views.attachments import attachment
 from aftercare.views.client_card import client
 from aftercare.views.clients import clients
 from aftercare.views.day_sheet import day_sheet
@@ -39,6 +40,7 @@ urlpatterns = [
     path("morning", morning, name="morning"),
     path("wishes/seen-to", wishes_seen_to, name="wishes_seen_to"),
     path("wishes/<int:wish_id>/hand-over", wish_hand_over, name="wish_hand_over"),
+    path("attachments/<int:attachment_id>", attachment, name="attachment"),
     path("flags/close", flags_close, name="flags_close"),
     path("flags/<int:flag_id>/answer", flag_answer, name="flag_answer"),
     path("flags/<int:flag_id>/take", flag_take, name="flag_take"),

@@ -57,7 +57,8 @@ class Reply(models.Model):
     provider_ref = models.CharField(max_length=200)  # unique on its line: the same reply twice is one
     received_at = models.DateTimeField()
     subject = models.CharField(max_length=400, blank=True)
-    text = models.TextField(blank=True)
+    text = models.TextField(blank=True)  # her own words
+    below = models.TextField(blank=True)  # of an e-mail: what her program quoted under them, her signature
     raw = models.TextField(blank=True)
     client = models.ForeignKey(Client, on_delete=models.SET_NULL, null=True, blank=True, related_name="replies")
     answers = models.ForeignKey(Message, on_delete=models.SET_NULL, null=True, blank=True, related_name="answers")

@@ -12,6 +12,7 @@ from aftercare.core.delivery import GONE, OPEN, State
 from aftercare.core.timing import Occasion
 from aftercare.facts import ClientBook
 from aftercare.models import Message, Reply
+from aftercare.pages.files import brought, with_files
 from aftercare.pages.shown import Shown
 from studio.models import Client, Service, Visit
 
@@ -46,7 +47,7 @@ def replies_of(client: Client) -> list[Reply]:
     """Return the newest of what she wrote, newest first; of a shared number, also what nobody has assigned yet."""
     shared = Q(client=None, flag__in=client.flags.all())
     rows = Reply.objects.filter(Q(client=client) | shared).defer("raw").select_related("line", "flag__closed_by")
-    return list(rows.order_by("-received_at", "-pk")[: LATEST + 1])
+    return brought(with_files(rows).order_by("-received_at", "-pk")[: LATEST + 1])
 
 
 def messages_of(book: ClientBook) -> tuple[list[Message], list[Message]]:

@@ -18,6 +18,7 @@ from aftercare.core.mornings import Waiting
 from aftercare.facts import responsible
 from aftercare.models import HELD_BY, Flag, Heartbeat, Message, Reply
 from aftercare.pages import promises, wishes
+from aftercare.pages.files import brought, with_files
 from aftercare.pages.matter import Matter
 from aftercare.pages.order import Group, grouped
 from aftercare.pages.promises import Unkept
@@ -173,7 +174,7 @@ def _replies(flags: Sequence[Flag], studio: Studio) -> tuple[dict[int, list[Repl
     rows = Reply.objects.filter(Q(flag__in=ids) | Q(pk__in=asked)).defer("raw").select_related("line", "answers")
     found: dict[int, list[Reply]] = {}
     wished = []
-    for reply in wishes.with_wishes(rows).order_by("received_at", "pk"):
+    for reply in brought(with_files(wishes.with_wishes(rows)).order_by("received_at", "pk")):
         if reply.flag_id in ids:
             found.setdefault(reply.flag_id, []).append(reply)
         if reply.wish is not None:

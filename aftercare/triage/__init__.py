@@ -85,10 +85,15 @@ def read(reply_id: int, now: datetime) -> bool:
 def _read_words(reply: Reply) -> Reading:
     """Read it. What the reader trips over is not understood: a stop is obeyed and a person sees it all the same."""
     try:
-        return reading.read(words_of(reply))
+        return reading.read(f"{words_of(reply)}\n\n{_quoted(reply)}" if reply.below else words_of(reply))
     except Exception:
         log.exception("the words of reply %s could not be read", reply.pk)
         return Reading(Urgency.NONE, (Topic.OTHER,), (), (), None, "und", unread=True, why=())
+
+
+def _quoted(reply: Reply) -> str:
+    """What stands under her words, marked as quoted: a bare "yes" has its meaning from the question there."""
+    return "\n".join(f"> {line}" for line in reply.below.splitlines())
 
 
 def _kept(found: Reading) -> dict[str, Any]:

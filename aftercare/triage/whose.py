@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from datetime import datetime, timedelta
 
 from django.db.models import F
@@ -10,12 +11,15 @@ from aftercare.core.timing import Occasion
 from aftercare.models import HELD_BY, URGENCIES, Flag, Message, Reply
 from studio.models import Client, Staff
 
+_ANSWERS = re.compile(r"\s*(re|aw|rv|sv|antw|fwd?|wg)\s*:", re.IGNORECASE)
 WRITTEN_TO = timedelta(days=14)  # of several clients with one number, those who were written to within that
 
 
 def words_of(reply: Reply) -> str:
-    """Return what she wrote; the subject where there is nothing else."""
-    return reply.text if reply.text.strip() else reply.subject
+    """Return what she wrote; the subject where there is nothing else, unless it is the one that she answers."""
+    if reply.text.strip():
+        return reply.text
+    return "" if _ANSWERS.match(reply.subject) else reply.subject
 
 
 def clients_of(reply: Reply, now: datetime) -> list[Client]:

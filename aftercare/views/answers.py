@@ -16,6 +16,7 @@ from aftercare.answers import Look, Road
 from aftercare.forms.answers import AnswerForm
 from aftercare.models import Flag, Message, Reply
 from aftercare.pages import card, shown
+from aftercare.pages.files import brought, with_files
 from aftercare.views.flags import flag_or_404
 from studio.access import StudioRequest, client_or_404, health_or_403, page
 from studio.models import Client
@@ -139,7 +140,7 @@ def _said(request: StudioRequest, client: Client | None, flag: Flag | None) -> l
         book = facts.load([client.pk], request.now)[client.pk]
         gone, _still = card.messages_of(book)
         return card.conversation(card.replies_of(client), shown.show(gone, book.rules, {client.pk}))
-    replies = list(flag.replies.select_related("line", "flag__closed_by")) if flag else []
+    replies = brought(with_files(flag.replies.select_related("line", "flag__closed_by"))) if flag else []
     numbers = {reply.from_address for reply in replies}
     told = Message.objects.filter(studio=request.studio, client=None, staff=None, address__in=numbers)
     gone = list(told.exclude(handed_over_at=None).select_related("seen_to_by").order_by("handed_over_at"))

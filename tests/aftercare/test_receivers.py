@@ -9,9 +9,10 @@ import pytest
 from anymail.inbound import AnymailInboundMessage
 from anymail.signals import AnymailInboundEvent, AnymailTrackingEvent, inbound, tracking
 
-from aftercare import receivers
+from aftercare import letterbox, receiving
 from aftercare.core.delivery import Event
 from aftercare.models import Line, Message, Receipt, Reply
+from tests.aftercare.test_pictures import photo
 from tests.letters import begin, end, make_line, make_message
 from tests.people import NOW, make_client, make_studio
 
@@ -116,4 +117,82 @@ def test_a_machine_is_known_by_what_rfc_3834_says(line: Line, said: str, automat
 def test_a_delivery_report_is_a_machines() -> None:
     raw = 'Content-Type: multipart/report; report-type=delivery-status; boundary="b"\n\n--b--\n'
 
-    assert receivers.is_automatic(AnymailInboundMessage.parse_raw_mime(raw))
+    assert letterbox.is_automatic(AnymailInboundMessage.parse_raw_mime(raw))
+
+
+def report_of(reference: str, action: str = "failed") -> AnymailInboundMessage:
+    """A delivery report on a message of ours (RFC 3464)."""
+    return AnymailInboundMessage.parse_raw_mime(
+        "From: postmaster@mail.example\nTo: hello@birch.example\nMessage-ID: <report@mail.example>\n"
+        "Content-Type: multipart/report; report-type=delivery-status; boundary=b\n\n"
+        "--b\nContent-Type: text/plain\n\nIt did not arrive.\n"
+        f"--b\nContent-Type: message/delivery-status\n\nReporting-MTA: dns; x\n\nAction: {action}\nStatus: 5.1.1\n"
+        "Diagnostic-Code: smtp; 550 5.1.1 User unknown\n\n"
+        f"--b\nContent-Type: message/rfc822\n\nX-Message-Reference: {reference}\nSubject: x\n\nx\n--b--\n"
+    )
+
+
+def come_in(message: AnymailInboundMessage) -> None:
+    event = AnymailInboundEvent(event_type="inbound", timestamp=LATER, event_id="1", message=message)
+    inbound.send(sender=None, event=event, esp_name="Test")
+
+
+def test_a_report_that_it_did_not_arrive_is_the_messages_and_no_reply_of_hers(reference: str) -> None:
+    come_in(report_of(reference))
+
+    message = Message.objects.get()
+    assert message.state == "undelivered"
+    assert message.reason == "A mail server reports: failed 5.1.1. 550 5.1.1 User unknown"
+    assert not Reply.objects.exists()
+
+
+def test_a_report_of_a_delay_changes_nothing(reference: str) -> None:
+    come_in(report_of(reference, action="delayed"))
+
+    assert Message.objects.get().state == "handed_over"
+    assert not Reply.objects.exists()
+
+
+def test_a_report_on_nothing_of_ours_is_kept_as_a_machines(line: Line) -> None:
+    come_in(report_of("somebody-elses"))
+
+    assert Reply.objects.get().automatic
+
+
+def test_an_e_mail_keeps_her_words_apart_and_its_picture_without_its_place(line: Line) -> None:
+    raw = EmailMessage()
+    raw["From"], raw["To"], raw["Message-ID"] = "mia@mail.example", "hello@birch.example", "<a@b>"
+    raw.set_content(
+        "left lid is itchy\n\nOn Tue, 9 Mar 2027 at 10:00, Birch <a@b.example> wrote:\n> How are your eyes?"
+    )
+    raw.add_attachment(photo(), maintype="image", subtype="jpeg", filename="IMG_7.jpg")
+    raw.add_attachment(b"%PDF-1.7", maintype="application", subtype="pdf", filename="a.pdf")
+    come_in(AnymailInboundMessage.parse_raw_mime(raw.as_string()))
+
+    reply = Reply.objects.get()
+    assert reply.text == "left lid is itchy"
+    assert "How are your eyes?" in reply.below
+    picture, pdf = reply.attachments.all()
+    assert (picture.kind, picture.name, bool(picture.content)) == ("image/jpeg", "IMG_7.jpg", True)
+    assert (pdf.content, pdf.name) == (None, "a.pdf")
+    assert "Not kept" in pdf.problem
+
+
+def test_the_same_mail_twice_brings_its_files_once(line: Line) -> None:
+    raw = EmailMessage()
+    raw["From"], raw["To"], raw["Message-ID"] = "mia@mail.example", "hello@birch.example", "<a@b>"
+    raw.set_content("see")
+    raw.add_attachment(photo(), maintype="image", subtype="jpeg", filename="IMG_7.jpg")
+    for _again in range(2):
+        come_in(AnymailInboundMessage.parse_raw_mime(raw.as_string()))
+
+    assert Reply.objects.get().attachments.count() == 1
+
+
+def test_no_more_files_are_kept_than_one_can_look_at(line: Line) -> None:
+    files = [(f"{number}.jpg", photo()) for number in range(10)]
+
+    reply = receiving.receive(line, "mia@mail.example", "see", received_at=LATER, files=files)
+
+    assert reply.attachments.filter(content__isnull=False).count() == 8
+    assert reply.attachments.filter(problem__contains="more than 8 files").count() == 2

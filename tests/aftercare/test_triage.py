@@ -536,3 +536,24 @@ def test_a_machines_reply_is_flagged_and_never_answered(mia: Client) -> None:
     assert answers() == []
     assert not Stop.objects.exists()
     assert (reply.command, reply.flag is not None) == ("", True)
+
+
+def test_a_bare_yes_by_e_mail_has_its_meaning_from_the_question_below(mia: Client) -> None:
+    line = make_line(mia.studio, "email")
+    below = "On Tuesday, Birch wrote:\nAny redness, itching or swelling?"
+    reply = receiving.receive(line, "mia@mail.example", "Yes", below=below, received_at=LATER, subject="Re: Your eyes")
+    triage.read(reply.pk, LATER)
+    reply.refresh_from_db()
+
+    assert reply.flag is not None
+    assert reply.flag.urgency == "same_day"
+
+
+def test_a_picture_without_words_is_for_a_person_and_our_own_subject_is_not_read_as_hers(mia: Client) -> None:
+    line = make_line(mia.studio, "email")
+    reply = receiving.receive(line, "mia@mail.example", "", subject="Re: Burning, pain or swelling?", received_at=LATER)
+    triage.read(reply.pk, LATER)
+    reply.refresh_from_db()
+
+    assert reply.flag is not None
+    assert (reply.flag.urgency, reply.reading["signs"]) == ("unread", [])
