@@ -72,4 +72,5 @@ urlpatterns = [
     path("settings/live", going_live, name="going_live"),
     path("settings/live/first-reminders", first_reminders, name="first_reminders"),
     path("", include("aftercare.urls_records")),
+    path("mail/", include("aftercare.urls_mail")),
 ]

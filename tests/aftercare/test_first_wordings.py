@@ -359,3 +359,21 @@ def test_both_languages_have_the_same_files() -> None:
         return {(file.parts[-3], file.name) for file in MESSAGES.glob(f"*/{language}/*.txt")}
 
     assert names("en") == names("es")
+
+
+# What others can read on a locked screen: the subject, and what a mail program shows of it.
+SHOWS = re.compile(
+    r"\b(red|swell\w*|swollen|itch\w*|burn\w*|pain\w*|hurt\w*|rash|discharge|reaction|allerg\w*|sensitive|patch test|"
+    r"roj\w*|hincha\w*|pic\w*|ard\w*|dol\w*|reacci\w*|al[eé]rg\w*|sensible)\b",
+    re.IGNORECASE,
+)
+
+
+@pytest.mark.parametrize("key", [key for key in WORDINGS if key[3] == "email"], ids=str)
+def test_a_subject_shows_no_sign_and_no_surname(key: Key) -> None:
+    subject = first_wording(*key).subject
+
+    if key[0] == "patch_test" or key[1] == "patch_test":
+        subject = re.sub(r"patch test|prueba de parche", "", subject, flags=re.IGNORECASE)  # it is what the visit is
+    assert not SHOWS.search(subject), subject
+    assert "last_name" not in subject

@@ -1,0 +1,92 @@
+"""A provider's callback, from its address to the morning list: with the secret alone."""
+
+from __future__ import annotations
+
+import base64
+import importlib
+import sys
+from collections.abc import Iterator
+
+import pytest
+from django.test import Client as Browser
+from django.urls import clear_url_caches
+
+from aftercare import triage
+from aftercare.models import Flag, Reply
+from tests.letters import make_line
+from tests.pages import quiet_static
+from tests.people import NOW, make_client, make_studio
+
+__all__ = ["quiet_static"]
+
+pytestmark = pytest.mark.django_db
+SECRET = "birch:long-and-secret"  # noqa: S105  of the test alone
+PATH = "/mail/postmark/inbound/"
+# As that provider documents its inbound callback, shortened to the fields that are read (from memory).
+CALLED = {
+    "From": "mia@mail.example",
+    "FromFull": {"Email": "mia@mail.example", "Name": "Mia"},
+    "To": "hello@birch.example",
+    "ToFull": [{"Email": "hello@birch.example", "Name": ""}],
+    "Cc": "",
+    "CcFull": [],
+    "Subject": "Re: How are your eyes today?",
+    "MessageID": "73e6d360-66eb-11e1-8e72-a8904824019b",
+    "Date": "Tue, 09 Mar 2027 10:00:00 -0500",
+    "TextBody": "my left eye is swollen\n\n> How are your eyes today?",
+    "HtmlBody": "",
+    "Headers": [{"Name": "Message-ID", "Value": "<a@mail.example>"}],
+    "Attachments": [],
+}
+
+
+def read_anew() -> None:
+    """Read the routes again, as a process that starts with these settings does."""
+    for name in ("aftercare.urls_mail", "aftercare.urls", "studio.urls"):
+        if name in sys.modules:
+            importlib.reload(sys.modules[name])
+    clear_url_caches()
+
+
+@pytest.fixture
+def with_secret(settings: object) -> Iterator[None]:
+    settings.ANYMAIL = {"WEBHOOK_SECRET": SECRET}  # type: ignore[attr-defined]
+    read_anew()
+    yield
+    settings.ANYMAIL = {}  # type: ignore[attr-defined]
+    read_anew()
+
+
+def call(secret: str) -> int:
+    key = base64.b64encode(secret.encode()).decode()
+    return (
+        Browser()
+        .post(PATH, CALLED, content_type="application/json", headers={"Authorization": f"Basic {key}"})
+        .status_code
+    )
+
+
+def test_what_a_client_answers_by_e_mail_comes_to_the_morning_list(with_secret: None) -> None:
+    studio = make_studio()
+    make_line(studio, "email")
+    mia = make_client(studio, email="mia@mail.example")
+
+    assert call(SECRET) == 200
+    assert call(SECRET) == 200  # a provider that calls twice brings it once
+
+    reply = Reply.objects.get()
+    assert reply.text == "my left eye is swollen"
+    triage.read_waiting(NOW)
+    assert Flag.objects.get().clients.get() == mia
+
+
+@pytest.mark.filterwarnings("ignore")
+def test_without_the_right_secret_nothing_comes_in(with_secret: None) -> None:
+    make_line(make_studio(), "email")
+
+    assert call("birch:guessed") == 400
+    assert not Reply.objects.exists()
+
+
+def test_without_a_secret_there_is_no_such_address() -> None:
+    assert call(SECRET) == 404
