@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 
 from aftercare.core.reading import pictures
 from aftercare.core.reading.language import Told
@@ -18,10 +19,10 @@ def _words(name: str) -> frozenset[str]:
 
 _YES, _NO, _POLITE, _PHOTO = (_words(name) for name in ("yes", "no", "please", "photo"))
 _ASKS_SIGNS = re.compile(
-    r"redness|swell|itch|burn|pain|sore|discharge|irritat|reaction|watery|rojez|enrojec|hinch|picaz|comez|ardor|dolor|molestia|lagrimeo|bother|symptom",
+    r"redness|swell|itch|burn|sting|pain|hurt|sore|discharge|irritat|reaction|water|tearing|crust|blur|puff|poking|rojez|enrojec|hinch|picaz|comez|ardor|dolor|molestia|lagrimeo|bother|symptom",
     re.IGNORECASE,
 )
-_NUMBER = re.compile(r"\d+(?:[.,/]\d+)?")
+_NUMBER = re.compile(r"\d+(?:[.,/]\d+)?(?: \d+)*")
 _LONGEST = 6
 
 
@@ -57,6 +58,7 @@ def read(tokens: list[Token], question: str, told: Told) -> Reading | None:
 
 
 _SAYS_YES = listed("yes yeah yep yup si sip affirmative affirmativo yess ja oui sim")
+_SAYS_NO = listed("no nope nah none nothing neither not nada ninguna ninguno nein non nao")
 _NUMBERED = re.compile(
     r"(?:^|\D)[1-9]\s*[).:-]?\s*(?:yes|yeah|yep|si|sí)\b|\b(?:yes|yeah|sí|si)\b.{0,12}\b(?:number|question|numero|last|second)\b",
     re.IGNORECASE,
@@ -79,6 +81,8 @@ def answered(tokens: list[Token], question: str, reading: Reading, *, over: bool
         return _simple_like(reading, over)
     if asks and yes and Topic.FINE not in reading.about and Topic.BOOKING not in reading.about:
         return _simple_like(reading, over)
+    if asks and words[0] in _SAYS_NO and len(words) <= _LONGEST and reading.about == (Topic.OTHER,):
+        return replace(reading, about=(Topic.FINE,), unread=False)
     if asks and "affirmative" in words:
         return _simple_like(reading, over)
     return None

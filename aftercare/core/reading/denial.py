@@ -22,6 +22,7 @@ _LIST_WORDS = listed("""
     too also particularly really not very overly bit excess excessive extra bad unusual tampoco nada de ningun
     ninguna
 """)
+_SELF = listed("i im ive my me yo mi mis tengo estoy")
 _SAYS_NO = listed("no none nope nah nada zero 0 never nil negative ninguna ninguno neither n nothing")
 
 
@@ -36,7 +37,11 @@ def is_denied(page: Page, sign: Mark) -> bool:
         inside = sign.start < mark.start < sign.end and sign.name in _MAY_HOLD
         if mark.start >= sign.start and not inside:
             continue
-        if inside or mark.start < sign.start < mark.end or _reaches(page, mark, sign.start):
+        if (
+            inside
+            or mark.start < sign.start < mark.end
+            or _reaches(page, mark, sign.start, alarm=sign.name.endswith("!"))
+        ):
             return not _has_condition(page, sign)
     return False
 
@@ -68,9 +73,11 @@ def _answered_no(page: Page, sign: Mark) -> bool:
 
 
 def _no_after(page: Page, sign: Mark) -> bool:
-    """Picazón no; rojo no está."""
+    """Picazón no; rojo no está; redness was not seen."""
     tokens = page.tokens
     place = sign.end
+    if page.covers("scope:unseen", place) and not page.covers("scope:unseen", place - 1):
+        return True
     if place >= len(tokens) or tokens[place].word not in ("no", "tampoco", "nope"):
         return False
     if place + 1 == len(tokens) or tokens[place + 1].kind != WORD:
@@ -85,12 +92,14 @@ def _asked_of_others(page: Page, sign: Mark) -> bool:
     return asks and any(page.sentence[mark.start] == sentence + 1 for mark in page.named("scope:minenot"))
 
 
-def _reaches(page: Page, mark: Mark, target: int) -> bool:
-    """Say whether a denial reaches forward to the token at ``target``."""
+def _reaches(page: Page, mark: Mark, target: int, *, alarm: bool) -> bool:
+    """Say whether a denial reaches forward to the token at ``target``; not so far where that is an ``alarm``."""
     tokens = page.tokens
     place = mark.end
     if target - place > _REACH:
         return False
+    if alarm and {token.word for token in tokens[place:target]} & _SELF:
+        return False  # "I don't feel good my throat is tight"
     before_noun = mark.name == "scope:no"
     if place < len(tokens) and tokens[place].kind in (COMMA, STOP, PICTURE) and tokens[mark.end - 1].word in _SAYS_NO:
         return False  # "No, my eye is red."
@@ -128,6 +137,8 @@ def _reaches(page: Page, mark: Mark, target: int) -> bool:
         place += 1
     if before_noun and walked and crossed and tokens[target].word in _ADJECTIVES:
         after = tokens[target + 1].word if target + 1 < len(tokens) else ""
+        if any(token.word in ("or", "nor") for token in tokens[target + 1 : target + 3]):
+            return True  # "no itching, burning, or discharge"
         return tokens[target - 1].word in ("or", "nor", "no") or after in ("eyes", "eye", "lids", "spots", "skin")
     return not (before_noun and walked and tokens[target].word in _ADJECTIVES and tokens[target - 1].word == "and")
 
@@ -173,6 +184,8 @@ def no_longer(page: Page, sign: Mark) -> bool:
     words = [token.word for token in page.tokens]
     after = words[sign.end : sign.end + 5]
     before = words[max(0, sign.start - 5) : sign.start]
+    if "than" in after:
+        return False  # "doesn't sting any more than usual"
     if (
         "anymore" in after
         or "no more" in " ".join(after[:3])

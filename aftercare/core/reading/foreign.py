@@ -1,11 +1,12 @@
-"""A first guess at a reply in another language. A person reads it in any case; an emergency must not wait for that."""
+"""A first guess at a reply in another language. A person reads it, unless it pages one at once as an emergency."""
 
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 
 from aftercare.core.reading.tokens import fold
-from aftercare.core.reading.values import Finding, Reading, Sign, Topic, Urgency
+from aftercare.core.reading.values import Finding, Reading, Side, Sign, Topic, Urgency
 from aftercare.core.reading.words import others
 
 _PIECES = {
@@ -35,6 +36,7 @@ _TOPICS = {
     Topic.BOOKING: _topic(others.BOOKING),
     Topic.QUESTION: _topic(others.QUESTION),
 }
+_LEFT, _RIGHT = _topic(others.LEFT), _topic(others.RIGHT)
 _SIGNS = frozenset(str(sign) for sign in Sign)
 _BEFORE = 14  # letters within which a denial belongs to a sign
 
@@ -46,7 +48,7 @@ def has_alarm(text: str) -> bool:
 
 
 def read(text: str, code: str) -> Reading:
-    """Return the guess; ``unread`` is always true."""
+    """Return the guess; ``unread`` is true, but for an emergency, of which a person hears at once."""
     folded, places = fold(text)
     signs: list[Sign] = []
     negated: list[Sign] = []
@@ -76,7 +78,15 @@ def read(text: str, code: str) -> Reading:
             about.append(topic)
             start, end = places[topic_found.start()], places[topic_found.end() - 1] + 1
             why.append(Finding(topic, text[start:end], start, end))
-    return _judged(code, signs, negated, about, why, emergency=emergency, over=over, near=near)
+    reading = _judged(code, signs, negated, about, why, emergency=emergency, over=over, near=near)
+    return replace(reading, side=_side(folded))
+
+
+def _side(folded: str) -> Side | None:
+    left, right = _LEFT.search(folded), _RIGHT.search(folded)
+    if left and right:
+        return None  # "direito" is also "properly": which is meant is for a person to say
+    return Side.LEFT if left else Side.RIGHT if right else None
 
 
 def _is_emergency(folded: str, signs: list[Sign]) -> bool:
@@ -120,7 +130,7 @@ def _judged(
         tuple(s for s in Sign if s in negated),
         None,
         code,
-        True,
+        urgency is not Urgency.EMERGENCY,
         tuple(why),
     )
 

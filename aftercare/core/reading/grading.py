@@ -14,6 +14,8 @@ NAMED = {
     "pupil!": (),
     "hospital!": (),
     "irritated": (),
+    "unwell": (),
+    "blood": (),
     "agony": (),
     "in_eye": (),
     "fever": (),
@@ -39,11 +41,14 @@ _BLINKS = listed("""
 """)
 _CLEARS = listed("""
     clears clear cleared clearing sorts sorted fixes fix goes gone better helps away back quita aclara pasa
-    normal limpia mejora sharp focus ok fine until till
+    normal limpia mejora sharp focus ok fine until till off
 """)
 _FAILS = listed("nothing doesnt wont isnt not no nada odds difference didnt never cant still")
 
 
+_EYES = listed("""
+    eye eyes eyeball eyeballs lid lids eyelid eyelids cornea ojo ojos parpado parpados
+""")
 _STUFF = listed("""
     glue adhesive remover acetone primer bonder cyanoacrylate superglue solvent chemical chemicals drip dripped
     stuff liquid product droplet drop fumes pegamento pegante goma adhesivo removedor acetona quimico tinte tint
@@ -86,6 +91,8 @@ def is_emergency(page: Page, current: list[Mark]) -> bool:
         return True
     if "hives" in names and _is_all_over(page, current):
         return True
+    if "blood" in names and any(token.word in _EYES for token in page.tokens):
+        return True
     if "glue_in_eye" in names:
         return True
     if "vision" in names:
@@ -98,6 +105,7 @@ def is_emergency(page: Page, current: list[Mark]) -> bool:
 
 
 _BLUR = listed("""
+    read see focus screen text register reading
     foggy hazy fuzzy cloudy misty off blurry blurred blur weird bad filmy smeary borroso borrosa nublado nublada
     nubla nublo empanada empanado
 """)

@@ -15,6 +15,9 @@ _COMMON = {code: frozenset(words.split()) for code, words in others.COMMON.items
 _MARKED = {code: frozenset(letters) for code, letters in others.LETTERS.items()}
 
 
+_FEW = 4  # words: "ok ahi estare"
+
+
 @dataclass(frozen=True, slots=True)
 class Told:
     """``code`` is "en", "es", another code, or "und"; ``english`` and ``spanish``: which scope words count."""
@@ -42,7 +45,7 @@ def tell(tokens: list[Token], text: str) -> Told:
     if spanish > english:
         return Told("es", False, True, False)
     if english:
-        return Told("en", True, False, False)
+        return Told("en", True, len(words) <= _FEW, False)
     if not any(len(word) > 2 and word in lexicon.WORDS for word in words) and foreign.has_alarm(text):
         return Told("und", True, True, True)
     return Told("en", True, True, False)

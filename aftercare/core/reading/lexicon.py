@@ -7,10 +7,12 @@ from aftercare.core.reading.words import (
     english_alarms,
     english_commands,
     english_figures,
+    english_frames,
     english_praise,
     english_scope,
     english_signs,
     english_topics,
+    spanish_frames,
     spanish_scope,
     spanish_signs,
     spanish_topics,
@@ -27,7 +29,16 @@ def _tree(classes: dict[str, str], signs: dict[str, str], scope: dict[str, str],
     return tree
 
 
-ENGLISH_SIGNS = {**english_signs.SIGNS, **english_alarms.ALARMS}
+def _together(*lexicons: dict[str, str]) -> dict[str, str]:
+    """Return the phrases of several lists under their names."""
+    found: dict[str, str] = {}
+    for lexicon in lexicons:
+        for name, text in lexicon.items():
+            found[name] = f"{found[name]},{text}" if name in found else text
+    return found
+
+
+ENGLISH_SIGNS = _together(english_signs.SIGNS, english_alarms.ALARMS, english_frames.FRAMES)
 ENGLISH_TOPICS = {
     **english_figures.FIGURES,
     **english_commands.COMMANDS,
@@ -35,9 +46,15 @@ ENGLISH_TOPICS = {
     **english_topics.TOPICS,
 }
 ENGLISH = _tree(
-    {**english_signs.CLASSES, **english_commands.CLASSES}, ENGLISH_SIGNS, english_scope.SCOPE, ENGLISH_TOPICS
+    {**english_signs.CLASSES, **english_frames.CLASSES, **english_commands.CLASSES},
+    ENGLISH_SIGNS,
+    english_scope.SCOPE,
+    ENGLISH_TOPICS,
 )
-SPANISH = _tree(spanish_signs.CLASSES, spanish_signs.SIGNS, spanish_scope.SCOPE, spanish_topics.TOPICS)
+SPANISH_SIGNS = _together(spanish_signs.SIGNS, spanish_frames.FRAMES)
+SPANISH = _tree(
+    {**spanish_signs.CLASSES, **spanish_frames.CLASSES}, SPANISH_SIGNS, spanish_scope.SCOPE, spanish_topics.TOPICS
+)
 WORDS = frozenset(ENGLISH.words | SPANISH.words)
 
 
@@ -51,7 +68,7 @@ _WORTH_MENDING = """
 def _mended_words() -> frozenset[str]:
     """Return the words worth mending: those that name a sign by themselves, or a part of her."""
     found = set(_WORTH_MENDING.split())
-    for classes, signs in ((english_signs.CLASSES, ENGLISH_SIGNS), (spanish_signs.CLASSES, spanish_signs.SIGNS)):
+    for classes, signs in ((english_signs.CLASSES, ENGLISH_SIGNS), (spanish_signs.CLASSES, SPANISH_SIGNS)):
         single = Phrases({name: classes[name] for name in _MENDED_CLASSES & classes.keys()})
         found |= single.words
         for name, text in signs.items():

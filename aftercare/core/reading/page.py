@@ -18,37 +18,42 @@ _AFTER_SO = listed("i im ive my we they it its you he she the theyre can could p
 # What a longer phrase takes away from what lies within it, or under it.
 _OVERRULED = {
     "topic:figure": ("sign:", "topic:booking", "topic:complaint"),
-    "scope:nonneg": ("scope:no", "scope:not", "scope:over", "scope:near", "scope:good_kind"),
+    "scope:nonneg": ("scope:no", "scope:not", "scope:over", "scope:near", "scope:good_kind", "scope:will", "scope:if"),
     "scope:near": ("topic:retention", "scope:no", "scope:not"),
     "scope:notif": ("scope:if",),
     "scope:notwill": ("scope:will",),
     "scope:notpast": ("scope:past",),
     "scope:self": ("scope:other",),
+    "topic:slight": ("sign:faint!",),
+    "topic:vocative": ("topic:fine", "topic:plain", "topic:thanks"),
     "topic:notstop": ("topic:stop",),
+    "topic:stop": ("scope:over", "scope:near"),
     "topic:notside": ("topic:left", "topic:right", "topic:both"),
     "topic:retention": ("scope:over",),
 }
 _CONTAINED = {
-    "sign:light": {"pain", "burning", "pain!", "watering"},
+    "sign:light": {"pain", "burning", "pain!", "watering", "sealed_eye!", "vision!", "agony"},
     "sign:pain!": {"watering", "poking"},
-    "sign:swelling": {"rash"},
+    "sign:swelling": {"rash", "watering"},
     "sign:hot_lid": {"burning"},
-    "sign:vision!": {"watering", "vision", "swelling"},
-    "sign:breathing!": {"itching", "swelling!", "pain", "pain!"},
+    "sign:vision!": {"watering", "vision", "swelling", "rash"},
+    "sign:itching": {"poking"},
+    "sign:breathing!": {"itching", "swelling!", "pain", "pain!", "poking", "gritty", "burning", "vision"},
     "sign:gritty": {"burning", "poking"},
     "sign:hives!": {"rash", "itching"},
     "sign:hives": {"rash"},
-    "sign:sealed_eye!": {"poking", "discharge"},
+    "sign:sealed_eye!": {"poking", "discharge", "rash", "swelling"},
     "sign:discharge": {"sealed_eye!", "watering"},
     "sign:redness": {"watering"},
     "sign:redness!": {"vision!"},
     "sign:faint!": {"vision!", "poking"},
-    "sign:injury!": {"poking", "glue_in_eye!"},
+    "sign:injury!": {"poking", "glue_in_eye!", "pain!", "agony"},
     "sign:swelling!": {"itching"},
     "sign:headache": {"pain"},
     "sign:rash": {"gritty"},
-    "sign:poking": {"pain", "itching"},
+    "sign:poking": {"pain", "itching", "agony", "gritty"},
     "sign:watering": {"glue_in_eye!"},
+    "sign:glue_in_eye!": {"poking"},
 }
 
 
@@ -60,6 +65,7 @@ class Page:
     sentence: list[int]
     clause: list[int]
     marks: dict[str, list[Mark]] = field(default_factory=lambda: defaultdict(list))
+    figures: list[Mark] = field(default_factory=list)  # figures of speech that took a sign away
 
     def named(self, *names: str) -> list[Mark]:
         """Return the marks of these names in the order of the text."""
@@ -78,6 +84,10 @@ def lay_out(tokens: list[Token], *, english: bool, spanish: bool) -> Page:
     found: list[Mark] = []
     for tree, counts in ((lexicon.ENGLISH, english), (lexicon.SPANISH, spanish)):
         found += [mark for mark in tree.find(tokens) if counts or mark.name.startswith("sign:")]
+    signs = [mark for mark in found if mark.name.startswith("sign:")]
+    page.figures = [
+        mark for mark in found if mark.name == "topic:figure" and any(_overrules(mark, sign) for sign in signs)
+    ]
     seen: set[tuple[str, int, int]] = set()
     for mark in _kept(found):
         if mark.name == "sign:swelling!" and _is_of_eyes(tokens, mark):
@@ -128,7 +138,12 @@ def _opens(tokens: list[Token], place: int) -> bool:
     return place + 1 < len(tokens) and tokens[place + 1].word in _AFTER_SO
 
 
+_WITHIN_SIGNS = listed("topic:retention topic:complaint topic:booking topic:fine")
+
+
 def _kept(found: list[Mark]) -> list[Mark]:
+    signs = [mark for mark in found if mark.name.startswith("sign:")]
+    found = [mark for mark in found if mark.name not in _WITHIN_SIGNS or not any(_holds(sign, mark) for sign in signs)]
     rulers = [mark for mark in found if mark.name in _OVERRULED or mark.name in _CONTAINED]
     kept = []
     for mark in found:
@@ -140,11 +155,18 @@ def _kept(found: list[Mark]) -> list[Mark]:
     return kept
 
 
+def _holds(sign: Mark, mark: Mark) -> bool:
+    """Say whether the words of a topic are part of a sign: "look like i lost a boxing match"."""
+    return sign.start <= mark.start and mark.end <= sign.end and sign.end - sign.start > mark.end - mark.start
+
+
 def _overrules(ruler: Mark, mark: Mark) -> bool:
     if mark.start >= ruler.end or ruler.start >= mark.end:
         return False
     size, other = ruler.end - ruler.start, mark.end - mark.start
     overruled = _OVERRULED.get(ruler.name, ())
+    if ruler.name == "topic:figure" and (mark.start < ruler.start or mark.end > ruler.end):
+        return False
     if mark.name in overruled or "sign:" in overruled and mark.name.startswith("sign:"):
         return size >= other
     contained = _CONTAINED.get(ruler.name)

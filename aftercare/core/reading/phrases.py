@@ -1,20 +1,28 @@
 """Phrases of the lexicon as a tree of words, and finding them in a reply.
 
 A phrase is written in words: ``cant|cannot open .. eye{s/}``. ``|`` parts alternatives, ``{s/}`` endings, ``?`` marks
-a word that may be missing, ``..`` stands for up to four words, ``<eye>`` for any word of a class; commas part phrases.
+a word that may be missing, ``..`` stands for up to five words, ``<eye>`` for any word of a class; commas part phrases.
 """
 
 from __future__ import annotations
 
 import itertools
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 
-from aftercare.core.reading.tokens import LINE, PICTURE, WORD, Token, listed
+from aftercare.core.reading.tokens import CONTRACTIONS, LINE, PICTURE, WORD, Token, listed
 
 GAP = ".."
-_GAP_WORDS = 4
+_GAP_WORDS = 5
 _NO_GAP = listed("but pero however though although except aunque")
+_AND = listed("and y")
+_NEW_SUBJECTS = listed("i im ive my its it they theyre there the now then i'm me mi mis se estoy tengo ando siento ya")
+# Words that may stand anywhere within a phrase without changing it.
+_FILLERS = listed("""
+    a an so very really just kinda literally actually totally completely super quite absolutely proper properly
+    fully honestly basically lowkey damn freaking fricking flipping effing rather extremely seriously
+    un una unos unas muy tan super bien medio re
+""")
 
 
 @dataclass(slots=True)
@@ -52,7 +60,7 @@ class Phrases:
         for phrase in text.replace("\n", " ").split(","):
             for words in _expanded(phrase):
                 node = self.root
-                for word in words:
+                for word in contracted(words):
                     node = node.next.setdefault(word, Node())
                     if not word.startswith("<") and word != GAP:
                         self.words.add(word)
@@ -83,14 +91,18 @@ class Phrases:
         last = len(tokens)
         while states and place < last:
             following: list[tuple[Node, int]] = []
+            skipped: list[tuple[Node, int]] = []
             if not keys[place]:
                 if place > start and tokens[place].kind == LINE:  # chat breaks its lines in the middle of a phrase
                     place += 1
                     continue
                 break
-            may_skip = tokens[place].word not in _NO_GAP
+            may_skip = tokens[place].word not in _NO_GAP and not _opens_a_clause(tokens, place)
+            filler = place > start and tokens[place].word in _FILLERS
             for node, left in states:
                 ways = node.next
+                if filler and not left:
+                    skipped.append((node, 0))
                 for key in keys[place]:
                     if (child := ways.get(key)) is not None:
                         following.append((child, 0))
@@ -106,7 +118,23 @@ class Phrases:
             for node, _ in following:
                 for name in node.names:
                     longest[name] = place
-            states = following
+            states = following + skipped
+
+
+def _opens_a_clause(tokens: list[Token], place: int) -> bool:
+    """Say whether a new clause begins at an "and": "it is red and I can't sleep"."""
+    return tokens[place].word in _AND and place + 1 < len(tokens) and tokens[place + 1].word in _NEW_SUBJECTS
+
+
+def contracted(words: Sequence[str]) -> list[str]:
+    """Return the words with "do not" as "dont"; `tokens` does the same with what she writes."""
+    found: list[str] = []
+    for word in words:
+        if word == "not" and found and found[-1] in CONTRACTIONS:
+            found[-1] = CONTRACTIONS[found[-1]]
+        else:
+            found.append("cant" if word == "cannot" else word)
+    return found
 
 
 def _endings(written: str) -> Iterator[str]:

@@ -1,7 +1,7 @@
-"""The second opinion: three logistic regressions over pieces of words, trained on the studio's own corpus.
+"""The second opinion: logistic regressions over pieces of words, trained on the studio's own corpus.
 
-It never overrules the rules. Where it sees danger, or a wish for an end of messages, that the rules do not, the reply
-goes to a person as well. `tests/bench/train_reader.py` makes the weights.
+It never makes a reply less urgent than the rules do. Where it sees danger, or a wish for an end of messages, that the
+rules do not, the reply goes to a person as well. `tests/bench/train_reader.py` makes the weights.
 """
 
 from __future__ import annotations
@@ -14,22 +14,30 @@ import numpy as np
 import numpy.typing as npt
 
 from aftercare.core.reading import features
+from aftercare.core.reading.values import Topic
 
 WEIGHTS = Path(__file__).with_name("second.npz")
-HEADS = ("sign", "emergency", "stop")
+TOPICS = (Topic.FINE, Topic.BOOKING, Topic.QUESTION, Topic.COMPLAINT, Topic.RETENTION)
+HEADS = ("sign", "emergency", "stop", *TOPICS)
 # Above these the model's word counts; chosen by cross-validation so that about 2 % of harmless replies are passed on.
 SIGN, EMERGENCY, STOP = 0.8, 0.6, 0.35
-SIGN_DISMISSED = 0.97  # where the rules saw the sign and found it denied, over, imagined or another's
-SIGN_UNEXPLAINED = 0.35  # where the rules understood nothing at all
+SIGN_AGAINST_RULES = 0.9  # where the rules know what it is about, or saw a sign that is none now
+SIGN_UNEXPLAINED = 0.1  # where the rules understood nothing at all
+SURE_EMERGENCY, SURE_STOP = 0.8, 0.6  # no rule has seen it, and yet it is acted on
+TOPIC = 0.3  # what a reply is about, of which the rules know nothing
 
 
 @dataclass(frozen=True, slots=True)
 class Opinion:
-    """The chances, 0 to 1, that a reply tells of a current sign, of an emergency, of a wish for no more messages."""
+    """The chances, 0 to 1, that a reply tells of a current sign, of an emergency, of a wish for no more messages.
+
+    ``topic`` is what else it is likeliest about, or None where nothing is likely enough.
+    """
 
     sign: float
     emergency: float
     stop: float
+    topic: Topic | None
 
 
 @lru_cache(maxsize=1)
@@ -42,8 +50,9 @@ def opinion(text: str) -> Opinion:
     """Return what the model makes of a reply's own words."""
     found = features.of(text)
     if not found:
-        return Opinion(0.0, 0.0, 0.0)
+        return Opinion(0.0, 0.0, 0.0, None)
     weights, bias = _weights()
     scores = weights[found].sum(axis=0) / len(found) ** 0.5 + bias
-    sign, emergency, stop = (1 / (1 + np.exp(-scores))).tolist()
-    return Opinion(sign, emergency, stop)
+    sign, emergency, stop, *about = (1 / (1 + np.exp(-scores))).tolist()
+    chance, topic = max(zip(about, TOPICS, strict=True))
+    return Opinion(sign, emergency, stop, topic if chance > TOPIC else None)

@@ -17,7 +17,7 @@ from aftercare.core.reading.tokens import listed, shortened
 from aftercare.core.reading.words.chat import CHAT
 from aftercare.core.reading.words.lookalikes import LOOKALIKES
 
-SHORTEST, LONG, LONGEST = 4, 8, 24
+SHORTEST, SHORT, LONG, LONGEST = 4, 5, 8, 24
 _CONTRACTED = listed("it that there what he she who how where here let")
 _DIMINUTIVE = re.compile(r"([a-z]{3,})c?it([oa]s?)")
 _TARGETS = sorted(word for word in lexicon.MENDED if len(word) >= SHORTEST)
@@ -51,4 +51,7 @@ def _mended(word: str) -> str:
     found = process.extractOne(word, _TARGETS, scorer=OSA.distance, score_cutoff=slips)
     if found is None or found[0][0] != word[0]:
         return word
-    return str(found[0])
+    target = str(found[0])
+    if len(word) <= SHORT and len(target) == len(word) and sorted(target) != sorted(word):
+        return word  # one letter for another makes too many words of a short one: "burh"
+    return target

@@ -12,6 +12,8 @@ from aftercare.core.reading.words.tenses import PAST_WORDS, PRESENT_WORDS
 def by_time(page: Page, sign: Mark, signs: list[Mark]) -> Standing:
     over = _resolution(page, sign, signs, "scope:over")
     near = _resolution(page, sign, signs, "scope:near")
+    if near is not None and _is_foretold(page, near) and not _is_mild(page, sign):
+        near = None  # "itching pretty bad, and I did wash them like you said"
     if over is not None and not _came_back(page, sign, over):
         if near is not None and near.start <= over.start < near.end + 2 and _hedges(page, near):
             return Standing.NEARLY_OVER
@@ -19,6 +21,24 @@ def by_time(page: Page, sign: Mark, signs: list[Mark]) -> Standing:
     if near is not None and not _came_back(page, sign, near, and_still=False):
         return Standing.NEARLY_OVER
     return Standing.CURRENT
+
+
+_FORETOLD = listed("said mentioned warned expected leaflet told")
+_MILD = listed("""
+    bit little tiny slight slightly mild mildly faint touch trace minor hint barely hardly less settling pinkish
+    trifle wee smidge
+""")
+
+
+def _is_foretold(page: Page, mark: Mark) -> bool:
+    return any(token.word in _FORETOLD for token in page.tokens[mark.start : mark.end])
+
+
+def _is_mild(page: Page, sign: Mark) -> bool:
+    sentence = page.sentence[sign.start]
+    return any(
+        token.word in _MILD for token, where in zip(page.tokens, page.sentence, strict=True) if where == sentence
+    )
 
 
 _PAST_SIGNS = listed("""
@@ -54,15 +74,32 @@ def _is_past(page: Page, sign: Mark) -> bool:
         for place, token in enumerate(page.tokens)
         if page.sentence[place] == sentence and sign.start - 6 <= place < sign.end + 6
     ]
-    if "since" in around or "desde" in around:
+    if _goes_on_since(page, sentence):
         return False
     return bool({*_DAYS, "yesterday", "first", "night", "ayer", "primer", "primera", "anoche"} & set(around))
+
+
+_NOTHING = listed("nothing none fine good gone ok okay normal clear better ever nada bien")
+
+
+def _goes_on_since(page: Page, sentence: int) -> bool:
+    """Say whether it began and goes on: "since yesterday", and not "nothing since"."""
+    return any(
+        token.word in ("since", "desde") and where == sentence and (not place or words[place - 1] not in _NOTHING)
+        for words in [[token.word for token in page.tokens]]
+        for place, (token, where) in enumerate(zip(page.tokens, page.sentence, strict=True))
+    )
 
 
 def _resolution(page: Page, sign: Mark, signs: list[Mark], name: str) -> Mark | None:
     for mark in page.named(name):
         if sign.name not in _OPENED and any(token.word in _OPENING for token in page.tokens[mark.start : mark.end]):
             continue  # it opened again: that ends the sticking, not what stuck
+        comes_back = any(token.word == "back" for token in page.tokens[mark.start : mark.end])
+        if sign.name.startswith("sign:vision") and comes_back:
+            continue  # her sight hasn't come back
+        if sign.name.endswith("!") and _is_said_by_others(page, mark):
+            continue
         if mark.start <= sign.start < mark.end and mark.end - mark.start > sign.end - sign.start:
             return mark
         if mark.end <= sign.start:
@@ -73,8 +110,17 @@ def _resolution(page: Page, sign: Mark, signs: list[Mark], name: str) -> Mark | 
     return None
 
 
+def _is_said_by_others(page: Page, mark: Mark) -> bool:
+    """She told me it was fine."""
+    return any(
+        0 <= mark.start - other.end <= 4 and page.sentence[other.start] == page.sentence[mark.start]
+        for other in page.named("scope:report")
+    )
+
+
 _OPENED = listed("sign:sealed_eye! sign:swollen_shut!")
 _OPENING = listed("opened abrir abre abrio")
+_TOLD_OF_BEFORE = listed("was were")
 _LEADING_OVER = listed("stopped settled calmed cleared")
 
 
@@ -83,6 +129,8 @@ def _leads(page: Page, mark: Mark, sign: Mark) -> bool:
     if page.sentence[mark.start] != page.sentence[sign.start] or sign.start - mark.end > 4:
         return False
     between = page.tokens[mark.end : sign.start]
+    if mark.name == "scope:over" and any(token.word in _TOLD_OF_BEFORE for token in between):
+        return True  # "all calmed down, was only red for the evening"
     if any(
         token.word in ("but", "pero", "still", "except", "and", "y") or token.kind in (STOP, ASK) for token in between
     ):
@@ -127,7 +175,7 @@ def _is_vague(page: Page, mark: Mark) -> bool:
 
 
 def _is_about_it(page: Page, mark: Mark) -> bool:
-    before = [token.word for token in page.tokens[max(0, mark.start - 4) : mark.start]]
+    before = [token.word for token in page.tokens[max(0, mark.start - 4) : mark.end]]
     return (
         bool({"it", "its", "they", "theyre", "all", "that", "se", "ya", "everything", "todo"} & set(before))
         or mark.start == 0

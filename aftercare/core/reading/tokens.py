@@ -19,6 +19,15 @@ _PUNCTUATION = {
 }
 _PIECE = re.compile(r"\d+(?:[.,:/]\d+)*(?:%|[^\W\d_]+)?|[^\W\d_]+(?:'[^\W\d_]+)*'?\d*|\n|[^\w\s]|_")
 _DICTATED = {"comma": (",", COMMA), "coma": (",", COMMA)}  # a telephone that writes down what it hears
+CONTRACTIONS = {
+    "can": "cant",
+    "could": "couldnt",
+    "will": "wont",
+    "would": "wouldnt",
+    "do": "dont",
+    "does": "doesnt",
+    "did": "didnt",
+}
 _RUN = re.compile(r"(.)\1{2,}")
 
 
@@ -80,7 +89,11 @@ def tokenize(text: str, known: Callable[[str], str]) -> list[Token]:
         if first.isalnum():
             if written == "si" and text[start:end].lower() != "si":
                 written = "sip"  # sí is yes, si is if
-            tokens.append(Token(*_DICTATED.get(written) or (known(written), WORD), start, end, written))
+            word, kind = _DICTATED.get(written) or (known(written), WORD)
+            if word == "not" and tokens and (short := CONTRACTIONS.get(tokens[-1].word)):
+                tokens[-1].word, tokens[-1].end = short, end  # "can NOT" is "can't"
+                continue
+            tokens.append(Token("cant" if word == "cannot" else word, kind, start, end, written))
         elif first == "-" and _joins(folded, piece.start()):
             continue  # eye-watering is two words
         elif first == "\n":

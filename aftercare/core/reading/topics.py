@@ -184,60 +184,14 @@ def _begins(page: Page, mark: Mark) -> bool:
 
 _ALWAYS = tuple(
     " ".join(phrase.split())
-    for phrase in [
-        "\n        what do i",
-        " what should",
-        " what can i",
-        " what i do",
-        " que hago",
-        " q hago",
-        " should i",
-        " let me know what",
-        " let me\n        know if i",
-        " please advise",
-        " help me",
-        " pls help",
-        " please help",
-        " any advice",
-        " any tips",
-        " just wondering",
-        "\n        wondering",
-        " wonder if",
-        " wanted to ask",
-        " want to know",
-        " wanted to know",
-        " im asking",
-        " solo pregunto",
-        " need\n        help",
-        " help pls",
-        " quisiera saber",
-        " quiero saber",
-        " dime que",
-        " ayuda por favor",
-        " call me when",
-        " ok or",
-        " do i\n        need",
-        " can i still",
-        " can i",
-        " how do i",
-        " how long",
-        " when can i",
-        " que me pongo",
-        " que debo",
-        " who do i",
-        " or\n        should i",
-        " is that a thing",
-        " or nah",
-        " is it ok",
-        " is it normal",
-        " es normal",
-        " puedo usar",
-        " me puedes",
-        " quick\n        question",
-        " una pregunta",
-        " una duda",
-        " or am i\n    ",
-    ]
+    for phrase in """
+    what do i, what should, what can i, what i do, que hago, q hago, should i, let me know what, let me know if
+    i, please advise, help me, pls help, please help, any advice, any tips, just wondering, wondering, wonder
+    if, wanted to ask, want to know, wanted to know, im asking, solo pregunto, need help, help pls, quisiera
+    saber, quiero saber, dime que, ayuda por favor, call me when, ok or, do i need, can i still, can i, how do
+    i, how long, when can i, que me pongo, que debo, who do i, or should i, is that a thing, or nah, is it ok,
+    is it normal, es normal, puedo usar, me puedes, quick question, una pregunta, una duda, or am i
+""".split(",")
 )
 
 

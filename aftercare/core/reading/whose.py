@@ -10,19 +10,44 @@ from aftercare.core.reading.words.tenses import PAST_WORDS, PRESENT_WORDS
 _NOW = listed("now today again these time since ahora hoy ahorita contigo still")
 
 
+_PRONOUNS = listed("he she her his him hers el ella ellas ellos")
+
+
+def _persons(page: Page) -> list[Mark]:
+    """Return the words for others; "she" without anybody named before is the artist, who has no signs."""
+    named: list[Mark] = []
+    for mark in page.named("scope:other"):
+        if _is_herself(page, mark):
+            continue
+        if named or not all(token.word in _PRONOUNS for token in page.tokens[mark.start : mark.end]):
+            named.append(mark)
+    return named
+
+
+def _is_herself(page: Page, mark: Mark) -> bool:
+    """I'm a teacher; as a mother."""
+    before = [token.word for token in page.tokens[max(0, mark.start - 2) : mark.start]]
+    return bool(_I_AM & set(before)) and page.tokens[mark.start].word not in _SOME_WOMAN
+
+
+_I_AM = listed("im am as soy")
+_SOME_WOMAN = listed("woman girl lady man guy")  # "I'm the woman who comes out in a rash"
+
+
 def is_another_persons(page: Page, sign: Mark) -> bool:
     sentence = page.sentence[sign.start]
     if page.marks.get("scope:proxy"):
         return False  # her mother writes for her
     nearest: Mark | None = None
-    others = page.named("scope:other")
+    others = _persons(page)
     own = [
         mark
         for mark in page.named("scope:self")
         if not any(one.start < mark.start and mark.end <= one.end for one in others)
     ]
     for mark in sorted((*others, *own), key=lambda one: one.start):
-        if page.sentence[mark.start] == sentence and mark.start <= sign.start:
+        in_sign = mark.name == "scope:self" and mark.start < sign.end and mark.end - mark.start > 1  # "in my eye"
+        if page.sentence[mark.start] == sentence and (mark.start <= sign.start or in_sign):
             if mark.start == sign.start and mark.name == "scope:other":
                 continue
             if nearest is None or mark.start > nearest.start or mark.end > nearest.end:
@@ -80,3 +105,54 @@ def _has_consequence(page: Page, sentence: int) -> bool:
         where == sentence and (token.kind == ASK or token.word in _CONSEQUENCE)
         for token, where in zip(page.tokens, page.sentence, strict=True)
     )
+
+
+_WIDE = listed("""
+    sign:pain sign:burning sign:rash sign:itching sign:swelling sign:redness sign:pain! sign:watering
+    sign:redness!
+""")
+_POSSESSIVE = listed("my the her his your our in mi la el las los mis su tu")
+_EYES = listed("eye eyes lid lids eyelid eyelids ojo ojos parpado parpados lashes")
+_BEFORE, _AFTER = 4, 6  # tokens within which the other part stands
+
+
+_OF_THINGS = _WIDE | listed("sign:vision sign:vision! sign:sealed_eye! sign:light sign:poking sign:gritty")
+_IS = listed("is was are were goes go went looks look says say wont wouldnt doesnt dont hurts hurt made stings stung")
+_REACH = 4
+
+
+def is_of_a_thing(page: Page, sign: Mark) -> bool:
+    """Say whether the words are said of a thing: the price hurts, the page is blurry, the door won't open."""
+    if sign.name not in _OF_THINGS:
+        return False
+    clause = page.clause[sign.start]
+    for thing in page.named("scope:thing"):
+        if page.clause[thing.start] != clause or not 0 <= sign.start - thing.end <= _REACH:
+            continue
+        following = {token.word for token in page.tokens[thing.end : sign.end]}
+        if following & _IS and not _speaks_of_eyes(page, clause):
+            return True
+    return False
+
+
+def _speaks_of_eyes(page: Page, clause: int) -> bool:
+    return any(token.word in _EYES for token, where in zip(page.tokens, page.clause, strict=True) if where == clause)
+
+
+def is_elsewhere(page: Page, sign: Mark) -> bool:
+    """Say whether the words are about another part of her: her back, her feet, her purse."""
+    if sign.name not in _WIDE:
+        return False
+    clause = page.clause[sign.start]
+    near = any(
+        page.clause[other.start] == clause and -_BEFORE <= other.start - sign.start <= _AFTER and _is_owned(page, other)
+        for other in page.named("scope:elsewhere")
+    )
+    return near and not _speaks_of_eyes(page, clause)
+
+
+def _is_owned(page: Page, part: Mark) -> bool:
+    """Say whether a part is hers: "my hand", not "on the left hand side" nor "like a sunburn"."""
+    if not part.start or page.tokens[part.start - 1].word not in _POSSESSIVE:
+        return False
+    return part.end == len(page.tokens) or page.tokens[part.end].word != "side"

@@ -56,38 +56,41 @@ ALARMS = {
     """,
     "vision!": """
         sees nothing|grey|gray|black|double|dark, see|sees only|just|nothing ..
-        grey|gray|black|white|light|shapes|shadows|blur, <eye> .. cant see, nothing but grey|gray|black|blur|fog,
-        blank in .. <eye>, blind patch, blind in, half blind, vision|sight .. is going, vision .. going, see shapes,
-        only see shapes, only see light, only see half, see half, see through a, lines in my sight|vision|view,
-        wiggly lines, wavy lines, squiggles, bendy lines, lines look bendy|wavy|bent|crooked, straight lines ..
-        wavy|bent|crooked|bendy, everything .. smeared|smeary|swimming|swimmy|watery, smeared, smudged vision,
-        seeing through vaseline|milk|fog|water|mud|gauze|curtain, like vaseline, vaseline on, vaseline over, like
-        looking through, looking through .. fog|frosted|water|milk|mist|smoke|dirty|wax|steam|gauze, vision is less,
-        see less, sight is worse, sight .. worse, eyesight .. worse, vision .. deteriorat{ing/ed}, bright flickers,
-        flickering, flicker, shimmering, shimmer in .. vision, aura, zigzag lights, disco lights, camera flash ..
-        eye, sparkly lights, cobweb{s/} .. eye|vision, black dots, dots floating, floating spots, spots floating,
-        see .. <seebad>, seeing .. <seebad>, saw .. flashes, <things> .. <be> .. <viewbad>, <things> .. gone ..
-        <viewbad>, cant see out, see out of, half my vision, part of .. vision, side vision, peripheral vision, grey
-        patch, gray patch, cant recognise|recognize, dark curtain, curtain .. eye, veil .. eye, shadow .. eye, eye
-        .. gone dark|dim|blank, colors|colours .. washed|faded|off|different, cant see a thing, see nothing, nothing
-        out of .. <eye>, no vision, zero vision, no sight, lost sight, sight .. comes and goes, missing .. vision,
-        patches missing, hole in .. vision, cant|cannot|couldnt really|even|barely|hardly|properly see, sight .. ..
-        dim|gone|dark|dimmed|black, double images, image .. double, lamp down, lights down in it, everything .. gone
-        blurry, went dim, gone dim, gone dark, going dim, dimness, changes in .. vision, vision .. changed|changes,
-        dark patch, see .. double|two|halos, <cant> see, <cant> see
-        anything|properly|right|clearly|well|good|straight, lost .. vision|sight|eyesight, losing ..
-        vision|sight|eyesight, loss of .. vision|sight, vision|sight|eyesight ..
+        grey|gray|black|white|light|shapes|shadows|blur, <eye> .. cant see, nothing but
+        grey|gray|black|blur|fog, blank in .. <eye>, blind patch, blind in, half blind, vision|sight .. is
+        going, vision .. going, see shapes, only see shapes, only see light, only see half, see half, see
+        through a, lines in my sight|vision|view, wiggly lines, wavy lines, squiggles, bendy lines, lines look
+        bendy|wavy|bent|crooked, straight lines .. wavy|bent|crooked|bendy, everything ..
+        smeared|smeary|swimming|swimmy|watery, smeared, smudged vision, seeing through
+        vaseline|milk|fog|water|mud|gauze|curtain, like vaseline, vaseline on, vaseline over, like looking
+        through, looking through .. fog|frosted|water|milk|mist|smoke|dirty|wax|steam|gauze, vision is less, see
+        less, sight is worse, sight .. worse, eyesight .. worse, vision .. deteriorat{ing/ed}, bright flickers,
+        flickering, flicker, shimmering, shimmer in .. vision, aura, zigzag lights, disco lights, camera flash
+        .. eye, sparkly lights, cobweb{s/} .. eye|vision, black dots, dots floating, floating spots, spots
+        floating, see .. <seebad>, seeing .. <seebad>, saw .. flashes, <things> .. <be> .. <viewbad>, <things>
+        .. gone .. <viewbad>, cant see out, see out of, half my vision, part of .. vision, side vision,
+        peripheral vision, grey patch, gray patch, cant recognise|recognize, dark curtain, curtain .. eye, veil
+        .. eye, shadow .. eye, eye .. gone dark|dim|blank, colors|colours .. washed|faded|off|different, cant
+        see a thing, see nothing, nothing out of .. <eye>, no vision, zero vision, no sight, lost sight, sight
+        .. comes and goes, missing .. vision, patches missing, hole in .. vision, cant|cannot|couldnt
+        really|even|barely|hardly|properly see, sight .. .. dim|gone|dark|dimmed|black, double images, image ..
+        double, lamp down, lights down in it, everything .. gone blurry, went dim, gone dim, gone dark, going
+        dim, dimness, changes in .. vision, vision .. changed|changes, dark patch, see .. double|two|halos,
+        <cant> see, <cant> see anything|properly|right|clearly|well|good|straight, lost ..
+        vision|sight|eyesight, losing .. vision|sight|eyesight, loss of .. vision|sight, vision|sight|eyesight
+        ..
         gone|going|went|goes|lost|failing|fading|dim|dimmed|darker|dark|weird|funny|off|bad|worse|cloudy|foggy|hazy|misty|fuzzy|wavy|double|patchy|gray|grey|black|strange|wonky|messed|tunnel,
-        blind, blinded, blindness, going blind, gone blind, went blind, dim, dimmed, dimming, double vision, seeing
-        double, see double, seeing two, see two, see 2, seeing 2, diplopia, doubled vision, flashes, flashing,
-        flashing lights, flash of light, flashes of light, wavy, zigzag{s/}, zig zag{s/}, squiggly lines, wobbly
-        lines, kaleidoscope, floaters, floater, black spots, dark spots, dark spot, black spot, blank spot, blind
-        spot, shadow .. vision|over|across|corner, curtain .. over|across, like .. fog, like .. frosted glass, like
-        .. tracing paper, like .. underwater, like .. through .. steam, halos, haloes, halo around, rainbows around,
-        scotoma, went .. dark, going .. dark, everything .. double, everything .. dark, everything .. dim,
-        everything .. gray|grey|black, went black, goes black, tunnel vision, cant make out, cant focus, wont focus,
-        cant read .. text{s/}|screen|sign{s/}|print, lines .. wavy|bend, see .. wavy, seeing stars, seeing spots,
-        see spots, visual disturbance, sparkles in, lightning .. corner|eye, milky
+        blind, blinded, blindness, going blind, gone blind, went blind, dim, dimmed, dimming, double vision,
+        seeing double, see double, seeing two, see two, see 2, seeing 2, diplopia, doubled vision, flashes,
+        flashing, flashing lights, flash of light, flashes of light, wavy, zigzag{s/}, zig zag{s/}, squiggly
+        lines, wobbly lines, kaleidoscope, floaters, floater, black spots, dark spots, dark spot, black spot,
+        blank spot, blind spot, shadow .. vision|over|across|corner, curtain .. over|across, like .. fog, like
+        .. frosted glass, like .. tracing paper, like .. underwater, like .. through .. steam, halos, haloes,
+        halo around, rainbows around, scotoma, went .. dark, going .. dark, everything .. double, everything ..
+        dark, everything .. dim, everything .. gray|grey|black, went black, goes black, tunnel vision, cant make
+        out, cant focus, wont focus, cant read .. text{s/}|screen|sign{s/}|print, lines .. wavy|bend, see ..
+        wavy, seeing stars, seeing spots, see spots, visual disturbance, sparkles in, lightning .. corner|eye,
+        milky, change in .. vision|sight|eyesight, vision change{s/}, change to .. vision|sight
     """,
     "breathing!": """
         <hardto> .. <breathe>, <breathe> .. <hardto>, <hardto> .. swallow|swallowing, sitting on my chest, weight on
@@ -213,7 +216,7 @@ ALARMS = {
     """,
     "agony": """
         codeine, morphine, nothing touches it, nothing touching it, wont touch it, through the roof, off the charts,
-        on the floor, brought me to my knees, throw up, threw up, crying in my car, cant keep it open, cant even,
+        on the floor, brought me to my knees, throw up, threw up, crying in my car, cant even open|think|function|look|move|talk,
         cant sleep, cannot sleep, couldnt sleep, couldnt sleep all night, no sleep, up all night, kept me up, woke
         me up crying, in tears, crying, cried, sobbing, screaming, scream, bawling, shaking, cant think, cant
         function, cant concentrate, cant stand up, cant bear, cannot bear, painkillers .. nothing, painkillers

@@ -29,56 +29,66 @@ CLASSES = {
 
 COMMANDS = {
     "stop": """
-        want out of, out of your text|texting|message|messaging|sms|email|reminder list|system|thing|service, stop
-        them, stop these, stop it all, dont need the check ins, dont need check ins, dont need .. check ups, no
-        check ins|checkins, stop the check ins|checkins, stop checking, <endit> .. <msg>, no more <msg>, no further
-        <msg>, dont be? <write> me|us|this|here|again|anymore|any, do not be? <write>
-        me|us|this|here|again|anymore|any, not be? <write> me|us|again, not .. <write> me .. again|more|anymore, not
-        .. send me more|any|anything|further|another|these|this|those, never <write> me, <wipe> my|this|me ..
-        <data>, <wipe> .. <data> from|off|out, <wipe> me off|from|out, off ..
+        want out of, out of your text|texting|message|messaging|sms|email|reminder list|system|thing|service,
+        stop them, stop these, stop it all, dont need the check ins, dont need check ins, dont need .. check
+        ups, no check ins|checkins, stop the check ins|checkins, stop checking, <endit> .. <msg>, no more <msg>,
+        no further <msg>, dont be? <write> me|us|this|here|again|anymore|any, do not be? <write>
+        me|us|this|here|again|anymore|any, not be? <write> me|us|again, not .. <write> me .. again|more|anymore,
+        not .. send me more|any|anything|further|another|these|this|those, never <write> me, <wipe> my|this|me
+        .. <data>, <wipe> .. <data> from|off|out, <wipe> me off|from|out, off ..
         list|database|system|records|emails|texts|mailing|roster|book, be taken off, be removed, taken off ..
-        marketing|emails|texts|list, bore off, give it a rest, pack it in, jog on with, block and report, block if,
-        report you, report if, if u|you text .. again, refrain from <write>, refrain from, not consent, do not
-        consent, dont consent, hard pass on .. <msg>, no thanks on .. <msg>, not wanting .. <msg>, not want ..
-        <msg>, not necessary to <write>, no need to <write> me? again|anymore, no sense in .. <write>, let this be
-        the last, leave it there, last <msg> .. please, make .. <msg> stop, make these stop, make it stop please,
-        make them stop, done with these, im done with yall|you|u|these, i never signed up, didnt sign up for, never
-        agreed to <msg>, didnt agree to .. <msg>, didnt ask for .. <msg>, sufficient correspondence, not interested
-        anymore .. <write>|<msg>, no interest in .. <msg>|hearing, not interested in hearing, hearing from you
-        again, quit it with, stop .. <write> me, stop with all, stop hitting me, stop blowing up my phone, quit
-        blowing up my phone, stop spamming, off this thing, get off my phone, exclude me, opted out, opt .. out,
-        unsubscribe, unsubscribing, unsub, unsubs, opt out, opt me out, opting out, optout, stop
+        marketing|emails|texts|list, bore off, give it a rest, pack it in, jog on with, block and report, block
+        if, report you, report if, if u|you text .. again, refrain from <write>, refrain from, not consent, do
+        not consent, dont consent, hard pass on .. <msg>, no thanks on .. <msg>, not wanting .. <msg>, not want
+        .. <msg>, not necessary to <write>, no need to <write> me? again|anymore, no sense in .. <write>, let
+        this be the last, leave it there, last <msg> .. please, make .. <msg> stop, make these stop, make it
+        stop please, make them stop, done with these, im done with yall|you|u|these, i never signed up, didnt
+        sign up for, never agreed to <msg>, didnt agree to .. <msg>, didnt ask for .. <msg>, sufficient
+        correspondence, not interested anymore .. <write>|<msg>, no interest in .. <msg>|hearing, not interested
+        in hearing, hearing from you again, quit it with, stop .. <write> me, stop with all, stop hitting me,
+        stop blowing up my phone, quit blowing up my phone, stop spamming, off this thing, get off my phone,
+        exclude me, opted out, opt .. out, unsubscribe, unsubscribing, unsub, unsubs, opt out, opt me out,
+        opting out, optout, stop
         texting|messaging|sending|emailing|contacting|calling|writing|spamming|bothering|these|all|with|msging|txting|pestering|blowing|hitting|bugging|notifications|notifying|reminding,
-        stop it with, stop text|txt|message|msg|contact me, stop .. texts|messages|msgs|emails|reminders|spam, quit
+        stop it with, stop text|txt|message|msg|contact me, stop .. texts|messages|msgs|emails|reminders|spam,
+        quit
         texting|messaging|sending|emailing|contacting|calling|writing|spamming|bothering|blowing|msging|pestering|hitting,
         dont text|txt|message|msg|contact|email|send me|this|anymore|any|again|here|us, do not
         text|txt|message|msg|contact|email|send me|this|anymore|any|again, dont ..
         text|txt|message|msg|contact|email me, never text|message|contact|txt me, no more
-        texts|text|messages|msgs|emails|reminders|of these|txts|of this|automated|notifications|mail|check, no more
-        of these|this|those, take me off, take my number, take this number, take us off, get me off|this|my, remove
-        me, remove my number|phone|name|email|from|details|info, remove this number, delete my
-        number|phone|info|details|data|email|contact, delete me, lose my number, lose this number, leave me alone,
-        leave us alone, off .. list, off your list, off ur list, off this list, off the list, out of your list, not
-        interested in .. texts|messages|receiving, dont want ..
-        texts|messages|msgs|emails|reminders|notifications|receiving|these, dont wanna .. texts|get|receive|these,
-        do not want .. texts|messages|emails|reminders|these|receive, dont wish to receive|get, do not wish to
-        receive|get, no longer wish|want to? receive|get|be|texts|these|messages, dont need ..
-        texts|messages|reminders|emails, rather not get|receive, prefer not to get|receive|be texted, wish to stop
-        receiving, want to stop receiving|getting, like to stop receiving|getting, withdraw .. consent, revoke ..
-        consent, i revoke, cease and desist, cease, block{ing/} you|this number|u, blocking this, will block, gonna
-        block, report as spam, reporting as spam, stop it with the, stop now please, please stop, pls stop, plz
-        stop, stop please, stop pls, stop plz, stop already, just stop, stop stop, stop all, enough
-        texts|messages|with|of the|already, too many texts|messages|msgs|emails .. stop, cut it out, cut out the
-        texts|messages, knock it off, cancel these texts|messages|reminders, cancel my subscription, cancel the
-        texts|messages|reminders, cancel text{s/}, cancel messages, end these texts|messages, end the
-        texts|messages, end texts, turn off .. texts|messages|reminders|notifications|these, turn these off, switch
-        off .. texts|messages|reminders, can you stop, could you stop, can u stop, could u stop, would you stop,
-        kindly stop, stop sending, stop with, make it stop texting, i said stop, asked you to stop, told you to
-        stop, said to stop, stop means stop, stop spam, spam me, stop bothering, quit bothering, leave me off, keep
-        me off, strike me off, strike my number, scrub my number, wipe my number, forget my number, erase my number,
-        discontinue, no further|more communication{s/}|contact|messages|texts, no further contact, not receive ..
+        texts|text|messages|msgs|emails|reminders|of these|txts|of this|automated|notifications|mail|check, no
+        more of these|this|those, take me off, take my number, take this number, take us off, get me
+        off|this|my, remove me, remove my number|phone|name|email|from|details|info, remove this number, delete
+        my number|phone|info|details|data|email|contact, delete me, lose my number, lose this number, leave me
+        alone, leave us alone, off .. list, off your list, off ur list, off this list, off the list, out of your
+        list, not interested in .. texts|messages|receiving, dont want ..
+        texts|messages|msgs|emails|reminders|notifications|receiving|these, dont wanna ..
+        texts|get|receive|these, do not want .. texts|messages|emails|reminders|these|receive, dont wish to
+        receive|get, do not wish to receive|get, no longer wish|want to? receive|get|be|texts|these|messages,
+        dont need .. texts|messages|reminders|emails, rather not get|receive, prefer not to get|receive|be
+        texted, wish to stop receiving, want to stop receiving|getting, like to stop receiving|getting, withdraw
+        .. consent, revoke .. consent, i revoke, cease and desist, cease, block{ing/} you|this number|u,
+        blocking this, will block, gonna block, report as spam, reporting as spam, stop it with the, stop now
+        please, please stop, pls stop, plz stop, stop please, stop pls, stop plz, stop already, just stop, stop
+        stop, stop all, enough texts|messages|with|of the|already, too many texts|messages|msgs|emails .. stop,
+        cut it out, cut out the texts|messages, knock it off, cancel these texts|messages|reminders, cancel my
+        subscription, cancel the texts|messages|reminders, cancel text{s/}, cancel messages, end these
+        texts|messages, end the texts|messages, end texts, turn off ..
+        texts|messages|reminders|notifications|these, turn these off, switch off .. texts|messages|reminders,
+        can you stop, could you stop, can u stop, could u stop, would you stop, kindly stop, stop sending, stop
+        with, make it stop texting, i said stop, asked you to stop, told you to stop, said to stop, stop means
+        stop, stop spam, spam me, stop bothering, quit bothering, leave me off, keep me off, strike me off,
+        strike my number, scrub my number, wipe my number, forget my number, erase my number, discontinue, no
+        further|more communication{s/}|contact|messages|texts, no further contact, not receive ..
         further|more|any, not to receive, not to be contacted, not be contacted, dont contact, do not contact,
-        please no more, no more pls, no more please, no more msgs
+        please no more, no more pls, no more please, no more msgs, dont want them any longer|anymore, dont want
+        these any longer|anymore, do not want them|these any longer|anymore, turn .. <msg> off, turn .. <msg> ..
+        off, how do i turn .. off, get these to stop, make .. stop texting, not want .. any longer, not
+        getting|receiving these|them|texts|messages|this anymore, not .. getting .. anymore, dont want .. phone
+        buzz{ing}, dont blow|blowing up my phone, blow up my phone, blocking the next, block the next, dont blow
+        up, wish|want|like|asked|asking|need to be contacted|texted|messaged|emailed|called
+        further|again|anymore, not .. to be contacted|texted|messaged|emailed, get off this|the|your|ur list,
+        prefer|rather|like not .. <msg>, prefer|rather not to? get|receive|have
     """,
     "notstop": """
         stop them from|itching|falling|shedding|twisting, stop these from|falling|itching, how do you stop them, to
@@ -109,21 +119,24 @@ COMMANDS = {
     "wrong_person": """
         there is no .. on|at|here|in, theres no .. here|at|on, meant to text, meant to message, meant for, old
         number, got this phone|number in|last|from|a, i got this phone|number, landline, please check your
-        contact{s/}, check your records|contacts, not denise|jessica|tasha|her|him|sarah|maria, this isnt .., this
-        is not .. phone|number, this is a landline|office|business|school|hospital|restaurant, unit phone, never
-        heard of this|your|the, no idea who, dont have an appointment with you, never been a customer|client, im
-        70|60|50 .. man, using her phone, wrong number, wrong person, wrong num, wrong #, wrong phone, wrong nbr,
-        wrong email, wrong address, wrong gal, wrong girl, wrong lady, who is this, whos this, who dis, who this,
-        who are you, who r u, who is dis, new number who, i think you have the wrong, you have the wrong, u have the
-        wrong, you got the wrong, u got the wrong, youve got the wrong, not my number, this isnt .. phone|number,
-        this isnt her|him|them|me, not her number, no one here by, no one by that, nobody by that, noone by that, no
-        .. here by that name, never been to, never had lashes, never been there, dont have lashes, dont wear lashes,
-        dont know you, i dont know who, dont know who you, dont know any, |jessica|maria|sarah|ashley, not the
-        person, wrong contact, mistaken identity, mistaken, meant for someone, for someone else, meant for my,
-        intended for, previous owner, had this number for, just got this number, this number belongs, belongs to, im
-        a man, i am a man, im a guy, im a dude, im a bloke, old owner, changed number, you mean someone, dont know
-        a, do not know you, not a client, never booked, never heard of you, not me, isnt me, got wrong number,
-        nobody called, no one called, noone called
+        contact{s/}, check your records|contacts, not denise|jessica|tasha|her|him|sarah|maria, this isnt ..,
+        this is not .. phone|number, this is a landline|office|business|school|hospital|restaurant, unit phone,
+        never heard of this|your|the, no idea who, dont have an appointment with you, never been a
+        customer|client, im 70|60|50 .. man, using her phone, wrong number, wrong person, wrong num, wrong #,
+        wrong phone, wrong nbr, wrong email, wrong address, wrong gal, wrong girl, wrong lady, who is this, whos
+        this, who dis, who this, who are you, who r u, who is dis, new number who, i think you have the wrong,
+        you have the wrong, u have the wrong, you got the wrong, u got the wrong, youve got the wrong, not my
+        number, this isnt .. phone|number, this isnt her|him|them|me, not her number, no one here by, no one by
+        that, nobody by that, noone by that, no .. here by that name, never been to, never had lashes, never
+        been there, dont have lashes, dont wear lashes, dont know you, i dont know who, dont know who you, dont
+        know any, |jessica|maria|sarah|ashley, not the person, wrong contact, mistaken identity, mistaken, meant
+        for someone, for someone else, meant for my, intended for, previous owner, had this number for, just got
+        this number, this number belongs, belongs to, im a man, i am a man, im a guy, im a dude, im a bloke, old
+        owner, changed number, you mean someone, dont know a, do not know you, not a client, never booked, never
+        heard of you, not me, isnt me, got wrong number, nobody called, no one called, noone called, fake
+        number, gave you a fake, gave you the wrong, aint her|him, do not know anyone, dont know anyone, by that
+        name, want my wife|mum|mom|sister|daughter, this is .. not, work phone, work number, no .. here, company
+        phone, not my wife|mum|mom
     """,
     "auto": """
         out of office, out of the office, automatic reply, auto reply, autoreply, auto response, automated
@@ -145,12 +158,12 @@ COMMANDS = {
         sent an image, audio, voice message, sticker, gif, liked a, loved an, file, laughed at, emphasized
     """,
     "yes": """
-        yes, yep, yeah, yea, yup, ya, y, yess, yesss, yas, yass, aye, si, ok, okay, k, kk, sure, correct,
+        yes, yep, yeah, ye, yh, yus, ja, yea, yup, ya, y, yess, yesss, yas, yass, aye, si, ok, okay, k, kk, sure, correct,
         affirmative, mhm, uh huh, maybe, kind of, sort of, sorta, kinda, a bit, a little, little bit, i do, they
         are, it is, some, a few, all of them, most, definitely
     """,
     "no": """
-        no, nope, nah, n, naw, none, negative, nothing, not really, not at all, no maam, no mam, neither, never,
+        no, nope, nah, nop, n, naw, none, negative, nothing, not really, not at all, no maam, no mam, neither, never,
         nada, zero, zilch, nil, noo, nooo, no no, nuh uh, not yet
     """,
     "please": """

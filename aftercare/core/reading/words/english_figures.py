@@ -6,173 +6,203 @@ How phrases are written: `aftercare.core.reading.phrases`; words are spelled as 
 from __future__ import annotations
 
 FIGURES = {
+    "slight": """
+        faint little|bit|itch|redness|pink|line|red|sting|hint|trace|tingle|pinkness|blush|mark|mascara|swelling|burn,
+        a faint, faint pinkish|itchy|ache, very|so|quite|rather|slightly faint and
+    """,
     "figure": """
         parking was a pain, such a pain, was a pain to, are a pain, were a pain, burned down,
-        red|swollen|puffy|pink|inflamed|bloodshot in the|that|my pic|photo|picture|pics|photos|selfie|video, just
-        the filter|lighting|flash, so light i, so light that, so light, light i cant, pupil of yours, lungs out,
-        scream my lungs, sorry allergies, hay fever, hayfever, pollen allergies, allergies are crazy|bad|insane,
-        allergies killing, pain level for, red faced, tight schedule, tight squeeze, sit tight, light makeup, chest
-        hurts laughing, saw it closed|shut, screen shot, screen time, window shopping, light as, crying with
-        laughter, see you two|double, see two weeks, see two, in two, saw two, throat clearing, see stars, wear
-        sunglasses, dry contacts|contact, dry eye drops, dry eyes drops, eye drops .. dry, two spots, see you, see
-        u, see what, see how, see the two, see those two, see black lashes, black ones, dark ones, sun kissed, phone
-        is dim, warm|cold|cool|hot|boiled|clean|lukewarm|salt|salty|fresh|some water, saline water, water nothing,
-        water but, with water, running around, running from|to|errands|low|out|through, since
+        red|swollen|puffy|pink|inflamed|bloodshot in the|that|my pic|photo|picture|pics|photos|selfie|video,
+        just the filter|lighting|flash, so light i, so light that, so light, light i cant, pupil of yours, lungs
+        out, scream my lungs, sorry allergies, hay fever, hayfever, pollen allergies, allergies are
+        crazy|bad|insane, allergies killing, pain level for, red faced, tight schedule, tight squeeze, sit
+        tight, light makeup, chest hurts laughing, saw it closed|shut, screen shot, screen time, window
+        shopping, light as, crying with laughter, see you two|double, see two weeks, see two, in two, saw two,
+        throat clearing, see stars, wear sunglasses, dry contacts|contact, dry eye drops, dry eyes drops, eye
+        drops .. dry, two spots, see you, see u, see what, see how, see the two, see those two, see black
+        lashes, black ones, dark ones, sun kissed, phone is dim,
+        warm|cold|cool|hot|boiled|clean|lukewarm|salt|salty|fresh|some water, saline water, water nothing, water
+        but, with water, running around, running from|to|errands|low|out|through, since
         my|the|our|that|this|last appointment|fill|visit, since i had .. appointment, after my|the|our|this|last
-        appointment|fill|visit, from my|the|our|this|last appointment|visit, at my|the|our|last appointment|visit,
-        during my|the appointment, on the way home|to|out|back, on my way home|to|out|back ..
+        appointment|fill|visit, from my|the|our|this|last appointment|visit, at my|the|our|last
+        appointment|visit, during my|the appointment, on the way home|to|out|back, on my way home|to|out|back ..
         er|work|hospital|urgent|doctor|gp|a, before my appointment, her|his appointment, past my slot, my wife
         says|said, throat closed up ever, looking out the window, see straight, ears .. bleeding, bleeding ears,
         scared to book, pain dealing|to|getting|trying|finding|booking, a pain .. booking, painful to
         see|look|watch|pay, burning up the dancefloor|floor, burning through my, bleeding
-        gorgeous|brilliant|lovely|marvelous, literally bleeding from how, eyes .. bleeding from, nearly passed out
-        when, passed out when|at|seeing, faint
-        little|bit|itch|redness|pink|line|red|sting|hint|trace|tingle|pinkness|blush|mark|mascara, a faint, cant see
-        it but, patch test{s/}, allergy test, reaction test, my allergist, allergic to anything else, known
-        allergies, seasonal allergies, allergy season, allergies acting|are, my allergies, stinking cold, streaming
-        nose, streaming cold, streaming nonstop on, streams on, pink eye going around, worst pink eye, fire the
-        good, flush with cash, royal flush, flushed with, needle and thread, needless, wire transfer, high key, dark
-        glue, sharp look, looking sharp, sharp wing, look sharp, over the hill, big smile, my big mouth, big mouth,
-        vinegar on, wires crossed, love is in the, jab booked, flu jab, covid jab, the jab, double chin, fat chance,
-        phat, dark lashes, thermometer says, hot flush, hot flashes, scraped ice, in stitches, killing it, killin
-        it, killed it, kill it, slay{s/ed/ing}, dressed to kill, to die for, im dying, dying over, dying to, dead,
-        im dead, literally dying, died, im deceased, eye watering price{s/}?, eye watering ..
-        price|cost|bill|amount|sum, eyewatering, red carpet, red dress, red lip, red lips, red lipstick, red light,
-        red lights, red wine, red top, red nails, red hair, red flag, red hoodie, red car, red door, red bull, red
-        shoes, red bag, red roses, red eye flight, red eye to, redeye, in the red, seeing red, see red, saw red,
-        paint the town red, pink lashes, pink dress, pink nails, pink lip, pink hair, pink ones, pink bag, pink
-        lipstick, pink spoolie, pink brush, pink wand, tickled pink, in the pink, pretty in pink, pink glitter, hot
-        pink, pink mask, pink heart, pink tips, pink color, pink colour, pink pillow, the pink, pink headband, pink
-        wisps, think pink, pink .. spoolie, redhead, red head, burning the candle, burning question{s/}, burning
-        desire, burn{ing/ed/s} a hole, burning rubber, burning up the dance, burned dinner, burnt dinner, burnt the,
-        burned the, burnt toast, burn the, burned my tongue|hand|finger|toast|dinner|mouth, crash and burn, money to
-        burn, slow burn, burn notice, burning calories, burn off, heart burns, burning bridges, feel the burn, ears
-        .. burning, ears burning, sick burn, burning through, itching to, itchin to, itching for, itchin for, itch
-        to, scratch that itch, scratch the itch, scratched the itch, lash itch, itchy feet, itchy palms, itchy
-        trigger, itchy sweater, itchy wool, itchy mask, itchy bandage, itchy label, itchy fingers, from scratch,
-        start from scratch, scratch what i, scratch that, scratch my last, up to scratch, scratch card, scratching
-        my head, scratching the surface, in pain|tears laughing, tears of joy, happy tears, crying laughing,
-        laughing crying, crying happy, tears .. joy|happy|happiness, in tears when i saw|looked, cried when i
-        saw|looked, cry when i see|look, make{s/} me cry, made me cry, nearly cried, almost cried, teared up,
-        tearing up when|at, crying how, brought .. tears, brings .. tears, tears in my eyes when, tears laughing,
-        bawled at, cry every time i look, bored to tears, im crying these|they|at|because|cuz, weeping with joy,
-        weep with joy, weeping with happiness, cry at the wedding, crying at .. wedding, cried at .. wedding, crying
-        at the, cried at the, cried all through, cried through, sobbed at|through, ugly cried, sore from
-        laughing|smiling|the gym|gym|workout|leg|running|training|yoga|pilates|lifting, sore from ..
-        laughing|gym|workout, cheeks hurt .. smiling, face hurts .. smiling|laughing, hurts .. from
-        smiling|laughing, sore loser, sore point, sore subject, sight for sore eyes, sore thumb, sore throat, pain
-        in the ass|neck|butt|arse|backside|bum|behind, pain in my ass|neck|butt, pain to
+        gorgeous|brilliant|lovely|marvelous, literally bleeding from how, eyes .. bleeding from, nearly passed
+        out when, passed out when|at|seeing, cant see it but, patch test{s/}, allergy test, reaction test, my
+        allergist, allergic to anything else, known allergies, seasonal allergies, allergy season, allergies
+        acting|are, my allergies, stinking cold, streaming nose, streaming cold, streaming nonstop on, streams
+        on, pink eye going around, worst pink eye, fire the good, flush with cash, royal flush, flushed with,
+        needle and thread, needless, wire transfer, high key, dark glue, sharp look, looking sharp, sharp wing,
+        look sharp, over the hill, big smile, my big mouth, big mouth, vinegar on, wires crossed, love is in
+        the, jab booked, flu jab, covid jab, the jab, double chin, fat chance, phat, dark lashes, thermometer
+        says, hot flush, hot flashes, scraped ice, in stitches, killing it, killin it, killed it, kill it,
+        slay{s/ed/ing}, dressed to kill, to die for, im dying, dying over, dying to, dead, im dead, literally
+        dying, died, im deceased, eye watering price{s/}?, eye watering .. price|cost|bill|amount|sum,
+        eyewatering, red carpet, red dress, red lip, red lips, red lipstick, red light, red lights, red wine,
+        red top, red nails, red hair, red flag, red hoodie, red car, red door, red bull, red shoes, red bag, red
+        roses, red eye flight, red eye to, redeye, in the red, seeing red, see red, saw red, paint the town red,
+        pink lashes, pink dress, pink nails, pink lip, pink hair, pink ones, pink bag, pink lipstick, pink
+        spoolie, pink brush, pink wand, tickled pink, in the pink, pretty in pink, pink glitter, hot pink, pink
+        mask, pink heart, pink tips, pink pillow, pink headband, pink wisps, think pink, pink .. spoolie,
+        redhead, red head, burning the candle, burning question{s/}, burning desire, burn{ing/ed/s} a hole,
+        burning rubber, burning up the dance, burned dinner, burnt dinner, burnt toast, burned my
+        tongue|hand|finger|toast|dinner|mouth, crash and burn, money to burn, slow burn, burn notice, burning
+        calories, burn off, heart burns, burning bridges, feel the burn, ears .. burning, ears burning, sick
+        burn, itching to, itchin to, itching for, itchin for, itch to, scratch that itch, scratch the itch,
+        scratched the itch, lash itch, itchy feet, itchy palms, itchy trigger, itchy sweater, itchy wool, itchy
+        mask, itchy bandage, itchy label, itchy fingers, from scratch, start from scratch, scratch what i,
+        scratch that, scratch my last, up to scratch, scratch card, scratching my head, scratching the surface,
+        in pain|tears laughing, tears of joy, happy tears, crying laughing, laughing crying, crying happy, tears
+        .. joy|happy|happiness, in tears when i saw|looked, cried when i saw|looked, cry when i see|look,
+        make{s/} me cry, made me cry, nearly cried, almost cried, teared up, tearing up when|at, crying how,
+        brought .. tears, brings .. tears, tears in my eyes when, tears laughing, bawled at, cry every time i
+        look, bored to tears, im crying these|they|at|because|cuz, weeping with joy, weep with joy, weeping with
+        happiness, cry at the wedding, crying at .. wedding, cried at .. wedding, crying at the, cried at the,
+        cried all through, cried through, sobbed at|through, ugly cried, sore from laughing|smiling|the
+        gym|gym|workout|leg|running|training|yoga|pilates|lifting, sore from .. laughing|gym|workout, cheeks
+        hurt .. smiling, face hurts .. smiling|laughing, hurts .. from smiling|laughing, sore loser, sore point,
+        sore subject, sight for sore eyes, sore thumb, sore throat, pain in the
+        ass|neck|butt|arse|backside|bum|behind, pain in my ass|neck|butt, pain to
         clean|wash|get|park|book|schedule|find, a pain getting|parking|to park|to get|to, painful to watch,
         painfully pretty|beautiful|cute|gorgeous|cheap|slow|shy|early, no pain no gain, beauty is pain, pain is
-        beauty, growing pains, painkiller for my back, hurts how good|pretty|cute|much i, hurt my feelings, hurts my
-        feelings, so pretty it hurts, so good it hurts, so cute it hurts, so cheap it hurts, hurts so good, wouldnt
-        hurt to, doesnt hurt to|that, it hurts to say|pay|admit, hurt to pay, hurts my
+        beauty, growing pains, painkiller for my back, hurts how good|pretty|cute|much i, hurt my feelings,
+        hurts my feelings, so pretty it hurts, so good it hurts, so cute it hurts, so cheap it hurts, hurts so
+        good, wouldnt hurt to, doesnt hurt to|that, it hurts to say|pay|admit, hurt to pay, hurts my
         wallet|bank|pocket|soul|heart, wallet hurts|hurt|crying|is crying, wallet ..
-        hurting|crying|bleeding|sore|ouch, hurt to look, price hurts|hurt|stung|stings, stung a bit paying, price
-        sting|stings|stung, sting in the tail, sting of .. price, bill .. stung|stings|sting, stinging review, that
-        price burns, words sting, swell job, swell time, just swell, real swell, looking swell, feeling swell, swell
-        with pride, swell up with pride, swelling with pride, swelled with pride, swollen with pride, swollen head,
+        hurting|crying|bleeding|sore|ouch, hurt to look, price hurts|hurt|stung|stings, stung a bit paying,
+        price sting|stings|stung, sting in the tail, sting of .. price, bill .. stung|stings|sting, stinging
+        review, that price burns, words sting, swell job, swell time, looking swell, feeling swell, swell with
+        pride, swell up with pride, swelling with pride, swelled with pride, swollen with pride, swollen head,
         big head, head .. swell{ing/}, head .. get|getting big, ego .. swell{ing/}, heart ..
-        swelling|swell|swells|swelled, puffed up with pride, puffed up like a peacock, swell of, huff and puff,
-        powder puff, puff pastry, puff piece, puffer, cream puff, puff jacket, rash decision, rash choice, rash of,
-        rash move, rash purchase, rash driver, spots left, spots open, spots available, any spots, spot open, spot
-        left, spots free, spots for, spots on, spots this, spot on, hot spot, bumped into, speed bump, bump into,
-        fist bump, baby bump, bump up, bump my, bump me, bump it, bump the appointment, goose bumps, goosebumps,
-        bumped me, bumped my, bumps in the road, bump in the road, ran into a rash, peel off the, peel me off, peel
-        out, lip peeling, peel myself, flaked on, flake on, being a flake, such a flake, a flake, flakey friend,
-        total flake, dont flake, snow flakes, corn flakes, flaked out, flaky friend, flaky pastry, flakes on me,
-        breathtaking, breath taking, take{s/} my breath, took my breath, take my breath, catch my breath after,
-        catch your breath, hold my breath, holding my breath, breath of fresh air, cant breathe
+        swelling|swell|swells|swelled, puffed up with pride, puffed up like a peacock, huff and puff, powder
+        puff, puff pastry, puff piece, puffer, cream puff, puff jacket, rash decision, rash choice, rash move,
+        rash purchase, rash driver, spots left, spots open, spots available, any spots, spot open, spot left,
+        spots free, spots this, spot on, hot spot, bumped into, speed bump, bump into, fist bump, baby bump,
+        bump up, bump my, bump me, bump it, bump the appointment, goose bumps, goosebumps, bumped me, bumped my,
+        bumps in the road, bump in the road, ran into a rash, peel off the, peel me off, peel out, lip peeling,
+        peel myself, flaked on, flake on, being a flake, such a flake, a flake, flakey friend, total flake, dont
+        flake, snow flakes, corn flakes, flaked out, flaky friend, flaky pastry, flakes on me, breathtaking,
+        breath taking, take{s/} my breath, took my breath, take my breath, catch my breath after, catch your
+        breath, hold my breath, holding my breath, breath of fresh air, cant breathe
         theyre|laughing|lol|lmao|haha|they, cannot breathe laughing, laughing .. cant breathe, cant breathe ..
         laughing|pretty|gorgeous|cute|obsessed|good|stunning|beautiful, couldnt breathe .. laughing, waste my
         breath, bad breath, under my breath, save your breath, baited breath, bated breath, out of breath
         running|from running|getting|chasing|up|climbing|dancing, breathing down, room to breathe, breathe easy,
         breathe a sigh, breathing easy, chest of drawers, hope chest, get .. off my chest, off my chest, left me
-        breathless, leave me breathless, breathless with, gasped when, gasped at, gasping for a|tea|coffee, choking
-        on my coffee|drink|tea, choked up, gasp when, gasps from, gasped in, swallow my pride, hard to swallow ..
-        price, price .. hard .. swallow, choke at the price, choked on my, hard pill to swallow, tough pill, nearly
-        fainted at|when|seeing, almost fainted at|when|seeing, fainted when i saw|seen, passed out when i saw|got,
-        passed out from exhaustion, passed out early|after, passed out on, passed out in .. chair|bed, pass out
-        when, almost passed out when|at|seeing, passed out cold on the|my, feint, fainted at, faint heart, faint at
-        the price, faint praise, faint line, faint memory, faintest idea, faint of heart, faint hearted, dizzy
-        with|from happiness|joy|love|excitement, dizzy with, blacked out and bought, feeling dizzy with love,
-        collapsed laughing, collapsed into bed, collapsed on the sofa, swoon, swooning over, knocked out when,
-        dropped dead gorgeous, drop dead gorgeous, drop dead, blinding job, blinding, blind date, blind without|as a
-        bat, im blind, color blind, colour blind, blind spot mirror, blind bargain, blinds, love is blind, blinded
-        by .. beauty|love, blind trust, blinded me with, turn a blind eye, cant see
-        myself|why|any|your|that|where|it but, cant see the difference|calendar|booking|link|app|times|price|reason,
-        cant see a difference|time|reason, cant see it but|happening|from, cant see what time, cannot see
+        breathless, leave me breathless, breathless with, gasped when, gasped at, gasping for a|tea|coffee,
+        choking on my coffee|drink|tea, choked up, gasp when, gasps from, gasped in, swallow my pride, hard to
+        swallow .. price, price .. hard .. swallow, choke at the price, choked on my, hard pill to swallow,
+        tough pill, nearly fainted at|when|seeing, almost fainted at|when|seeing, fainted when i saw|seen,
+        passed out when i saw|got, passed out from exhaustion, passed out early|after, passed out on the?
+        sofa|couch|bed|recliner, passed out in .. chair|bed, pass out when, almost passed out when|at|seeing,
+        passed out cold on the|my, feint, fainted at, faint heart, faint at the price, faint praise, faint line,
+        faint memory, faintest idea, faint of heart, faint hearted, dizzy with|from
+        happiness|joy|love|excitement, blacked out and bought, feeling dizzy with love, collapsed laughing,
+        collapsed into bed, collapsed on the sofa, swoon, swooning over, knocked out when, dropped dead
+        gorgeous, drop dead gorgeous, drop dead, blinding job, blinding, blind date, blind without|as a bat,
+        color blind, colour blind, blind spot mirror, blind bargain, blinds, love is blind, blinded by ..
+        beauty|love, blind trust, blinded me with, turn a blind eye, cant see myself|why|any|your|that|where|it
+        but, cant see the difference|calendar|booking|link|app|times|price|reason, cant see a
+        difference|time|reason, cant see it but|happening|from, cant see what time, cannot see
         any|why|myself|the difference|where, cant see ..
-        gap|gaps|difference|website|link|message|booking|slot|slots|appointment|availability|button, cant see you|u
-        till|until|on|this|next|monday|tuesday|wednesday|thursday|friday|saturday|sunday|tomorrow, dont see, didnt
-        see, couldnt see myself, see myself going, cant stop looking, cant see past, doubled, see the world, see
-        double the, seeing stars in, see things clearly, flash sale, camera flash, in a flash, flash photography,
-        flash of, flash pic{s/}, flashing smile, flashing lights at the club, flashing them at, flash them, flash
-        drive, news flash, newsflash, flashing my, flash my, blurred lines, the week .. blur, was a blur, a total
-        blur, is a blur, wavy hair, hair wavy, wavy bob, double tap, double check, double booked, dim sum, dim
+        gap|gaps|difference|website|link|message|booking|slot|slots|appointment|availability|button, cant see
+        you|u till|until|on|this|next|monday|tuesday|wednesday|thursday|friday|saturday|sunday|tomorrow, couldnt
+        see myself, see myself going, cant stop looking, cant see past, doubled, see the world, see double the,
+        seeing stars in, see things clearly, flash sale, camera flash, in a flash, flash photography, flash of,
+        flash pic{s/}, flashing smile, flashing lights at the club, flashing them at, flash them, flash drive,
+        news flash, newsflash, flashing my, flash my, blurred lines, the week .. blur, was a blur, a total blur,
+        is a blur, wavy hair, hair wavy, wavy bob, double tap, double check, double booked, dim sum, dim
         lighting, dim lights, dim the lights, shadowy, milky way, milky brown, halo effect, halo of, brain fog,
         foggy brain, foggy morning, foggy outside, foggy head, memory is hazy|fuzzy|foggy, fuzzy memory, fuzzy
-        socks, fuzzy blanket, fuzzy towel, fuzzy feeling, warm and fuzzy, fuzzy on, hazy on, hazy memory, cloudy
-        day, cloudy weather, cloudy outside, photo .. blurry, photo .. blurred, pic{s/} .. blurry, pic .. blurred,
-        picture{s/} .. blurry, blurry pic{s/}|photo{s/}|picture{s/}|selfie|screenshot, camera .. blurry, video ..
-        blurry, bag of, screenshot .. blurry, glued to my|the|his|her|their|tiktok|phone|screen, glued to,
-        superglued to my|his, glued on nails, sealed the deal, sealed deal, seal the deal, seal of approval, lips
-        are sealed, lips sealed, signed and sealed, sealed with a kiss, lash sealer, sealant, cant open ..
+        socks, fuzzy blanket, fuzzy towel, fuzzy feeling, warm and fuzzy, hazy on, hazy memory, cloudy day,
+        cloudy weather, cloudy outside, photo .. blurry, photo .. blurred, pic{s/} .. blurry, pic .. blurred,
+        picture{s/} .. blurry, blurry pic{s/}|photo{s/}|picture{s/}|selfie|screenshot, camera .. blurry, video
+        .. blurry, bag of, screenshot .. blurry, glued to my|the|his|her|their|tiktok|phone|screen, glued to,
+        superglued to my|his, glued on nails, sealed the deal, sealed deal, seal the deal, seal of approval,
+        lips are sealed, lips sealed, signed and sealed, sealed with a kiss, lash sealer, sealant, cant open ..
         link|message|file|photo|form|attachment|app|website|page|door|email|pdf|calendar|schedule|jar|bottle|package,
         link .. wont open, wont open .. link|page|phone|app|form|website|for me, form .. wont open, door .. wont
         open, page .. wont open, file .. wont open, app .. wont open, opened up, do you open, what time .. open,
-        open on, open at, any open, mouth .. open, eyes wide open, shop .. shut|closed, road .. shut|closed, shut
-        up, cant keep my eyes open, could hardly keep my eyes open, cant keep .. eyes open, shooting stars, on fire
-        emoji, lashes .. on fire, lashes .. fire, lash{es/} on fire, fire set, straight fire, youre on fire, ur on
-        fire, set on fire, you are on fire, look fire, looks fire, so fire, this set .. fire, these .. fire, fire
-        job, phone .. on fire, dms .. on fire, inbox on fire, group chat .. on fire, selfies .. fire, they .. fire,
-        insta .. on fire, comments .. on fire, those lashes are fire, sick set, so sick, sick lashes, theyre sick,
-        they look sick, looks sick, these are sick, sick of, sick day, home sick, sick kid, love sick, homesick,
-        lovesick, hot date, hot girl, look hot, looking hot, looks hot, feel hot and, feeling hot, feel so hot, feel
-        hot af, im hot, so hot in, hot stuff, hot mess, hot outside, hot yoga, hot weather, hot day, hot shower, hot
-        tub, hot summer, hot water, hot sauce, hot take, hot coffee, hot topic, hot commodity, smoking hot, hot as,
-        eyes .. hot in .. pics, hot in these, fever dream, cabin fever, fever pitch, wedding fever, spring fever,
-        lash fever, room temperature, weekend fever, saturday night fever, temperature outside, eye candy, eye
-        catching, eye opener, eye opening, eye roll, keep an eye, an eye for|on, batting, in a blink, blink of an
-        eye, in the blink, catch .. eye, caught his eye, all eyes on, eyes on me, more than meets, see eye to eye,
-        cry my eyes out, cried my eyes out, eye contact, turned heads, jaw dropped, jaw dropping, jaw on the floor,
-        jaw hit, jealous .. hurts, stole my, watery eyes emoji, mouth watering, mouthwatering, water under, watered
-        my|the plants|garden|lawn|flowers, watering the|my plants|garden, water proof, waterproof, water resistant,
-        get them wet, get wet, water on them, under water, swim, stream{ing/} a|the show|movie|series|netflix,
-        netflix, live stream, livestream, streaming service, water based, water bottle, drink water, drinking water,
-        tap water, wash .. water, rinse .. water, micellar water, the water, in water, water bill, water main, water
-        heater, upstream, tears apart, tear off, tearing through, tearing it up, tore, tearing around, leak the,
-        leaked the, leaking roof, sink .. leaking, pipe .. leaking, leaky tap, burst pipe, running late, running
-        behind, runny nose, nose .. runny, run{ning/} .. minutes|mins|late|behind, wear and tear, wet weather, wet
-        hair, poke fun, poking fun, poke bowl, hokey pokey, pokey little, poke my head|nose, poke you, just poking,
-        pinch me, in a pinch, pinch of salt, pinch myself, pulling off, pull off, pull it off, pulls off, jabs at,
-        dig these|them|it|the|this|your|ur, digging these|them|it|the|this|your|ur|my, dig them, really dig, dig in
-        to, dig out, dig your, stab in the dark, stab in the back, take a stab, backstab, pricked my finger, dust
-        off, dusted, gathering dust, eat my dust, dust my, sand at the beach, sandy beach, sandy brown, sand
-        everywhere, sand between, sandcastle, true grit, grit your, gritted, nitty gritty, dry humor, dry humour,
-        dry skin on, dry spell, hair .. dry, dry shampoo, dry them, blow dry, air dry, dry cleaning, let dry, till
-        dry, dry off, keep them dry, keep dry, stay dry, to dry, dry martini, raw cookie, raw talent, raw footage,
-        uncomfortable chair|bed|couch, sticking plaster, fan out, discharged from .. hospital, discharge papers,
-        crust of bread, pizza crust, upper crust, pie crust, crusty bread, gunk from .. mascara, snot nosed, goo
-        goo, goo ga ga, matter of fact, for that matter, no matter, matter of, matter what, what matters, as a
-        matter, doesnt matter, dont matter, whats the matter, grey matter, sob story, sob with, wheezing laughing,
-        wheezing at|lmao|lol, wheeze lol|laughing|laugh, im wheezing, ouch .. price, ouch my wallet|bank, price ..
-        ouch, ouch that price, ouch at the price, ouchie price, ouch lol that, pressure washer, blood pressure, no
-        pressure, peer pressure, under pressure, pressure to, chest press, infectious laugh, infectious, chain
-        reaction, reaction was priceless, reaction on, reaction video,
+        open on, open at, any open, mouth .. open, eyes wide open, shop .. shut|closed, road .. shut|closed,
+        shut up, cant keep my eyes open, could hardly keep my eyes open, cant keep .. eyes open, shooting stars,
+        on fire emoji, lashes .. on fire, lashes .. fire, lash{es/} on fire, fire set, straight fire, youre on
+        fire, ur on fire, set on fire, you are on fire, look fire, looks fire, so fire, this set .. fire, these
+        .. fire, fire job, phone .. on fire, dms .. on fire, inbox on fire, group chat .. on fire, selfies ..
+        fire, they .. fire, insta .. on fire, comments .. on fire, those lashes are fire, sick set, so sick,
+        sick lashes, theyre sick, they look sick, looks sick, these are sick, sick of, sick day, home sick, sick
+        kid, love sick, homesick, lovesick, hot date, hot girl, look hot, looking hot, looks hot, feel hot and,
+        feeling hot, feel so hot, feel hot af, im hot, so hot in, hot stuff, hot mess, hot outside, hot yoga,
+        hot weather, hot day, hot shower, hot tub, hot summer, hot water, hot sauce, hot take, hot coffee, hot
+        topic, hot commodity, smoking hot, hot as, eyes .. hot in .. pics, hot in these, fever dream, cabin
+        fever, fever pitch, wedding fever, spring fever, lash fever, room temperature, weekend fever, saturday
+        night fever, temperature outside, eye candy, eye catching, eye opener, eye opening, eye roll, keep an
+        eye, an eye for|on, batting, in a blink, blink of an eye, in the blink, catch .. eye, caught his eye,
+        all eyes on, eyes on me, more than meets, see eye to eye, cry my eyes out, cried my eyes out, eye
+        contact, turned heads, jaw dropped, jaw dropping, jaw on the floor, jaw hit, jealous .. hurts, stole my,
+        watery eyes emoji, mouth watering, mouthwatering, water under, watered my|the
+        plants|garden|lawn|flowers, watering the|my plants|garden, water proof, waterproof, water resistant, get
+        them wet, get wet, water on them, under water, swim, stream{ing/} a|the show|movie|series|netflix,
+        netflix, live stream, livestream, streaming service, water based, water bottle, drink water, drinking
+        water, tap water, wash .. water, rinse .. water, micellar water, the water, in water, water bill, water
+        main, water heater, upstream, tears apart, tear off, tearing through, tearing it up, tore, tearing
+        around, leak the, leaked the, leaking roof, sink .. leaking, pipe .. leaking, leaky tap, burst pipe,
+        running late, running behind, runny nose, nose .. runny, run{ning/} .. minutes|mins|late|behind, wear
+        and tear, wet weather, wet hair, poke fun, poking fun, poke bowl, hokey pokey, pokey little, poke my
+        head|nose, poke you, pinch me, in a pinch, pinch of salt, pinch myself, pulling off, pull off, pull it
+        off, pulls off, jabs at, dig these|them|it|the|this|your|ur, digging these|them|it|the|this|your|ur|my,
+        dig them, really dig, dig in to, dig out, dig your, stab in the dark, stab in the back, take a stab,
+        backstab, pricked my finger, dust off, dusted, gathering dust, eat my dust, dust my, sand at the beach,
+        sandy beach, sandy brown, sand everywhere, sand between, sandcastle, true grit, grit your, gritted,
+        nitty gritty, dry humor, dry humour, dry skin on, dry spell, hair .. dry, dry shampoo, dry them, blow
+        dry, air dry, dry cleaning, let dry, till dry, dry off, keep them dry, keep dry, stay dry, to dry, dry
+        martini, raw cookie, raw talent, raw footage, uncomfortable chair|bed|couch, sticking plaster, fan out,
+        discharged from .. hospital, discharge papers, crust of bread, pizza crust, upper crust, pie crust,
+        crusty bread, gunk from .. mascara, snot nosed, goo goo, goo ga ga, matter of fact, for that matter, no
+        matter, matter of, matter what, what matters, as a matter, doesnt matter, dont matter, whats the matter,
+        grey matter, sob story, sob with, wheezing laughing, wheezing at|lmao|lol, wheeze lol|laughing|laugh,
+        ouch .. price, ouch my wallet|bank, price .. ouch, ouch that price, ouch at the price, ouchie price,
+        ouch lol that, pressure washer, blood pressure, no pressure, peer pressure, under pressure, pressure to,
+        chest press, infectious laugh, infectious, chain reaction, reaction was priceless, reaction video,
         his|her|their|everyones|moms|mums|husbands|hubbys|boyfriends|whose reaction, reaction when he|she|they|i
-        saw, reactions, get a reaction, reaction from everyone|everybody|people|my, such a reaction, best reaction,
-        mixed reactions, allergic to early|mornings|bs|being|ugly|bad|cheap|work|drama|monday|mondays|people|mascara
-        now|commitment, im allergic to, allergic to
-        cats|dogs|nuts|penicillin|latex|pollen|shellfish|shrimp|gluten|dairy|peanuts|seafood, travel bug, obsession,
-        back pain, period pain{s/}, chest hurts from laughing, love bites, heavy traffic, heavy rain, headache
-        to|trying, a headache getting|booking, giving me a headache, traffic .. headache, huge headache getting,
-        bloodshot moon, blood moon, flared jeans, flared, flare for, flare at, eyes bigger than, bigger and, bigger
-        than my belly, look bigger, looks bigger, looked bigger, looking bigger, seem bigger, make{s/} .. eye{s/} ..
-        bigger|huge|pop, eyes .. look .. huge|bigger|big, eyes pop, eyes popping, make .. eyes pop, eyes really pop,
-        popping, eye{s/} .. pop, stand out, open{s/ed} up my eyes, opens my eyes, look{s/} so open, eyes look ..
-        open, brighter, light as a feather, light weight, lightweight, light on my eyes, traffic light{s/}, light
-        and, light up .. room, light bulb, red eye{s/} in .. photo{s/}|pic{s/}, temperature of .. room, under the
-        weather
+        saw, reactions, get a reaction, reaction from everyone|everybody|people|my, such a reaction, best
+        reaction, mixed reactions, allergic to
+        early|mornings|bs|being|ugly|bad|cheap|work|drama|monday|mondays|people|mascara now|commitment, im
+        allergic to, allergic to
+        cats|dogs|nuts|penicillin|latex|pollen|shellfish|shrimp|gluten|dairy|peanuts|seafood, travel bug,
+        obsession, back pain, period pain{s/}, chest hurts from laughing, love bites, heavy traffic, heavy rain,
+        headache to|trying, a headache getting|booking, giving me a headache, traffic .. headache, huge headache
+        getting, bloodshot moon, blood moon, flared jeans, flare for, flare at, eyes bigger than, bigger and,
+        bigger than my belly, look bigger, looks bigger, looked bigger, looking bigger, seem bigger, make{s/} ..
+        eye{s/} .. bigger|huge|pop, eyes .. look .. huge|bigger|big, eyes pop, eyes popping, make .. eyes pop,
+        eyes really pop, popping, eye{s/} .. pop, stand out, open{s/ed} up my eyes, opens my eyes, look{s/} so
+        open, eyes look .. open, brighter, light as a feather, light weight, lightweight, light on my eyes,
+        traffic light{s/}, light and, light up .. room, light bulb, red eye{s/} in .. photo{s/}|pic{s/},
+        temperature of .. room, under the weather, smell{s/ed/ing} like, smelt like, sharp as a tack, price ..
+        made my eyes water, price .. eye{s/} .. water, blood test{s/}, blood type, blood sugar, blood
+        thinner{s/}, in cold blood, flesh and blood, bleeding hell, bloody hell, blinded
+        a|him|them|everyone|people|my, blinding a|him|them|everyone|people|my, blind anyone|people|everyone, see
+        .. blind anyone, app|website|site|page|photo|pic|video|map|picture|image|leaflet|email|form|link ..
+        blurry|fuzzy|dark|dim|double|foggy|blurred, dry eyes normally|usually|anyway|generally,
+        price|cost|bill|fee|charge|total|£|$|€ .. painful|pain|hurts|hurt|stings|burns|sting, bit of a pain, and
+        its a pain, overcharged .. pain, im blind without|as, dont see why|any|the|it happening|a
+        difference|anything, didnt see why|any|the|it|your|that, wheezing omg,
+        car|boot|trunk|garage|gate|packet|bottle|jar|tube|laptop|box|shop|salon|umbrella .. wont|doesnt|cant|not
+        open, blind with love|joy|happiness, only thing burning|stinging|hurting|sore|itching|red, migraine{s/}
+        with aura, laser eye surgery, eye surgery, cannot wait, cant wait, gave me a headache,
+        red|redder|pink|dark tint|lashes|glitter|ones, dark red tint, want them redder|red|pink, red is my, an
+        itch for, itch for a, stung by the|that|your price|cost|bill|total, pain of a, water{ing/s} .. how
+        expensive|much, crying .. how expensive|much, tears .. laughing, streaming .. laughing, cant|couldnt see
+        for crying|tears|laughing, cant|couldnt|dont see your|the
+        sign|door|shop|entrance|studio|message|text|reply|email|number, burn|melt|ruin them off, cold sore{s/},
+        black eye from, only swelling, love at first sight, first sight, out of sight, vision board, opened my
+        eyes to, £ .. ouch, cant talk right|now|at|atm|until|till|on, how much is|for|are|does a|an|the?
+        fill|infill|refill|removal|set|full|lift, what time do|does you|u|the, burned|burnt|burn the
+        dinner|toast|food|cake|pan|house|candle|roast, spots on the book|calendar, spots for lashes|a, the pink
+        ones|set|brush|lashes|pack, wear|in|love the pink, burning through my|money|cash, popping out of|in ..
+        selfie|pic|photo|pics|selfies, <eye> .. popping out of|in .. selfie|pic|photo|pics|selfies, red|pink is
+        my color|colour
     """,
 }

@@ -9,72 +9,84 @@ from __future__ import annotations
 PRAISE = {
     "fine": """
         not a thing wrong, nothing amiss, nothing is amiss, nothing to complain about, sight for sore eyes,
-        gobsmacked, sore from laughing, glued to my front camera, itchin to show, itching to show, eating no crumbs,
-        no crumbs, theyre eating, bussin, sick lashes, are sick, are so sick, asymptomatic, nicely done, held up,
-        jaw hit the floor, jaw dropped, nothing so far, nothing yet, nothing going on, nothing like that, so far
-        nothing, so far so, ten out of ten, 10 out of 10, 10 of 10, lie to say i dont love, pretty much perfect, no
-        crumbs left, still going strong, staying on, stay on, going strong, best ive had, best ones, obsesseddd, in
-        heaven, feel like .. celebrity|model|bride, dreams, goddess, baddie, bad bitch, slayyy, flawless, ten stars,
-        beyond happy, so worth, chuffed, dead chuffed, buzzing, class act, ace job, sublime, magnificent, fab job,
-        you rock, u rock, ur amazing, youre amazing|the best|a star|a gem|an angel|a genius, you are amazing|the
-        best|a star|an angel|a genius, star, gem, angel, legend, proper lush, proper job, looking like a snack, main
-        character, feeling myself, cant stop taking selfies, everyone is asking, everybody ..
-        asking|asks|noticed|loves, got .. compliments, no itch no, no fuss, no bother at all, not a bother, no
-        bother, right as rain, no bad reaction, smooth sailing, happy days, good vibes, sits well, comfy as, super
-        full, full and fluffy, full still, all there, all still there, all in place, every single one, not lost
-        a|one|any, havent lost a|one|any|single, hasnt lost, none lost, not one fallen, not one has fallen, zero
-        fallout, no fallout, no shedding, no gaps, love, loves, loved, loving, luv, luvv, lovin, lov, lovely, adore,
-        adoring, obsessed, obsessing, gorgeous, gorg, gorgeousness, beautiful, beautifully, beaut, stunning,
-        stunner, perfect, perfection, perfecto, perfectly, amazing, amaze, amazeballs, awesome, fabulous, fab,
-        fantastic, brilliant, brill, wonderful, wonderfully, great, excellent, superb, exquisite, marvelous,
-        marvellous, terrific, divine, delighted, delightful, thrilled, over the moon, made up, very happy, so happy,
-        super happy, really happy, happy with, happy as, im happy, pleased, well pleased, well happy, impressed,
-        satisfied, content, ecstatic, fire, slay{s/ed/ing}, ate, u ate, you ate, serving, iconic, queen, goat,
-        10/10, 100/10, 11/10, 5 stars, five stars, 100%, a+, a plus, on point, on fleek, snatched, bomb, dope, lit,
-        cute, cutest, pretty, wow, wowed, omg, killed it, killing it, nailed it, smashed it, crushed it, outdone
-        yourself, work of art, artist, talented, talent, wizard, magic, magician, genius, miracle worker, lifesaver,
-        life saver, best lashes, best set, best ever, the best, best decision, best money, game changer, life
-        changing, compliment{s/ed}, complements, everyone loves, everyone .. asking, so jealous, jealous, turning
-        heads, head turner, cant stop staring|looking|smiling|admiring|taking|batting|blinking|touching, couldnt be
-        happier, couldnt be better, cant complain, no complaints, no regrets, zero regrets, no notes, no issues, no
-        issue, no problem{s/}, no problemo, no probs, no worries at all, no trouble, no drama, no reaction{s/}, no
-        irritation, not any irritation, no side effects, no concerns, nothing wrong, nothing bad, nothing to report,
-        nothing to complain, nothing weird, nothing out of, nothing unusual, nothing at all, nope nothing, all good,
-        all gud, all is good, all is well, all well, all fine, all ok, all okay, all clear, all great, all perfect,
-        its all good, everythings good|fine|great|ok|okay|perfect|lovely, everything is
-        good|fine|great|ok|okay|perfect|lovely|well, everything good|fine|great|ok|okay|perfect|looks, everything
-        looks|feels, so far so good|gud, doing great|good|well|fine|ok|okay|amazing|fab|grand, going
-        great|good|well|fine|strong, feel
-        great|good|fine|amazing|fab|perfect|lovely|natural|comfortable|comfy|weightless|light|normal|ok|okay, feels
-        great|good|fine|amazing|natural|comfortable|comfy|normal|ok|okay, feeling
+        gobsmacked, sore from laughing, glued to my front camera, itchin to show, itching to show, eating no
+        crumbs, no crumbs, theyre eating, bussin, sick lashes, are sick, are so sick, asymptomatic, nicely done,
+        held up, jaw hit the floor, jaw dropped, nothing so far, nothing yet, nothing going on, nothing like
+        that, so far nothing, so far so, ten out of ten, 10 out of 10, 10 of 10, lie to say i dont love, pretty
+        much perfect, no crumbs left, still going strong, staying on, stay on, going strong, best ive had, best
+        ones, obsesseddd, in heaven, feel like .. celebrity|model|bride, dreams, goddess, baddie, bad bitch,
+        slayyy, flawless, ten stars, beyond happy, so worth, chuffed, dead chuffed, buzzing, class act, ace job,
+        sublime, magnificent, fab job, you rock, u rock, ur amazing, youre amazing|the best|a star|a gem|an
+        angel|a genius, you are amazing|the best|a star|an angel|a genius, star, gem, angel, legend, proper
+        lush, proper job, looking like a snack, main character, feeling myself, cant stop taking selfies,
+        everyone is asking, everybody .. asking|asks|noticed|loves, got .. compliments, no itch no, no fuss, no
+        bother at all, not a bother, no bother, right as rain, no bad reaction, smooth sailing, happy days, good
+        vibes, sits well, comfy as, super full, full and fluffy, full still, all there, all still there, all in
+        place, every single one, not lost a|one|any, havent lost a|one|any|single, hasnt lost, none lost, not
+        one fallen, not one has fallen, zero fallout, no fallout, no shedding, no gaps, love, loves, loved,
+        loving, luv, luvv, lovin, lov, lovely, adore, adoring, obsessed, obsessing, gorgeous, gorg,
+        gorgeousness, beautiful, beautifully, beaut, stunning, stunner, perfect, perfection, perfecto,
+        perfectly, amazing, amaze, amazeballs, awesome, fabulous, fab, fantastic, brilliant, brill, wonderful,
+        wonderfully, great, excellent, superb, exquisite, marvelous, marvellous, terrific, divine, delighted,
+        delightful, thrilled, over the moon, made up, very happy, so happy, super happy, really happy, happy
+        with, happy as, im happy, pleased, well pleased, well happy, impressed, satisfied, content, ecstatic,
+        fire, slay{s/ed/ing}, ate, u ate, you ate, serving, iconic, queen, goat, 10/10, 100/10, 11/10, 5 stars,
+        five stars, 100%, a+, a plus, on point, on fleek, snatched, bomb, dope, lit, cute, cutest, pretty, wow,
+        wowed, omg, killed it, killing it, nailed it, smashed it, crushed it, outdone yourself, work of art,
+        artist, talented, talent, wizard, magic, magician, genius, miracle worker, lifesaver, life saver, best
+        lashes, best set, best ever, the best, best decision, best money, game changer, life changing,
+        compliment{s/ed}, complements, everyone loves, everyone .. asking, so jealous, jealous, turning heads,
+        head turner, cant stop staring|looking|smiling|admiring|taking|batting|blinking|touching, couldnt be
+        happier, couldnt be better, cant complain, no complaints, no regrets, zero regrets, no notes, no issues,
+        no issue, no problem{s/}, no problemo, no probs, no worries at all, no trouble, no drama, no
+        reaction{s/}, no irritation, not any irritation, no side effects, no concerns, nothing wrong, nothing
+        bad, nothing to report, nothing to complain, nothing weird, nothing out of, nothing unusual, nothing at
+        all, nope nothing, all good, all gud, all is good, all is well, all well, all fine, all ok, all okay,
+        all clear, all great, all perfect, its all good, everythings good|fine|great|ok|okay|perfect|lovely,
+        everything is good|fine|great|ok|okay|perfect|lovely|well, everything good|fine|great|ok|okay|perfect, everything looks|feels, so far so good|gud, doing
+        great|good|well|fine|ok|okay|amazing|fab|grand, going great|good|well|fine|strong, feel
+        great|good|fine|amazing|fab|perfect|lovely|natural|comfortable|comfy|weightless|light|normal|ok|okay,
+        feels great|good|fine|amazing|natural|comfortable|comfy|normal|ok|okay, feeling
         great|good|fine|amazing|fab|myself|normal|ok|okay, look
         great|good|fine|amazing|fab|natural|lush|full|fluffy|perfect|nice|fresh|lovely|normal|ok, looks
         great|good|fine|amazing|fab|natural|lush|full|perfect|nice|lovely|normal|ok, looking
         great|good|fine|amazing|fab|natural|lush|full|fresh|fluffy|nice, still
-        look|looks|looking|full|perfect|intact|fluffy|flawless|good|great|going|fresh|on|in, holding
-        up|strong|well|great|good, hold up, holding on, lasting, lasted well, staying put, stayed put, stayed on,
-        good as new, brand new, like new, like the day, settled in, settled nicely, settled well, comfy,
-        comfortable, weightless, forget im wearing|theyre|they, forgot i, cant feel them, cant even feel, dont feel
-        them, barely feel them, hardly feel them, dont even feel, hardly know, lush, luscious, fluffy, wispy,
-        dreamy, natural, grand, grand job, sound, lush job, class, spot on, fine ta, fine
+        full|perfect|intact|fluffy|flawless|good|great|going|fresh|on|in, still look|looks|looking
+        good|great|full|perfect|fluffy|amazing|fresh|new|lovely|nice|cute|gorgeous|brand, holding
+        up|strong|well|great|good, hold up, holding on, lasting, lasted well, staying put, stayed put, stayed
+        on, good as new, brand new, like new, like the day, settled in, settled nicely, settled well, comfy,
+        comfortable, weightless, forget im wearing|theyre|they, forgot i, cant feel them, cant even feel, dont
+        feel them, barely feel them, hardly feel them, dont even feel, hardly know, lush, luscious, fluffy,
+        wispy, dreamy, natural, grand, grand job, sound, lush job, class, spot on, fine ta, fine
         thanks|thank|thx|ty|here|cheers, im fine, am fine, im good, im grand, im well, doing fine, theyre fine,
-        theyre good, theyre great, they are fine|good|great|lovely, its fine, its good, its great, eyes fine, eyes
-        ok, eyes good, eyes are fine|good|great|ok|okay|normal|happy|perfect|clear, lids ..
-        fine|normal|good|ok|grand, fine, good, great job, good job, nice job, nice work, great work, well done, good
-        stuff, nice, very nice, really nice, so nice, thank you, thanks, thank u, thankyou, thanx, thx, ty, tysm,
-        tyvm, tks, thnx, thnks, cheers, ta, much appreciated, appreciate it|you|u, appreciated, grateful, bless you,
-        bless u, god bless, xoxo, good thanks, all good thanks, hooray, yay, yess, yesss, worth it, worth every
-        penny, worth every, comfortable and, recommending, recommend you|u, recommended you, will recommend, telling
-        everyone, sent you, tell all my friends, feel like a new woman|person, feel like a million, like a movie
-        star, like a princess, like a queen, feel like a queen, felt like a queen, so confident, feel so
-        pretty|beautiful, confidence, best present, dead gorgeous, to die for, knockout, bang on, mint, peng, leng,
-        bangin, banging, boss, class job, unreal, insane, lashes lashing, lashing, bestie, vibes, chefs kiss, mwah,
-        in love, fluttery, flutter, dolly, doll, glam, classy, elegant, tasteful, subtle, just right, just what i
-        wanted, exactly what i wanted, exactly what i asked, as expected, good to go, hunky dory, peachy, fine and
-        dandy, tip top, a ok, aok, ace, smashing, smashed, cracking, belter, stoked, hyped, vibing, sleek,
-        sensational, dazzling, glowing, fresh, good so far, fine so far, ok so far, okay so far, convert, hats off,
-        tickled pink, right as, happy camper, thumbs up, hubby loves, no allergic reaction, cloud nine, cloud 9, top
-        notch, first class, first rate, sorted, clear as a bell
+        theyre good, theyre great, they are fine|good|great|lovely, its fine, its good, its great, eyes fine,
+        eyes ok, eyes good, eyes are fine|good|great|ok|okay|normal|happy|perfect|clear, lids ..
+        fine|normal|good|ok|grand, fine, good, great job, good job, nice job, nice work, great work, well done,
+        good stuff, nice, very nice, really nice, so nice, thank you, thanks, thank u, thankyou, thanx, thx, ty,
+        tysm, tyvm, tks, thnx, thnks, cheers, ta, much appreciated, appreciate it|you|u, appreciated, grateful,
+        bless you, bless u, god bless, xoxo, good thanks, all good thanks, hooray, yay, yess, yesss, worth it,
+        worth every penny, worth every, comfortable and, recommending, recommend you|u, recommended you, will
+        recommend, telling everyone, sent you, tell all my friends, feel like a new woman|person, feel like a
+        million, like a movie star, like a princess, like a queen, feel like a queen, felt like a queen, so
+        confident, feel so pretty|beautiful, confidence, best present, dead gorgeous, to die for, knockout, bang
+        on, mint, peng, leng, bangin, banging, boss, class job, unreal, insane, lashes lashing, lashing, bestie,
+        vibes, chefs kiss, mwah, in love, fluttery, flutter, dolly, doll, glam, classy, elegant, tasteful,
+        subtle, just right, just what i wanted, exactly what i wanted, exactly what i asked, as expected, good
+        to go, hunky dory, peachy, fine and dandy, tip top, a ok, aok, ace, smashing, smashed, cracking, belter,
+        stoked, hyped, vibing, sleek, sensational, dazzling, glowing, fresh, good so far, fine so far, ok so
+        far, okay so far, convert, hats off, tickled pink, right as, happy camper, thumbs up, hubby loves, no
+        allergic reaction, cloud nine, cloud 9, top notch, first class, first rate, sorted, clear as a bell, so
+        glad i go to you, glad i go to you, glad i come to you, most becoming, becoming, like a film star|movie
+        star|model|princess|queen, free drink, getting .. compliments, turned heads, not a one, flirting with
+        myself, angel, hot stuff, nothing out of the ordinary, nothing untoward, nothing
+        abnormal, nothing different, nothing new to report, survived the, survived my, survived a, yas, yasss,
+        yass, yessir, feel a thing, didnt feel a thing, dont feel a thing, cant wait for my next, cannot wait
+        for my next, cant wait to come back, wants your number, wants your details, asked where i got|get|had,
+        asking where i got|get, where i got em|them|my|these, looking at myself, look at myself, in the mirror,
+        in shop windows, nothing is there, nothings there, like nothing, like theyre not there, woke up like
+        this, never felt prettier|better|so, prettier, feel pretty|beautiful|amazing, everyone|everybody|people|coworkers|friends noticed, rolling in, not
+        lost one, holding strong, hands down, not even a tingle|twinge|tickle, nothing to see here, all white
+        and, white and happy, not one budged, didnt budge, stayed put
     """,
     "thanks": """
         thank you, thanks, thank u, thankyou, thanx, thx, ty, tysm, tyvm, tks, thnx, thnks, cheers, ta, much
@@ -84,19 +96,21 @@ PRAISE = {
         unreal, insane, natural, look good, mint, vibes, light, subtle, clear, grateful, no worries at all
     """,
     "plain": """
-        lashes .. super|so pretty|cute|good|full|gorgeous, they are super|so pretty|cute|good, they ate, this set
-        ate, obsessed, love .. lashes, love the lashes|look|set|them, love them, otherwise .. love|perfect|happy,
-        lashes are so|really|super, totally fine now, all is well, all well, they look
-        amazing|unreal|gorgeous|perfect|beautiful|lovely|fab, all good now, fine now, good now, ok now, okay now,
-        normal now, all fine now, all well now, im good, im fine, now i am good|fine|ok|okay|well, now im
-        good|fine|ok|okay|well, otherwise fine|good|great|perfect|happy|all, back to normal, right as rain, good as
-        new, all clear now, perfect now, great now, everything else is|fine|great|good, apart from that ..
+        lashes .. super|so pretty|cute|good|full|gorgeous, they are super|so pretty|cute|good, they ate, this
+        set ate, obsessed, love .. lashes, love the lashes|look|set|them, love them, otherwise ..
+        love|perfect|happy, lashes are so|really|super, totally fine now, all is well, all well, they look
+        amazing|unreal|gorgeous|perfect|beautiful|lovely|fab, all good now, fine now, good now, ok now, okay
+        now, normal now, all fine now, all well now, im good, im fine, now i am good|fine|ok|okay|well, now im
+        good|fine|ok|okay|well, otherwise fine|good|great|perfect|happy|all, back to normal, right as rain, good
+        as new, all clear now, perfect now, great now, everything else is|fine|great|good, apart from that ..
         good|great|fine|love, other than that .. good|great|fine|love|perfect, all better, been fine, been good,
-        fine since, good since, fine today, all good, everything is fine|good, everythings fine|good, feel{s/} fine
-        now, lashes are great|good|fine|nice|pretty|perfect, lashes look great|good|nice|pretty|perfect|natural,
-        they look great|good|nice|pretty|perfect|natural, look great|good|nice|so pretty, looks great|good|nice,
-        theyre perfect|pretty|great, they are perfect|pretty|great|nice, happy now, pretty lashes, so pretty, the
-        set is perfect|great|fire|pretty, great set, perfect set, nice set, great job, good job, nice job, nice
-        work, great work, theyre fire, so cute, grand now, grand since
+        fine since, good since, fine today, all good, everything is fine|good, everythings fine|good, feel{s/}
+        fine now, lashes are great|good|fine|nice|pretty|perfect, lashes look
+        great|good|nice|pretty|perfect|natural, they look great|good|nice|pretty|perfect|natural, look
+        great|good|nice|so pretty, looks great|good|nice, theyre perfect|pretty|great, they are
+        perfect|pretty|great|nice, happy now, pretty lashes, so pretty, the set is perfect|great|fire|pretty,
+        great set, perfect set, nice set, great job, good job, nice job, nice work, great work, theyre fire, so
+        cute, grand now, grand since, theyre|they are|its nice|pretty|lovely|cute|beautiful|gorgeous|good but,
+        love em, love em but, lashes are great
     """,
 }

@@ -22,60 +22,70 @@ SCOPE = {
         remotely, not in the least, neither of them|my|is|are, failed to
     """,
     "nonneg": """
-        never had this|that|it|such|these, ive never had this|that|it, never felt this|like|so, thought itd be|go,
-        thought it would be|go, should be gone, should have gone, shouldve gone, supposed to be gone, still not
-        gone, will it go, will they go, hope it goes, hoping it goes, when does it go, when will it go, not that
-        they|it dont|doesnt|arent|isnt, isnt that they|it dont|doesnt|arent|isnt, isnt that they|it, not that
-        they|it, its not that it|they, it isnt that, werent fine, were fine until|till|before|at, was fine
-        until|till|before|at, fine until, no use, no good now, not enough, cant tolerate, cannot tolerate, not the
-        first time, not nice, not nothing, isnt nothing, not much help, not liking, not loving, dont wish to
-        make|alarm|bother|worry, do not wish to make|alarm|bother|worry|complain, do not want to, do not like, not
-        wanting to, no pressure, no hurry, not getting smaller|less, isnt getting smaller|less, not shifting, not
-        normal for me, didnt eat, havent eaten, not doing much, not clearing, isnt clearing, arent clearing, doesnt
-        clear, not happening, aint happening, blinking does nothing, does nothing, did nothing, do nothing, nothing
-        happens, nothing happened, tried .. nothing, water nothing, but nothing, no wonder, no doubt, no joke, no
-        lie, not gonna lie, not going to lie, no cap, not only, not just, not sure, no idea, dont know, do not know,
-        didnt know, dont know if|why|what|whether|how, dont understand, didnt mention, no matter, not to mention,
-        not happy with|about|that, not impressed, not pleased, dont like, dont love, didnt like, dont want to
+        never had this|that|it|such|these, ive never had this|that|it, never felt this|like|so, thought itd
+        be|go, thought it would be|go, should be gone, should have gone, shouldve gone, supposed to be gone,
+        still not gone, will it go, will they go, hope it goes, hoping it goes, when does it go, when will it
+        go, not that they|it dont|doesnt|arent|isnt, isnt that they|it dont|doesnt|arent|isnt, isnt that
+        they|it, not that they|it, its not that it|they, it isnt that, werent fine, were fine
+        until|till|before|at, was fine until|till|before|at, fine until, no use, no good now, not enough, cant
+        tolerate, cannot tolerate, not the first time, not nice, not nothing, isnt nothing, not much help, not
+        liking, not loving, dont wish to make|alarm|bother|worry, do not wish to
+        make|alarm|bother|worry|complain, do not want to, do not like, not wanting to, no pressure, no hurry,
+        not getting smaller|less, isnt getting smaller|less, not shifting, not normal for me, didnt eat, havent
+        eaten, not doing much, not clearing, isnt clearing, arent clearing, doesnt clear, not happening, aint
+        happening, blinking does nothing, does nothing, did nothing, do nothing, nothing happens, nothing
+        happened, tried .. nothing, water nothing, no wonder, no doubt, no joke, no lie, not gonna lie, not
+        going to lie, no cap, not only, not just, not sure, no idea, dont know, do not know, didnt know, dont
+        know if|why|what|whether|how, dont understand, didnt mention, no matter, not to mention, not happy
+        with|about|that, not impressed, not pleased, dont like, dont love, didnt like, dont want to
         bother|worry|alarm|complain|be, dont want, dont wanna, didnt want, dont mean to, didnt mean to, didnt
         expect, wasnt expecting, not expecting, wasnt prepared, wasnt ready, dont remember, not one to
         complain|fuss|moan, not usually, not normally, isnt normal, arent normal, not normal, doesnt look
-        normal|right|good, doesnt feel normal|right|good, isnt right, not right, isnt good, not good, not ok, not
-        okay, not fine, not great, isnt ok, isnt okay, no good, no thanks, no thank you, no problem, no worries, no
-        biggie, no rush, no notes, no need, not to be dramatic|rude|that, not trying, not saying, not sleeping,
-        didnt sleep, havent slept, couldnt sleep, cant sleep, hardly sleep, hardly slept, barely slept, no sleep, no
-        help, not helping, doesnt help, didnt help, hasnt helped, dont help, isnt helping, isnt working, nothing
-        helps|helped|works|worked|is helping|helping, dont touch, no relief, no better, not better, not any better,
-        not getting better, isnt getting better, arent getting better, isnt better, arent better, not improving,
-        isnt improving, not improved, hasnt improved, havent improved, hasnt gotten better, not cool, not cute, isnt
-        cute, not ideal, not fun, no fun, isnt funny, wont stop, wont quit, doesnt stop, dont stop, didnt stop,
-        hasnt stopped, havent stopped, isnt stopping, cant stop, cannot stop, couldnt stop, never stops, never
-        stopped, not stopping, not stopped, not going away, isnt going away, wont go away, wont go, wont go down,
-        hasnt gone away|down, havent gone away|down, didnt go away|down, not gone, isnt gone, hasnt gone, havent
-        gone, hasnt budged, hasnt settled, hasnt calmed, hasnt cleared, hasnt eased, hasnt let up, wont let up, wont
-        calm, wont settle, wont ease, doesnt go away, not going down, isnt going down, arent going down, not letting
-        up, not easing, not settling, isnt settling, not over, not fading, isnt fading, never goes away, hasnt
-        shifted, wont shift, wont budge, never felt, never been, never seen, never experienced, never happened,
-        never used to, never this, never so, ive never, i have never, never before, not usual, not like me, isnt
-        like me, wasnt like this, wasnt before, wasnt this, werent this, werent like, wasnt there, werent there,
-        wasnt until, not until, not till, not like it isnt|doesnt|aint, not that it isnt|doesnt, not that they
-        arent|dont, not like they arent|dont, never not, not not, cant say it isnt|doesnt|hasnt, cant say they
-        arent|dont|havent, cannot say it isnt|doesnt, cant say its not|theyre not, wouldnt say it isnt|doesnt,
-        wouldnt say its not, not without, isnt without, wouldnt say no, cant deny, cannot deny, not untrue, wouldnt
-        say theyre not, its not nothing, not as if it isnt|doesnt, dont think this|that|these|the|its|i|you, cant be
-        good|right|normal|healthy, not supposed to, isnt supposed to, shouldnt, shouldnt be, not meant to, no idea
-        why, not only that, not getting any better, didnt have .. before, dont usually|normally, doesnt
-        usually|normally, didnt use to, why isnt, why arent, not in a good way, not the good|cute|fun kind|way, not
-        pretty, no filter, no makeup, dont judge, dont panic, dont freak, didnt tell|say|realize|realise|think, dont
-        say, dont have time, dont have a|an appointment, no appointment, no time, no show, not dying, not drunk, not
-        exaggerating, not being dramatic, not kidding, not joking, not even kidding, im not being, cant ignore,
-        couldnt ignore, cant wait, cant even, cant touch, cant wear, couldnt wear, cant blink without, cant ..
-        without, couldnt .. without, dont .. without, no mascara, no eye cream, no oil, not crying, never mind,
-        nevermind, not bad, not too bad, not so bad, not that bad, no regrets, no complaints, no drama, no issues,
-        no issue, no probs, no problems, no qualms, no question, no questions, not a problem, no trouble at all,
-        didnt do anything, didnt rub, havent rubbed, havent touched, didnt touch, dont rub, no allerg{y/ies}, no
-        makeup on, not pregnant, not contagious, cant tell if|whether, couldnt tell, not long, dont get me wrong, if
-        not, or not, not yet, why not, not to worry, not sure if its, not sure whether
+        normal|right|good, doesnt feel normal|right|good, isnt right, not right, isnt good, not good, not ok,
+        not okay, not fine, not great, isnt ok, isnt okay, no good, no thanks, no thank you, no problem, no
+        worries, no biggie, no rush, no notes, no need, not to be dramatic|rude|that, not trying, not saying,
+        not sleeping, didnt sleep, havent slept, couldnt sleep, cant sleep, hardly sleep, hardly slept, barely
+        slept, no sleep, no help, not helping, doesnt help, didnt help, hasnt helped, dont help, isnt helping,
+        isnt working, nothing helps|helped|works|worked|is helping|helping, dont touch, no relief, no better,
+        not better, not any better, not getting better, isnt getting better, arent getting better, isnt better,
+        arent better, not improving, isnt improving, not improved, hasnt improved, havent improved, hasnt gotten
+        better, not cool, not cute, isnt cute, not ideal, not fun, no fun, isnt funny, wont stop, wont quit,
+        doesnt stop, dont stop, didnt stop, hasnt stopped, havent stopped, isnt stopping, cant stop, cannot
+        stop, couldnt stop, never stops, never stopped, not stopping, not stopped, not going away, isnt going
+        away, wont go away, wont go, wont go down, hasnt gone away|down, havent gone away|down, didnt go
+        away|down, not gone, isnt gone, hasnt gone, havent gone, hasnt budged, hasnt settled, hasnt calmed,
+        hasnt cleared, hasnt eased, hasnt let up, wont let up, wont calm, wont settle, wont ease, doesnt go
+        away, not going down, isnt going down, arent going down, not letting up, not easing, not settling, isnt
+        settling, not over, not fading, isnt fading, never goes away, hasnt shifted, wont shift, wont budge,
+        never felt, never been, never seen, never experienced, never happened, never used to, never this, never
+        so, ive never, i have never, never before, not usual, not like me, isnt like me, wasnt like this, wasnt
+        before, wasnt this, werent this, werent like, wasnt there, werent there, wasnt until, not until, not
+        till, not like it isnt|doesnt|aint, not that it isnt|doesnt, not that they arent|dont, not like they
+        arent|dont, never not, not not, cant say it isnt|doesnt|hasnt, cant say they arent|dont|havent, cannot
+        say it isnt|doesnt, cant say its|theyre not, wouldnt say it isnt|doesnt, wouldnt say its not, not
+        without, isnt without, wouldnt say no, cant deny, cannot deny, not untrue, wouldnt say theyre not, its
+        not nothing, not as if it isnt|doesnt, dont think this|that|these|the|its|i|you, cant be
+        good|right|normal|healthy, not supposed to, isnt supposed to, shouldnt, shouldnt be, not meant to, no
+        idea why, not only that, not getting any better, didnt have .. before, dont usually|normally, doesnt
+        usually|normally, didnt use to, why isnt, why arent, not in a good way, not the good|cute|fun kind|way,
+        not pretty, no filter, no makeup, dont judge, dont panic, dont freak, didnt
+        tell|say|realize|realise|think, dont say, dont have time, dont have a|an appointment, no appointment, no
+        time, no show, not dying, not drunk, not exaggerating, not being dramatic, not kidding, not joking, not
+        even kidding, im not being, cant ignore, couldnt ignore, cant wait, cant even, cant touch, cant wear,
+        couldnt wear, cant blink without, cant .. without, couldnt .. without, dont .. without, no mascara, no
+        eye cream, no oil, not crying, never mind, nevermind, not bad, not too bad, not so bad, not that bad, no
+        regrets, no complaints, no drama, no issues, no issue, no probs, no problems, no qualms, no question, no
+        questions, not a problem, no trouble at all, didnt do anything, didnt rub, havent rubbed, havent
+        touched, didnt touch, dont rub, no allerg{y/ies}, no makeup on, not pregnant, not contagious, cant tell
+        if|whether, couldnt tell, not long, dont get me wrong, if not, or not, not yet, why not, not to worry,
+        not sure if its, not sure whether, thought|hoped|hoping|expected|figured|assumed ..
+        gone|better|over|settled|cleared|fine|normal by|now|already, thought it would|theyd|they .. gone,
+        thought itd .. gone, didnt|dont|cant|wont|wouldnt|couldnt|doesnt|hardly|barely recognise|recognize, but
+        nothing helps|works|happens, not the worst, not the best, dont feel
+        good|well|right|great|ok|okay|myself|nice, doesnt feel nice|great|ok, not feeling
+        good|well|great|right|myself, cant|cannot|couldnt|wouldnt|wont say its|theyre|it|they|my
+        not|isnt|arent|doesnt|dont, no|any significant|real|big? change|improvement in|to the?
+        swelling|redness|itching|itch|pain|burning|soreness|discharge|crust
     """,
     "but": """
         but, however, though, although, tho, except, yet, just, only, apart, besides, aside, otherwise, because,
@@ -87,77 +97,93 @@ SCOPE = {
         has, have, had, got, feels, looks, am, now, today, these, those, a, some, slight, little, left, right, one,
         both, bit, lots, tons
     """,
+    "unseen": """
+        is|was|were|are not seen|present|there|noted|found|observed|noticed, has|have been? not seen|noted|observed,
+        not seen|present|noted, is|was absent, absent, is|was ruled out, ruled out, is|was negative
+    """,
     "unless": """
         unless, except when, except if, except for when, only when, only if, only hurts when, except at, just when,
         apart from when, until i, till i
     """,
     "over": """
         were|was grand, by sunday|monday|tuesday|wednesday|thursday|friday|saturday|morning|lunch|evening
-        they|it|all were|was fine|grand|good|gone|ok|normal, its away now, away now, ceased, ceased entirely, has
-        since ceased, has since gone, now finish, now finished, after is finish, is finish, is finished, finish now,
-        finished now, clear since, all is good now, now all is good|well|fine|ok, nothing since, blinked it away,
-        were|was|back totally|completely|all|back? normal|fine|gone|ok|okay|clear, were totally|completely|all
-        normal|fine|gone|ok|clear, was totally|completely|all normal|fine|gone|ok|clear, totally normal, completely
-        normal, totally clear, its fixed, so its fixed, fixed now, fixed itself, has quit, quit
-        last|on|yesterday|after|by|itching|hurting|burning, is no more, no more now, sorted since, done now, cleared
-        since, went back, nothing left, right now its fine, calm now, happy now, its all good, pretty much healed,
-        finally gone, theyve gone, never happened again, hasnt happened since, disappear, are normal, is normal now,
-        white again, white now, better since, gone, all gone, gone now, went away, goes away by?, gone away, went
-        down, gone down, gone back, back to normal, back to my normal, normal now, fine now, good now, ok now, okay
-        now, all good now, better now, alright now, all right now, great now, perfect now, all clear now, all fine
-        now, totally fine now, cleared up, cleared, cleared right up, cleared off, all clear, disappeared, vanished,
-        subsided, resolved, over now, over with, its over, passed, has passed, wore off, worn off, died down,
-        settled, settled down, has settled, have settled, calmed down, calmed right down, stopped, has stopped,
-        stopped now, stopped by, no longer, not anymore, nothing now, nothing today, none now, none since, none
-        today, healed, healed up, right as rain, good as new, fine since, fine after, fine ever since, good since,
-        fine today, good today, ok today, okay today, normal today, better today, normal again, fine again, ok
-        again, now im fine|good|ok|okay|great, now i am fine|good|ok|okay|great|well|better, now its
-        fine|good|ok|okay|all|normal, now theyre fine|good|ok|okay|all|normal, now all good|fine|ok|normal, today
-        all good|fine|ok, today its|theyre fine|good|ok|normal, its fine now, was fine after, only lasted, lasted
-        only, lasted a|an|one|like day|hour|night|few, lasted like, sorted itself, sorted now, sorted itself out,
-        back to myself, faded, faded away, recovered, all better, much better now, completely better, totally gone,
-        its better, eased off, eased up, let up, came down, dropped, only the first|1st
-        night|day|evening|morning|hour|few|couple, just the first|1st night|day|evening|morning|hour|few|couple,
-        first|1st night|day|evening only, only that night|evening|day, just that night, only on day one, only at
-        first, just at first, at first but, no issues since, no problems since, dried up, fine this morning, good
-        this morning, fine by, normal by, gone by, all well now, im fine now, im good now, im ok now,
-        they|theyre|its good now, didnt last, hasnt come back, not come back, hasnt returned, never came back, didnt
-        come back, since gone, has gone, went after, went within, went by, out now, washed away, put right, is
-        history, yesterday only, a thing of the past, clear now, clear today, clear again, clear by, opened fine,
-        blinked away, been fine, been good, been ok, been okay, been grand, grand now, grand since, sound now, did
-        the trick
+        they|it|all were|was fine|grand|good|gone|ok|normal, its away now, away now, ceased, ceased entirely,
+        has since ceased, has since gone, now finish, now finished, after is finish, is finish, is finished,
+        finish now, finished now, clear since, all is good now, now all is good|well|fine|ok, nothing since,
+        blinked it away, were|was|back totally|completely|all|back? normal|fine|gone|ok|okay|clear, were
+        totally|completely|all normal|fine|gone|ok|clear, was totally|completely|all normal|fine|gone|ok|clear,
+        totally normal, completely normal, totally clear, its fixed, so its fixed, fixed now, fixed itself, has
+        quit, quit last|on|yesterday|after|by|itching|hurting|burning, is no more, no more now, sorted since,
+        done now, cleared since, went back, nothing left, right now its fine, calm now, happy now, its all good,
+        pretty much healed, finally gone, theyve gone, never happened again, hasnt happened since, disappear,
+        are normal, is normal now, white again, white now, better since, gone, all gone, gone now, went away,
+        goes away by?, gone away, went down, gone down, gone back, back to normal, back to my normal, normal
+        now, fine now, good now, ok now, okay now, all good now, better now, alright now, all right now, great
+        now, perfect now, all clear now, all fine now, totally fine now, cleared up, cleared, cleared right up,
+        cleared off, all clear, disappeared, vanished, subsided, resolved, over now, over with, its over,
+        passed, has passed, wore off, worn off, died down, settled, settled down, has settled, have settled,
+        calmed down, calmed right down, stopped, has stopped, stopped now, stopped by, no longer, not anymore,
+        nothing now, nothing today, none now, none since, none today, healed, healed up, right as rain, good as
+        new, fine since, fine after, fine ever since, good since, fine today, good today, ok today, okay today,
+        normal today, better today, normal again, fine again, ok again, now im fine|good|ok|okay|great, now i am
+        fine|good|ok|okay|great|well|better, now its fine|good|ok|okay|all|normal, now theyre
+        fine|good|ok|okay|all|normal, now all good|fine|ok|normal, today all good|fine|ok, today its|theyre
+        fine|good|ok|normal, its fine now, was fine after, only lasted, lasted only, lasted a|an|one|like
+        day|hour|night|few, lasted like, sorted itself, sorted now, sorted itself out, back to myself, faded,
+        faded away, recovered, all better, much better now, completely better, totally gone, its better, eased
+        off, eased up, let up, came down, dropped, only the first|1st night|day|evening|morning|hour|few|couple,
+        just the first|1st night|day|evening|morning|hour|few|couple, first|1st night|day|evening only, only
+        that night|evening|day, just that night, only on day one, only at first, just at first, at first but, no
+        issues since, no problems since, dried up, fine this morning, good this morning, fine by, normal by,
+        gone by, all well now, im fine now, im good now, im ok now, they|theyre|its good now, didnt last, hasnt
+        come back, not come back, hasnt returned, never came back, didnt come back, since gone, has gone, went
+        after, went within, went by, out now, washed away, put right, is history, yesterday only, a thing of the
+        past, clear now, clear today, clear again, clear by, opened fine, blinked away, been fine, been good,
+        been ok, been okay, been grand, grand now, grand since, sound now, did the trick, not there anymore,
+        isnt there anymore, arent there anymore, not there now, over before, over by, over in, over within, and
+        thats it, thats done, and done, sorted by, settled by, gone after, cleared after, comfortable since,
+        comfortable now, been comfortable, perfectly comfortable, disappeared by|after|within, has passed, have
+        passed, has since passed, since passed, long gone, went off, went off by|after|overnight, ended, packed
+        in, packed up, quit after, calmed by, no trace now, no sign of it now, back to
+        regular|usual|normal|its|their|my|being|how, clean since, clear since, dry since, calm since, quiet
+        since, normal since, perfect since, white since, comfy since, back to it, like nothing happened, as if
+        nothing, nothing ever since, nothing to speak of, no bother since, right again, back to white, stopped
+        on its own, on its own, by itself, went on its own, then nothing, and then nothing, then it
+        left|stopped|went|quit|passed|cleared, it left, dry as .. since, dry since, day 2|two|3|three nothing,
+        the day of, day of only, everything is great|fine|good|perfect|normal|ok, everythings
+        great|fine|good|perfect|normal|ok, all is well|good|fine|great
     """,
     "near": """
-        basically|nearly|almost|mostly|practically over|finished|done, almost all gone, almost all gone down, nearly
-        all gone, almost completely gone, paler than, as per your leaflet, much paler, paler, fainter, almost all
-        cleared, 1 out of 10 now, most of it gone, most of .. gone, mostly cleared, getting lighter, getting
-        smaller, is smaller, smaller than, smaller today, getting less, less and less, not as bad, isnt as bad, not
-        so bad as, basically healed, basically fine, basically normal, mostly better, mostly fine, mostly normal,
-        nearly there, almost there, just a .. left, only a .. left, on the way out, dwindling, lighter than, a lot
-        calmer, calmer, way down, much less, way less, lot less, not half as, half of what, half what, already
-        better, bit less, better today, better now but, loads better, heaps better, tons better, not red red, is
-        backing off, backing off, retreating, almost gone, nearly gone, mostly gone, basically gone, pretty much
-        gone, practically gone, nearly cleared, almost cleared, going down, going away, goes down, coming down,
-        getting better, is better, are better, bit better, little better, lot better, lots better, much better, way
-        better, so much better, feeling better, looking better, looks better, improving, improved, improves, fading,
-        easing, easing off, settling, settling down, subsiding, calming down, calming, clearing, clearing up, dying
-        down, healing, on its way out, on the mend, less, lessening, lesser, wearing off, tapering, shrinking,
-        hardly, barely, hardly any, barely any, barely there, hardly there, scarcely, almost no, nearly no, almost
-        not, almost none, barely noticeable, hardly noticeable, only a trace, just a trace, trace of, slight trace,
-        tiny bit left, little left, bit left, a touch left, left over, faintly, ever so slight, a hint of, not as,
-        isnt as, arent as, not nearly as, nowhere near as, not so much now|today, almost normal, nearly normal,
-        almost back, nearly back, almost over, nearly over, almost better, nearly better, a fraction of, down a lot,
-        better than yesterday, better than it was, better than before, better every day, better each day, better by
-        the day, as expected, expected, youre said it would, like you said, you said it|they|that would|might|could,
-        you mentioned, you warned, youd said
+        basically|nearly|almost|mostly|practically over|finished|done, almost all gone, almost all gone down,
+        nearly all gone, almost completely gone, paler than, as per your leaflet, much paler, paler, fainter,
+        almost all cleared, 1 out of 10 now, most of it gone, most of .. gone, mostly cleared, getting lighter,
+        getting smaller, is smaller, smaller than, smaller today, getting less, less and less, not as bad, isnt
+        as bad, not so bad as, basically healed, basically fine, basically normal, mostly better, mostly fine,
+        mostly normal, nearly there, almost there, just a .. left, only a .. left, on the way out, dwindling,
+        lighter than, a lot calmer, calmer, way down, much less, way less, lot less, not half as, half of what,
+        half what, already better, bit less, better today, better now but, loads better, heaps better, tons
+        better, not red red, is backing off, backing off, retreating, almost gone, nearly gone, mostly gone,
+        basically gone, pretty much gone, practically gone, nearly cleared, almost cleared, going down, going
+        away, goes down, coming down, getting better, is better, are better, bit better, little better, lot
+        better, lots better, much better, way better, so much better, feeling better, looking better, looks
+        better, improving, improved, improves, fading, easing, easing off, settling, settling down, subsiding,
+        calming down, calming, clearing, clearing up, dying down, healing, on its way out, on the mend, less,
+        lessening, lesser, wearing off, tapering, shrinking, hardly, barely, hardly any, barely any, barely
+        there, hardly there, scarcely, almost no, nearly no, almost not, almost none, barely noticeable, hardly
+        noticeable, only a trace, just a trace, trace of, slight trace, tiny bit left, little left, bit left, a
+        touch left, left over, faintly, ever so slight, a hint of, not as, isnt as, arent as, not nearly as,
+        nowhere near as, not so much now|today, almost normal, nearly normal, almost back, nearly back, almost
+        over, nearly over, almost better, nearly better, a fraction of, down a lot, better than yesterday,
+        better than it was, better than before, better every day, better each day, better by the day, as
+        expected, expected, youre said it would, like you said, you said it|they|that would|might|could, you
+        mentioned, you warned, youd said, all but gone|vanished|disappeared|cleared, wee bit left, touch left,
+        gone right down, right down, gone down loads|lots|massively|considerably, on its last legs, tail end,
+        last bit, faintest, and going, on its way, down to .. tenth|half|quarter|third|fraction, tenth of,
+        fraction of, quarter of, nearly|almost|mostly|basically stopped|settled|quit|healed|faded
     """,
     "worse": """
         still, worse, worsening, again, back, came back, coming back, comes back, returned, keeps, keep, wont, every
         time, spreading, getting worse, not gone, started, starting, came up, now, new, comes and goes
-    """,
-    "as_expected": """
-        you said it|they|that would|might|could, like you said, as you said, as expected, expected, you mentioned,
-        you warned, youd said
     """,
     "past": """
         last year, years ago, year ago, a year ago, months ago, month ago, weeks ago, last time, the last time, last
@@ -195,41 +221,49 @@ SCOPE = {
         hurt|sting|itch|burn, expect any, whats the pain, does .. hurt, removal hurt|sting|painful, less painful
         than, will it|they|that|this|my|the|there|i, would it|they, gonna, going to,
         will|would|could|might|may|can|wont|wouldnt
-        get|swell|react|burn|hurt|itch|cause|become|happen|sting|irritate|make|give, does it, does the, does this,
-        does that, do they, do these, does removal, does a, does lash, do lash, do you get, do people|clients|most,
-        can they|it|lashes|this, could they, scared of, afraid of, worried about getting, scared id, scared i
-        would|will|might|was, scared it would, worried id, worried i would|might, afraid id, afraid i would|will,
-        nervous id, thought id, thought i would|might, thought they would, expected to, expecting to, was expecting,
-        was bracing for, braced for, to avoid, to prevent, so i dont, so they dont, so it doesnt, risk of, chance
-        of, chances of, signs of, prone to, tend to, known to, wouldnt want, hope i dont, hope it doesnt, hope they
-        dont, hoping it doesnt, hope theres no, dont want any, what happens if|when, how do i know, how would i
-        know, watch for, look out for, look for, what does, is it possible, side effects, side effect, used for,
-        cream for, ok for, good for, safe for, best for, patch test for, mentioned on, leaflet, read that, read
-        about, article, heard that, heard about, video about, tiktok about, post about, terrified of, dreading,
-        supposed to feel, prepared for, would be, hate to
+        get|swell|react|burn|hurt|itch|cause|become|happen|sting|irritate|make|give, does it, does the, does
+        this, does that, do they, do these, does removal, does a, does lash, do lash, do you get, do
+        people|clients|most, can they|it|lashes|this, could they, scared of, afraid of, worried about getting,
+        scared id, scared i would|will|might|was, scared it would, worried id, worried i would|might, afraid id,
+        afraid i would|will, nervous id, thought id, thought i would|might, thought they would, expected to,
+        expecting to, was expecting, was bracing for, braced for, to avoid, to prevent, so i dont, so they dont,
+        so it doesnt, risk of, chance of, chances of, signs of, prone to, tend to, known to, wouldnt want, hope
+        i dont, hope it doesnt, hope they dont, hoping it doesnt, hope theres no, dont want any, what happens
+        if|when, how do i know, how would i know, watch for, look out for, look for, what does, is it possible,
+        side effects, side effect, used for, cream for, ok for, good for, safe for, best for, patch test for,
+        mentioned on, leaflet, read that, read about, article, heard that, heard about, video about, tiktok
+        about, post about, terrified of, dreading, supposed to feel, prepared for, would be, hate to, worried
+        theyd|itd|id|they would|it would|they might|it might, scared theyd|itd|they would, thought theyd|itd,
+        expected them to|it to, watch for like, anything i should watch for, do the lashes, does the
+        glue|adhesive|remover, do the extensions, does glue, can|could|will|would|does|might the?
+        glue|adhesive|remover|chlorine|steam|tint make|cause|give|burn|sting|irritate
+        you|people|someone|somebody|eyes|them, make you go|feel, how soon|quickly would|will|does|do
     """,
     "notwill": """
         going to ..
-        er|hospital|doctor|drs|dr|gp|urgent|emergency|clinic|pharmacy|work|school|bed|sleep|see|call|ring, gonna ..
-        er|hospital|doctor|dr, feel{s/}? .. going to .. faint|pass|throw, going to faint|pass|collapse|lose|die,
-        gonna faint|pass|throw|lose|die, might be, may be, could be, might have, may have, could have, gonna be
-        sick, going to be sick, about to faint
+        er|hospital|doctor|drs|dr|gp|urgent|emergency|clinic|pharmacy|work|school|bed|sleep|see|call|ring, gonna
+        .. er|hospital|doctor|dr, feel{s/}? .. going to .. faint|pass|throw, going to
+        faint|pass|collapse|lose|die, gonna faint|pass|throw|lose|die, might be, may be, could be, might have,
+        may have, could have, gonna be sick, going to be sick, about to faint, feel|feels|feeling|felt like
+        im|i|ill gonna|going|about, gonna|going|about drop|collapse|keel|fall|black, gonna be
+        sick|drop|collapse|keel|black
     """,
     "other": """
-        my|a|another|one patient, my patients, girlfriends, friend of mine, friends of mine, mate of mine, cousin of
-        mine, coworker of mine, client of mine, relative, relatives, mother in law, sister in law, my ex, ex's, gfs,
-        exs, grandchild, barista, instructor, hairdresser, babysitter, nanny, mothers, clients, babys, kiddo,
-        kiddos, puppys, dogs, cats, sister, sisters, sis, mom, moms, mum, mums, mother, mama, ma, dad, dads, father,
-        friend, friends, bestie, besties, bff, mate, mates, cousin, cousins, husband, hubby, husbands, boyfriend,
-        bf, bfs, girlfriend, gf, daughter, daughters, son, sons, brother, brothers, aunt, auntie, aunty, uncle,
-        niece, nephew, coworker, coworkers, colleague, colleagues, roommate, roomie, flatmate, neighbor, neighbors,
-        neighbour, neighbours, boss, kid, kids, baby, toddler, child, dog, cat, puppy, horse, grandma, grandmas,
-        granny, nan, nana, gran, grandmother, grandad, grandpa, partner, wife, fiance, fiancee, wifey, girl at work,
-        lady at work, client, customer, customers, stepmom, stepdaughter, mil, classmate, teacher, bridesmaid,
-        bridesmaids, twin, he, she, shes, hes, her, his, him, hers, someone, somebody, people, others, everyone,
-        everybody, they say, a girl, a lady, this girl, this lady, some girl, woman, that woman, man, guy, guys,
-        chick, them girls, stranger, manager, tech's, maid of honor, missus, sil, grandson, granddaughter,
-        flatmates, housemate, coworker's, pal, pals, homegirl, homie
+        my|a|another|one patient, my patients, girlfriends, friend of mine, friends of mine, mate of mine,
+        cousin of mine, coworker of mine, client of mine, relative, relatives, mother in law, sister in law, my
+        ex, ex's, gfs, exs, grandchild, barista, instructor, hairdresser, babysitter, nanny, mothers, clients,
+        babys, kiddo, kiddos, puppys, dogs, cats, sister, sisters, sis, mom, moms, mum, mums, mother, mama, ma,
+        dad, dads, father, friend, friends, bestie, besties, bff, mate, mates, cousin, cousins, husband, hubby,
+        husbands, boyfriend, bf, bfs, girlfriend, gf, daughter, daughters, son, sons, brother, brothers, aunt,
+        auntie, aunty, uncle, niece, nephew, coworker, coworkers, colleague, colleagues, roommate, roomie,
+        flatmate, neighbor, neighbors, neighbour, neighbours, boss, kid, kids, baby, toddler, child, dog, cat,
+        puppy, horse, grandma, grandmas, granny, nan, nana, gran, grandmother, grandad, grandpa, partner, wife,
+        fiance, fiancee, wifey, girl at work, lady at work, client, customer, customers, stepmom, stepdaughter,
+        mil, classmate, teacher, bridesmaid, bridesmaids, twin, he, she, shes, hes, her, his, him, hers,
+        someone, somebody, people, others, everyone, everybody, they say, a girl, a lady, this girl, this lady,
+        some girl, woman, that woman, man, guy, guys, chick, them girls, stranger, manager, tech's, maid of
+        honor, missus, sil, grandson, granddaughter, flatmates, housemate, coworker's, pal, pals, homegirl,
+        homie, girl|lady|woman|person|client next|beside|opposite|in
     """,
     "self": """
         like someone|somebody, as if someone|somebody, as though someone|somebody, my
@@ -238,14 +272,16 @@ SCOPE = {
         i still, i do, myself, on me, to me, i was, for me, i look, i, me, ur girl, yours truly
     """,
     "proxy": """
-        shes the client, is the client, is your client, your client, hes the client, who had the lashes done, who
-        got the lashes, you did her|his lashes, had her lashes done with|by|at, mam here, mum here, mom here, mother
-        here, dad here, husband here, sister here, daughter here, son here, partner here, boyfriend here, wife here,
-        roommate here, friend here, writing for her|him|me|them, texting for her|him|me|them, typing for her|him|me,
-        on behalf of, on her behalf, from her phone, using her phone, shes asked me to, asked me to
-        text|write|message, this is .. mum|mom|mother|husband|sister|daughter|partner|boyfriend|wife|roommate, its
-        .. mum|mom|mother|husband|sister|partner|boyfriend here|writing|texting|typing, im her
-        mum|mom|mother|husband|sister|daughter
+        shes the client, is the client, is your client, your client, hes the client, who had the lashes done,
+        who got the lashes, you did her|his lashes, had her lashes done with|by|at, mam here, mum here, mom
+        here, mother here, dad here, husband here, sister here, daughter here, son here, partner here, boyfriend
+        here, wife here, roommate here, friend here, writing for her|him|me|them, texting for her|him|me|them,
+        typing for her|him|me, on behalf of, on her behalf, from her phone, using her phone, shes asked me to,
+        asked me to text|write|message, this is ..
+        mum|mom|mother|husband|sister|daughter|partner|boyfriend|wife|roommate, its ..
+        mum|mom|mother|husband|sister|partner|boyfriend here|writing|texting|typing, im her
+        mum|mom|mother|husband|sister|daughter, wife|daughter|mum|mom|sister|husband cant|cannot .. her|his
+        eyes, after|since your appointment, since you did|done her, you did her eyes
     """,
     "minenot": """
         mine havent, mine hasnt, mine dont, mine doesnt, mine didnt, mine arent, mine isnt, mine werent, mine never,
@@ -261,11 +297,17 @@ SCOPE = {
         pharmacist, sent me, a nurse, freaked, panicking, screamed, called, looks at me, teasing, teased, staring,
         teases, rang, fetched
     """,
+    "thing": """
+        price, prices, cost, costs, bill, fee, total, purse, wallet, ego, pride, app, website, site, page, pdf, form,
+        link, attachment, file, document, email, door, gate, car, boot, engine, music, playlist, queue, parking, traffic,
+        bed, chair, couch, lamp, glasses, camera, photo, photos, pic, pics, picture, video, map, calendar, envy,
+        jealousy, comments, reviews, competition, toast, dinner, oven, kettle, boiler, candle, bag, box, bottle, jar
+    """,
     "elsewhere": """
         back, foot, feet, knee, knees, leg, legs, wallet, pocket, bank, purse, stomach, tummy, belly, butt, bum,
-        shoulder, shoulders, hip, hips, wrist, finger, fingers, hand, hands, arm, arms, tooth, teeth, ankle, ear,
-        ears, nails, toe, toes, heart, soul, feelings, ribs, hair, nose, muscles, ex, abs, jaw, cheeks, spine,
-        thumb, period, cramps, calves, thighs, elbow, scalp, sunburn, sunburnt, engine, plants, garden, pan, boiler,
-        shoe, shoes, glutes, hamstrings, quads
+        shoulder, shoulders, hip, hips, wrist, finger, fingers, hand, hands, arm, arms, tooth, teeth, ankle,
+        ear, ears, nails, toe, toes, heart, soul, feelings, ribs, hair, nose, muscles, ex, abs, jaw, cheeks,
+        spine, thumb, period, cramps, calves, thighs, elbow, scalp, sunburn, sunburnt, engine, plants, garden,
+        pan, boiler, shoe, shoes, glutes, hamstrings, quads, neck, throat, patience, back
     """,
 }

@@ -115,7 +115,7 @@ SIGNS = {
         vinegar, like bleach, chlorine, like .. shampoo, like mint, minty, tiger balm, burny, hot sauce in, lemon
         juice, feels hot, like fire, burn, burns, burning, burnin, burned, burnt, sting, stings, stinging, stingin,
         stung, stingy, smarting, smarts, on fire, prickly, prickling, nipping, nippy, scalding, like acid, like
-        chilli|chili|pepper, feel{s/} hot, <eye> .. hot, hot <eye>, lid{s/} .. hot, spicy, soap in .. <eye>, like
+        chilli|chili|pepper, feel{s/} hot, <eye> <be>? <very>? <very>? hot, hot <eye>,  spicy, soap in .. <eye>, like
         soap, like onion{s/}, chopping onions, sizzling
     """,
     "pain": """
@@ -128,12 +128,12 @@ SIGNS = {
     "watering": """
         red and running, and running but, eyes .. running, theyre running, are streaming, crying all day, cry all
         day, cry nonstop, crying and im not|sad, wont quit crying, <eye> .. keep running, keep running, watered,
-        eyes .. tearing, streaming down, watering, watery, waters, <eye> .. water, they water, water
+        eyes .. tearing, teared up, teared, streaming down, watering, watery, waters, <eye> .. water, they water, water
         when|if|a|all|constantly|nonstop|so|like, make{s/} .. water, water is coming, water comes, water keeps,
         water running, water from .. <eye>, waterin, teary, tearing, tearing up, teary eyed, tears, weepy, weeping,
         weep, weeps, streaming, stream, streams, leaking, leaky, leaks, lacrimation, epiphora, runny, running
         nonstop, <eye> .. run|running|runs, waterworks, waterfall, <eye> .. faucet{s/}|tap{s/}|drip{s/ping}, wont
-        stop crying, keep{s/} crying, <eye> .. crying, crying nonstop, wet <eye>, <eye> .. wet, lacrimating,
+        stop crying, keep{s/} crying, <eye> <be>? crying, <eye> wont|cant|dont .. crying, crying nonstop, wet <eye>, <eye> .. wet, lacrimating,
         dripping, eye{s/} .. flood{ing/ed}
     """,
     "discharge": """
@@ -186,7 +186,7 @@ SIGNS = {
         eye{s/} are|is|feel|feels|so|super|really|been|get|keep .. dry, like a? grain|grains, piedrita, rubbing
         sand, feel{s/} like gravel, like .. pebble, like theres dust, beach in, gritty, grit, grittiness, sand in ..
         <eye>, sandpaper, grainy, scratchy, foreign body sensation, fb sensation, gravel, like .. dust, dry <eye>,
-        dryness, dust in .. <eye>, like .. eyelash in, like .. crumb{s/}, glass in .. <eye>
+        dryness, dust in .. <eye>, like .. crumb{s/}, glass in .. <eye>
     """,
     "poking": """
         stuck behind my|the lid|eyelid|eye, eyelash stuck, lash stuck, hair stuck, stuck under there|it|my,
@@ -214,7 +214,7 @@ SIGNS = {
     """,
     "hives": """
         broke|broken|breaking|came out in hives|welts, hive, hives, urticaria, welts, welt, wheals, nettle rash,
-        hivey
+        hivey, mosquito hills|bites|bumps|bite
     """,
     "irritated": """
         the light thing, iritis, uveitis, eyes .. not happy, playing up, <eye> .. acting up, acting up, bothersome,
@@ -232,7 +232,7 @@ SIGNS = {
         102
     """,
     "hot_lid": """
-        lid{s/} .. hot|warm, eyelid{s/} .. hot|warm, eye{s/} .. hot|warm, hot lid{s/}|eyelid{s/}|eye{s/}
+        <eye> <be>? <very>? <very>? hot|warm, hot <eye>, <eye> .. hot to touch
     """,
     "headache": """
         headache, head ache, migraine, head ..
@@ -240,6 +240,8 @@ SIGNS = {
     """,
     "sickly": """
         nausea, nauseous, nauseated, throwing up, threw up, vomit, vomiting, vomited, puking, puked, feel sick,
-        feeling sick, sick to my stomach, being sick, been sick, want to be sick, queasy, barfing
+        feeling sick, sick to my stomach, being sick, been sick, want to be sick, queasy, barfing,
+        going to be sick, gonna be sick, about to be sick, might be sick, could be sick, going to throw up, gonna throw up,
+        about to throw up, gonna puke, going to vomit, gonna vomit, nearly threw up
     """,
 }

@@ -9,7 +9,7 @@ TOPICS = {
     "complaint_weak": """
         worst, horrible, terrible, awful, hate, hated, ugly, uneven, too much, too heavy, so heavy, heavy lashes,
         feel heavy, price, expensive, pricey, upset, annoyed, annoying, messy, crap, shit, not great, not good
-        enough, didnt even, joke, wasted, charged, supposed to be, meh, poor, regret, not even, look like a, was
+        enough, didnt even, joke, wasted, charged, supposed to be, meh, poor, regret, not even on, look like a, was
         cold, was late, so loud, fix it, fix this, fix them, wonky, cost me, hate them, hate it, hate how, held up,
         cheeky, ridiculous, not okay with, stiff, steep, not full
     """,
@@ -22,33 +22,41 @@ TOPICS = {
         next fill, need a fill, train late
     """,
     "retention": """
-        lash{es/} .. sideways, all sideways, one .. sideways, dropping like flies, .. came out in the shower|sink,
-        came out in|with|already|when|after|overnight, come out already|in|when|with|overnight, coming out
-        already|in|when|with|everywhere|overnight, half .. em|them|these .. gone|out|off, half of em gone, lose
-        2|3|4|5|6|7|10|a a? day, losing .. a day, lose .. a day, losing 2|3|4|5|10, only lost one|two|a, lost
-        one|two|2|3|a couple?, on my pillow, lash{es/} .. loose, lash{es/} .. bent, bent lash, few .. bent, jumped
-        ship, ran away, abandoned ship, thin|thinner already, half my set, not holding on, hardly any lashes, whats
-        left of them, one side .. gone, already gappy, retention is, fell out, fall out, falls out, falling out,
-        fallin out, fallen out, fell off, fall off, falls off, falling off, fallin off, fallen off, falling, came
-        off, come off, comes off, coming off, come out, comin off, comin out, popped off, pop off, popping off,
-        shed, shedding, sheds, sheddin, lost
+        lash{es/} .. sideways, all sideways, one .. sideways, dropping like flies, .. came out in the
+        shower|sink, came out in|with|already|when|after|overnight, come out already|in|when|with|overnight,
+        coming out already|in|when|with|everywhere|overnight, half .. em|them|these .. gone|out|off, half of em
+        gone, lose 2|3|4|5|6|7|10|a a? day, losing .. a day, lose .. a day, losing 2|3|4|5|10, only lost
+        one|two|a, lost one|two|2|3|a couple?, on my pillow, lash{es/} .. loose, lash{es/} .. bent, bent lash,
+        few .. bent, jumped ship, ran away, abandoned ship, thin|thinner already, half my set, not holding on,
+        hardly any lashes, whats left of them, one side .. gone, already gappy, retention is, fell out, fall
+        out, falls out, falling out, fallin out, fallen out, fell off, fall off, falls off, falling off, fallin
+        off, fallen off, falling, came off, come off, comes off, coming off, come out, comin off, comin out,
+        popped off, pop off, popping off, shed, shedding, sheds, sheddin, lost
         half|a|like|some|most|all|about|so|lots|tons|loads|many|several|two|three|four|five|a
         few|around|2|3|4|5|6|7|8|10|12|15|20 .. lash{es/}?, losing them|lashes|so|a lot|lots|half|some, lost ..
-        lash{es/}, losing .. lash{es/}, lash{es/} missing, missing lash{es/}, missing some|a few|a bunch|quite, gap,
-        gaps, gappy, gappin, sparse, patchy, bald, balding, bald spot, bare, thinning, thinned, thin on, half gone,
-        half .. lash{es/} .. gone, nearly all gone, all gone already, almost all gone, lashes .. gone, theyre gone,
-        hardly any left, barely any left, few left, not many left, none left, only .. left on, only have .. left,
-        down to .. lashes, retention, didnt last, arent lasting, not lasting, dont last, didnt hold, not holding,
-        arent holding, isnt holding, wont stay, not staying, arent staying, didnt stick, not sticking, dont stick,
-        lasted .. days|day|week|weeks, lasted like, lasted maybe, twisted, twisting, twist, twists, wonky, crossing,
-        crossed, criss cross, crisscross, crisscrossed, pointing down|up|sideways|every|in|the|different, sticking
-        up|out|straight|sideways, turned round|around|sideways, flipped, flipping, drooping, droopy, droop, wilting,
-        clumping, clumped, lifting at, lifting, lifted off, unraveling, unravelling, pillow .. lashes, pillow ..
-        full, pulled out, pulled one, pulled a few, pulled off, rubbed off, ripped out, lash{es/} everywhere,
-        dropped out, dropped off, half empty, half of them, less than half, look uneven now, one side .. shorter,
-        grown out, growing out, grew out, outgrown, hanging on by, hanging off, loosening, molting, moulting,
-        jumping ship, abandoning, abandoned, missing from, missing on, missing in, moved out, disappearing,
-        deserted, dropped a few, spiking out
+        lash{es/}, losing .. lash{es/}, lash{es/} missing, missing lash{es/}, missing some|a few|a bunch|quite,
+        gap, gaps, gappy, gappin, sparse, patchy, bald, balding, bald spot, bare, thinning, thinned, thin on,
+        half gone, half .. lash{es/} .. gone, nearly all gone, all gone already, almost all gone, lashes ..
+        gone, theyre gone, hardly any left, barely any left, few left, not many left, none left, only .. left
+        on, only have .. left, down to .. lashes, retention, didnt last, arent lasting, not lasting, dont last,
+        didnt hold, not holding, arent holding, isnt holding, wont stay, not staying, arent staying, didnt
+        stick, not sticking, dont stick, lasted .. days|day|week|weeks, lasted like, lasted maybe, twisted,
+        twisting, twist, twists, wonky, crossing, crossed, criss cross, crisscross, crisscrossed, pointing
+        down|up|sideways|every|in|the|different, sticking up|out|straight|sideways, turned
+        round|around|sideways, flipped, flipping, drooping, droopy, droop, wilting, clumping, clumped, lifting
+        at, lifting, lifted off, unraveling, unravelling, pillow .. lashes, pillow .. full, pulled out, pulled
+        one, pulled a few, pulled off, rubbed off, ripped out, lash{es/} everywhere, dropped out, dropped off,
+        half empty, half of them, less than half, look uneven now, one side .. shorter, grown out, growing out,
+        grew out, outgrown, hanging on by, hanging off, loosening, molting, moulting, jumping ship, abandoning,
+        abandoned, missing from, missing on, missing in, moved out, disappearing, deserted, dropped a few,
+        spiking out, gone .. crooked, went crooked, crooked, lost
+        loads|lots|tons|heaps|dozens|several|some|a|about|like, wrong way, lost <some>, lost
+        like|about|around|maybe|at <some>, <some> .. <shed> ..
+        off|out|in|on|already|when|after|overnight|today|yesterday, <some> .. <shed>, <shed> out|off .. <some>,
+        keep|keeps falling|dropping|coming|shedding|popping, havent|hasnt|didnt|not|dont
+        last|lasted|lasting|stay|stayed|hold|held, lasted <some> days|day|hours, fell in|into|off|out, bald,
+        only lasted, <some> of .. ones .. gone|off|out|missing, <some> of the|my left|right? .. gone|missing,
+        single one .. budged, look like a plucked
     """,
     "booking": """
         can we do .. instead, could we do, can we switch|move|swap|change|push, do
@@ -57,121 +65,153 @@ TOPICS = {
         today|tomorrow|at|on|this, swing by, pop by, pop in, drop in, can she come, half 3 is sound, is sound,
         squeeze .. in, got space, any space, any room, any chance of a, any chance ..
         slot|appointment|tomorrow|today|saturday|friday, any cancellations, whats available, when are you
-        free|open|next, when r u free|open, when is your next, whens your next, next available, soonest, earliest
-        you, got a wedding .. need, im in for, put me in for, get me in, i am late, i will be late, gonna be
-        5|10|15|20 minutes, 5|10|15|20|five|ten|fifteen|twenty minutes late|away|out|behind, leaving now, just
-        leaving, almost at, nearly at, bus .. late, train .. late, car broke, flat tire|tyre, got held up, held up
-        at|in, held up, be there in, c u there, see ya then|there|at|tomorrow, see you then|there, yes ill be there,
-        yes i will be, yes to friday|saturday|monday|tuesday|wednesday|thursday|tomorrow, count me in, book, booked,
-        booking, bookings, rebook, rebooked, rebooking, reschedule, rescheduled, rescheduling, resched, re schedule,
-        schedule me|my|another|a|an|for, scheduling, cancel, cancelled, canceled, cancelling, canceling,
-        cancellation, cancellations, appointment, appointments, appt, appts, apt, apts, appoint, apptmt, appointmnt,
-        slot, slots, opening, openings, availability, available, availabilities, avail, spot
-        open|left|for|on|this|next, spots open|left|for|on|this|next|available, any spots, a spot, squeeze me, fit
-        me in, fit in, get in sooner|earlier|before|this|on|next|for|with, pencil me, put me down|in, put me on,
-        move
+        free|open|next, when r u free|open, when is your next, whens your next, next available, soonest,
+        earliest you, got a wedding .. need, im in for, put me in for, get me in, i am late, i will be late,
+        gonna be 5|10|15|20 minutes, 5|10|15|20|five|ten|fifteen|twenty minutes late|away|out|behind, leaving
+        now, just leaving, almost at, nearly at, bus .. late, train .. late, car broke, flat tire|tyre, got held
+        up, held up at|in, held up, be there in, c u there, see ya then|there|at|tomorrow, see you then|there,
+        yes ill be there, yes i will be, yes to friday|saturday|monday|tuesday|wednesday|thursday|tomorrow,
+        count me in, book, booked, booking, bookings, rebook, rebooked, rebooking, reschedule, rescheduled,
+        rescheduling, resched, re schedule, schedule me|my|another|a|an|for, scheduling, cancel, cancelled,
+        canceled, cancelling, canceling, cancellation, cancellations, appointment, appointments, appt, appts,
+        apt, apts, appoint, apptmt, appointmnt, slot, slots, opening, openings, availability, available,
+        availabilities, avail, spot open|left|for|on|this|next, spots open|left|for|on|this|next|available, any
+        spots, a spot, squeeze me, fit me in, fit in, get in sooner|earlier|before|this|on|next|for|with, pencil
+        me, put me down|in, put me on, move
         my|it|the|me|to|our|us|today|tomorrow|mine|friday|fridays|mondays|tuesdays|thursdays|wednesdays|saturdays,
-        move .. appointment|appt|fill|visit, change my|the|our .. time|day|date|appointment|appt|to, push .. back,
-        pushed back, push it back, push my, postpone, postponed, swap my|to|the|days, switch my|to|days|the time,
-        earlier time, later time, earlier slot, later slot, come earlier|later|in|on|at|by, come in, coming in,
-        coming at, come see you, can i come, can you do, can you fit, can u do, could you do, could u do, do you
-        have .. free|open|anything|time|space|room|slot|on|for|any, do u have ..
+        move .. appointment|appt|fill|visit, change my|the|our .. time|day|date|appointment|appt|to, push ..
+        back, pushed back, push it back, push my, postpone, postponed, swap my|to|the|days, switch
+        my|to|days|the time, earlier time, later time, earlier slot, later slot, come earlier|later|in|on|at|by,
+        come in, coming in, coming at, come see you, can i come, can you do, can you fit, can u do, could you
+        do, could u do, do you have .. free|open|anything|time|space|room|slot|on|for|any, do u have ..
         free|open|anything|time|space|room|slot|on|for|any, have you got .. free|anything|room|space|a, got
-        anything|any, anything free|open|available|on|for|this|next, something free|open, anything
-        tomorrow|saturday|sunday|monday|tuesday|wednesday|thursday|friday, are you free|open|working, r u free|open,
-        are u free|open, you free|open, u free|open, free on, free this|next|tomorrow|at, running late, running
-        behind, running .. late, late, be late, gonna be late, im late, be there, on my way, omw, otw, on the way,
-        almost there, nearly there, stuck in traffic, traffic, parking, parked, im outside, im here, just parked,
-        pulling up, mins away, minutes away, mins late, minutes late, lost .. way, cant make it, cannot make it,
-        wont make it, not gonna make, not going to make, cant come, cannot come, cant do ..
+        anything|any, anything free|open|available|this|next, anything on|for <day>, something free|open, anything
+        tomorrow|saturday|sunday|monday|tuesday|wednesday|thursday|friday, are you free|open|working, r u
+        free|open, are u free|open, you free|open, u free|open, free on, free this|next|tomorrow|at, running
+        late, running behind, running .. late, late, be late, gonna be late, im late, be there, on my way, omw,
+        otw, on the way, almost there, nearly there, stuck in traffic, traffic, parking, parked, im outside, im
+        here, just parked, pulling up, mins away, minutes away, mins late, minutes late, lost .. way, cant make
+        it, cannot make it, wont make it, not gonna make, not going to make, cant come, cannot come, cant do ..
         monday|tuesday|wednesday|thursday|friday|saturday|sunday|tomorrow|today|then|that, see you
         at|on|then|tomorrow|thursday|friday|saturday|sunday|monday|tuesday|wednesday|next|soon|there|thurs|tues|fri|sat,
         see u at|on|then|tomorrow|thursday|friday|saturday|sunday|monday|tuesday|wednesday|next|soon|there, c u
-        at|on|then|tomorrow, cu then|tomorrow|at, cya then|tomorrow, confirm, confirmed, confirming, confirms, ill
-        be there, i will be there, works for me, that works, that time works, time works, fill
+        at|on|then|tomorrow, cu then|tomorrow|at, cya then|tomorrow, confirm, confirmed, confirming, confirms,
+        ill be there, i will be there, works for me, that works, that time works, time works, fill
         on|at|next|this|before|for|tomorrow|please|in|appt|friday|saturday|monday|tuesday|wednesday|thursday|soon|asap,
         infill on|at|next|this|before|for|please|appointment, refill
-        on|at|next|this|before|for|please|appointment|soon, a fill, my fill, my infill, my refill, need a fill, due
-        a fill, due for, an infill, next fill, next infill, next refill, next appointment, next visit, full set
-        on|for|before|in, new set before|on|for, removal on|for|appointment, waitlist, wait list, waiting list, no
-        show, come with me, bring my friend, for two, back to back, same time next, same time, same day and time,
-        same slot, standing appointment, keep my, deposit, dentist appointment, what time, what times, wheres my,
-        ill take, ill take the, the 3pm, stay off work, make an appointment, set up, sign me up, lock me in, put me
-        in, slide me in, still on for, still good for, are we still, we still on, not coming, rain check, raincheck,
-        take a rain check, double booked, unable to attend, unable to come, unable to make, attend
+        on|at|next|this|before|for|please|appointment|soon, a fill, my fill, my infill, my refill, need a fill,
+        due a fill, due for, an infill, next fill, next infill, next refill, next appointment, next visit, full
+        set on|for|before|in, new set before|on|for, removal on|for|appointment, waitlist, wait list, waiting
+        list, no show, come with me, bring my friend, for two, back to back, same time next, same time, same day
+        and time, same slot, standing appointment, keep my, deposit, dentist appointment, what time, what times,
+        wheres my, ill take, ill take the, the 3pm, stay off work, make an appointment, set up, sign me up, lock
+        me in, put me in, slide me in, still on for, still good for, are we still, we still on, not coming, rain
+        check, raincheck, take a rain check, double booked, unable to attend, unable to come, unable to make,
+        attend, c u tomorrow|monday|tuesday|wednesday|thursday|friday|saturday|sunday|at, 10|5|15|20 minutes
+        tops, give my spot away, dont give my spot, give .. spot away, stuck behind, see me
+        on|at|tomorrow|this|next, move me, mover me,
+        monday|tuesday|wednesday|thursday|friday|saturday|sunday|tomorrow|morning|afternoon works|suits, works
+        for, broke my, in bed with, come down with, at the hospital with my, so cant come|drive|make, gotta
+        cancel, need to cancel, have to cancel, next time please, would|could|does|how|what about? .. <day> ..
+        suit|work|do|be|ok|free|possible, <day> .. instead|suit|suits|work|works|any good, can|could|shall we
+        do|say|make, lets do|say|make, put .. off till|until, move|push|shift|switch|swap|change|bump ..
+        <visit>|<day>, on the books, get on .. books,
+        need|want|like|wanna|after|book|get|have|schedule|arrange|fancy a? <visit> ..
+        asap|soon|on|before|this|next|for|in|please|<day>, need|want|like a|an <visit>, take my spot|slot|place,
+        at the door, im outside, its locked, on the bus|train|tube|road|motorway|tram|metro, make it .. regular,
+        a regular <day>, fix .. <day>, free .. <day>, <day> .. free, any .. <day>, got anything, till|until
+        <day>, for <day> please, <day> at, miss my <visit>|appointment, cant make <day>|it|my|today, bailed,
+        sitter .. cancelled, running .. late, im running, be there .. at|by|for, see you .. <day>
     """,
     "question": """
-        is it ok or, ok or nah, or nah, ok or, what i do, what do, is it bad if, is losing, can i still, still get
-        lashes, should i be worried, be worried, should i worry, does that mean, makes sense call, call me when,
-        call me, ring me, can you call, let me know, any ideas, do i exfoliate, is that a thing, a thing, or am i,
-        can i pull|take|put|use|wear|wash|swim|go|still|get|have|wait|come, ought i, must i, do i just, would that
-        be from, how do you, is there a, is there any, is there anything, are there any, what if, how bad, who do i
-        call, do i come, do i go, is he tripping, whats this, what is this, what are these, know if, or should i, ok
-        to start, should we, im asking, just asking, just wondering, wondering when, just wanted to ask, wanted to
-        ask, wanted to know, want to know, curious about, puzzled by, confused about, explain, name of the glue,
-        whats in, ingredients, what do i do, what should i do, what do i do now, wat do i do, wat do, what to do,
-        what can i do|use|put|take, what should i use|put|take, should i, shld i, shud i, do i need, do i have, do i
-        go|come|take|wash|remove|see|call|leave|wait, can i, am i allowed|able|supposed|ok|okay, may i, could i, is
-        it ok|okay|safe|normal|fine|bad|alright|possible|supposed|too|allowed|all right|worth|necessary|meant, is
-        this ok|okay|normal|fine|bad|supposed|an|a|serious|meant|allergic, is that ok|okay|normal|fine|bad|supposed,
-        are they|these supposed|meant|normal, is it normal, normal or, that normal, this normal, it normal, is ..
-        normal, is .. safe, is .. ok to, how do i, how can i, how long, how often, how much, how soon, how many, how
-        would i, how should i, how to, how come, when can i, when should i, when do i, when will it|they|the|this,
-        when is it|ok, which, what
+        is it ok or, ok or nah, or nah, ok or, what i do, what do, is it bad if, is losing, can i still, still
+        get lashes, should i be worried, be worried, should i worry, does that mean, makes sense call, call me
+        when, call me, ring me, can you call, let me know, any ideas, do i exfoliate, is that a thing, a thing,
+        or am i, can i pull|take|put|use|wear|wash|swim|go|still|get|have|wait|come, ought i, must i, do i just,
+        would that be from, how do you, is there a, is there any, is there anything, are there any, what if, how
+        bad, who do i call, do i come, do i go, is he tripping, whats this, what is this, what are these, know
+        if, or should i, ok to start, should we, im asking, just asking, just wondering, wondering when, just
+        wanted to ask, wanted to ask, wanted to know, want to know, curious about, puzzled by, confused about,
+        explain, name of the glue, whats in, ingredients, what do i do, what should i do, what do i do now, wat
+        do i do, wat do, what to do, what can i do|use|put|take, what should i use|put|take, should i, shld i,
+        shud i, do i need, do i have, do i go|come|take|wash|remove|see|call|leave|wait, can i, am i
+        allowed|able|supposed|ok|okay, may i, could i, is it
+        ok|okay|safe|normal|fine|bad|alright|possible|supposed|too|allowed|all right|worth|necessary|meant, is
+        this ok|okay|normal|fine|bad|supposed|an|a|serious|meant|allergic, is that
+        ok|okay|normal|fine|bad|supposed, are they|these supposed|meant|normal, is it normal, normal or, that
+        normal, this normal, it normal, is .. normal, is .. safe, is .. ok to, how do i, how can i, how long,
+        how often, how much, how soon, how many, how would i, how should i, how to, how come, when can i, when
+        should i, when do i, when will it|they|the|this, when is it|ok, which, what
         kind|type|brand|size|curl|length|style|glue|cleanser|shampoo|product|mascara|is|are|was|were|did|does|happens|if|about|s|about|would,
-        whats the best|best|that|the, why is|are|do|does|did|my|they|would|am, does it|this|that|the, do they|you
-        sell|recommend|know|think|have a, do u sell|recommend|know|think, are you able to tell, did you use, did u
-        use, will it|they|this|my|i, would it|they|a|you recommend, any
-        advice|tips|suggestions|recommendations|idea|ideas|thoughts|recs, advice, thoughts, please advise, advise,
-        what do you think|recommend|suggest, what do u think|recommend|suggest, do you think, u think, reckon, let
-        me know what|if|how, tell me what|how|if, wondering if|what|how|whether, wonder if, ok to, okay to, safe to,
-        allowed to, can they|you tell|send|recommend|check|remind|look|take|call|ring|explain, could you
-        tell|send|recommend|check|remind|look|call|ring|explain|please, can u
+        whats the best|best|that|the, why is|are|do|does|did|my|they|would|am, does it|this|that|the, do
+        they|you sell|recommend|know|think|have a, do u sell|recommend|know|think, are you able to tell, did you
+        use, did u use, will it|they|this|my|i, would it|they|a|you recommend, any
+        advice|tips|suggestions|recommendations|idea|ideas|thoughts|recs, advice, thoughts, please advise,
+        advise, what do you think|recommend|suggest, what do u think|recommend|suggest, do you think, u think,
+        reckon, let me know what|if|how, tell me what|how|if, wondering if|what|how|whether, wonder if, ok to,
+        okay to, safe to, allowed to, can they|you tell|send|recommend|check|remind|look|take|call|ring|explain,
+        could you tell|send|recommend|check|remind|look|call|ring|explain|please, can u
         tell|send|recommend|check|remind|look|call, help me, pls help, please help, need help, help pls|please,
         normal, is it bad, is that bad, is this bad, where can i|do, who do, whats, question, quick question,
-        curious, mind if, do you ship, do u ship, do you do, do you offer, do you take, do you accept, do you have
-        the, your address, whats your, what is your, can someone, could someone, cld u, can we
+        curious, mind if, do you ship, do u ship, do you do, do you offer, do you take, do you accept, do you
+        have the, your address, whats your, what is your, can someone, could someone, cld u, can we, do i, do
+        you, do we, does it, does this, is it, are they, is there, can you tell, how do, what do, what if, when
+        do, where do, who do, whom do, why do, is that an issue, is this an issue, is that a problem, an issue,
+        what dissolves, what gets, all right to, alright to, ok to, cool if, any chance you, which curl, in
+        purple|brown|colour|color|blue, come in purple|brown|colour|color|blue|different, where are you,
+        located, hold up in, would it be, might i, could i ask
     """,
     "complaint": """
-        do not suit me, dont suit me, doesnt suit me, not shown a mirror, bad taste in my mouth, was promised, i was
-        promised, promised .. got, not what was promised, i paid, paid .. for this|that|these, for that price, for
-        this price, for the price, it took .. hours, took three|four|3|4|5|five hours, was
+        do not suit me, dont suit me, doesnt suit me, not shown a mirror, bad taste in my mouth, was promised, i
+        was promised, promised .. got, not what was promised, i paid, paid .. for this|that|these, for that
+        price, for this price, for the price, it took .. hours, took three|four|3|4|5|five hours, was
         freezing|cold|dirty|loud|filthy|smelly|late, music .. loud, so loud, waited
-        forty|thirty|20|30|40|45|50|60|an|over|half|twenty|ages, made to wait, pantomime, look like a, looking like
-        a clown|spider|muppet|cow|panda|doll|drag|raccoon|muppet|tart, come out looking, not being funny but,
-        dealing with your, booking site, ignored me, didnt listen, didnt even, was on the phone, talked over,
-        chatting the whole, hurried, my money, a joke, joke, false advertising, not like the photo|picture|pic,
-        nothing like the photo|picture|pic, nothing like i asked, not what we agreed|discussed, wonky, wonk, wispies
-        not, hacked, hack job, patchy job, one eye .. bigger|longer|fuller|different, one side .. shorter|longer, so
-        heavy, heavy lashes, feel heavy, too heavy, droopy eyes, sparse set, thought id get, supposed to be, bare
-        minimum, no apology, never apologi{zed/sed}, kept waiting, ages waiting, wasted, charged, cost me, costs
-        too, so expensive, went up again, price hike, cheeky, cheek of, disappointed, disappointing, disappointment,
-        unhappy, not happy, isnt happy, upset, annoyed, annoying, angry at, furious, livid, pissed, ticked off, not
-        impressed, unimpressed, not pleased, displeased, dissatisfied, unsatisfied, not satisfied, not what i
-        asked|wanted|ordered|expected|paid, isnt what i asked|wanted, wasnt what i asked|wanted|expected, not the
-        look|style|length|curl, asked for .. got, i asked for, i wanted natural|wispy|short|long|light|something,
-        hate, hated, hate them, hate it, hate how, dont like, dont love, do not like, didnt like, not loving, not
-        feeling, not a fan, not keen, ugly, awful, terrible, horrible, horrid, dreadful, worst, rubbish, crap,
-        crappy, trash, garbage, shit, shite, shitty, sloppy, messy, uneven, lopsided, wonky set, botched, butchered,
-        ruined, spider legs, spidery, spiders, spider, caterpillar{s/}, broom, brooms, clown, drag queen, cheap
-        looking, look cheap, looks cheap, fake looking, look fake, looks fake, so fake, too long, too short, too
-        thick, too thin, too dark, too much, too dramatic, too curly, too sparse, too natural, too expensive, too
-        pricey, overpriced, over priced, rip off, ripoff, ripped off, scam, robbery, daylight robbery, waste of
-        money|time, wasted my money, not worth, isnt worth, wasnt worth, refund, refunded, money back, want my
-        money, charged me|too|extra|twice|double|for, overcharged, charge for, price went up, price .. up,
-        expensive, pricey, steep, rude, unprofessional, rushed, rushed through, rushing, careless, kept me waiting,
-        made me wait, waited .. minutes|hour|hours|mins, waited an hour, on your phone, on her phone the|whole,
-        dirty, filthy, never again, never coming back, wont be back, wont be coming back, not coming back, not going
-        back, wont return, going elsewhere, find someone else, find another, somewhere else next time, complain,
-        complaint, bad review, leave a review, leaving a review, one star, 1 star, shame on, not good enough, not
-        okay with, not acceptable, unacceptable, ridiculous, joke of a, poor, poorly done, poor job, bad job, lousy,
-        shoddy, letdown, let down, unfair, not fair, regret, regretting, regret it, embarrassing, embarrassed, half
-        assed, half arsed, mediocre, meh, underwhelmed, underwhelming, not great, could be better, expected better,
-        expected more, thought they would be, thought theyd be, lacking, not symmetrical, one side ..
-        longer|thicker|fuller|different|shorter, dont match, doesnt match, not even, arent even, look
+        forty|thirty|20|30|40|45|50|60|an|over|half|twenty|ages, made to wait, pantomime, look like a, looking
+        like a clown|spider|muppet|cow|panda|doll|drag|raccoon|muppet|tart, come out looking, not being funny
+        but, dealing with your, booking site, ignored me, didnt listen, didnt even, was on the phone, talked
+        over, chatting the whole, hurried, my money, a joke, joke, false advertising, not like the
+        photo|picture|pic, nothing like the photo|picture|pic, nothing like i asked, not what we
+        agreed|discussed, wonky, wonk, wispies not, hacked, hack job, patchy job, one eye ..
+        bigger|longer|fuller|different, one side .. shorter|longer, so heavy, heavy lashes, feel heavy, too
+        heavy, droopy eyes, sparse set, thought id get, supposed to be, bare minimum, no apology, never
+        apologi{zed/sed}, kept waiting, ages waiting, wasted, charged, cost me, costs too, so expensive, went up
+        again, price hike, cheeky, cheek of, disappointed, disappointing, disappointment, unhappy, not happy,
+        isnt happy, upset, annoyed, annoying, angry at, furious, livid, pissed, ticked off, not impressed,
+        unimpressed, not pleased, displeased, dissatisfied, unsatisfied, not satisfied, not what i
+        asked|wanted|ordered|expected|paid, isnt what i asked|wanted, wasnt what i asked|wanted|expected, not
+        the look|style|length|curl, asked for .. got, i asked for, i wanted
+        natural|wispy|short|long|light|something, hate, hated, hate them, hate it, hate how, dont like, dont
+        love, do not like, didnt like, not loving, not feeling, not a fan, not keen, ugly, awful, terrible,
+        horrible, horrid, dreadful, worst, rubbish, crap, crappy, trash, garbage, shit, shite, shitty, sloppy,
+        messy, uneven, lopsided, wonky set, botched, butchered, ruined, spider legs, spidery, spiders, spider,
+        caterpillar{s/}, broom, brooms, clown, drag queen, cheap looking, look cheap, looks cheap, fake looking,
+        look fake, looks fake, so fake, too long, too short, too thick, too thin, too dark, too much, too
+        dramatic, too curly, too sparse, too natural, too expensive, too pricey, overpriced, over priced, rip
+        off, ripoff, ripped off, scam, robbery, daylight robbery, waste of money|time, wasted my money, not
+        worth, isnt worth, wasnt worth, refund, refunded, money back, want my money, charged
+        me|too|extra|twice|double|for, overcharged, charge for, price went up, price .. up, expensive, pricey,
+        steep, rude, unprofessional, rushed, rushed through, rushing, careless, kept me waiting, made me wait,
+        waited .. minutes|hour|hours|mins, waited an hour, on your phone, on her phone the|whole, dirty, filthy,
+        never again, never coming back, wont be back, wont be coming back, not coming back, not going back, wont
+        return, going elsewhere, find someone else, find another, somewhere else next time, complain, complaint,
+        bad review, leave a review, leaving a review, one star, 1 star, shame on, not good enough, not okay
+        with, not acceptable, unacceptable, ridiculous, joke of a, poor, poorly done, poor job, bad job, lousy,
+        shoddy, letdown, let down, unfair, not fair, regret, regretting, regret it, embarrassing, embarrassed,
+        half assed, half arsed, mediocre, meh, underwhelmed, underwhelming, not great, could be better, expected
+        better, expected more, thought they would be, thought theyd be, lacking, not symmetrical, one side ..
+        longer|thicker|fuller|different|shorter, dont match, doesnt match, not even on, arent even, look
         stupid|silly|ridiculous|weird, look like a clown|spider|doll|drag|cartoon, wrong
-        curl|length|style|set|color|colour, not as full, not full, thanks for nothing, wow thanks, wow thx, stubby,
-        clumpy, stiff, fix them, fix this, fix it, redo, re do
+        curl|length|style|set|color|colour, not as full, not full, thanks for nothing, wow thanks, wow thx,
+        stubby, clumpy, stiff, fix them, fix this, fix it, redo, re do, what did i pay for, for that
+        money|price, expected them to be, state of me, state of them, heavier than, longer than id|i, thicker
+        than id|i, touch heavy, bit heavy, touch long, bit long, too heavy, bed .. ache|hurt, bed ..
+        uncomfortable, was sharp with, was short with, was rude, snapped at me, gave me a headache,
+        receptionist, feel|feels|look|looks like ..
+        curtain|rods|brooms|brush|spider|spiders|twigs|wires|plastic|doll|clown|cheap|bats|caterpillars, look
+        dumb|stupid|silly|ridiculous|awful|bad|weird|fake|cheap|rubbish|daft, mid, kinda mid, so mid, not what
+        i|we showed|asked|ordered|wanted|paid|agreed|booked, nothing like what, hurried, shoddy, slapdash, eye
+        watering price|bill|cost|amount, charging me, i wanted .. not, wanted .. curl, look surprised, look
+        permanently surprised
     """,
     "left": """
         left

@@ -59,6 +59,9 @@ COMMON = {
         kirpiklerim evet hayir kadar gozumde benim
     """,
     "ro": "sunt nu este ochii ochiul multumesc foarte gene genele dar azi ieri bine si ma imi am cu la mai",
+    "hi": """
+        nahi hai hain koi mast yaar bahut aankh aankhon khujli sujan dard meri mera theek sab bilkul na kya mein ho gaya
+    """,
     "id": """
         saya mata tidak terima kasih sangat gatal merah bengkak dan tapi sudah bagus banget aku bulu ini itu yang
         kak kiri kanan
@@ -214,28 +217,32 @@ SIGNS = {
         सूज | บวม
     """,
     "itching": r"""
-        coca\b | cocando | coceira | cocan | demange | gratte | juck | prude | prurito | prurit | ngua | swedz |
+        coca\b | cocando | coceira | cocan | demange | gratte | juck | prude | prurito | prurit | ngua | swedz | drapi | swedzi |
         makati | nangangati | kati\b | jeuk | kasin | mananca | gatal | grate | чеш | зуд | чеса | 痒 | 癢 |
         かゆ | 痒い | 가렵 | 가려 | 간지 | حكه | حكة | تحكني | بتحكني | מגרד | גירוד | खुजली | คัน
     """,
     "burning": r"""
-        ardendo | arde\b | ardem | queima | ardencia | brule | brulure | pique\b | piquent | brenn | bruci |
+        ardendo | \barde\b | ardem | queima | ardencia | brule | brulure | pique\b | piquent | brenn | bruci |
         rat mat | nong rat | rat\b | piecze | pieka | mahapdi | humahapdi | brand\w* | prikt | yanıyor |
-        yaniyor | yanma | arde | perih | boule | жжет | жжение | жж | щип | 灼 | 刺痛 | ひりひり | ヒリヒリ |
+        yaniyor | yanma | perih | boule | жжет | жжение | жж | щип | 灼 | 刺痛 | ひりひり | ヒリヒリ |
         しみる | 따가 | 화끈 | 따끔 | حرقان | حرقه | حرقة | تحرق | يحرق | שורפ | שורף | צורב | जलन | แสบ
     """,
     "pain": r"""
         doi muito | doi o | doi um | doi quando | doem | doendo | dor\b | dolorid | fait mal | font mal |
         douleur | douloureu | ai mal | schmerz | weh\b | tut weh | fa male | fanno male | dolore | dolent |
-        dau\b | bol[i]\b | bola\b | bol\b | masakit | sakit | pijn | pijnlijk | agri | acıyor | aciyor | doare |
+        dau mat\b | bi dau | dau qua | dau lam | bol[i]\b | bola\b | bol\b | masakit | sakit | pijn | pijnlijk | agri | acıyor | aciyor | doare |
         dureri | nyeri | fe m mal | болит | болят | боль | больно | 疼 | 痛 | 痛い | 아파 | 아프 | 통증 | يؤلم |
         تؤلم | الم | ألم | وجع | توجع | كואב | כואב | כואבת | כאב | दर्द | เจ็บ | ปวด
     """,
     "watering": r"""
-        lacrimej | lacriment | lagrimeja | lagrimas | larmoie | larmes | pleure | tran | trane\b | tranen |
-        lacrima | lacrimano | chay nuoc mat | nuoc mat | lzawi | nagluluha | luha\b | sulan | lacrimeaza |
+        traan | lacrimej | lacriment | lagrimeja | lagrimas | larmoie | larmes | pleure | tran | trane\b | tranen |
+        lacrima | lacrimano | chay nuoc | coule\b | coulent | chay nuoc mat | nuoc mat | lzawi | nagluluha | luha\b | sulan | lacrimeaza |
         berair | dlo nan | слез | слёз | 流泪 | 流淚 | 眼泪 | 涙 | 눈물 | دموع | تدمع | دمع | דומע | דמעות |
         पानी आ | น้ำตาไหล
+    """,
+    "gritty": r"""
+        areia | du sable | wie sand | sand im | sabbia | cat trong mat | piasek | piasku | buhangin | zand in | pasir |
+        песок | песк | 沙子 | 有沙 | 砂 | 모래 | رمل | חול בעין
     """,
     "discharge": r"""
         remela | secrecao | pus\b | croute | secretion | eiter | kruste | secrezione | ghen\b | ropa\b |
@@ -277,6 +284,12 @@ IN_EYE = r"""
     mata ko | in mijn oog | gozume | gozum | la mata | di mata | в глаз | в глаза | в глазу | 眼睛里 | 进眼 |
     入眼 | 眼里 | 目に | 目の中 | 눈에 | 눈 안 | 눈으로 | في عيني | بعيني | عيني | לעין | בעין | आंख में | เข้าตา
 """
+LEFT = r"""
+    esquerd | gauche | link | sinistr | \btrai\b | lew[eya] | kaliwa | \bstang | \bkiri\b | лев | 左 | 왼 | يسار | شمال | שמאל | बा[यए]
+"""
+RIGHT = r"""
+    direit | droit | recht | destr | \bphai\b | praw[eya] | kanan | \bdrept | прав | 右 | 오른 | يمين | ימין | दा[यए]
+"""
 FINE = r"""
     obrigad | amei | adorei | perfeit | maravilh | lind[oa]s?\b | tudo bem | tudo otimo | tudo certo | merci |
     j'adore | jadore | adore | parfait | magnifique | superbe | tout va bien | nickel | ravie | danke |
@@ -303,8 +316,8 @@ NEAR = r"""
     hampir | почти | 差不多好 | 快好 | ほとんど | 거의
 """
 NOT = r"""
-    nao\b | sem\b | nenhum | pas de | aucun | pas\b | ni\b | kein | keine | nicht | ohne | non\b | nessun |
-    senza | khong\b | nie\b | brak | bez\b | hindi | wala\b | walang | geen | niet | yok\b | degil | nu\b |
+    nao\b | sem\b | nahi | nenhum | pas de | aucun | pas\b | ni\b | kein | keine | nicht | ohne | non\b | nessun |
+    senza | rien ne | khong\b | nie\b | brak | bez\b | hindi | wala\b | walang | geen | niet | yok\b | degil | nu\b |
     fara | tidak | tak\b | pa\b | не\b | нет\b | без\b | ни\b | 没有 | 没 | 不 | 无 | 沒 | ない | ません |
     なし | 없 | 안 | 않 | لا\b | ما\b | ليس | بدون | مافي | مش\b | אין | לא\b | ללא | बिना | नहीं | नही | ไม่
 """
@@ -316,9 +329,9 @@ RETENTION = r"""
     تساقط | طاح | נשר | נפל | झड | หลุด | ร่วง
 """
 BOOKING = r"""
-    agendar | marcar | remarcar | horario | consulta\b | atrasad | rendez vous | rdv\b | reserver | annuler |
+    agendar | encaix | manutencao | marcar | remarcar | horario | consulta\b | atrasad | rendez vous | rdv\b | reserver | annuler |
     decaler | deplacer | retard | termin\b | verschieben | absagen | umbuchen | verspat | spater |
-    appuntamento | prenotare | prenotazione | spostare | ritardo | disdire | dat lich | doi lich | hen\b |
+    appuntamento | posso passare | passare alle | prenotare | prenotazione | spostare | ritardo | disdire | dat lich | doi lich | hen\b |
     lich\b | tre\b | huy lich | wizyt | przelozyc | umowic | spoznie | termin | appointment | magpa | sched |
     resched | male late | afspraak | verzetten | randevu | programare | reservasi | jadwal | janji | запис |
     перенес | опозда | отменить | 预约 | 改时间 | 改到 | 改期 | 取消 | 迟到 | 予約 | 遅れ | 변경 | 예약 | 늦 |
@@ -341,7 +354,7 @@ STOP = r"""
     schreib.{0,12} nicht mehr | nicht mehr kontakt | meine nummer losch | nummer aus | losch.{0,20} nummer |
     nie pisac | usunac moj | usun.{0,6} moj | prosze usun | wiecej nie | nie wysyl | non scriv |
     non mand.{0,10} piu | non contatt | toglietemi | smettetela | rimuovete | dung nhan tin | dung gui |
-    khong muon nhan | xoa so | ngung nhan | dung nhan | huwag na .{0,12}(?:text | mag) |
+    khong muon nhan | xoa so | ngung nhan | dung nhan | huwag na .{0,12}text | huwag na .{0,12}mag |
     tanggalin .{0,10}number | ayaw ko na | tigilan | niet meer | verwijder | geen sms | artik mesaj |
     mesaj istemiyorum | listeden cik | 不要再 | 别给我发 | 不想收 | 别再给 | 删除我的 | 取消短信 | 拉黑 |
     メッセージ.{0,4}(?:不要 | いりません | やめ | 止め) | 送ってこないで | 連絡しないで | 보내지 말 |

@@ -135,6 +135,10 @@ SCOPE = {
         trajo, opina, preguntaron, asustad{o/a}, preocupad{o/a}, ama, encanta{n/}, encanto, encantaron, reconocio,
         me ve, me vio, mira, quiere, es enfermera, es doctora, es doctor, es medico, es enfermero, escribe, escribo
     """,
+    "thing": """
+        precio, precios, cuenta, factura, costo, cartera, bolsillo, pagina, enlace, link, app, foto, fotos, video,
+        puerta, carro, coche, musica, trafico, cama, silla, envidia, comentarios, liga, archivo, imagen
+    """,
     "elsewhere": """
         espalda, pie, pies, pierna, piernas, rodilla, cintura, panza, estomago, barriga, bolsillo, cartera, muela,
         muelas, diente, brazo, mano, manos, hombro, cuerpo, oido, alma, corazon, bolsa, nariz, pelo, cabello,

@@ -12,7 +12,7 @@ CLASSES = {
     """,
     "goma": """
         pegante pegantes pegamento pegamentos goma cola adhesivo removedor remover acetona primer solvente quimico
-        quimicos tinte glue adhesive pega disolvente agua oxigenada producto bonder resistol liquido kola
+        quimicos tinte glue adhesive pega disolvente oxigenada producto bonder resistol liquido kola
     """,
     "cara": "cara rostro labio labios lengua boca garganta cachetes cuello trompa jeta mejillas",
     "hinch": """
@@ -21,7 +21,6 @@ CLASSES = {
         inflamaron inflamadito inflamaditos hinchazon inflamacion hinchadisima hinchadisimo hinchadisimos
         hinchadisimas hinchadota hinchadote
     """,
-    "noes": "no tampoco nunca",
 }
 
 SIGNS = {
@@ -160,7 +159,7 @@ SIGNS = {
         doble, vision .. oscura, oscura la vision, tunel, velo .. <ojo>, un velo, no logro ver
     """,
     "vision": """
-        borros{o/a/os/as}, nublad{o/a/os/as}, nubl{a/an/o}, empanad{o/a/os/as}, vista cansada, como neblina,
+        borros{o/a/os/as}, nublad{o/a/os/as}, nubl{a/an/o}, empanad{o/a/os}, vista cansada, como neblina,
         neblina, veo como .. niebla|neblina, niebla, nublosa, nubladita, nubladit{o/a/os}, nuboso, opac{o/a}, vision
         mala, nublazon
     """,
@@ -187,12 +186,13 @@ SIGNS = {
     """,
     "in_eye": "en|al|dentro el|los|mi|mis|del <ojo>, al <ojo>",
     "glue_in_eye!": """
-        cayo pegante, pegante .. <ojo>, me cayo .. <ojo>, me entro .. .. <ojo>, liquido .. <ojo>, me salpic{o/aron},
-        cayo .. <goma> .. <ojo>, cayo <goma>, me cayo .. <goma>, <goma> .. en|dentro|adentro|al .. <ojo>, entro ..
-        <goma>, me entro .. <goma>, metio .. <goma>, se metio .. <goma>, <goma> .. me entro, <goma> .. cayo, <goma>
-        .. se me metio, <goma> .. salpico, salpico .. <goma>, salpico .. <ojo>, gota de <goma>, gotita de <goma>,
-        chorreo .. <goma>, <goma> .. escurrio, escurrio .. <goma>, cayeron .. <goma>, entra <goma>, cayendo <goma>,
-        <goma> .. toco .. <ojo>
+        cayo pegante, pegante .. <ojo>, me cayo .. <ojo>, me entro .. .. <ojo>, liquido .. <ojo>, me
+        salpic{o/aron}, cayo .. <goma> .. <ojo>, cayo <goma>, me cayo .. <goma>, <goma> .. en|dentro|adentro|al
+        .. <ojo>, entro .. <goma>, me entro .. <goma>, metio .. <goma>, se metio .. <goma>, <goma> .. me entro,
+        <goma> .. cayo, <goma> .. se me metio, <goma> .. salpico, salpico .. <goma>, salpico .. <ojo>, gota de
+        <goma>, gotita de <goma>, chorreo .. <goma>, <goma> .. escurrio, escurrio .. <goma>, cayeron .. <goma>,
+        entra <goma>, cayendo <goma>, <goma> .. toco .. <ojo>, se me fue .. <goma>, se me fue .. .. <ojo>,
+        <goma> al? <ojo>, se me fue <goma>
     """,
     "sealed_eye!": """
         no puedo ni abrirlos|abrirlo|abrirme, ni abrirlos, no puedo .. abrirlos|abrirlo, no hay forma de

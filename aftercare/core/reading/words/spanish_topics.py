@@ -9,56 +9,59 @@ TOPICS = {
     "figure": """
         huele a quemado, olia a quemado, olor a quemado, arde la cara de, cara de verguenza, de infarto, ojo
         clinico, sin aire acondicionado, prueba de alergia, prueba de parche, test de alergia, disculpe{n/} la
-        molestia, disculpa la molestia, perdon{e/} la molestia, sin molestar, no es molestia, me arde pagar, arde
-        pagar, espero, de verdad arde, que molestia, ojo al, ojo con, que padre, me pica la curiosidad, pica la
-        curiosidad, me muero de amor, me muero, muero, morir de, para morirse, alfombra roja, vestido rojo, labial
-        rojo, labios rojos, vino tinto, unas rojas, tacones rojos, semaforo rojo, luz roja, en rojo, numeros rojos,
-        vestido rosa, labial rosa, unas rosas, cruz roja, blusa roja, bolsa roja, bolsa rosa, caperucita roja, ardo
-        en deseos, arde .. envidia, arde{n/} .. envidia, ardid{a/as/os} .. envidia, estan ardidas, me arde el
-        bolsillo, ardiendo de envidia, la cosa arde, lloro de felicidad, lloro de alegria, llorando de
-        felicidad|alegria|emocion|risa, llore de felicidad|emocion|alegria|la, lloro de la emocion, lagrimas de
-        felicidad|alegria|emocion, llorar de felicidad|emocion|alegria|risa, me hizo llorar, me hicieron llorar,
-        llore en la boda, llore toda, llorar en la boda, llore viendo, lloro .. emocion, lloro .. boda, llore ..
-        boda, llore a mares, llorando .. emocion|boda|pelicula|novela|alegria|felicidad, duele pagar, me dolio
-        pagar, dolio el precio, dolio .. precio, dolio .. cartera, me duele el bolsillo|codo, me duele la
-        cartera|cara, duele la cara de, duele{n/} de lo|tan bonit{a/as}, duele verte, dolor de codo, duele lo
-        bonit{a/as}, duele .. bolsillo|cartera, dolor de bolsillo, dolor de cabeza conseguir|agendar|el, dolor en el
-        bolsillo, quitan el aliento, quita el aliento, me quitaron el aliento, me quedo sin aliento, sin aliento, de
-        quitar el aliento, quede sin palabras, me dejaron sin aire, sin aire de, no puedo respirar de lo|la|tan, no
-        respiro de lo, ahogo en un vaso, me ahogo en trabajo|deudas, me desmayo de lo|la|amor, casi me desmayo de
-        lo|la, casi me desmayo cuando vi, casi me desmayo al ver, me desmaye de lo|cuando|al, desmayo con|de amor,
-        desmaye al ver, desmayo de la, casi me desmayo .. precio, quede ciega de, ciego de amor, me quede ciega con,
-        amor ciego, cita a ciegas, no veo la hora, no veo el dia, no veo la diferencia, no veo el, no veo hora, no
-        veo .. mensaje, no veo .. link, no veo .. horario, no veo ninguna, no veo que, no veo por que, no veo
-        espacio, no veo disponible, veo que, veo todo, veo todo lindo, no te veo, no me veo sin, nos vemos, pegada
-        al|a la|a mi, pegadas todavia, pegado al|a la|a mi, pegadas, siguen pegadas, bien pegadas, bien pegaditas,
-        pegado a, se pegaron bien, sellado con, sellador, me hierve la sangre, fiebre de, hinchada de orgullo,
-        hinchado de orgullo, hincha de, hinchada de amor, hincha .. orgullo, cabeza hinchada, se me hincha el pecho,
-        el corazon, como inflan los precios, precios inflados, inflan, inflado el precio, grano de arena, al grano,
-        ve al grano, roja de vergüenza|verguenza, me puse roja, se puso roja, rojo de envidia, colorada de, pica
-        pica, picante, picosito, picoso, comida picante, salsa .. pica, chile .. pica, la salsa, pico de gallo, pico
-        y, las 3 y pico, y pico, picadura de, arena de la playa, en la arena, playa y arena, arena, caliente el,
-        cafe caliente, agua caliente, clavada con, clavadisima, clavada en, jala pues, jalo, me jala, jalamos, jala
-        .. sabado|domingo, tira la casa, clavo, espinas, mareada de tanto, mareo en el barco|carro|bus, me marea el,
-        manchas de rimel, reaccion de mi|la|todos, la reaccion .. esposo|novio|marido|mama|familia|amigas|gente,
-        alergica a trabajar|madrugar|los lunes|levantarme|los|las|gatos|la penicilina, alergica al
-        trabajo|compromiso|gimnasio, alergia a los lunes, ojitos pizpiretos, no abre{n/} ..
-        link|pagina|app|archivo|mensaje|enlace|local|salon, no abre .. hasta|los, no abren, a que hora abre{n/},
-        abre{n/} .. lunes|domingo|sabado, cerrado el|los, cara de, caras, en la cara, lindas en la cara, ojo rojo en
-        .. foto, rojos en la foto, salir con ojos rojos, foto .. borrosa, borrosa la foto, foto sale|salio borrosa,
-        nublado .. dia, dia nublado, esta nublado, cielo nublado, nublado afuera, sensacion, brotar, brote de, me
-        falta tiempo, me falta
+        molestia, disculpa la molestia, perdon{e/} la molestia, sin molestar, no es molestia, me arde pagar,
+        arde pagar, espero, de verdad arde, que molestia, ojo al, ojo con, que padre, me pica la curiosidad,
+        pica la curiosidad, me muero de amor, me muero, muero, morir de, para morirse, alfombra roja, vestido
+        rojo, labial rojo, labios rojos, vino tinto, unas rojas, tacones rojos, semaforo rojo, luz roja, en
+        rojo, numeros rojos, vestido rosa, labial rosa, unas rosas, cruz roja, blusa roja, bolsa roja, bolsa
+        rosa, caperucita roja, ardo en deseos, arde .. envidia, arde{n/} .. envidia, ardid{a/as/os} .. envidia,
+        estan ardidas, me arde el bolsillo, ardiendo de envidia, la cosa arde, lloro de felicidad, lloro de
+        alegria, llorando de felicidad|alegria|emocion|risa, llore de felicidad|emocion|alegria|la, lloro de la
+        emocion, lagrimas de felicidad|alegria|emocion, llorar de felicidad|emocion|alegria|risa, me hizo
+        llorar, me hicieron llorar, llore en la boda, llore toda, llorar en la boda, llore viendo, lloro ..
+        emocion, lloro .. boda, llore .. boda, llore a mares, llorando ..
+        emocion|boda|pelicula|novela|alegria|felicidad, duele pagar, me dolio pagar, dolio el precio, dolio ..
+        precio, dolio .. cartera, me duele el bolsillo|codo, me duele la cartera|cara, duele la cara de,
+        duele{n/} de lo|tan bonit{a/as}, duele verte, dolor de codo, duele lo bonit{a/as}, duele ..
+        bolsillo|cartera, dolor de bolsillo, dolor de cabeza conseguir|agendar|el, dolor en el bolsillo, quitan
+        el aliento, quita el aliento, me quitaron el aliento, me quedo sin aliento, sin aliento, de quitar el
+        aliento, quede sin palabras, me dejaron sin aire, sin aire de, no puedo respirar de lo|la|tan, no
+        respiro de lo, ahogo en un vaso, me ahogo en trabajo|deudas, me desmayo de lo|la|amor, casi me desmayo
+        de lo|la, casi me desmayo cuando vi, casi me desmayo al ver, me desmaye de lo|cuando|al, desmayo con|de
+        amor, desmaye al ver, desmayo de la, casi me desmayo .. precio, quede ciega de, ciego de amor, me quede
+        ciega con, amor ciego, cita a ciegas, no veo la hora, no veo el dia, no veo la diferencia, no veo el, no
+        veo hora, no veo .. mensaje, no veo .. link, no veo .. horario, no veo ninguna, no veo que, no veo por
+        que, no veo espacio, no veo disponible, veo que, veo todo lindo, no te veo, no me veo sin, nos vemos,
+        pegada al|a la|a mi, pegadas todavia, pegado al|a la|a mi, pegadas, siguen pegadas, bien pegadas, bien
+        pegaditas, pegado a, se pegaron bien, sellado con, sellador, me hierve la sangre, fiebre de, hinchada de
+        orgullo, hinchado de orgullo, hincha de, hinchada de amor, hincha .. orgullo, cabeza hinchada, se me
+        hincha el pecho, el corazon, como inflan los precios, precios inflados, inflan, inflado el precio, grano
+        de arena, al grano, ve al grano, roja de vergüenza|verguenza, me puse roja, se puso roja, rojo de
+        envidia, colorada de, pica pica, picante, picosito, picoso, comida picante, salsa .. pica, chile ..
+        pica, la salsa, pico de gallo, pico y, las 3 y pico, y pico, picadura de, arena de la playa, en la
+        arena, playa y arena, arena, caliente el, cafe caliente, agua caliente, clavada con, clavadisima,
+        clavada en, jala pues, jalo, me jala, jalamos, jala .. sabado|domingo, tira la casa, clavo, espinas,
+        mareada de tanto, mareo en el barco|carro|bus, me marea el, manchas de rimel, reaccion de mi|la|todos,
+        la reaccion .. esposo|novio|marido|mama|familia|amigas|gente, alergica a trabajar|madrugar|los
+        lunes|levantarme|los|las|gatos|la penicilina, alergica al trabajo|compromiso|gimnasio, alergia a los
+        lunes, ojitos pizpiretos, no abre{n/} .. link|pagina|app|archivo|mensaje|enlace|local|salon, no abre ..
+        hasta|los, no abren, a que hora abre{n/}, abre{n/} .. lunes|domingo|sabado, cerrado el|los, cara de,
+        caras, en la cara, lindas en la cara, ojo rojo en .. foto, rojos en la foto, salir con ojos rojos, foto
+        .. borrosa, borrosa la foto, foto sale|salio borrosa, nublado .. dia, dia nublado, esta nublado, cielo
+        nublado, nublado afuera, sensacion, brotar, brote de, me falta tiempo, me falta, veo todo
+        lindo|bonito|bien|divino|perfecto, precio .. dolio|duele|arde|ardio, borrosa la pantalla|foto|imagen,
+        pantalla .. borrosa
     """,
     "fine": """
-        regia{s/}, nada raro, por ahora nada, no tengo nada, ando perfecta, ando bien, chingon{as/es/a/}, todo el
-        mundo me pregunta, tuanis, pura vida, brutales, la mera mera, sana y salva, de pelos, de poca, al cien, al
-        100, cheverisim{as/o}, mamacita, divinas, estoy perfecta, todo en su lugar, ni una se ha caido, no se ha
-        caido ninguna, no se me ha caido ninguna, no se me ha caido ni, sin perdida, cero perdida, firmes,
-        firmecitas, buena onda, muy profesional, ole, flipo, flipando, de puta madre, se pasaron, te pasaste,
-        pasaste, te luciste, la rompiste, una bomba, un exito, exito, bakan{es/as/a}, la raja, filete,
+        regia{s/}, nada raro, por ahora nada, no tengo nada, ando perfecta, ando bien, chingon{as/es/a/}, todo
+        el mundo me pregunta, tuanis, pura vida, brutales, la mera mera, sana y salva, de pelos, de poca, al
+        cien, al 100, cheverisim{as/o}, mamacita, divinas, estoy perfecta, todo en su lugar, ni una se ha caido,
+        no se ha caido ninguna, no se me ha caido ninguna, no se me ha caido ni, sin perdida, cero perdida,
+        firmes, firmecitas, buena onda, muy profesional, ole, flipo, flipando, de puta madre, se pasaron, te
+        pasaste, pasaste, te luciste, la rompiste, una bomba, un exito, exito, bakan{es/as/a}, la raja, filete,
         macanud{as/a/o}, barbaras, buenardas, de diez, me encanta{n/}, me encanto, me encantaron, encantada,
-        encantado, encantadisima, encanto, encantan, encanta, fascinad{a/o}, me fascin{a/an/o/aron}, me fasino, amo,
-        las amo, ame, amé, amo mis, enamorad{a/o}, enamore, hermos{a/as/o/os}, hermosisim{as/a/o/os},
+        encantado, encantadisima, encanto, encantan, encanta, fascinad{a/o}, me fascin{a/an/o/aron}, me fasino,
+        amo, las amo, ame, amé, amo mis, enamorad{a/o}, enamore, hermos{a/as/o/os}, hermosisim{as/a/o/os},
         bell{a/as/o/os}, bellisim{as/a/o/os}, preci{osa/osas/oso/osos}, precioso, lind{a/as/o/os},
         lindisim{as/a/o/os}, bonit{a/as/o/os}, bonitisim{as/a/o/os}, divin{a/as/o/os}, divis, espectacular{es/},
         spectacular, increible{s/}, perfect{o/a/as/os/amente}, perfectisim{as/o}, excelente{s/}, genial{es/},
@@ -67,24 +70,29 @@ TOPICS = {
         joya{s/}, fenomenal, estupend{o/as/a}, guap{a/as/isima}, guay, mola{n/}, super bien, super lindas, super
         bonitas, todo bien, todo super bien, todo muy bien, todo perfecto, todo excelente, todo genial, todo
         tranquilo, todo en orden, todo ok, todo okey, todo normal, todo lindo, todo super, todo good, todo nice,
-        todo de lujo, todo chido, todo marcha, todo joya, todo va, todo cool, todo de maravilla, de maravilla, de
-        10, un diez, sin problema{s/}, sin problemas, ningun problema, cero problema{s/}, 0 problemas, sin
+        todo de lujo, todo chido, todo marcha, todo joya, todo va, todo cool, todo de maravilla, de maravilla,
+        de 10, un diez, sin problema{s/}, sin problemas, ningun problema, cero problema{s/}, 0 problemas, sin
         novedad{es/}, sin molestias, ninguna molestia, cero molestia{s/}, ningun malestar, sin malestar, sin
-        reaccion, ninguna reaccion, sin irritacion, bien gracias, bien bien, muy bien, estoy bien, estamos bien, me
-        siento bien, me siento genial|super|perfecta|divina|hermosa|reina|guapa|preciosa, bien, van bien, va bien,
-        vamos bien, van perfectas, van super, siguen perfectas|intactas|lindas|bien|igual|hermosas|todas|completas,
-        intact{a/as/o}, como nuevas, como el primer dia, completas, completitas, ni una se, gracias, muchas gracias,
-        mil gracias, grasias, grax, grcs, gracias por, te agradezco, agradecid{a/o}, bendicion{es/}, dios te
-        bendiga, dios la bendiga, saludos, muchisimas gracias, besos, besitos, feliz, felices,
-        content{a/o/isima/as}, satisfech{a/o}, todo el mundo me, todos me, me chulean, me chulearon, piropos,
-        halagos, la mejor, las mejores, eres la mejor, sos la mejor, sos una genia, eres una artista, artista,
-        genia, crack, maga, eres una reina, reina, diva, me siento una, recomendad{isima/o/a},
-        recomend{ar/e/ada/ando}, te recomiendo, te recomende, quedaron, me quedaron, quedo, quedaron super, quede
-        encantada, quedé, quede feliz, lucen, se ven, me veo, ni se sienten, no se sienten, no las siento, ni las
-        siento, comod{a/as/o/isimas}, livian{as/itas}, ligeras, ligeritas, naturales, natural, super naturales, bien
-        lindas, bien bonitas, tqm, tkm, top, wow, guau, ay que, que
-        lindas|bonitas|hermosas|bellas|preciosas|bellezas|chulas|divinas, belleza, bellezas, espectacularidad, un
-        amor, mil corazones, mil likes, me late, me laten, buenisim{o/as/a}, fantastic{o/as/a/os}
+        reaccion, ninguna reaccion, sin irritacion, bien gracias, bien bien, muy bien, estoy bien, estamos bien,
+        me siento bien, me siento genial|super|perfecta|divina|hermosa|reina|guapa|preciosa, bien, van bien, va
+        bien, vamos bien, van perfectas, van super, siguen
+        perfectas|intactas|lindas|bien|igual|hermosas|todas|completas, intact{a/as/o}, como nuevas, como el
+        primer dia, completas, completitas, ni una se, gracias, muchas gracias, mil gracias, grasias, grax,
+        grcs, gracias por, te agradezco, agradecid{a/o}, bendicion{es/}, dios te bendiga, dios la bendiga,
+        saludos, muchisimas gracias, besos, besitos, feliz, felices, content{a/o/isima/as}, satisfech{a/o}, todo
+        el mundo me, todos me, me chulean, me chulearon, piropos, halagos, la mejor, las mejores, eres la mejor,
+        sos la mejor, sos una genia, eres una artista, artista, genia, crack, maga, eres una reina, reina, diva,
+        me siento una, recomendad{isima/o/a}, recomend{ar/e/ada/ando}, te recomiendo, te recomende, quedaron, me
+        quedaron, quedo, quedaron super, quede encantada, quedé, quede feliz, lucen, se ven, me veo, ni se
+        sienten, no se sienten, no las siento, ni las siento, comod{a/as/o/isimas}, livian{as/itas}, ligeras,
+        ligeritas, naturales, natural, super naturales, bien lindas, bien bonitas, tqm, tkm, top, wow, guau, ay
+        que, que lindas|bonitas|hermosas|bellas|preciosas|bellezas|chulas|divinas, belleza, bellezas,
+        espectacularidad, un amor, mil corazones, mil likes, me late, me laten, buenisim{o/as/a},
+        fantastic{o/as/a/os}, ganas de verlas, me muero de ganas, llore de la? emocion, lloro de la? emocion,
+        sin palabras
+    """,
+    "vocative": """
+        hola|holi|oye|hi|ay|buenas|buenos|disculpa|perdon|amiga linda|hermosa|bella|preciosa|reina|guapa|bonita|divina|corazon|chula
     """,
     "thanks": """
         gracias, muchas gracias, mil gracias, grasias, grax, gracias por, te agradezco, agradecid{a/o},
@@ -98,15 +106,17 @@ TOPICS = {
         cita, citas, hora, lugar, turno, afuera, confirmo, nos vemos, retoque, relleno, trafico, agenda, horario
     """,
     "plain": """
-        ya estoy super bien, ya estoy perfectamente, estoy super bien, feliz con mis pestanas, ando feliz, ya todo
-        super|perfecto|normal, todo super, me encantan, las amo, yo ando perfecta, regia, me quedan regias, me queda
-        regia, pestanas bellisimas|hermosas|lindas|bellas|divinas|preciosas, ya todo bien, ya estoy bien, todo bien
-        ahora, ahora todo bien, ahora estoy bien, ahora bien, hoy todo bien, ya estan bien, ya esta bien, ya esta
-        todo bien, por lo demas .. bien|perfecto|todo|perfectas, lo demas bien|perfecto, hoy bien, amaneci bien,
-        amaneci normal, todo bien, todo perfecto, todo normal, ya ando bien, ya me siento bien, estoy bien, quedaron
-        lindas|bonitas|hermosas|preciosas|divinas|bellas|perfectas|espectaculares|super|bien|padrisimas|chulas, me
-        quedaron lindas|bonitas|hermosas|preciosas|perfectas|divinas|bellas, se ven
-        lindas|bonitas|hermosas|preciosas|divinas|bellas|perfectas|increibles|super, hoy perfecta, hoy normal
+        ya estoy super bien, ya estoy perfectamente, estoy super bien, feliz con mis pestanas, ando feliz, ya
+        todo super|perfecto|normal, todo super, me encantan, las amo, yo ando perfecta, regia, me quedan regias,
+        me queda regia, pestanas bellisimas|hermosas|lindas|bellas|divinas|preciosas, ya todo bien, ya estoy
+        bien, todo bien ahora, ahora todo bien, ahora estoy bien, ahora bien, hoy todo bien, ya estan bien, ya
+        esta bien, ya esta todo bien, por lo demas .. bien|perfecto|todo|perfectas, lo demas bien|perfecto, hoy
+        bien, amaneci bien, amaneci normal, todo bien, todo perfecto, todo normal, ya ando bien, ya me siento
+        bien, estoy bien, quedaron
+        lindas|bonitas|hermosas|preciosas|divinas|bellas|perfectas|espectaculares|super|bien|padrisimas|chulas,
+        me quedaron lindas|bonitas|hermosas|preciosas|perfectas|divinas|bellas, se ven
+        lindas|bonitas|hermosas|preciosas|divinas|bellas|perfectas|increibles|super, hoy perfecta, hoy normal,
+        todo bien
     """,
     "retention": """
         se me caen, se me cayo, se me cayeron, se me han caido, se me estan cayendo, se estan cayendo, se caen, se
@@ -124,29 +134,30 @@ TOPICS = {
     """,
     "booking": """
         me muevo para, me muevo pal, se me paso el turno|la cita|cita, algo para hoy, hay algo para, algo para
-        el|manana|mañana, se me cruzo, saliendo tarde, voy saliendo, pasar manana a, puedo pasar manana|hoy|el|a,
-        paso manana|hoy|el|a las, llego tipo, llegando tarde, se me hizo tarde, voy a llegar, ando en el trafico, me
-        agendas, me das cita|turno|hora, dame cita|turno|hora, sacar cita|turno|hora, quiero
-        cita|turno|hora|retoque|relleno, necesito cita|turno|retoque|relleno|hora, quitar{me/melas} .. cita, podemos
-        cambiar, podemos mover, me cambias, me mueves, la cambio, la muevo, no alcanzo, cita, citas, sita, cita
-        para, agendar, agenda, agendame, agendo, agendarme, agendad{a/o}, reagendar, reagendo, reservar, reserva,
-        reservacion, reservame, turno, turnos, turnito, hora, horario, horarios, disponible, disponibles,
-        disponibilidad, lugar, espacio para, espacio el, tienes espacio, tiene espacio, hay espacio, cupo, cupos,
-        huequito para|el, un huequito para, tienes hueco, hay hueco, tenes lugar|turno, tienes lugar, tienes libre,
-        tienes algo|campo|chance, tiene campo, campo el|para, cambiar .. cita|hora|dia|turno, cambiar la|mi|para,
-        cambiamos, mover .. cita|turno, mover la|mi, moverla, cambiarla, cancelar .. cita|turno|mi|la|lo,
-        cancelarla, cancelo, cancelamos, cancelame, cancela mi, posponer, aplazar, pasar mi cita, pasarla para,
-        pasamos para, pasar para, retoque, retoques, relleno, rellenos, llego tarde, llegar tarde, voy tarde,
-        retrasad{a/o}, retraso, demorad{a/o}, atrasad{a/o}, minutos tarde, llego en, llego .. minutos, llego un
-        poco, ya voy, voy en camino, en camino, voy llegando, estoy llegando, ya llegue, ya mero llego, trafico,
-        tranque, taco en, trancon, tapon, atorada en, estacionad{a/o}, estacionando, afuera, estoy afuera, confirmo,
-        confirmad{a/o/isimo/isima}, confirmar, confirmada, ahi estare, ahi estoy, alli estare, ahi nos vemos, nos
-        vemos, te veo el|mañana|manana|a, la veo, no puedo ir, no podre ir, no voy a poder, no voy a llegar, no
-        llego, no alcanzo a llegar, no podre llegar, no podre asistir, apartame, aparta|aparto|apartar, apuntame,
-        anotame, me anotas, ponme, me pones el, me puedes poner, quiero ir, quisiera ir, puedo ir
-        el|mañana|manana|a, me atiendes, me puedes atender, atenderme, puedes el, podes el, podrias el, para el
+        el|manana|mañana, se me cruzo, saliendo tarde, voy saliendo, pasar manana a, puedo pasar
+        manana|hoy|el|a, paso manana|hoy|el|a las, llego tipo, llegando tarde, se me hizo tarde, voy a llegar,
+        ando en el trafico, me agendas, me das cita|turno|hora, dame cita|turno|hora, sacar cita|turno|hora,
+        quiero cita|turno|hora|retoque|relleno, necesito cita|turno|retoque|relleno|hora, quitar{me/melas} ..
+        cita, podemos cambiar, podemos mover, me cambias, me mueves, la cambio, la muevo, no alcanzo, cita,
+        citas, sita, cita para, agendar, agenda, agendame, agendo, agendarme, agendad{a/o}, reagendar, reagendo,
+        reservar, reserva, reservacion, reservame, turno, turnos, turnito, hora, horario, horarios, disponible,
+        disponibles, disponibilidad, lugar, espacio para, espacio el, tienes espacio, tiene espacio, hay
+        espacio, cupo, cupos, huequito para|el, un huequito para, tienes hueco, hay hueco, tenes lugar|turno,
+        tienes lugar, tienes libre, tienes algo|campo|chance, tiene campo, campo el|para, cambiar ..
+        cita|hora|dia|turno, cambiar la|mi|para, cambiamos, mover .. cita|turno, mover la|mi, moverla,
+        cambiarla, cancelar .. cita|turno|mi|la|lo, cancelarla, cancelo, cancelamos, cancelame, cancela mi,
+        posponer, aplazar, pasar mi cita, pasarla para, pasamos para, pasar para, retoque, retoques, relleno,
+        rellenos, llego tarde, llegar tarde, voy tarde, retrasad{a/o}, retraso, demorad{a/o}, atrasad{a/o},
+        minutos tarde, llego en, llego .. minutos, llego un poco, ya voy, voy en camino, en camino, voy
+        llegando, estoy llegando, ya llegue, ya mero llego, trafico, tranque, taco en, trancon, tapon, atorada
+        en, estacionad{a/o}, estacionando, afuera, estoy afuera, confirmo, confirmad{a/o/isimo/isima},
+        confirmar, confirmada, ahi estare, ahi estoy, alli estare, ahi nos vemos, nos vemos, te veo
+        el|mañana|manana|a, la veo, no puedo ir, no podre ir, no voy a poder, no voy a llegar, no llego, no
+        alcanzo a llegar, no podre llegar, no podre asistir, apartame, aparta|aparto|apartar, apuntame, anotame,
+        me anotas, ponme, me pones el, me puedes poner, quiero ir, quisiera ir, puedo ir el|mañana|manana|a, me
+        atiendes, me puedes atender, atenderme, puedes el, podes el, podrias el, para el
         lunes|martes|miercoles|jueves|viernes|sabado|domingo, set nuevo para, mantenimiento, tu direccion, a que
-        hora, cambio de hora, te caigo el|a
+        hora, cambio de hora, te caigo el|a, casi llego, ya casi llego, voy saliendo, me urge
     """,
     "question": """
         sera por, sera el|la|alergia|normal|que, es verdad, dimelo what i do, dime que, que sera, solo pregunto,
@@ -169,57 +180,60 @@ TOPICS = {
     """,
     "complaint": """
         muy caro, carisimo, carisima, carero, careros, salio caro, me salio caro, tan caro, fraude, un fraude,
-        dineral, grosero, grosera, ni me saludo, mal atendida, descontent{a/o}, mas corta que, mas larga que, quedo
-        mas corta|larga, verguenza salir, me da verguenza, pague .. y ya, carisimas, insatisfecha, mediocre, fatal,
-        no me la esperaba asi, no me esperaba, una decepcion, mal puestas, no estan parejas, no quedaron parejas, un
-        desastre, desastre, descuidad{a/o}, a medias, no es justo, abus{o/an}, no volvere, no vuelvo, me arrepiento,
-        perdida de tiempo|dinero, tirar el dinero, tirado el dinero, no me gust{o/a/an/aron}, no me gustaron, no me
-        encant{an/a/o/aron}, no me convenc{e/en/io/ieron}, decepcionad{a/o}, decepcion, decepcionante, molesta con,
-        enojad{a/o/isima}, insatisfech{a/o}, inconforme, feas, feisimas, fe{as/a/o} me, quedaron mal, quedaron feas,
-        quedaron horribles, quedo mal, quedaron chuecas, mal hech{o/as/a}, mal trabajo, pesimo, pesima,
-        pesim{as/os}, horribles, disparej{as/o/os/a}, desparej{as/o/a}, muy largas, muy cortas, muy cargadas, muy
-        gruesas, muy pesadas, muy tupidas, demasiado
-        largas|cortas|gruesas|pesadas|cargadas|tupidas|tupido|exageradas|largo|caro|oscuras, exageradas, no era lo
-        que, no es lo que, no fue lo que, no eran, pedi natural|naturales|algo|otra|cortas|largas, te pedi, le pedi,
-        yo pedi, yo queria, estafa, robo, un robo, me cobr{aste/aron/o/o}, cobraste, cobraron, cobran mucho,
-        reembolso, devolucion, devuelv{an/eme/e/as}, mi dinero, mi plata, maleducada, mala atencion, mal servicio,
-        mal trato, mala actitud, me hiciste esperar, me hicieron esperar, esperando .. hora, espere .. hora, espere,
-        me dejaste esperando, apurada, a las carreras, a la carrera, de prisa, nunca mas vuelvo, no regreso, queja,
-        reclamo, reclamar, quejarme, mala resena, patas de arana, aranas, arana, parecen escobas, escoba, parezco
-        payas{o/a}, payaso, me dejaste, me dejaron, no estoy content{a/o}, no estoy conforme, no quede content{a/o},
-        no quede conforme, no quede satisfecha, no estoy feliz, sucio, falta de respeto, en el celular todo, falsas,
-        se ven falsas, se ven feas, no parejas, arreglar, arreglen, arreglalas, mala calidad, no vale, no valio, una
-        mas larga
+        dineral, grosero, grosera, ni me saludo, mal atendida, descontent{a/o}, mas corta que, mas larga que,
+        quedo mas corta|larga, verguenza salir, me da verguenza, pague .. y ya, carisimas, insatisfecha,
+        mediocre, fatal, no me la esperaba asi, no me esperaba, una decepcion, mal puestas, no estan parejas, no
+        quedaron parejas, un desastre, desastre, descuidad{a/o}, a medias, no es justo, abus{o/an}, no volvere,
+        no vuelvo, me arrepiento, perdida de tiempo|dinero, tirar el dinero, tirado el dinero, no me
+        gust{o/a/an/aron}, no me gustaron, no me encant{an/a/o/aron}, no me convenc{e/en/io/ieron},
+        decepcionad{a/o}, decepcion, decepcionante, molesta con, enojad{a/o/isima}, insatisfech{a/o},
+        inconforme, feas, feisimas, fe{as/a/o} me, quedaron mal, quedaron feas, quedaron horribles, quedo mal,
+        quedaron chuecas, mal hech{o/as/a}, mal trabajo, pesimo, pesima, pesim{as/os}, horribles,
+        disparej{as/o/os/a}, desparej{as/o/a}, muy largas, muy cortas, muy cargadas, muy gruesas, muy pesadas,
+        muy tupidas, demasiado
+        largas|cortas|gruesas|pesadas|cargadas|tupidas|tupido|exageradas|largo|caro|oscuras, exageradas, no era
+        lo que, no es lo que, no fue lo que, no eran, pedi natural|naturales|algo|otra|cortas|largas, te pedi,
+        le pedi, yo pedi, yo queria, estafa, robo, un robo, me cobr{aste/aron/o/o}, cobraste, cobraron, cobran
+        mucho, reembolso, devolucion, devuelv{an/eme/e/as}, mi dinero, mi plata, maleducada, mala atencion, mal
+        servicio, mal trato, mala actitud, me hiciste esperar, me hicieron esperar, esperando .. hora, espere ..
+        hora, espere, me dejaste esperando, apurada, a las carreras, a la carrera, de prisa, nunca mas vuelvo,
+        no regreso, queja, reclamo, reclamar, quejarme, mala resena, patas de arana, aranas, arana, parecen
+        escobas, escoba, parezco payas{o/a}, payaso, me dejaste, me dejaron, no estoy content{a/o}, no estoy
+        conforme, no quede content{a/o}, no quede conforme, no quede satisfecha, no estoy feliz, sucio, falta de
+        respeto, en el celular todo, falsas, se ven falsas, se ven feas, no parejas, arreglar, arreglen,
+        arreglalas, mala calidad, no vale, no valio, una mas larga, muy caras, muy caro, estan caras, esta caro
     """,
     "stop": """
         de baja, basta de mensaj{es/itos}, dejar de textear|escribir|mandar|enviar|molestar|contactar, no
-        contactar{me/}, favor de no .. contactar{me/}|escribir|mandar|enviar, ya estuvo bueno de mensajes, ya estuvo
-        de mensajes, ya no me interesa .. mensajes|recibir, no me interesa recibir, no me interesa{n/} .. mensajes,
-        estuvo bueno de, ya no me envi{en/es/e}, no me texte{e/en/es}, sin mensajes, cero mensajes, no mas
-        recordatorios, no mas mensajitos, ya no mas mensajitos, no me busquen, no me sigan, ya no me text{een/ees},
-        me pueden dejar de, puedes dejar de, pueden dejar de, podrian dejar de, no autorizo, no doy permiso,
-        olvid{en/a/ense/ate} .. numero, dame de baja, darme de baja, denme de baja, deme de baja, den de baja, dar
-        de baja, me doy de baja, baja por favor, date de baja, no me escrib{an/as/a/ais} mas, ya no me
-        escrib{an/as/a}, no me escrib{an/as/a}, no me mand{en/es/e}, no me mand{en/es/e} mas, ya no me
-        mand{en/es/e}, ya no mand{en/es/e}, no mand{en/es/e} mas, no me env{ien/ies/ie}, no me env{ien/ies/ie} mas,
-        ya no me env{ien/ies/ie}, no env{ien/ies/ie} mas, dej{en/a/e/es/ad} de escribir{me/}, dej{en/a/e/es/ad} de
-        mandar{me/}, dej{en/a/e/es/ad} de enviar{me/}, dej{en/a/e/es/ad} de molestar{me/}, dej{en/a/e/es/ad} de
-        mensajear{me/}, dej{en/a/e/es/ad} de textear{me/}, dejen de texting, deja de texting, par{en/a/e} de
-        mandar{me/}|escribir{me/}|enviar{me/}, par{en/a/e} con los mensajes, basta de mensajes, no mas mensajes, ni
-        un mensaje mas, no quiero mas mensajes, no quiero recibir, no quiero mensajes, no quiero sus mensajes, no
-        quiero estos mensajes, no quiero que me escrib{an/as/a}|mand{en/es/e}|env{ien/ies/ie}|contact{en/es}, ya no
-        quiero .. mensajes|recibir|textos|recordatorios|que, no deseo .. mensajes|recibir|textos, ya no deseo,
+        contactar{me/}, favor de no .. contactar{me/}|escribir|mandar|enviar, ya estuvo bueno de mensajes, ya
+        estuvo de mensajes, ya no me interesa .. mensajes|recibir, no me interesa recibir, no me interesa{n/} ..
+        mensajes, estuvo bueno de, ya no me envi{en/es/e}, no me texte{e/en/es}, sin mensajes, cero mensajes, no
+        mas recordatorios, no mas mensajitos, ya no mas mensajitos, no me busquen, no me sigan, ya no me
+        text{een/ees}, me pueden dejar de, puedes dejar de, pueden dejar de, podrian dejar de, no autorizo, no
+        doy permiso, olvid{en/a/ense/ate} .. numero, dame de baja, darme de baja, denme de baja, deme de baja,
+        den de baja, dar de baja, me doy de baja, baja por favor, date de baja, no me escrib{an/as/a/ais} mas,
+        ya no me escrib{an/as/a}, no me escrib{an/as/a}, no me mand{en/es/e}, no me mand{en/es/e} mas, ya no me
+        mand{en/es/e}, ya no mand{en/es/e}, no mand{en/es/e} mas, no me env{ien/ies/ie}, no me env{ien/ies/ie}
+        mas, ya no me env{ien/ies/ie}, no env{ien/ies/ie} mas, dej{en/a/e/es/ad} de escribir{me/},
+        dej{en/a/e/es/ad} de mandar{me/}, dej{en/a/e/es/ad} de enviar{me/}, dej{en/a/e/es/ad} de molestar{me/},
+        dej{en/a/e/es/ad} de mensajear{me/}, dej{en/a/e/es/ad} de textear{me/}, dejen de texting, deja de
+        texting, par{en/a/e} de mandar{me/}|escribir{me/}|enviar{me/}, par{en/a/e} con los mensajes, basta de
+        mensajes, no mas mensajes, ni un mensaje mas, no quiero mas mensajes, no quiero recibir, no quiero
+        mensajes, no quiero sus mensajes, no quiero estos mensajes, no quiero que me
+        escrib{an/as/a}|mand{en/es/e}|env{ien/ies/ie}|contact{en/es}, ya no quiero ..
+        mensajes|recibir|textos|recordatorios|que, no deseo .. mensajes|recibir|textos, ya no deseo,
         quit{en/a/ame/enme/e/eme} .. lista, quit{ame/enme/eme} de, quiten mi numero, quita mi numero, quitar mi
         numero, sac{ame/enme/ame/a/ar/arme} de .. lista, saquenme, saquen mi, sacame, saquenme de,
-        elimin{en/a/ame/enme/ar/e} .. numero|lista|contacto|datos, elimineme, eliminenme, borr{en/a/ame/enme/e/ar}
-        .. numero|lista|contacto|datos, borrame, borrenme, no me contact{en/es/e}, no me llam{en/es/e}, no me
-        molest{en/es/e}, no molestar, no me text{een/ees}, cancel{en/a/ar} ..
+        elimin{en/a/ame/enme/ar/e} .. numero|lista|contacto|datos, elimineme, eliminenme,
+        borr{en/a/ame/enme/e/ar} .. numero|lista|contacto|datos, borrame, borrenme, no me contact{en/es/e}, no
+        me llam{en/es/e}, no me molest{en/es/e}, no molestar, no me text{een/ees}, cancel{en/a/ar} ..
         mensajes|suscripcion|textos|recordatorios, cancelar suscripcion, desuscrib{ir/irme/eme/anme}, anular
-        suscripcion, bloque{ar/o/are/ando} .. numero, los bloqueo, te bloqueo, los voy a bloquear, voy a bloquear,
-        paren ya, ya paren, basta ya, ya basta, stop mensajes, alto a los mensajes, no mas textos, ya no mas
-        mensajes, ya no mas textos, no mas por favor, dejenme en paz, dejame en paz, dejeme en paz, deje de mandar,
-        no vuelvan a escribir{me/}, no me vuelvan a, ya no manden, ya no escriban, stop ya, stop por favor, stop
-        please ya, stop porfa, parale a los mensajes, parenle, no sigan mandando, no sigas mandando
+        suscripcion, bloque{ar/o/are/ando} .. numero, los bloqueo, te bloqueo, los voy a bloquear, voy a
+        bloquear, paren ya, ya paren, basta ya, ya basta, stop mensajes, alto a los mensajes, no mas textos, ya
+        no mas mensajes, ya no mas textos, no mas por favor, dejenme en paz, dejame en paz, dejeme en paz, deje
+        de mandar, no vuelvan a escribir{me/}, no me vuelvan a, ya no manden, ya no escriban, stop ya, stop por
+        favor, stop please ya, stop porfa, parale a los mensajes, parenle, no sigan mandando, no sigas mandando,
+        no quiero mas mensajitos|mensajes|textos|recordatorios|msj|msjs|sms|correos|avisos
     """,
     "notstop": """
         para el, para la, no me baja, la hinchazon baja, de baja calidad, baja de, mas baja, de baja por maternidad,
@@ -271,6 +285,6 @@ TOPICS = {
     """,
     "notside": """
         derecho a, derecho al, todo derecho, tengo derecho, siga derecho, las dos de la, a las dos, a las 2, las 2
-        de, derecho y, nos vemos los dos, los dos estamos, las dos semanas, los dos juntos
+        de, nos vemos los dos, los dos estamos, las dos semanas, los dos juntos
     """,
 }

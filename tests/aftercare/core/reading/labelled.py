@@ -12,17 +12,23 @@ from aftercare.core.reading import Reading
 
 CORPUS = Path(__file__).with_name("corpus")
 HANDS = ("one", "two", "three")
+LATER = ("ann", "cal", "dee")  # written later: each part was measured before it was looked at, see corpus/README.md
 URGENT = ("emergency", "same_day")
 Row = dict[str, Any]
 
 
 def seen(*, unseen: bool = False) -> list[Row]:
-    """Return the replies that the reader is worked on with; or the others, every third line."""
-    found = []
+    """Return the replies that the reader is worked on with; or the others, every third line of the first hands."""
+    found = [] if unseen else [row for hand in LATER for row in rows(CORPUS / f"{hand}.jsonl")]
     for hand in HANDS:
         lines = (CORPUS / f"{hand}.jsonl").read_text(encoding="utf-8").splitlines()
         found += [json.loads(line) for number, line in enumerate(lines, start=1) if (number % 3 == 0) is unseen]
     return found
+
+
+def rows(file: Path) -> list[Row]:
+    """Return the labelled replies of a file, one JSON object a line."""
+    return [json.loads(line) for line in file.read_text(encoding="utf-8").splitlines() if line.strip()]
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,6 +44,9 @@ class Scores:
     signs: float  # micro F1
     topics: float  # micro F1
     unread: float
+    unread_en_es: float  # of the English and Spanish ones
+    denied: float  # denied signs, micro F1
+    sides: float  # the side right
 
 
 def score(rows: Sequence[Row], read: Callable[[str], Reading]) -> Scores:
@@ -56,6 +65,9 @@ def score(rows: Sequence[Row], read: Callable[[str], Reading]) -> Scores:
         signs=_f1([(row["signs"], found.signs) for row, found in pairs]),
         topics=_f1([(row["about"], found.about) for row, found in pairs]),
         unread=_share(found.unread for _row, found in pairs),
+        unread_en_es=_share(found.unread for row, found in pairs if row["lang"] in ("en", "es")),
+        denied=_f1([(row["negated"], found.negated) for row, found in pairs]),
+        sides=_share(found.side == row["side"] for row, found in pairs),
     )
 
 
@@ -65,9 +77,9 @@ def _reaches(found: Reading) -> bool:
 
 def _share(of: Any) -> float:
     values = [bool(one) for one in of]
-    return sum(values) / len(values)
+    return sum(values) / max(1, len(values))
 
 
 def _f1(pairs: Sequence[tuple[Sequence[str], Sequence[str]]]) -> float:
     both = sum(len(set(true) & {str(one) for one in read}) for true, read in pairs)
-    return 2 * both / sum(len(set(true)) + len(set(read)) for true, read in pairs)
+    return 2 * both / max(1, sum(len(set(true)) + len(set(read)) for true, read in pairs))

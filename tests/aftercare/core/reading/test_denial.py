@@ -18,6 +18,22 @@ NEGEX = [
     ("Pain free.", [], ["pain"]),
     ("Not only redness, also pain.", ["redness", "pain"], []),
     ("No increase in swelling; redness is worse.", ["redness"], ["swelling"]),
+    ("Denies itching, burning, or discharge.", [], ["itching", "burning", "discharge"]),
+    ("She denies any fever, chills or vision change.", [], ["vision"]),
+    ("There is no change in vision.", [], ["vision"]),
+    ("The patient denies chest pain but has shortness of breath.", ["breathing"], []),
+    ("Patient is without redness but reports itching.", ["itching"], ["redness"]),
+    ("No history of eye pain.", [], ["pain"]),
+    ("Absence of swelling.", [], ["swelling"]),
+    ("Eyes: no discharge, no redness, no swelling.", [], ["discharge", "redness", "swelling"]),
+    # Triggers that follow what they deny, and one that only looks like a denial (pseudo-negation).
+    ("Redness was not seen.", [], ["redness"]),
+    ("Swelling is absent.", [], ["swelling"]),
+    ("No significant change in the swelling.", ["swelling"], []),
+    # ConText: history, condition, another person.
+    ("Patient had pain last year.", [], []),
+    ("She was told to return if she has pain.", [], []),
+    ("Her mother has swelling.", [], []),
 ]
 
 
@@ -45,6 +61,9 @@ def test_the_sentences_of_negex_are_read(text: str, told: list[str], denied: lis
         ("ni me pican ni me arden", [], ["itching", "burning"]),
         ("no me deja de picar", ["itching"], []),
         ("the light isn't bothering me", [], ["light"]),
+        ("i dont feel good my chest is so heavy", ["breathing"], []),
+        ("cant say its not itchy", ["itching"], []),
+        ("not gonna lie they itch", ["itching"], []),
     ],
 )
 def test_a_denial_reaches_what_it_is_about_and_no_more(text: str, told: list[str], denied: list[str]) -> None:

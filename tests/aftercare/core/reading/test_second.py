@@ -1,6 +1,6 @@
 from __future__ import annotations
 
-from aftercare.core.reading import Urgency, features, read, second
+from aftercare.core.reading import Topic, features, second
 
 
 def test_the_model_tells_signs_and_stops_from_praise() -> None:
@@ -19,7 +19,6 @@ def test_the_weights_fit_the_features() -> None:
     assert all(0 <= number < features.SIZE for number in numbers)
 
 
-def test_the_second_opinion_never_makes_a_reply_less_urgent() -> None:
-    found = read("so the thing is my lids have a fat swollen itch burn look to them, i reckon")
-
-    assert found.unread or found.urgency is not Urgency.NONE
+def test_it_guesses_what_a_reply_is_about() -> None:
+    assert second.opinion("can you fit me in on saturday for a fill?").topic is Topic.BOOKING
+    assert second.opinion("").topic is None

@@ -1,0 +1,98 @@
+"""What a page tells of her signs: which are current, nearly over, over or denied, and which only look like signs."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from aftercare.core.reading import grading
+from aftercare.core.reading.page import Page
+from aftercare.core.reading.phrases import Mark
+from aftercare.core.reading.scope import Standing, standing_of
+from aftercare.core.reading.tokens import ASK, listed
+from aftercare.core.reading.whose import is_elsewhere, is_of_a_thing
+
+# They grade a sign beside them and are none by themselves.
+_GRADING = listed("sign:fever sign:headache sign:sickly sign:hospital! sign:agony sign:blood")
+_OF_LOOKS = listed("sign:burning sign:pain sign:swelling")  # "on fire (the good kind)"
+_HABIT = listed("always usually normally siempre")
+Stand = list[tuple[Mark, Standing]]
+
+
+@dataclass(frozen=True, slots=True)
+class Findings:
+    """The marks of signs by how they stand; ``explained`` are those that look like current signs and are none."""
+
+    current: list[Mark]
+    near: list[Mark]
+    over: list[Mark]
+    denied: list[Mark]
+    explained: list[Mark]
+
+    @property
+    def told(self) -> list[Mark]:
+        """The signs there are: current and nearly over."""
+        return [*self.current, *self.near]
+
+    @property
+    def telling(self) -> bool:
+        """Whether there is a current sign, and not only what grades one."""
+        return any(mark.name not in _GRADING for mark in self.current)
+
+
+def sort_out(page: Page) -> Findings:
+    """Return the signs of a page by how they stand."""
+    stand = _standings(page, _signs(page))
+    current = [mark for mark in _with(stand, Standing.CURRENT) if not _is_taken_back(page, mark, stand)]
+    near = _with(stand, Standing.NEARLY_OVER)
+    explained = [mark for mark, standing in stand if standing not in (Standing.CURRENT, Standing.NEARLY_OVER)]
+    return Findings(
+        current=current,
+        near=near,
+        over=_with(stand, Standing.OVER, Standing.DENIED_NOW),
+        denied=_with(stand, Standing.DENIED, Standing.DENIED_NOW),
+        explained=[*page.figures, *explained],
+    )
+
+
+def _signs(page: Page) -> list[Mark]:
+    found = [mark for name, marks in page.marks.items() if name.startswith("sign:") for mark in marks]
+    found.sort(key=lambda mark: (mark.start, -mark.end))
+    found = [
+        mark for mark in grading.with_glue(page, found) if not (is_elsewhere(page, mark) or is_of_a_thing(page, mark))
+    ]
+    if page.marks.get("scope:good_kind"):
+        return [mark for mark in found if mark.name not in _OF_LOOKS]
+    return found
+
+
+def _standings(page: Page, found: list[Mark]) -> Stand:
+    stand = [(mark, standing_of(page, mark, found)) for mark in found]
+    gone = {mark.name for mark, standing in stand if standing is Standing.DENIED_NOW}
+    comes_back = grading.clears_on_blinking(page)  # what clears on blinking is not over
+    return [(mark, _corrected(mark, standing, gone, comes_back=comes_back)) for mark, standing in stand]
+
+
+def _corrected(mark: Mark, standing: Standing, gone: set[str], *, comes_back: bool) -> Standing:
+    if comes_back and standing is Standing.OVER and mark.name.startswith("sign:vision"):
+        standing = Standing.CURRENT
+    return Standing.OVER if standing is Standing.CURRENT and mark.name in gone else standing
+
+
+def _with(stand: Stand, *standings: Standing) -> list[Mark]:
+    return [mark for mark, standing in stand if standing in standings]
+
+
+def _is_taken_back(page: Page, mark: Mark, stand: Stand) -> bool:
+    """Define red? Kidding, they're not red. -- A question or a twisted denial, plainly denied afterwards."""
+    twisted = any(one.start <= mark.start < one.end + 4 for one in page.named("scope:nonneg"))
+    asked = any(
+        token.kind == ASK and where == page.sentence[mark.start]
+        for token, where in zip(page.tokens, page.sentence, strict=True)
+    )
+    habit = bool(_HABIT & {token.word for token in page.tokens[max(0, mark.start - 4) : mark.start]})
+    return any(
+        standing is Standing.DENIED
+        and other.name == mark.name
+        and (habit or (twisted or asked) and other.start > mark.start)
+        for other, standing in stand
+    )

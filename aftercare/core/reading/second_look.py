@@ -1,0 +1,63 @@
+"""What the second opinion changes in a reading: more urgent, or to a person; never less urgent."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from aftercare.core.reading import second
+from aftercare.core.reading.page import Page
+from aftercare.core.reading.phrases import Mark
+from aftercare.core.reading.values import Reading, Topic, Urgency
+
+_SAID_LITTLE = 3  # tokens: "lol", "brb in 5"
+_OTHERWISE = ("topic:auto", "topic:spam", "topic:start")
+
+
+def look_again(reading: Reading, answer: str, page: Page, explained: list[Mark]) -> Reading:
+    """Hand a reply to a person where the second opinion sees danger, or an end of messages, that the rules do not.
+
+    It looks at what the rules leave unexplained: of "no redness, love them" at "no, love them". Where it is sure of an
+    emergency or of a wish to stop, that is acted on.
+    """
+    if reading.unread:
+        return reading
+    opinion = second.opinion(without(answer, page, explained))
+    calm = reading.urgency is Urgency.NONE
+    lost = reading.about == (Topic.OTHER,) and not explained and not any(page.marks.get(name) for name in _OTHERWISE)
+    if opinion.stop > second.SURE_STOP and not {Topic.STOP, Topic.BOOKING} & set(reading.about):
+        return replace(reading, about=_joined(reading.about, Topic.STOP), unread=True)
+    if reading.urgency is Urgency.EMERGENCY:
+        return reading
+    # How bad a sign is that the rules found is theirs to say: "red and it hurts" is for today, not for the night.
+    if calm and opinion.emergency > second.SURE_EMERGENCY and not explained:
+        about = _joined(reading.about, Topic.IRRITATION)
+        return replace(reading, urgency=Urgency.EMERGENCY, about=about, unread=True)
+    if lost and opinion.topic is not None and opinion.sign < second.SIGN_UNEXPLAINED:
+        return replace(reading, about=(opinion.topic,))
+    sure = bool(explained) or not {Topic.OTHER, Topic.QUESTION} & set(reading.about)
+    doubtful = _doubts_calm(opinion, sure=sure) if calm else _doubts(opinion, reading)
+    unknown = lost and (opinion.sign > second.SIGN_UNEXPLAINED or len(page.tokens) > _SAID_LITTLE)
+    unwanted = opinion.stop > second.STOP and Topic.STOP not in reading.about
+    return replace(reading, unread=True) if doubtful or unknown or unwanted else reading
+
+
+def without(answer: str, page: Page, marks: list[Mark]) -> str:
+    """Return the answer without the words of some marks."""
+    for mark in sorted(marks, key=lambda one: -one.start):
+        start, end = page.tokens[mark.start].start, page.tokens[mark.end - 1].end
+        answer = answer[:start] + answer[max(start, end) :]
+    return answer
+
+
+def _doubts_calm(opinion: second.Opinion, *, sure: bool) -> bool:
+    least = second.SIGN_AGAINST_RULES if sure else second.SIGN
+    return opinion.sign > least or opinion.emergency > second.EMERGENCY
+
+
+def _doubts(opinion: second.Opinion, reading: Reading) -> bool:
+    """Say whether what is nearly over may be an emergency; a current sign reaches a person as it is."""
+    return opinion.emergency > second.EMERGENCY and reading.urgency is Urgency.WATCH
+
+
+def _joined(about: tuple[Topic, ...], topic: Topic) -> tuple[Topic, ...]:
+    return tuple(one for one in Topic if one is topic or one in about and one is not Topic.OTHER)

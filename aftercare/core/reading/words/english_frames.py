@@ -1,0 +1,349 @@
+"""English put together: a part of her with what it does, what she can no longer do, and what it looks or feels like.
+
+Where `english_signs` and `english_alarms` hold what people say word for word, these phrases cross classes of words, so
+that they cover what nobody has written yet. How phrases are written: `aftercare.core.reading.phrases`.
+"""
+
+from __future__ import annotations
+
+CLASSES = {
+    "day": """
+        monday tuesday wednesday thursday friday saturday sunday mon tue tues wed thu thurs fri sat sun tomorrow tonight
+        today weekend week month january february march april june july august september october november december
+        mondays tuesdays wednesdays thursdays fridays saturdays sundays noon lunchtime
+    """,
+    "visit": """
+        appointment appointments appt slot removal fill infill refill infills fills set lift brows tint session booking
+        visit lashes mine
+    """,
+    "some": """
+        one two three four five six seven eight nine ten dozen some few several half most many loads lots tons couple
+        bunch all bits 1 2 3 4 5 6 7 8 9 10 12 15 20 30
+    """,
+    "shed": """
+        fell fallen fall falling dropped drop dropping slid slipped popped pinged pulled gone missing shed shedding
+        snapped detached lifted lifting peeled vanished
+    """,
+    "eyeish": """
+        eye eyes eyeball eyeballs lid lids eyelid eyelids it its they theyre them one left right both either neither
+        mine other
+    """,
+    "cannot": """
+        cant cannot couldnt unable cnt impossible wont dont doesnt didnt barely hardly struggling struggle struggled
+        trouble difficulty difficult hard harder fighting refuses refusing refuse isnt not wouldnt aint never
+        stopped lost
+    """,
+    "like": "like as resembling resembles if though similar imagine",
+    "feelslike": "like as though imagine rubbed put threw poured tipped squirted full",
+    "airway": "throat windpipe airway airways gullet chest lungs lung ribcage oesophagus esophagus",
+    "closingin": """
+        closing closed close closes shutting shut squeezing squeezed squeezes squeeze narrowing narrow narrows
+        narrowed constricting constricted constriction tight tighter tightness tightening tightens thick thicker heavy heaviness lump ball golf blocked blocking clogged crushing crushed
+        pressure weight rattling rattly rattle whistling whistle whistles band strangled strangling choked choking
+        choke burning itchy itching fuzzy furry scratchy tickly numb tingly tingling funny weird strange odd
+        pinched straw fist hand hands rope noose belt strap vice vise clamp clamped knot
+    """,
+    "air": "breathe breathes breathing breath breaths air oxygen inhale inhaling exhale exhaling",
+    "airless": """
+        struggle struggling struggled hard harder difficult difficulty difficulties trouble problems problem issue
+        issues effort laboured labored short shorter shallow wheezy raspy noisy whistling rattling heavy fast faster
+        quick rapid tight whistle squeak squeaky squeaking crackly crackling wheezes fighting battling gulp gulping gasp gasping suck sucking straw stirrer snorkel pillow gulps
+        chore battle impossible properly fully hurts painful
+    """,
+    "fluster": "try tries trying hard gotta struggle struggling cant couldnt barely hardly twice",
+    "downit": "water sips sip food spit saliva drool tablet tablets pill pills drink drinks anything nothing tea toast",
+    "mouth": "tongue mouth lip lips gums palate",
+    "tingly": """
+        tingle tingles tingling tingly numb numbness fizzy fizz fizzing prickly prickling prickles buzz buzzing
+        pins dead asleep itchy itching itches burning furry fuzzy heavy slurring rubbery weird funny strange
+    """,
+    "fasced": "face head lips lip tongue mouth cheeks cheek jaw throat neck chin",
+    "round": """
+        football footballs balloon balloons pumpkin moon melon watermelon hamster chipmunk blowfish pufferfish
+        basketball beachball cabbage potato tomato bread dough sausage sausages tyre tire dinghy inflatable monster
+        alien stranger elephant boxer dogs hotdogs football
+    """,
+    "sighted": "vision sight eyesight",
+    "dimming": """
+        gone going goes went lost losing fading faded fade dropping dropped worse worsening dim dimmer dimmed dark
+        darker black blurry blurred blurrier blur blurring foggy hazy cloudy fuzzy misty milky smeary smeared off
+        weird funny strange patchy tunnel double doubled wonky poor bad changed changing different deteriorating
+        failing failed reduced narrowing narrowed washed grey gray wavy distorted warped shaky jumpy swimmy swimming
+        cutting flickering flickers glitching disappearing disappeared impaired compromised rubbish terrible awful horrible crap
+    """,
+    "smudge": """
+        smudge smudges smear smears blob blobs shadow shadows curtain veil mist fog haze cloud
+        clouds cobweb cobwebs cobwebby web blank blot blotch shade shutter
+    """,
+    "seen": "vision sight eye eyes eyesight view everything middle centre center lens",
+    "reading": """
+        phone screen text texts clock menu sign signs plate plates print writing label telly tv register till computer spreadsheet receipt subtitles emails
+        letters words numbers paper book newspaper price labels dashboard watch monitor whiteboard board chart
+    """,
+    "part": "open opened opening part separate separated prise pry unstick unglue peel apart budge crack unseal",
+    "lashes": "lash lashes eyelash eyelashes lids lid eyelids eyelid",
+    "potion": """
+        glue adhesive remover acetone primer bonder cyanoacrylate superglue solvent chemical chemicals tint bleach
+        debonder solution dye peroxide alcohol cement stuff liquid product gel cream something drop drip droplet
+        bit splash blob oil perm lotion lifting
+    """,
+    "going": """
+        dripped drip drips dripping ran run runs running got get gets getting went go going leaked leaking leaks
+        seeped splashed splash squirted fell fallen dropped trickled slid flicked flew shot poured spilled spilt
+        sprayed landed oozed rolled slipped came
+    """,
+    "spilling": """
+        dripped drip drips dripping ran run runs running leaked leaking leaks seeped splashed splash squirted trickled
+        poured spilled spilt sprayed oozed splattered
+    """,
+    "notable": """
+        cant cannot couldnt unable cnt barely hardly struggling struggle trouble difficulty impossible hard harder
+        squinting
+    """,
+    "into": "in into inside on onto",
+    "awful": """
+        unbearable unreal excruciating agony insane horrendous horrific horrible terrible extreme indescribable
+        intolerable severe brutal killer savage ridiculous unimaginable torture torturous crippling ungodly
+        blinding searing diabolical
+    """,
+    "painy": "pain pains hurt hurts hurting sore throbbing throb throbs ache aching aches soreness",
+    "meds": """
+        paracetamol codeine ibuprofen advil tylenol nurofen painkiller painkillers aspirin morphine meds tablets
+        panadol motrin aleve cocodamol tramadol naproxen
+    """,
+    "useless": "not nothing arent dont doesnt isnt aint didnt havent hasnt wont barely no useless",
+    "childbirth": "birth labour labor childbirth contractions stones broken broke fracture surgery",
+    "beaten": """
+        boxer boxers boxing rounds fight fighter punched punch mugged brawl shiner beaten slapped bare headbutted
+        ufc wrestler
+    """,
+    "frogs": """
+        frog frogs toad toads sausage sausages balloon balloons marshmallow marshmallows pillow pillows cushion
+        cushions plum plums grape grapes egg eggs golfball golfballs golf ping peach peaches hamster chipmunk
+        blowfish pufferfish goldfish fish bee bees wasp wasps troll ogre bulldog pug walnut walnuts mushroom bagel
+        doughnut donut dumpling dumplings gremlin potato potatoes bug tennis slits rolls
+    """,
+    "stoner": """
+        stoned stoner high weed spliff drunk hungover hangover rabbit rabbits vampire vampires zombie zombies
+        demon smoking smoked smoke bender tomatoes strawberries roadmap cherries albino bloodhound wino
+        sleepless
+    """,
+    "hotstuff": """
+        chilli chili chillies chilies chile pepper peppers peppermint mint menthol onion onions soap soapy shampoo
+        acid lemon lemons vinegar bleach matches fire lava flames coals sauce jalapeno jalapenos wasabi
+        mustard nettle nettles sunburnt aftershave perfume hairspray chlorine chlorinated seawater ammonia curry
+        ginger toothpaste muscle balm flame embers candle lime detergent
+    """,
+    "sandy": """
+        sand sandpaper grit gravel sawdust dust dirt ash ashes pebbles pebble crumbs crumb breadcrumbs desert soil
+        salt grains rubble cement sandy
+    """,
+    "bit": "hair lash eyelash eyelashes bristle fibre fiber splinter thing something speck fleck lint fluff piece",
+    "pointy": """
+        lash lashes eyelash eyelashes extension extensions hair hairs tip tips end ends fan fans spike spikes point
+        bristle
+    """,
+    "jabs": """
+        poke pokes poking stab stabs stabbing jab jabs jabbing scratch scratches scratching scrape scrapes scraping
+        dig digs digging prick pricks pricking stick sticks sticking catch catches catching pointing points rubbing
+        rubs spiking needling spearing pierces prodding prods growing curling
+    """,
+    "sharp": """
+        thumbtack tack pin pins staple nail nails barb barbed spike spikes thorn thorns toothpick needle needles
+        cactus hedgehog porcupine pine splinter splinters shard shards wire brillo bristles fishbone brush velcro
+        tweezers
+    """,
+    "shades": "sunglasses shades sunnies",
+    "indoors": """
+        office work house home shop shops store supermarket kitchen class school bed couch sofa telly tv laptop
+        screen indoors inside room bathroom lounge
+    """,
+    "glary": """
+        brutal vicious cruel nightmare killer bother bothers bothering bothered hurt hurts hurting kills killing kill bug bugs bugging wince wincing
+        squint squinting squints unbearable agony torture painful pain stabs stabbing stings sting stinging burns
+        burning hates hate intolerable much strong harsh sore flinch flinching sensitive irritates irritating
+        annoys annoying headache aches killed blinded
+    """,
+    "beam": """
+        light lights sunlight sun sunshine brightness daylight lamp lamps headlights glare bulb bulbs fluorescent
+        fluorescents torch flashlight penlight bright
+    """,
+    "offish": "off unhappy angry upset wrong strange unwell poorly dodgy iffy grumpy aggravated cross peculiar bad",
+    "unwell": "happy great good right well thrilled comfortable agree okay ok normal fine best enjoying coping loving",
+    "isnt": "not arent isnt dont doesnt aint",
+    "skinny": "skin lid lids eyelid eyelids lashline",
+    "scaly": """
+        dry rough peeling peely cracked cracking flaky flaking scaly bumpy raised blotchy leathery crusty sandpaper
+        shedding raw patchy chapped parched spotty wrinkly crepey tight
+    """,
+    "bodily": """
+        scalp ankles toes knees wrists arms legs chest belly stomach back torso neck tummy thighs body shoulders trunk
+    """,
+    "wealy": "hives hive welts welt urticaria blotches lumps bumps rash wheals nettle",
+}
+
+FRAMES = {
+    "breathing!": """
+        <airway> .. <closingin>, <closingin> .. in|on|round|around my|the? <airway>, sat|sitting|sits|standing|brick
+        .. on my? chest, <air> .. <airless>, <airless> .. <air>, <cant> .. <air>, <downit> wont|not|doesnt|cant go
+        down, <cant> .. get .. <downit> down, <cant> .. swallow .., swallow .. <cant>, <mouth> .. <tingly>,
+        <tingly> my? <mouth>, <fluster> .. get .. <downit> down, <airway> .. <like> .. sitting|sat|standing|kneeling,
+        <mouth> .. <like> .. dentist|anaesthetic|novocaine, pins and needles in|on|around my? <mouth>, darth vader, <cant> .. get .. words out,
+        <cant> .. finish a? sentence{s/}, inhaler .. <useless>, inhaler twice|again|loads|constantly, used .. my
+        inhaler, puffing on my inhaler, wheez{e/es/ing/y/ed}, short of breath|puff|wind|air, out of puff, rattle, rattles, rattling, hard to talk .. throat, throat .. hard to talk,
+        throat is going, cant draw .. breath, <cant> fill my lungs, stop|stopping|pause|pausing .. for|to breath|breathe|air, food|water|anything .. stuck .. down|throat, turning blue, lips .. blue, going blue
+    """,
+    "swelling!": """
+        <fasced> .. <like> .. <round>, <fasced> .. <swell>, <swell> .. <fasced>, <fasced> .. <huge>, <fasced> ..
+        blown up, <fasced> .. blowing up, dont|didnt|cant|wont|wouldnt recogni{se/ze/sed/zed} me|myself|my face|her
+        .. face, face .. recogni{se/ze/sed/zed}, dont look like myself, <fasced> .. twice|double|triple .. size,
+        eyeball|eye .. sticking|stick|sticks|popping|pops|pushed|pushing|bulging|bulges|bugging .. out|forward,
+        lip{s/} .. filler, botched filler, filler lips
+    """,
+    "vision!": """
+        <sighted> .. <dimming>, <dimming> .. <sighted>, eye sight .. <dimming>, <notable> .. read .. <reading>,
+        <notable> .. see .. <reading>, <notable> make out, <notable> .. see ..
+        faces|road|kerb|stairs|step|hand|hands, <smudge> .. across|over|in|covering .. <seen>, <smudge> ..
+        <seen>, <seen> .. <smudge>, patch{es} .. vision|sight|view, half|part|bottom|top|side|chunk ..
+        page|screen|words|vision|view|sight .. missing|gone|lost|blank, half|part|bottom|top|chunk of ..
+        vision|sight|view, lost .. half|part|bottom|top|side .. vision|sight, no longer see|read|focus|make,
+        two|2 of everything, in twos|double, flashy, everything .. two|twice, <eye> .. working .. <cannot>,
+        <eye> .. stopped working, <eye> .. not working, <eye> .. milk|milky|blind, not safe to drive, shouldnt
+        be driving, stop{ped} driving, cant drive .. see, cant see to drive, <notable> .. see out, everything ..
+        <viewbad>, everything .. smeary|smudgy|swimming|wobbly|milky, see|seeing .. through ..
+        vaseline|net|curtains|gauze|voile|tissue|fog|smoke|steam|water|frosted|gauze|net|curtain|milk|grease,
+        like .. dirty|greasy|foggy|steamed|frosted window|windscreen|glass|lens|windshield, flash{es} .. when i
+        blink|turn|move|look, lightning .. when|in, <eye> .. lights out, lights .. rings|ring around|round,
+        lights .. starbursts|halos|rings|streaks|streaky|smeared|fuzzy, rings round|around lights, lost ..
+        sight, sight .. one eye, eye .. lost .. vision, rings|rainbows|rainbow|halos|halo .. round|around ..
+        light|lights|lamp|lamps|bulb
+    """,
+    "vision": """
+        <sighted> .. blurry|blurred|hazy|foggy|cloudy|fuzzy|misty, <eye> .. blurry|blurred|hazy|foggy|fuzzy
+    """,
+    "pain!": """
+        <painy> .. <awful>, <awful> <painy>, <awful>|worst .. <painy>, <painy> .. worst, <painy> .. worse than
+        .. <childbirth>, worse than .. <childbirth>, children|kids|babies .. worse, <meds> .. <useless> ..
+        <painy>, <painy> .. <meds> .. <useless>, <painy> .. <useless> .. <meds>, <meds> .. <useless> ..
+        touch{ing}|dent|edge|cutting, <painy> ..
+        screaming|scream|sobbing|vomiting|vomit|threw|throwing|puking|crying|cry|tears|howling|writhing|rocking,
+        screaming|sobbing|crying|writhing|howling|rocking .. <painy>, <painy> .. off the scale|charts, <painy>
+        .. cant cope|function|think|stand|take|bear, cannot cope .. <painy>, cant|cannot cope with .. <painy>,
+        <painy> .. all night .. screaming|crying, like .. knife|dagger|knives|hot poker|screwdriver|skewer
+        in|through .. <eye>, stabbing .. eyeball, stabbed .. eyeball, being stabbed in .. <eye>, agony, hurts to
+        look|move, hurts .. move my? eye{s/}|eyeball, move my? eye{s/} .. hurts, hurts .. when i look
+        up|down|left|right|sideways|around, beg{ging} .. pain, <painy> .. a&e|er|hospital, someone ..
+        stabbing|stabbed .. <eye>, like .. stabbing|stabbed .. <eye>
+    """,
+    "glue_in_eye!": """
+        <potion> .. <spilling> .. <into> .. <eye>, <potion> .. <spilling> <into>, <potion> .. .. <spilling> and, <glue> .. <going> <into>, <glue> .. went|gone|goes|got right|straight in, eyeball|eye .. dried|hard|bit|blob .. <glue>, <glue> .. <going>
+        .. <into> .. <eye>|it, got .. <glue> .. <into> .. <eye>|it, <eye> .. got .. <glue>, <glue> .. on|in .. my?
+        eyeball, <spilling> <potion> .. <into> .. <eye>, <glue> .. eyeball
+    """,
+    "sealed_eye!": """
+        stuck down|fast|solid, neither|none .. eye .. open|opening|opens, <lashes> .. stuck to .. each other|another, <lashes> .. stuck .. <cannot> .. open, no way .. get .. open, <eyeish> .. glued|sealed|fused|welded|bonded|superglued|cemented|gummed itself|themselves?
+        shut|closed|together, <eyeish> .. stuck|jammed|locked|clamped shut|closed|together, <lashes> ..
+        fused|welded|bonded|cemented, <cannot> .. <part> .. my|the|either|both|these|top? .. <eye>|<lashes>,
+        <cannot> .. get .. <eyeish> .. open|apart, <eyeish> .. <cannot> .. open|apart, <eyeish> .. refus{es/ing} to
+        open, <eyeish> .. wont open, eyeball .. covered, only one eye .. open, one eye open only, glued
+        itself|themselves shut|closed|together, sealed over, sealed itself, <eye> .. sealed
+    """,
+    "swollen_shut!": """
+        <swell> .. and? theyre|its|eye|are|completely|totally is? shut|closed, <swell> .. <cannot> .. see out,
+        <swell> .. <cannot> .. open, <swell> .. completely closed|shut, <eye> .. shut .. <swell>, <eye> .. closed
+        over, <swell> .. closed up|over, <swell> .. slit{s/}
+    """,
+    "injury!": """
+        <eye>|eyeball .. bleed{s/ing}, <eye> .. blood on|from|coming|dripping, <jabs> .. <eye> .. blood, <eye> ..
+        and theres? blood, poked .. <eye> .. blood, scratched .. cornea|eyeball, something .. pierced, caught ..
+        eyeball|eye with|on, tweezers .. <eye>, <eye> .. tweezers, nicked .. <eye>|eyeball|lid, gash{ed} ..
+        <eye>|lid, blood .. coming .. <eye>, <eye> .. gouged
+    """,
+    "blood": "bleeding, bleeds, bled, blood",
+    "pupil!": "pupil{s/}",
+    "faint!": """
+        knee{s/} .. gave|giving|give|buckl{ed/ing}, legs .. gave|giving|jelly|buckl{ed/ing}, passed|passing|pass out,
+        gonna|going|boutta|about drop|faint|pass|collapse|keel, going|gonna|about to pass|faint|collapse|keel|drop|conk, world|floor|ground|walls|room .. tilting|tilts|moving|swaying|tipping, black .. edges, floating .. black,
+        greying|graying|blacking|whiting out, conked out, sit|sat|lie|lay|lying|sitting .. on .. floor, head between my knees, keeled over, room .. spin{s/ning},
+        spinning .. room, everything .. spinning, head .. spinning|swimming|swimmy, lost consciousness, come|came
+        over .. faint|dizzy|funny|queer|wobbly, hold onto|on .. wall|counter|sink|rail|table, dizzy, dizziness,
+        lightheaded, woozy, seeing stars, went black for, blacked out, collapsed
+    """,
+    "hives!": """
+        <wealy> .. on|over|all|up|down|across .. <bodily>, <wealy> .. <bodily>, <bodily> .. <wealy>, <wealy> .. head
+        to toe, <wealy> .. everywhere, one big hive|welt, covered in|with <wealy>, covered head to toe, <wealy>
+        .. spreading down|to|across|over, <bodily> .. covered in, itch{y/ing} all over, itch{y/ing} everywhere
+    """,
+    "redness!": """
+        <eye> .. colour|color of .. wine|blood|beetroot|ketchup|cherr{y/ies}|claret, colour|color of ..
+        wine|blood|claret, <eye> .. all blood, blood in the white, white{s/} .. .. dark|blood|deep red, white{s/} ..
+        blood, <eye> .. blood red, red where .. white, no white
+    """,
+    "swelling": """
+        look|looks|looking|look .. <like> .. <beaten>, <like> .. <beaten>, <eye> .. <like> .. <frogs>,
+        look|looks|looking <like> .. <frogs>, lid{s/}|eyelid{s/} .. massive|huge|enormous|up|doubled, lid{s/}|eyelid{s/} ..
+        ballooned|blown, <eye> .. half the size, <eye> .. tiny from, one fat eye, all blown up, like i cried, like ive cried,
+        like .. been crying, bump .. on my? eyelid|lid, heavy|fat|droopy|drooping|thick <lashes>, stung by ..
+        bee, bee sting, bags .. since|after, lump .. lid{s/}|eyelid{s/}|lashline, lids|lid feel{s/} ..
+        full|thick, puff ball{s/}, puffball{s/}, its|theyre|is|looks kinda|so|all|well|proper|really|a fat
+    """,
+    "redness": """
+        <eye> .. <like> .. <stoner>, tomato|beetroot|cherry|crimson|lobster colored|coloured|red, look|looks|looking <like> .. <stoner>,
+        veins .. <eye>, vein{s/} .. showing, burst vessel{s/}, <eye> .. raw red, road map
+    """,
+    "itching": """
+        cant|cannot|couldnt|keep|wont|stop|quit .. digging|clawing|pawing|picking|rubbing|scratching at, with my
+        knuckles, to scratch, cant|cannot|couldnt leave them alone, want|wanna|need|dying .. to?
+        rub|scratch|claw|rip, claw|rip|scratch .. eyes|them|lashes out|off, cant stop
+        rubbing|scratching|itching, keep rubbing|scratching|itching, mad with .. itch, itch{es/ing/y} .. like
+        mad|crazy|hell, rub|rubbing .. raw, want|wants|wanting|wanna|urge|need|needing|dying to?
+        rub|scratch|claw, rubbing them|em|at
+    """,
+    "burning": """
+        <feelslike> .. <hotstuff>, <hotstuff> .. in my? <eye>, <hotstuff> .. in them|it, hot prickly, tingl{e/es/ing/y} hot|like, hot tingl{e/y/ing}, prickly heat, theyre on fire, <eye> .. on fire
+    """,
+    "gritty": """
+        <feelslike> .. <sandy>, <sandy> .. in|under my|the? <eye>|there|it|them, dusty, eye{s/} <be>? <very>? dry, bone dry, dry as, <eye> ..
+        beach
+    """,
+    "poking": """
+        like .. <sharp>, gets|got|getting|stabs me .. blink, every blink, <like> .. eyelash in,
+        something .. in there|it|them, somethings in there|it|them, something .. under there|it, theres .. <bit> ..
+        in|under|behind there|it|them|my|the, <bit> .. in there|it, <bit> .. stuck|trapped|lodged|caught, <like> ..
+        <bit> .. in|under, <pointy> .. <jabs> .. me|my|into|eye|lid|eyeball, <jabs> .. <eye>, one .. <jabs> me, one of .. <jabs>, <eye> .. <jabs> when, <jabs> .. when i blink, something <jabs>, something is|keeps <jabs>
+    """,
+    "watering": """
+        box of tissues, tissue{s/} .. <eye>, <eye> .. tissue{s/}, tears .. pouring|streaming|running|rolling|dripping
+        .. face|cheek{s/}|down, wiping my? <eye>, dabbing .. <eye>|them|it|corner{s/}, crying on its own, crying .. not sad, crying for no reason, tears for no reason, <eye> ran, still running, niagara, nonstop tears, wont
+        stop streaming|watering|leaking|crying|weeping|running
+    """,
+    "discharge": """
+        green|yellow|white|gray|grey|cloudy stuff|goo|gloop|bits|crud|slime|mucus|string{s/}|muck|discharge|gunge,
+        <eye> .. crud{dy/}, gunge, gungy, crud, eye bogie{s/}, stuck together .. wake|waking|morning, <eye> ..
+        gooey|goopy|gunky|claggy|claggy|mucky, claggy, <lashes>|<eye> .. stuck|glued|gummed .. with muck|gunk|goo|crust|pus|gunge|slime|sleep|matter|discharge, had to wipe|wash .. open|off|out .. morning, <eye> ..
+        weeping pus|yellow|green
+    """,
+    "rash": """
+        <skinny> .. <scaly>, <scaly> .. <skinny>, <scaly> .. round|around|under|on my? <eye>, <skinny> ..
+        dust|dandruff|snow|powder|confetti|cornflakes|coconut|parmesan|flakes, dandruff,
+        skin|lids|lid|eyelid|eyelids|it .. like .. alligator|lizard|snake|crocodile|reptile|parchment
+    """,
+    "light": """
+        <beam> .. <glary>, <glary> .. <beam>, <cannot> .. look at .. <beam>|screen|phone|window, <cannot> ..
+        open|stand|handle|bear|take|face|tolerate|cope .. <beam>, open .. in the? <beam>|daylight|sunshine,
+        <shades> .. in|at|to .. <indoors>, <shades> .. <indoors>, <indoors> .. <shades>, screen .. too bright,
+        too bright, living in the dark, sat in the dark, lying in the dark, curtains .. closed|drawn|shut, light
+        .. doing my? <eye> in, <beam> .. doing .. in, <beam> .. go right|straight through,
+        close|closing|shut|shield|cover .. my? left|right|both? <eye> .. <beam>|headlights|car
+    """,
+    "pain": """
+        twinge{s/}, twingy, niggl{e/es/ing/y}, nagging, ouchy, owch, ow, oww
+    """,
+    "unwell": """
+        <eye> <isnt> .. <unwell>, <eye> .. <offish>, <eye> .. feel{s/} .. <offish>, something .. off with .. <eye>,
+        something .. <isnt> right .. <eye>, allergic to .. <glue>|lashes|lash|extensions|them|it|something, react{ed/ing}
+        .. <glue>|lashes|lash|extensions, <eye> .. reacting, <eye> .. react, <eye> .. mess, <eye> .. playing up,
+        <eye> .. state, state of .. <eye>, <eye> .. struggling, <eye> .. suffering, <eye> .. bothering, <eye> ..
+        annoying me, <eye> .. in bits
+    """,
+}

@@ -1,0 +1,186 @@
+"""Spanish put together: a part of her with what it does, what she can no longer do, what it looks or feels like.
+
+The Spanish for `english_frames`. How phrases are written: `aftercare.core.reading.phrases`.
+"""
+
+from __future__ import annotations
+
+CLASSES = {
+    "sopla": """
+        respirar respiro respira respirando respiracion jalar jalo aire oxigeno resuello resollar aliento inhalar
+    """,
+    "cuesta": """
+        cuesta costando cuestan costo trabajo trabajito batallo batallando dificil dificultad apenas poco falta faltan
+        faltando mal corta corto cortado cortito agitada agitado rapido rapida pitido pito silbido chiflido ruido
+        puedo podemos logro alcanza alcanzo llega entra pasa
+    """,
+    "via": "garganta pecho pulmon pulmones traquea cogote gaznate bronquios",
+    "aprieta": """
+        cierra cerrando cerrada cerrado cerrandose cerro aprieta apretada apretado apretadito apretandose apretando
+        oprime oprimido oprimida opresion presion pesado pesada peso chifla chiflando silba silbando pita pitando
+        truena ronca inflamada inflamado hinchada hinchado nudo bola tapada tapado estrecha estrechando angosta
+        ahorca ahorcando rara raro dormida pica
+    """,
+    "boca": "lengua boca labio labios paladar encias trompa",
+    "dormida": """
+        dormida dormido dormidos adormecida adormecidos adormecido hormiguea hormiguean hormigueo hormigueando
+        cosquillea cosquilleo cosquillean pica pican entumida entumidos entumecida entumecidos rara raros gruesa
+        gorda pesada anestesiada anestesiados
+    """,
+    "rostro": "cara rostro labio labios lengua boca cachetes trompa jeta mejillas cabeza cuello",
+    "redondo": """
+        globo globos pelota balon sandia calabaza monstruo hamster sapo pez luna pan elefante desconocida ardilla
+    """,
+    "vista": "vista vision",
+    "borra": """
+        borrosa borroso nublada nublado nubla nublo oscura oscuro oscurecio oscurece doble rara raro mal perdida
+        perdiendo perdi fue va yendo apaga apago apagando empanada opaca cansada turbia turbio torcida chueca
+        fallando falla falta menos bajo bajando limitada mitad
+    """,
+    "leer": "leer letras letra pantalla celular cel telefono letreros letrero placas placa semaforo numeros tele caras cara",
+    "nopuede": "no puedo logro consigo alcanzo cuesta apenas casi imposible trabajo batallo",
+    "abre": "abrir abrirlo abrirlos abro abre abren abrirse despegar despegarlo despegarlos despega despegan separar",
+    "horror": """
+        horrores horrible horriblemente insoportable infernal brutal bestial mortal espantoso atroz terrible
+        tremendo fuertisimo muchisimo demasiado intenso intensisimo inaguantable barbaro cañon canon salvaje feisimo
+    """,
+    "duele": "duele duelen dolor dolores doliendo punzada punzadas",
+    "cae": """
+        cayo cayeron callo cae metio meti metieron entro entraron salpico salpicaron escurrio chorreo fue fueron gotea
+        goteo derramo llego resbalo tiro echaron echo
+    """,
+    "ojillo": "ojo ojos ojito ojitos parpado parpados parpadito parpaditos",
+    "hinchon": """
+        sapo sapos rana globo globos boxeador boxeadora pelota pelotas empanada empanadas salchicha salchichas huevo
+        huevos ping pescado golpe golpeada madreada panda bolsa bolsas tamal tamales pambazo chino chinos chinita
+        sandia ciruela ciruelas puñetazo punetazo abeja mapache
+    """,
+    "rojizo": """
+        jitomate jitomates tomate tomates conejo conejos marihuana mota fumada grifa pacheca desvelada cruda borracha
+        vampiro diablo semaforo sangre fresa fresas
+    """,
+    "quema": """
+        chile chiles limon jabon shampoo champu cebolla alcohol vinagre cloro acido fuego lumbre brasa brasas vaporub
+        menta jalapeno habanero salsa sal lava mentol
+    """,
+    "granito": "arena arenita tierra tierrita piedritas piedrita polvo vidrio vidrios basura basurita lija migajas sal",
+    "clavo": "aguja agujas alfiler alfileres espina espinas clavo clavos pelo pelito alambre astilla pestana pelusa",
+    "claridad": "luz luces sol claridad foco focos pantalla lampara faros",
+    "moleste": """
+        molesta molestan molestando lastima lastiman duele duelen cala calan mata matan hiere hieren arde arden quema
+        queman encandila fastidia tortura ciega pega pegan friega
+    """,
+    "lente": "lentes gafas anteojos",
+    "dentro": "adentro dentro casa oficina trabajo escuela cuarto cama tienda noche",
+    "roncha": "ronchas roncha ronchitas urticaria habones granos bolas sarpullido manchas enronchada",
+    "cuerpo": """
+        cuerpo brazos piernas panza pecho espalda cuello pies patas manos barriga guata torso piel pies cabeza
+    """,
+}
+
+FRAMES = {
+    "breathing!": """
+        no .. <sopla>, <cuesta> .. <sopla>, <sopla> .. <cuesta>, <via> .. <aprieta>, <aprieta> .. <via>, <boca>
+        .. <dormida>, <dormida> .. <boca>, no .. pasa .. agua|saliva|comida|nada, no .. tragar, trabajo ..
+        tragar, tragar .. duele|trabajo|cuesta, como popote, me ahog{o/aba/ando}, quedo sin aire, siento ahogo,
+        me ahorca, no me salen .. palabras, inhalador .. no|nada, chifl{a/ando/ido} .. respir{o/ar}, no ..
+        pasar|tragar|trago|paso ni? .. saliva|agua|comida|nada, no puedo ni? pasar|tragar, silbido{s/} .. pecho,
+        pecho .. silbido{s/}
+    """,
+    "swelling!": """
+        <rostro> .. como .. <redondo>, <rostro> .. el doble, no me reconozco|reconoci|reconocen|reconocia,
+        <rostro> .. <hinch>, <hinch> .. <rostro>, ojo .. salido|saltado|saliendo|afuera, ojo .. fuera de lugar,
+        me inyectaron .. labios, labios .. inyectado|inyectados|pato|inyectaron, <rostro> .. parece{n/} ..
+        <redondo>, <rostro> .. inflando|inflados|inflaron|inflado|inflada, inflando|inflaron|inflados ..
+        <rostro>
+    """,
+    "vision!": """
+        <vista> .. <borra>, se me .. la <vista>, no .. leer, no veo .. <leer>, no distingo .. <leer>, veo ..
+        doble|dos|manchas|sombras|negro|oscuro|luces, todo .. doble|borroso|oscuro|nublado, perdi .. <vista>,
+        deje de ver, no .. veo, dej{e/o} de ver, como .. vidrio empanado|sucio|esmerilado, no puedo manejar,
+        deje de manejar, tela .. <ojillo>, nube .. <ojillo>, mancha .. <vista>|medio|centro,
+        veo|viendo|miro|mirando|ver ..
+        doble|doblado|dos|manchas|sombras|negro|oscuro|destellos|lucecitas|rayos|chispas, todo .. negro|oscuro
+        .. <ojillo>, <ojillo> .. todo negro|oscuro
+    """,
+    "pain!": """
+        <duele> .. <horror>, <horror> .. <duele>, <duele> .. no .. vivir|dormir|deja|aguanto|soporto|puedo ni,
+        matando .. <duele>, <duele> .. matando|mata|lloro|llorando|gritar|gritando|vomitar,
+        lloro|llorando|gritando .. <duele>, peor que .. parto|parir, <duele> .. pastillas .. nada|no, pastillas
+        .. no .. <duele>, <duele> .. mover .. <ojillo>, mover .. <ojillo> .. <duele>, agonia, <duele> .. no me
+        deja|dejan, <duele> .. no .. vivir
+    """,
+    "glue_in_eye!": """
+        <cae> .. <goma> .. <ojo>, <goma> .. <cae> .. <ojo>, <cae> .. <goma>, <goma> .. se me <cae>, <cae> .. gota .. <ojo>,
+        <cae> .. gotita .. <ojo>, gota|gotita .. adentro|dentro .. <ojo>, <goma> .. adentro|dentro .. <ojo>, me eche ..
+        <goma>, <goma> .. en .. globo, tengo <goma> en .. <ojo>
+    """,
+    "sealed_eye!": """
+        no .. <abre> .. <ojillo>, <ojillo> .. no .. <abre>, <nopuede> .. <abre>, no me <abre>, <ojillo> ..
+        pegado|pegados|sellado|sellados|soldado|soldados, <ojillo> .. cerrado completamente|totalmente
+    """,
+    "swollen_shut!": """
+        <hinch> .. no .. <abre>|ver, <hinch> .. cerrado|cerrados|cerro|cerraron, <ojillo> .. cerrado de .. <hinch>,
+        tan <hinch> .. no .. <abre>
+    """,
+    "injury!": """
+        <ojillo> .. sangra|sangrando|sangre, pinza|pinzas|tijera|tijeras .. <ojillo>, <ojillo> .. pinza|pinzas|tijera|tijeras,
+        rasgun{o/e} .. <ojillo>|cornea, me picaron .. <ojillo>, me lastimaron .. <ojillo>
+    """,
+    "blood": "sangra, sangra, sangrando, sangro, sangre",
+    "faint!": """
+        casi me desmayo|caigo, me voy a desmayar|caer, todo .. vueltas, me dio .. vahido|mareo|desmayo|patatus|soponcio,
+        se me fueron las fuerzas, se me doblan .. piernas, me tuve que sentar|agarrar|acostar .. piso|suelo, me
+        tiemblan .. piernas, veo lucecitas y me, vi negro|estrellas, me puse palida|blanca
+    """,
+    "hives!": """
+        <roncha> .. <cuerpo>, <roncha> .. todas partes|todos lados, <cuerpo> .. <roncha>, <roncha> .. de pies a cabeza,
+        de pies a cabeza, me llene .. <roncha>, llena de <roncha> .. toda
+    """,
+    "pain": "moretead{o/os/a}, molesta{n/} al toca{r/rlo/rlos}, molesta{n/} al parpadear, como moretead{o/os}",
+    "redness!": """
+        blanco .. <ojillo> .. rojo oscuro|sangre, <ojillo> .. puro|pura sangre, rojo como sangre, <ojillo> .. color ..
+        vino|sangre
+    """,
+    "swelling": """
+        <ojillo> .. como .. <hinchon>, como .. <hinchon> .. <ojillo>, parece .. golpe|pegaron|golpearon, parezco
+        .. <hinchon>, me dieron .. golpe|madriza|puñetazo, <ojillo> .. chiquito .. <hinch>, amaneci .. <hinch>,
+        <ojillo> .. parece{n/} .. <hinchon>, lo|los tengo|traigo gord{o/os/ito/itos}, <ojillo> ..
+        gord{o/os/ito/itos}
+    """,
+    "redness": "<ojillo> .. como .. <rojizo>, como .. <rojizo> .. <ojillo>, parezco .. <rojizo>, <ojillo> .. encendid{o/os}",
+    "itching": """
+        comezon, no paro de rascar{me/}, ganas de rascar{me/los}, rascandome, me rasco, me tallo, tallarme, tallando,
+        quiero arrancar{melas/me}, dan ganas de arrancar
+    """,
+    "burning": "como .. <quema>, <quema> .. en los? <ojillo>, me enchil{o/e/aron}, me echaron .. <quema>",
+    "gritty": """
+        como .. <granito>, <granito> .. en el|los? <ojillo>, <ojillo> .. <granito>, siento
+        arena|tierra|piedritas|granitos|polvo
+    """,
+    "poking": """
+        como .. <clavo>, <clavo> .. en el|los|mi <ojillo>, algo .. en el|mi <ojillo>, algo ..
+        adentro|dentro|metido|clavado|atorado, traigo algo .. <ojillo>, pestana|pelo|pelito|algo ..
+        pica|picando|pincha|pinchando|raspa|raspando .. <ojillo>, pestana .. picando
+    """,
+    "watering": """
+        llora solo|sola|solito, no para{n/} de llorar|lagrimear, no paro de llorar|lagrimear, lagrimeo, lagrimeando,
+        chorro|chorros .. lagrimas|agua, kleenex, ando llorando sin, agua .. todo el dia
+    """,
+    "discharge": """
+        baba .. <ojillo>, <ojillo> .. babos{o/os}, moquea{n/}, <ojillo> .. moco{s/}, costra{s/} .. pestana{s/},
+        pegosteos{o/a/os/as}, pegostre, pegost{e/es}
+    """,
+    "rash": """
+        piel .. <ojillo> .. seca|reseca|aspera|pelando|rugosa, <ojillo> .. reseco|resecos|aspero|asperos|pelando,
+        <ojillo> .. granos|bolitas|ronchita
+    """,
+    "light": """
+        <claridad> .. <moleste>, <moleste> .. <claridad>, no .. ver|mirar|aguanto|soporto|tolero|puedo .. <claridad>,
+        <lente> .. <dentro>, <lente> .. sol .. <dentro>, como vampiro
+    """,
+    "unwell": """
+        reaccion rara, algo .. mal .. <ojillo>, algo .. raro .. <ojillo>, alergia al? <goma>, alergic{a/o} al? <goma>,
+        me cayo|cayeron mal .. pestanas|<goma>, <ojillo> .. no .. bien
+    """,
+}

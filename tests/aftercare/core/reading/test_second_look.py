@@ -1,0 +1,42 @@
+from __future__ import annotations
+
+import pytest
+
+from aftercare.core.reading import Topic, Urgency, read
+from aftercare.core.reading.reader import unexplained
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "so the thing is my lids have a fat swollen itch burn look to them, i reckon",
+        "I keep wanting to take a fork to my eyelids. a FORK",
+        "bags under my eyes you could carry shopping in since the appt",
+    ],
+)
+def test_what_the_rules_do_not_know_goes_to_a_person(text: str) -> None:
+    found = read(text)
+
+    assert found.unread or found.urgency is not Urgency.NONE
+
+
+def test_words_of_an_emergency_that_no_rule_knows_are_one_and_go_to_a_person() -> None:
+    found = read("Unbearable. I've been pacing the floor since two with my hand over my eye.")
+
+    assert (found.urgency, found.about, found.unread) == (Urgency.EMERGENCY, (Topic.IRRITATION,), True)
+
+
+@pytest.mark.parametrize(
+    ("text", "left"),
+    [
+        ("no redness, love them", "no , love them"),
+        ("my sister had hives once", "my sister had  once"),
+        ("my left lid is itchy", "my left lid is itchy"),
+    ],
+)
+def test_it_looks_at_what_the_rules_leave_unexplained(text: str, left: str) -> None:
+    assert unexplained(text) == left
+
+
+def test_plain_denials_do_not_go_to_a_person() -> None:
+    assert not read("no pain, no itching, no swelling, all good").unread
