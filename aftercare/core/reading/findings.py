@@ -15,6 +15,13 @@ from aftercare.core.reading.whose import is_elsewhere, is_of_a_thing
 _GRADING = listed("sign:fever sign:headache sign:sickly sign:hospital! sign:agony sign:blood")
 _OF_LOOKS = listed("sign:burning sign:pain sign:swelling")  # "on fire (the good kind)"
 _HABIT = listed("always usually normally siempre")
+_STUCK = ("stuck", "glue", "pegad", "pego")
+_SHUT = listed("""
+    open opens opening shut closed cant cannot couldnt unable wont prise pry prying abrir abro abre abren abrirlo
+    abrirlos puedo cerrado cerrados despegar despegarlos adhesive pegamento
+""")
+_CANT, _OPEN = listed("cant cannot wont"), listed("open abrir")
+_NEAR = 6  # words
 Stand = list[tuple[Mark, Standing]]
 
 
@@ -56,13 +63,35 @@ def sort_out(page: Page) -> Findings:
 
 def _signs(page: Page) -> list[Mark]:
     found = [mark for name, marks in page.marks.items() if name.startswith("sign:") for mark in marks]
+    found += _left_open(page)
     found.sort(key=lambda mark: (mark.start, -mark.end))
     found = [
         mark for mark in grading.with_glue(page, found) if not (is_elsewhere(page, mark) or is_of_a_thing(page, mark))
     ]
+    found = [mark for mark in found if not _is_stuck_by_discharge(page, mark, found)]
     if page.marks.get("scope:good_kind"):
         return [mark for mark in found if mark.name not in _OF_LOOKS]
     return found
+
+
+def _left_open(page: Page) -> list[Mark]:
+    """Take "cant open" with nothing behind it for her eye, where eyes are spoken of: "lids stuck with goo, cant open"."""
+    words = [token.word for token in page.tokens]
+    if not grading.EYES & set(words):
+        return []
+    ends = [place + 1 for place, word in enumerate(words) if word in _OPEN and place and words[place - 1] in _CANT]
+    return [Mark("sign:sealed_eye!", end - 2, end) for end in ends if end == len(words) or not words[end].isalpha()]
+
+
+def _is_stuck_by_discharge(page: Page, mark: Mark, found: list[Mark]) -> bool:
+    """Stuck together with goo when she wakes: discharge, and no eye that will not open."""
+    if mark.name != "sign:sealed_eye!" or _SHUT & {token.word for token in page.tokens}:
+        return False
+    if not any(token.word.startswith(_STUCK) for token in page.tokens[mark.start : mark.end]):
+        return False
+    near = range(mark.start - _NEAR, mark.end + _NEAR)
+    goo = (other for other in found if other.name == "sign:discharge" and other.start in near)
+    return any(page.sentence[other.start] == page.sentence[mark.start] for other in goo)
 
 
 def _standings(page: Page, found: list[Mark]) -> Stand:

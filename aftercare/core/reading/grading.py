@@ -46,7 +46,7 @@ _CLEARS = listed("""
 _FAILS = listed("nothing doesnt wont isnt not no nada odds difference didnt never cant still")
 
 
-_EYES = listed("""
+EYES = listed("""
     eye eyes eyeball eyeballs lid lids eyelid eyelids cornea ojo ojos parpado parpados
 """)
 _STUFF = listed("""
@@ -91,7 +91,7 @@ def is_emergency(page: Page, current: list[Mark]) -> bool:
         return True
     if "hives" in names and _is_all_over(page, current):
         return True
-    if "blood" in names and any(token.word in _EYES for token in page.tokens):
+    if "blood" in names and any(token.word in EYES for token in page.tokens):
         return True
     if "glue_in_eye" in names:
         return True

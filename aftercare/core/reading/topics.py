@@ -38,7 +38,7 @@ def topics_of(page: Page, *, irritation: bool, denied: bool) -> dict[Topic, Mark
     """Return the topics, each with the phrase behind it where there is one."""
     found: dict[Topic, Mark | None] = {}
     stop = page.named("topic:stop") or _bare_stop(page)
-    if stop and not _is_about_the_hour(page):
+    if stop and not _is_about_the_hour(page, stop):
         found[Topic.STOP] = stop[0]
     start = [mark for mark in page.named("topic:start") if not _is_denied(page, mark)]
     if start and not stop:  # "do not text me again" holds both
@@ -98,29 +98,18 @@ def _first(page: Page, name: str, *, may_be_weak: bool) -> Mark | None:
     return None
 
 
-def _is_about_the_hour(page: Page) -> bool:
+_HOURS = listed("""
+    5am 6am 7am 8am early late night before after midnight noon temprano tarde madrugada antes despues
+""")
+
+
+def _is_about_the_hour(page: Page, stop: list[Mark]) -> bool:
     """Say whether she asks for another hour, not for an end: "can you stop sending these at 6am?"."""
+    wishes = {page.sentence[mark.start] for mark in stop}
     return any(
-        {
-            "6am",
-            "7am",
-            "5am",
-            "early",
-            "late",
-            "temprano",
-            "tarde",
-            "madrugada",
-            "night",
-            "before",
-            "after",
-            "midnight",
-            "antes",
-            "despues",
-            "noon",
-            "8am",
-        }
-        & {t.word for t in page.tokens[m.start : m.end]}
-        for m in page.named("topic:notstop")
+        _HOURS & {token.word for token in page.tokens[mark.start : mark.end]}
+        for mark in page.named("topic:notstop")
+        if page.sentence[mark.start] in wishes
     )
 
 
@@ -182,17 +171,15 @@ def _begins(page: Page, mark: Mark) -> bool:
     return before is None or before.kind != WORD or before.word in _OPENERS
 
 
-_ALWAYS = tuple(
-    " ".join(phrase.split())
-    for phrase in """
+_ALWAYS_ASKING = """
     what do i, what should, what can i, what i do, que hago, q hago, should i, let me know what, let me know if
     i, please advise, help me, pls help, please help, any advice, any tips, just wondering, wondering, wonder
     if, wanted to ask, want to know, wanted to know, im asking, solo pregunto, need help, help pls, quisiera
     saber, quiero saber, dime que, ayuda por favor, call me when, ok or, do i need, can i still, can i, how do
     i, how long, when can i, que me pongo, que debo, who do i, or should i, is that a thing, or nah, is it ok,
     is it normal, es normal, puedo usar, me puedes, quick question, una pregunta, una duda, or am i
-""".split(",")
-)
+"""
+_ALWAYS = tuple(" ".join(phrase.split()) for phrase in _ALWAYS_ASKING.split(","))
 
 
 def _is_aside(page: Page, mark: Mark, asked: set[int]) -> bool:

@@ -236,6 +236,9 @@ TOPICS = {
         no quiero mas mensajitos|mensajes|textos|recordatorios|msj|msjs|sms|correos|avisos
     """,
     "notstop": """
+        no me dej{es/en/e/eis} de mandar|enviar|escribir|avisar|recordar, no dej{es/en/e/eis} de
+        mandar|enviar|escribir|avisar|recordar{me/}|avisarme|mandarme|enviarme|escribirme,
+        no me escrib{as/an/a} hasta, no me mand{es/en/e} hasta, no me llam{es/en/e} hasta, no me escrib{as/an/a} ahora,
         para el, para la, no me baja, la hinchazon baja, de baja calidad, baja de, mas baja, de baja por maternidad,
         de baja laboral, estoy de baja, tan temprano, de madrugada, tan tarde, antes de las, despues de las
     """,

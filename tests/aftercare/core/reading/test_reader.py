@@ -135,3 +135,19 @@ def test_the_side_needs_a_word_for_it(text: str, side: Side | None) -> None:
 )
 def test_topics_are_read(text: str, about: set[Topic]) -> None:
     assert set(read(text).about) == about
+
+
+@pytest.mark.parametrize(
+    ("text", "urgency", "signs"),
+    [
+        ("lashes stuck together with yellow goo when i wake", "same_day", {"discharge"}),
+        ("amanecí con los ojos pegados de lagañas", "same_day", {"discharge"}),
+        ("lids stuck with goo, cant open", "emergency", {"discharge", "sealed_eye"}),
+        ("my eyes are lovely but the link wont open", "none", set()),
+        ("my left eye is red and it hurts", "same_day", {"redness", "pain"}),
+    ],
+)
+def test_goo_is_no_eye_that_will_not_open_and_one_that_will_not_is(text: str, urgency: str, signs: set[str]) -> None:
+    found = read(text)
+
+    assert (found.urgency, set(found.signs)) == (urgency, signs)
