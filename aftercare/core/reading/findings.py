@@ -75,7 +75,7 @@ def _signs(page: Page) -> list[Mark]:
 
 
 def _left_open(page: Page) -> list[Mark]:
-    """Take "cant open" with nothing behind it for her eye, where eyes are spoken of: "lids stuck with goo, cant open"."""
+    """Take "cant open" with nothing behind it for her eye, where eyes are spoken of: "lids full of goo, cant open"."""
     words = [token.word for token in page.tokens]
     if not grading.EYES & set(words):
         return []

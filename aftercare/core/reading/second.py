@@ -23,7 +23,7 @@ HEADS = ("sign", "emergency", "stop", *TOPICS)
 SIGN, EMERGENCY, STOP = 0.8, 0.6, 0.35
 SIGN_AGAINST_RULES = 0.9  # where the rules know what it is about, or saw a sign that is none now
 SIGN_UNEXPLAINED = 0.1  # where the rules understood nothing at all
-SURE_EMERGENCY, SURE_STOP = 0.8, 0.6  # no rule has seen it, and yet it is acted on
+SURE_EMERGENCY, SURE_STOP = 0.7, 0.4  # no rule has seen it, and yet it is acted on
 TOPIC = 0.3  # what a reply is about, of which the rules know nothing
 
 

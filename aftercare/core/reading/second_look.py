@@ -24,7 +24,7 @@ def look_again(reading: Reading, answer: str, page: Page, explained: list[Mark])
     opinion = second.opinion(without(answer, page, explained))
     calm = reading.urgency is Urgency.NONE
     lost = reading.about == (Topic.OTHER,) and not explained and not any(page.marks.get(name) for name in _OTHERWISE)
-    other_stop = bool(page.marks.get("topic:notstop"))  # "stop by", "don't stop": the word for something else
+    other_stop = bool(page.named("topic:notstop"))  # "stop by", "don't stop": the word for something else
     if opinion.stop > second.SURE_STOP and not other_stop and not {Topic.STOP, Topic.BOOKING} & set(reading.about):
         return replace(reading, about=_joined(reading.about, Topic.STOP), unread=True)
     if reading.urgency is Urgency.EMERGENCY:

@@ -114,7 +114,9 @@ def _is_about_the_hour(page: Page, stop: list[Mark]) -> bool:
 
 
 def _is_denied(page: Page, mark: Mark) -> bool:
-    """No gaps; not disappointed; haven't lost a single one."""
+    """No gaps; not disappointed; haven't lost a single one; don't stop sending them."""
+    if mark.name == "topic:stop" and any(one.start < mark.start < one.end for one in page.named("scope:nonneg")):
+        return True
     first = page.tokens[mark.start].word
     if first in _OWN or first.endswith("nt"):
         return False
