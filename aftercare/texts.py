@@ -63,6 +63,7 @@ def _facts(message: Message, book: ClientBook, now: datetime) -> Facts:
         under_18=bool(client.under_18),
         wears_lenses=bool(client.wears_lenses),
         call_by=_call_by(message, studio),
+        visit_ahead=book.on_hold and any(book.calendar.is_booked(one) for one in book.calendar.visits),
     )
     if visit is None:
         return facts

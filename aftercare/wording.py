@@ -181,6 +181,7 @@ LONGEST = Facts(
     booked_at=datetime.combine(date(2026, 9, 30), time(10, 30)),
     call_by=datetime.combine(date(2026, 9, 30), time(10, 30)),
     link="https://wrenfield.example/flags/1234567",
+    visit_ahead=True,
     as_of=datetime.combine(date(2026, 9, 30), time(10, 30)),
     last_reply=datetime.combine(date(2026, 9, 23), time(10, 30)),
     last_sweep=datetime.combine(date(2026, 9, 30), time(10, 30)),

@@ -69,6 +69,7 @@ class Facts:
     window: tuple[date, date] | None = None  # for a reminder: None is soon
     booked_at: datetime | None = None
     call_by: datetime | None = None
+    visit_ahead: bool = False  # she has a visit booked, and is on hold until a person has spoken with her
     link: str = ""
     as_of: datetime | None = None  # as the next two on the studio's wall clock
     last_reply: datetime | None = None
@@ -135,6 +136,9 @@ FIELDS: dict[str, Field] = {
     "emergency_care": Field("Where she gets emergency eye care.", "emergency eye care (ER)", _CLIENT_OR_BLOCK),
     "poison_line": Field("The poison line of her country, where there is one.", "1-800-222-1222", _CLIENT_OR_BLOCK),
     "call_by": Field("By when a person calls her.", "Tuesday 9 March, 10:00 am", _ANSWER),
+    "visit_ahead": Field(
+        "For an if: she has a visit booked, which waits until somebody spoke with her.", "yes", _ANSWER
+    ),
     "link": Field("The page that opens what this is about.", "https://…", STAFF),
     "as_of": Field("When the list was counted.", "7:31 am", _LIST),
     "last_reply": Field("When the newest reply came in; empty where none has.", "6:12 am", _LIST),
@@ -179,6 +183,7 @@ def values(facts: Facts) -> dict[str, Value]:
         "emergency_care": say.emergency_care(language, facts.region),
         "poison_line": say.poison_line(facts.region) or None,
         "call_by": say.moment(facts.call_by, language, facts.region) if facts.call_by else None,
+        "visit_ahead": facts.visit_ahead,
         "link": "".join(facts.link.split()) or None,
         "as_of": _seen_from(facts.as_of, facts, language),
         "last_reply": _seen_from(facts.last_reply, facts, language),

@@ -309,8 +309,8 @@ def test_a_same_day_answer_says_by_when_a_person_calls() -> None:
     facts = replace(_facts("answer", "same_day", 0, "sms", "en"), region="US")
     words = first_wording("answer", "same_day", 0, "sms", "en")
 
-    assert "A person will call you by Wednesday 30 September, 10:30 am." in compose(words, facts).body
-    assert "as soon as they can" in compose(words, replace(facts, call_by=None)).body
+    assert "we will call you by Wednesday 30 September, 10:30 am." in compose(words, facts).body
+    assert "as soon as we can" in compose(words, replace(facts, call_by=None)).body
 
 
 @pytest.mark.parametrize("key", [key for key in MESSAGE_WORDINGS if key[0] in ("alert", "morning_list")], ids=str)

@@ -150,7 +150,8 @@ def test_of_what_is_to_be_seen_to_today_the_person_on_duty_is_told_too_and_the_a
 
     assert set(left) == {"mia", "ada", "dee"}
     assert "a client needs you today" in left["dee"]
-    assert re.search(r"A person will call you by \w+ \d+ \w+, 4:00 pm\.", left["mia"])
+    assert re.search(r"we will call you by \w+ \d+ \w+, 4:00 pm\.", left["mia"])
+    assert "come in" not in left["mia"]  # she has nothing booked
     assert Flag.objects.get().call_by == cast.at(16)
     assert to(round_at(cast, 15)) == ["olga"]
     assert to(round_at(cast, 18)) == []
@@ -204,3 +205,10 @@ def test_what_is_wrong_with_one_studio_keeps_nobody_elses_people_asleep(cast: Ca
     triage.read_waiting(cast.at(2))
 
     assert paging.look(cast.at(2)) == 1
+
+
+def test_she_who_has_a_visit_booked_is_asked_not_to_come_in_before(cast: Cast) -> None:
+    cast.visit(cast.clients["Mia"], cast.at(12, 3))
+    writes(cast, "my lid is a bit itchy", 14)
+
+    assert "Please do not come in before." in dict(round_at(cast, 14))["mia"]
