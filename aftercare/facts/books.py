@@ -13,7 +13,7 @@ from aftercare.core.reach import Contact, Purpose, Reach, only_zone, reach
 from aftercare.core.timing import Occasion, Reason, Rules, SetForecast, Standing
 from aftercare.facts import rows
 from aftercare.facts.rules import rules_from
-from aftercare.models import Message
+from aftercare.models import Message, Stop
 from studio.models import SETS, Client, Reaction, Studio, Visit
 
 
@@ -32,6 +32,7 @@ class ClientBook:
     messages: dict[int, Message]  # those about her visits, to whomever they went, without their texts
     forecast: SetForecast | None  # in force for the set that she wears
     reactions: list[Reaction]
+    resting: frozenset[str]  # channels whose number or address is somebody else's
     hold_why: str
     now: datetime
 
@@ -113,7 +114,7 @@ def _book(
     visits: list[Visit],
     refs: dict[int, str],
     consents: dict[tuple[str, str], bool],
-    stops: set[tuple[int, str, str]],
+    stops: dict[tuple[int, str, str], str],
     reactions: list[Reaction],
     asked: tuple[datetime, ...],
     flagged: bool,
@@ -121,16 +122,15 @@ def _book(
     forecasts: dict[int, list[SetForecast]],
     now: datetime,
 ) -> ClientBook:
+    addresses = (("sms", client.mobile), ("email", client.email.lower()))
+    own = {channel: stops.get((client.studio_id, channel, address)) for channel, address in addresses}
+    stopped = {channel for channel, why in own.items() if why is not None}
     contact = Contact(
         mobile=client.mobile,
         email=client.email,
         choice=client.channel,
         consents=consents,
-        stopped=frozenset(
-            channel
-            for channel, address in (("sms", client.mobile), ("email", client.email.lower()))
-            if (client.studio_id, channel, address) in stops
-        ),
+        stopped=frozenset(stopped),
     )
     standing_reaction = next((reaction for reaction in reactions if reaction.released_at is None), None)
     planned_visits = tuple(_visit(visit, refs) for visit in visits)
@@ -147,6 +147,7 @@ def _book(
         messages={message.pk: message for message in messages},
         forecast=made[-1] if made else None,
         reactions=reactions,
+        resting=frozenset(channel for channel, why in own.items() if why == Stop.Why.WRONG_PERSON),
         hold_why="a reaction is on record" if standing_reaction else "an open flag" if flagged else "",
         now=now,
     )

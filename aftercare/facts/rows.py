@@ -78,10 +78,12 @@ def consents(ids: list[int]) -> dict[int, dict[tuple[str, str], bool]]:
     return found
 
 
-def stops(clients: list[Client]) -> set[tuple[int, str, str]]:
+def stops(clients: list[Client]) -> dict[tuple[int, str, str], str]:
+    """The stops in force for their numbers and addresses: studio, channel and address, and why."""
     addresses = {client.mobile for client in clients} | {client.email.lower() for client in clients}
     rows = Stop.objects.filter(lifted_at=None, address__in=addresses - {""})
-    return set(rows.values_list("line__studio_id", "line__channel", "address"))
+    found = rows.values_list("line__studio_id", "line__channel", "address", "why")
+    return {(studio, channel, address): why for studio, channel, address, why in found}
 
 
 def reactions(ids: list[int]) -> dict[int, list[Reaction]]:

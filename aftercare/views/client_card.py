@@ -44,6 +44,7 @@ def client(request: StudioRequest, client_id: int) -> HttpResponseBase:
             "reactions": book.reactions if reads else [],
             "consents": list(book.client.consents.select_related("by").order_by("-at", "-pk")),
             "stopped": sorted(book.contact.stopped),
+            "resting": book.resting,
             "pause": PauseForm(),
             "changes": request.may.book or reads,
         },

@@ -6,7 +6,8 @@ from typing import Any
 
 import pytest
 
-from aftercare import stops
+from aftercare import receiving, stops, triage
+from aftercare.lines import lines_of
 from aftercare.models import Flag, Reply
 from studio.models import Client, Visit
 from tests.cast import Cast, full_morning
@@ -231,3 +232,14 @@ def test_what_is_forecast_is_for_artists_and_the_owner(
     who: str, sees: bool, cast: Cast, as_: SignIn, worn: Visit
 ) -> None:
     assert ("half-way to a fill" in words(as_(getattr(cast, who)).get(card(cast, "Mia")))) is sees
+
+
+def test_a_number_that_is_somebody_elses_is_shown_as_resting(cast: Cast, as_: SignIn) -> None:
+    her = cast.client("Mia")
+    line = lines_of(cast.studio)["sms"]
+    reply = receiving.receive(line, her.mobile, "wrong number, sorry", received_at=cast.now)
+    triage.read(reply.pk, cast.now)
+
+    page = words(as_(cast.dee).get(card(cast, "Mia")))
+
+    assert "says she is not the person meant: it rests. Ask her for the right one." in page
