@@ -56,8 +56,19 @@ def _answer(answer: str, question: str) -> Reading:
     page = lay_out(tokens, english=told.english, spanish=told.spanish)
     found = sort_out(page)
     reading = look_again(_judged(page, answer, found, told.code), answer, page, found.explained)
+    reading = _or_foreign(reading, answer, page)
     over = bool(page.marks.get("scope:over"))
     return bare.answered(tokens, question, reading, over=over) or reading
+
+
+def _or_foreign(reading: Reading, answer: str, page: Page) -> Reading:
+    """Look for alarms of other languages in what was not understood; whoever speaks of a hospital is for a person."""
+    if reading.urgency is Urgency.NONE and page.marks.get("sign:hospital!"):
+        return replace(reading, unread=True)
+    if not reading.unread or reading.about != (Topic.OTHER,):
+        return reading
+    other = foreign.read(answer, "und")
+    return other if other.urgency is Urgency.EMERGENCY else reading
 
 
 def _judged(page: Page, answer: str, found: Findings, code: str) -> Reading:

@@ -102,7 +102,9 @@ SCRIPTS = {
 # Signs in any of them: pieces of the folded text, as regular expressions. "!" means emergency.
 SIGNS = {
     "breathing!": r"""
-        respirar | peux pas avaler | atem\b | nicht schlucken | schlucken | deglutire | inghiottire | 不能吞 |
+        garganta .* fechando | garganta fechou | chiude la gola | gola .* chiude | gola chiusa | hals schwillt |
+        hals schnurt | hals geht zu | hals .* zugeschwollen | geen adem | geen lucht | niet ademen | keel zit dicht |
+        makahinga | hirap huminga | hirap akong huminga | peine a respirer | respirar | peux pas avaler | atem\b | nicht schlucken | schlucken | deglutire | inghiottire | 不能吞 |
         吞咽 | 飲み込 | 삼키 | بلع | глотать | nao consigo respirar | falta de ar | nao respiro |
         nao consigo engolir | garganta fechando | peux pas respirer | peux plus respirer |
         arrive pas a respirer | arrive plus a respirer | mal a respirer | du mal a avaler | gorge serre |
@@ -120,7 +122,7 @@ SIGNS = {
         सास नही | सास लेने | หายใจไม่ออก | หายใจลำบาก | δεν μπορω να αναπνευσω
     """,
     "vision!": r"""
-        vendo tudo dobrado | dobrado | presque plus | ne vois plus | ne vois pas | seh alles doppelt | doppelt |
+        vois double | vois en double | auge nichts | auge nix | nichts mehr seh | vendo tudo dobrado | dobrado | presque plus | ne vois plus | ne vois pas | seh alles doppelt | doppelt |
         makakita | biglang dumilim | dumilim | темно | потемнело | 突然暗 | 変に見 | nao consigo ver |
         nao enxergo | nao vejo | visao dupla | visao embacada | visao turva | vejo dobrado | vendo dobrado |
         embacad | vois plus | vois pas | vois double | vision floue | vois flou | vue trouble | vue floue |
@@ -155,7 +157,7 @@ SIGNS = {
         visage gonfle | levres gonfle | langue gonfle | gesicht geschwollen | gesicht ist geschwollen |
         gesicht ist ganz | lippen geschwollen | lippen sind | lippen schwellen | zunge geschwollen |
         zunge schwillt | gesicht schwillt | faccia gonfia | viso gonfio | labbra gonfie | lingua gonfia |
-        sung mat het | mat sung het | sung moi | moi sung | luoi sung | mat mui sung | spuchnieta twarz |
+        mat toi sung to | mat sung to | sung het mat | sung mat het | mat sung het | sung moi | moi sung | luoi sung | mat mui sung | spuchnieta twarz |
         twarz spuch | usta spuch | jezyk spuch | spuchly mi usta | spuchnal jezyk | spuchla mi twarz |
         namamaga ang mukha | namamaga ang labi | namamaga ang dila | namamaga mukha | maga ang mukha |
         namaga ang labi | gezicht .* gezwollen | lippen .* gezwollen | yuzum sis | dudaklarim sis |
