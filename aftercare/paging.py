@@ -37,7 +37,7 @@ def look(now: datetime, studio_id: int | None = None) -> int:
     """
     urgent = Q(state=Flag.State.OPEN, urgency__in=HELD_BY)
     again = Q(state=Flag.State.TAKEN, try_again_at__lte=now)
-    flags = Flag.objects.filter(urgent | again)
+    flags = Flag.objects.filter(urgent | again, state__in=[Flag.State.OPEN, Flag.State.TAKEN])
     if studio_id is not None:
         flags = flags.filter(studio=studio_id)
     of_studio = defaultdict(list)

@@ -143,9 +143,10 @@ def _open(flags: Iterable[Flag], studio: Studio, now: datetime) -> _Open:
     """Find what is open, when the newest reply came, and when the service last looked at what is due. One query."""
     through = Flag.clients.through.objects.filter(flag__in=[flag.pk for flag in flags])
     newest = Reply.objects.filter(studio=studio).order_by().values("studio").annotate(at=Max("received_at"))
-    every = promises.visits_to_look_at(studio, now).values_list(Value("visit"), "pk", "client_id", "starts_at")
+    every = promises.booked_near(studio, now).values_list(Value("visit"), "pk", "client_id", "starts_at")
     away = covering.away_on(studio, now.astimezone(studio.zone).date())
     parts = (
+        promises.left_unhappy(studio).values_list(Value("visit"), "pk", "client_id", "starts_at"),
         through.values_list(Value("flag"), "flag_id", "client_id", "flag__opened_at"),
         promises.early_sets(studio, now).values_list(Value("early"), "visit_id", "client_id", "made_at"),
         newest.values_list(Value("reply"), "studio", "studio", "at"),

@@ -53,15 +53,23 @@ class Unkept:
         return self.visit.artist if self.visit else responsible(self.book)
 
 
-def visits_to_look_at(studio: Studio, now: datetime) -> QuerySet[Visit]:
-    """Return the visits about which something may not have been kept."""
-    booked, done = Q(status=Visit.Status.BOOKED), Q(status=Visit.Status.DONE)
-    # History that was heard of as booked, and that nobody will mark any more, is on the cards only.
+def booked_near(studio: Studio, now: datetime) -> QuerySet[Visit]:
+    """Return the booked visits of the next days, and those that are over and that nobody has marked.
+
+    History that was heard of as booked, and that nobody will mark any more, is on the cards only.
+    """
     known = Q(heard_at__lt=F("starts_at")) | Q(starts_at__gte=now - BEHIND)
-    near = booked & Q(starts_at__lte=now + AHEAD) & known
-    unhappy = done & Q(mirror_check=Visit.MirrorCheck.UNHAPPY, unhappy_seen_to_at=None)
-    since = Visit.objects.filter(client=OuterRef("client"), starts_at__gt=OuterRef("starts_at"), status="done")
-    return Visit.objects.filter(near | unhappy & ~Exists(since), studio=studio).order_by()
+    booked = Visit.objects.filter(studio=studio, status=Visit.Status.BOOKED, starts_at__lte=now + AHEAD)
+    return booked.filter(known).order_by()
+
+
+def left_unhappy(studio: Studio) -> QuerySet[Visit]:
+    """Return the visits after which a client left unhappy, unless somebody has seen to it or she came again since."""
+    since = Visit.objects.filter(
+        client=OuterRef("client"), starts_at__gt=OuterRef("starts_at"), status=Visit.Status.DONE
+    )
+    unhappy = Visit.objects.filter(studio=studio, mirror_check=Visit.MirrorCheck.UNHAPPY, unhappy_seen_to_at=None)
+    return unhappy.filter(~Exists(since), status=Visit.Status.DONE).order_by()
 
 
 def early_sets(studio: Studio, now: datetime) -> QuerySet[Forecast]:

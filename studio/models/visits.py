@@ -131,6 +131,11 @@ class Visit(models.Model):
             models.Index(fields=["studio", "starts_at"], name="visit_by_start"),
             models.Index(fields=["client", "starts_at"], name="visit_of_client"),
             models.Index(fields=["artist", "starts_at"], name="visit_of_artist"),
+            # What each round and each morning list looks among, however long the history is. Whole ones: SQLite takes a
+            # partial index only where the words of its condition stand in the query, not as values beside it.
+            models.Index(fields=["status", "starts_at"], name="visit_by_status"),
+            models.Index(fields=["studio", "status", "starts_at"], name="visit_of_studio_by_status"),
+            models.Index(fields=["studio", "mirror_check"], name="visit_by_mirror_check"),
         ]
 
     def __str__(self) -> str:

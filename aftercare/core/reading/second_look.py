@@ -12,6 +12,8 @@ from aftercare.core.reading.values import Reading, Topic, Urgency
 _SAID_LITTLE = 3  # tokens: "lol", "brb in 5"
 _OTHERWISE = ("topic:auto", "topic:spam", "topic:start")
 
+_NO_STOP = {Topic.STOP, Topic.BOOKING, Topic.START}  # it is one already, or a wish for something else
+
 
 def look_again(reading: Reading, answer: str, page: Page, explained: list[Mark]) -> Reading:
     """Hand a reply to a person where the second opinion sees danger, or an end of messages, that the rules do not.
@@ -25,7 +27,7 @@ def look_again(reading: Reading, answer: str, page: Page, explained: list[Mark])
     calm = reading.urgency is Urgency.NONE
     lost = reading.about == (Topic.OTHER,) and not explained and not any(page.marks.get(name) for name in _OTHERWISE)
     other_stop = bool(page.named("topic:notstop"))  # "stop by", "don't stop": the word for something else
-    if opinion.stop > second.SURE_STOP and not other_stop and not {Topic.STOP, Topic.BOOKING} & set(reading.about):
+    if opinion.stop > second.SURE_STOP and not other_stop and not _NO_STOP & set(reading.about):
         return replace(reading, about=_joined(reading.about, Topic.STOP), unread=True)
     if reading.urgency is Urgency.EMERGENCY:
         return reading

@@ -115,11 +115,21 @@ COMMANDS = {
         appointment|appt|fill, dont text back .. busy
     """,
     "start": """
+        resume .. texts|messages|msgs|reminders|texting|messaging|sending|emails, restart .. texts|messages|reminders,
+        put me back on .. texts|messages|reminders|msgs, me back on, back on your texts|messages|list, sign me up again,
+        start .. texts|messages|reminders|texting|messaging again, start sending them again, get .. texts|messages|reminders
+        again, stopped them by accident|mistake, unsubscribed by accident|mistake, opted out by accident|mistake,
+        didnt mean to stop|unsubscribe, send .. texts|messages|reminders again, can i get .. texts|messages again, miss
+        getting .. texts|messages|reminders,
         start sending|texting|messaging again, sign me back up, text me again, resubscribe, re subscribe, subscribe
         me, opt in, opt me in, opt back in, start again please, start texts, turn .. texts|messages|reminders back
         on, put me back on .. list, add me back, start the texts|messages, want .. texts|messages|reminders again
     """,
     "wrong_person": """
+        <be>? her|his husband|wife|mum|mom|mother|partner|boyfriend|girlfriend|son|daughter she|he .. number,
+        she|he changed her|his|their number, changed her|his number, has a new number now, no longer her|his number,
+        this number is not hers|his, isnt her|his number anymore, dont know anyone called|named, nobody called|named,
+        no one here called|named|by,
         there is no .. on|at|here|in, theres no .. here|at|on, meant to text, meant to message, meant for, old
         number, got this phone|number in|last|from|a, i got this phone|number, landline, please check your
         contact{s/}, check your records|contacts, not denise|jessica|tasha|her|him|sarah|maria, this isnt ..,

@@ -122,7 +122,7 @@ SCOPE = {
         now, perfect now, all clear now, all fine now, totally fine now, cleared up, cleared, cleared right up,
         cleared off, all clear, disappeared, vanished, subsided, resolved, over now, over with, its over,
         passed, has passed, wore off, worn off, died down, settled, settled down, has settled, have settled,
-        calmed down, calmed right down, stopped, has stopped, stopped now, stopped by, no longer, not anymore,
+        calmed, calming down, dying down, calmed down, calmed right down, stopped, has stopped, stopped now, stopped by, no longer, not anymore,
         nothing now, nothing today, none now, none since, none today, healed, healed up, right as rain, good as
         new, fine since, fine after, fine ever since, good since, fine today, good today, ok today, okay today,
         normal today, better today, normal again, fine again, ok again, now im fine|good|ok|okay|great, now i am

@@ -243,6 +243,8 @@ TOPICS = {
         de baja laboral, estoy de baja, tan temprano, de madrugada, tan tarde, antes de las, despues de las
     """,
     "start": """
+        reanud{en/ar/ame/a} .. mensajes|recordatorios|textos, otra vez los mensajes|recordatorios, de nuevo los
+        mensajes|recordatorios, lo cancele sin querer, los pare sin querer, me di de baja sin querer, fue sin querer,
         volver a recibir, quiero recibir .. mensajes, suscribirme, suscribeme, volver a suscribir{me/},
         activ{en/ar/ame} .. mensajes|recordatorios, mandenme de nuevo, vuelvan a mandar{me/}
     """,
