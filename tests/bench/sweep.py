@@ -28,8 +28,8 @@ ROUNDS = 7
 CLIENTS = """
 WITH RECURSIVE n(i) AS (SELECT 1 UNION ALL SELECT i + 1 FROM n WHERE i < %(clients)s)
 INSERT INTO studio_client (id, studio_id, first_name, last_name, mobile, email, time_zone, language, channel, note,
-    guardian_name, guardian_mobile, on_break, created_at, revision, planned_revision)
-SELECT i, %(studio)s, 'Mia', 'Ortega ' || i, '', 'mia' || i || '@example.com', '', '', '', '', '', '', 0, %(now)s, 1, 1 FROM n
+    guardian_name, guardian_mobile, on_break, earlier_declined, created_at, revision, planned_revision, forecast_revision)
+SELECT i, %(studio)s, 'Mia', 'Ortega ' || i, '', 'mia' || i || '@example.com', '', '', '', '', '', '', 0, 0, %(now)s, 1, 1, 1 FROM n
 """
 VISITS = """
 WITH RECURSIVE n(i) AS (SELECT 1 UNION ALL SELECT i + 1 FROM n WHERE i < %(clients)s)
@@ -41,9 +41,9 @@ SELECT i, %(studio)s, i, 'fill', '', %(past)s, 75, 'done', '', %(past)s, 'done',
 """
 MESSAGES = """
 WITH RECURSIVE n(i) AS (SELECT 0 UNION ALL SELECT i + 1 FROM n WHERE i < %(messages)s - 1)
-INSERT INTO aftercare_message (studio_id, key, edition, client_id, visit_id, occasion, step, kind, rank, state, reason, channel,
+INSERT INTO aftercare_message (studio_id, key, edition, client_id, visit_id, occasion, step, kind, language, own_words, rank, state, reason, channel,
     due_at, planned_from, tries, fell_back, rehearsed, address, subject, text, ended_at)
-SELECT %(studio)s, 'old:' || i, 1, i / %(each)s + 1, i / %(each)s + 1, 'check', i %% %(each)s + 100, '', 1, 'delivered', '', 'email',
+SELECT %(studio)s, 'old:' || i, 1, i / %(each)s + 1, i / %(each)s + 1, 'check', i %% %(each)s + 100, '', '', '', 1, 'delivered', '', 'email',
     %(past)s, %(past)s, 0, 0, 1, 'mia@example.com', '', 'as it was', %(past)s FROM n
 """
 
