@@ -49,7 +49,11 @@ def stop(reply: Reply, clients: list[Client], found: Reading, now: datetime) -> 
 
 def start(reply: Reply, clients: list[Client], now: datetime) -> bool:
     """Lift her stop. Without one a START is no consent: a person reads it."""
-    lifted = in_force(reply).update(lifted_at=reply.received_at, lifted_how=f"her own reply: {words_of(reply)}")
+    stopped = in_force(reply)
+    if reply.line.channel == "email":  # one click ends all e-mail of the studio, whichever line it came by
+        of_studio = Stop.objects.filter(line__studio=reply.studio_id, line__channel="email", lifted_at=None)
+        stopped = of_studio.filter(address=reply.from_address)
+    lifted = stopped.update(lifted_at=reply.received_at, lifted_how=f"her own reply: {words_of(reply)}")
     if lifted:
         plan_anew(clients)
         promise(reply, clients, "started", now)

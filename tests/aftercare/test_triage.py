@@ -4,7 +4,7 @@ from datetime import datetime, timedelta
 
 import pytest
 
-from aftercare import facts, receiving, sending, texts, triage
+from aftercare import facts, receiving, sending, stops, texts, triage
 from aftercare.core.delivery import Event
 from aftercare.models import Flag, Line, Message, Reply, Stop, Wish
 from aftercare.transports import memory
@@ -557,3 +557,14 @@ def test_a_picture_without_words_is_for_a_person_and_our_own_subject_is_not_read
 
     assert reply.flag is not None
     assert (reply.flag.urgency, reply.reading["signs"]) == ("unread", [])
+
+
+def test_a_start_by_e_mail_lifts_what_one_click_ended_on_every_line(mia: Client) -> None:
+    first, second = make_line(mia.studio, "email"), make_line(mia.studio, "email")
+    stops.unsubscribe(first, "mia@mail.example", now=NOW)
+    assert Stop.objects.filter(lifted_at=None).count() == 2
+
+    reply = receiving.receive(second, "mia@mail.example", "START", received_at=LATER)
+    triage.read(reply.pk, LATER)
+
+    assert not Stop.objects.filter(lifted_at=None).exists()
