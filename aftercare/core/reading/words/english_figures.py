@@ -128,7 +128,8 @@ FIGURES = {
         open, page .. wont open, file .. wont open, app .. wont open, opened up, do you open, what time .. open,
         open on, open at, any open, mouth .. open, eyes wide open, shop .. shut|closed, road .. shut|closed,
         shut up, cant keep my eyes open, could hardly keep my eyes open, cant keep .. eyes open, shooting stars,
-        watering|watered|teared|tears|crying from laughing|laughter, laughed .. cried, swell thanks|thank|time|job|day,
+        poked my head|nose|face, poke my head|nose, nothing to do with the|my lashes, hay fever makes|made my? <eye> ..
+        itch|itchy|water|watery, watering|watered|teared|tears|crying from laughing|laughter, laughed .. cried, swell thanks|thank|time|job|day,
         on fire emoji, lashes .. on fire, lashes .. fire, lash{es/} on fire, fire set, straight fire, youre on
         fire, ur on fire, set on fire, you are on fire, look fire, looks fire, so fire, this set .. fire, these
         .. fire, fire job, phone .. on fire, dms .. on fire, inbox on fire, group chat .. on fire, selfies ..

@@ -122,6 +122,8 @@ SCOPE = {
         now, perfect now, all clear now, all fine now, totally fine now, cleared up, cleared, cleared right up,
         cleared off, all clear, disappeared, vanished, subsided, resolved, over now, over with, its over,
         passed, has passed, wore off, worn off, died down, settled, settled down, has settled, have settled,
+        only lasted .. minutes|mins|minute|hour|hours|seconds|night|evening|while|bit, lasted .. minutes|mins|minute, lasted
+        .. hour|hours|seconds, nothing after|afterwards, today it|they isnt|arent, today theyre not, all good|fine since,
         calmed, calming down, dying down, calmed down, calmed right down, stopped, has stopped, stopped now, stopped by, no longer, not anymore,
         nothing now, nothing today, none now, none since, none today, healed, healed up, right as rain, good as
         new, fine since, fine after, fine ever since, good since, fine today, good today, ok today, okay today,
@@ -154,6 +156,7 @@ SCOPE = {
         great|fine|good|perfect|normal|ok, all is well|good|fine|great
     """,
     "near": """
+        only a touch|tinge|tad|smidge|hint, just a touch|tinge|smidge|hint,
         basically|nearly|almost|mostly|practically over|finished|done, almost all gone, almost all gone down,
         nearly all gone, almost completely gone, paler than, as per your leaflet, much paler, paler, fainter,
         almost all cleared, 1 out of 10 now, most of it gone, most of .. gone, mostly cleared, getting lighter,

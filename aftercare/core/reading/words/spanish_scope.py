@@ -45,6 +45,8 @@ SCOPE = {
         salvo cuando, salvo si
     """,
     "over": """
+        ya baj{o/aron}, se baj{o/aron} sol{o/a/os/as}, baj{o/aron} sol{o/a/os/as}, duro poquito|poco, duraron poquito|poco, ya
+        se fue|fueron sol{o/a/os/as},
         se desinflamo completita|completito|toda|todo|por completo, se desinflamo, desinflamo, completita, ya se me
         quito todo, ya no hay, se seco todito, ya estoy perfectamente, ya estoy
         super|perfecta|normal|mejor|tranquila|excelente|de, ya se seco, se seco, ya no salio, nada mas despues, de

@@ -7,6 +7,8 @@ from __future__ import annotations
 
 TOPICS = {
     "figure": """
+        me duele cancelar{te/les/}|no poder|faltar|perder|decirte, cieg{a/o} sin .. lentes|gafas|anteojos, cieg{a/o} sin
+        lentes|gafas|anteojos,
         huele a quemado, olia a quemado, olor a quemado, arde la cara de, cara de verguenza, de infarto, ojo
         clinico, sin aire acondicionado, prueba de alergia, prueba de parche, test de alergia, disculpe{n/} la
         molestia, disculpa la molestia, perdon{e/} la molestia, sin molestar, no es molestia, me arde pagar,
