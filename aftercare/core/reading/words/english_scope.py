@@ -160,7 +160,7 @@ SCOPE = {
         basically|nearly|almost|mostly|practically over|finished|done, almost all gone, almost all gone down,
         nearly all gone, almost completely gone, paler than, as per your leaflet, much paler, paler, fainter,
         almost all cleared, 1 out of 10 now, most of it gone, most of .. gone, mostly cleared, getting lighter,
-        getting smaller, is smaller, smaller than, smaller today, getting less, less and less, not as bad, isnt
+        getting smaller, is smaller now, smaller than yesterday|before|it|this, smaller today, getting less, less and less, not as bad, isnt
         as bad, not so bad as, basically healed, basically fine, basically normal, mostly better, mostly fine,
         mostly normal, nearly there, almost there, just a .. left, only a .. left, on the way out, dwindling,
         lighter than, a lot calmer, calmer, way down, much less, way less, lot less, not half as, half of what,

@@ -82,14 +82,14 @@ CLASSES = {
 
 SIGNS = {
     "redness": """
-        ciliary flush, flush, flushing, red hot, pinky, ruddy, pinkie, red, redness, reddish, reddened, reddening,
+        angry looking <eye>, <eye> .. angry looking, angry red, ciliary flush, flush, flushing, red hot, pinky, ruddy, pinkie, red, redness, reddish, reddened, reddening,
         redder, pink, pinkish, pinkness, pinker, bloodshot, erythema, erythematous, hyperemia, hyperaemia,
         conjunctival injection, injected, <eye> .. like tomato{es/}, pinkeye, veins .. <eye>, veiny, <eye> ..
         flushed, crimson, <eye> look .. stoned|high, rosy <eye>, <eye> .. rosy, look .. been crying, look like i ..
         smok{ed/ing}, <eye> .. scarlet, rubor, burst blood vessel{s/}
     """,
     "swelling": """
-        lids .. tight, lid .. tight, tight and shiny, shiny and tight, fluid under, fluid filled, water balloon,
+        bags .. doubled|swollen|huge|puffy, bags under my eyes .. size, one eye smaller than, lids .. tight, lid .. tight, tight and shiny, shiny and tight, fluid under, fluid filled, water balloon,
         like pillows, like sausages, like frog, frog eyes, bulgy lids, chunky lids, hamster, lump on ..
         lid{s/}|eyelid{s/}, lump .. lash line, pimple looking lump, lump .. lid, bump like a pimple on .. lid, bump
         .. pea, stye looking thing, lids .. up a bit, lid{s/} .. come up .. puffy|big|huge|like|swollen|fat, eye{s/}
@@ -119,7 +119,7 @@ SIGNS = {
         soap, like onion{s/}, chopping onions, sizzling
     """,
     "pain": """
-        pain, pains, painful, hurt, hurts, hurting, hurtin, hurty, sore, soreness, ache, aches, aching, achy, ached,
+        <eye> .. pulsing|pulsating|pounding, pulsing in my <eye>, pain, pains, painful, hurt, hurts, hurting, hurtin, hurty, sore, soreness, ache, aches, aching, achy, ached,
         tender, tenderness, throb, throbs, throbbing, throbbed, owie, ouchie, owwie, stabbing, sharp pain, bruised,
         bruisey, pulling pain, discomfort, uncomfortable, killing me, eye{s/} .. killing me, raw, <eye> .. raw,
         painfull, sensitive to .. touch, pounding .. <eye>, <eye> .. pounding, pressure behind .. <eye>, pressure in
@@ -128,7 +128,7 @@ SIGNS = {
     "watering": """
         red and running, and running but, eyes .. running, theyre running, are streaming, crying all day, cry all
         day, cry nonstop, crying and im not|sad, wont quit crying, <eye> .. keep running, keep running, watered,
-        eyes .. tearing, teared up, teared, streaming down, watering, watery, waters, <eye> .. water, they water, water
+        <eye> .. welling up, keep{s/} welling up, welling up all|constantly|nonstop, tissue in hand, eyes .. tearing, teared up, teared, streaming down, watering, watery, waters, <eye> .. water, they water, water
         when|if|a|all|constantly|nonstop|so|like, make{s/} .. water, water is coming, water comes, water keeps,
         water running, water from .. <eye>, waterin, teary, tearing, tearing up, teary eyed, tears, weepy, weeping,
         weep, weeps, streaming, stream, streams, leaking, leaky, leaks, lacrimation, epiphora, runny, running
@@ -147,7 +147,7 @@ SIGNS = {
         morning, eye snot, <eye> .. bunged up, bunged up .. <eye>, gloopy, gloop, manky, flaky crust
     """,
     "rash": """
-        whiteheads, whitehead, papular, zits, zit, little dots, scabby, rough and dry, dry and flaky, peely,
+        lumpy lid{s/}, <eye> .. lumpy, lumps on .. lid{s/}, lumps along, blister on .. <eye>, whiteheads, whitehead, papular, zits, zit, little dots, scabby, rough and dry, dry and flaky, peely,
         spot{s/} along, milia, pustule, thickened skin, red patches, red patch, blotchy, blotches, flecks, skin ..
         rough|scaly|dry, rash, rashy, rashes, bumps, bump, bumpy, pimple{s/}, pimply, blister{s/ed/ing/y}, spots
         on|around|under .. <eye>, spots, flaky, flaking, flakes, flake, flakey, peel, peeling, peels, peeled, scaly,
@@ -181,7 +181,7 @@ SIGNS = {
         hurts
     """,
     "gritty": """
-        bit of sand, sand in the|my|my left|my right|it, grain of sand, some sand in, feels like sand, feel like
+        gravelly, gravel in my|the, feels like gravel, like grit, bit of sand, sand in the|my|my left|my right|it, grain of sand, some sand in, feels like sand, feel like
         sand, like sand, sand in my|the eye{s/}, sand under, sandy, full of sand, throwing sand, sand on my eyes,
         eye{s/} are|is|feel|feels|so|super|really|been|get|keep .. dry, like a? grain|grains, piedrita, rubbing
         sand, feel{s/} like gravel, like .. pebble, like theres dust, beach in, gritty, grit, grittiness, sand in ..

@@ -47,7 +47,7 @@ SIGNS = {
     """,
     "swelling!": """
         labios .. pato, <cara> .. <hinch>, <cara> .. enorme|gigante|deforme|gorda|gordos, cara .. irreconocible, no
-        me reconozco, <hinch> .. <cara>, angioedema, <ojo> .. saltado{s/}, <ojo> .. salido{s/}, toda la cara ..
+        me reconozco, <hinch> .. <cara>, angioedema, <ojo> .. saltado{s/}, se me salta{n/} .. <ojo>, se me sale{n/} .. <ojo>, <ojo> .. salido{s/}, toda la cara ..
         deform{e/ada}, <cara> .. como globo|pelota, <cara> .. deformad{o/a/os/as}, cara .. monstruo, <cara> .. el
         doble, se me salen los ojos, ojo salid{o/ito}
     """,
@@ -218,7 +218,7 @@ SIGNS = {
         el cuerpo, me pica todo el cuerpo, enroncha{da/do/}, habones .. todo|cuerpo
     """,
     "faint!": """
-        desmayar, me siento desmayar, voy a caer, me caigo, casi me caigo, me falla{n/} .. piernas, piernas flojas,
+        me maree .. cai, me cai redonda|redondo, desmayar, me siento desmayar, voy a caer, me caigo, casi me caigo, me falla{n/} .. piernas, piernas flojas,
         sudando frio, palida y, veo estrellitas, se me va la cabeza, me va la cabeza, cabeza .. vueltas,
         desmay{o/e/a/ada/ado/ando/aba/arme}, me desmaye, desmayarme, casi me desmayo, mareos, mareo,
         maread{a/o/ita/ito}, me mareo, mareando, desvanec{i/io/er/imiento/iendo}, desvanecida, me voy a caer, se me
