@@ -7,11 +7,13 @@ from dataclasses import replace
 from aftercare.core.reading import second
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
+from aftercare.core.reading.tokens import listed
 from aftercare.core.reading.values import Reading, Topic, Urgency
 
 _SAID_LITTLE = 3  # tokens: "lol", "brb in 5"
 _OTHERWISE = ("topic:auto", "topic:spam", "topic:start")
 
+_ON = listed("start restart resume again back reactivate volver vuelvan otra nuevo")
 _NO_STOP = {Topic.STOP, Topic.BOOKING, Topic.START}  # it is one already, or a wish for something else
 
 
@@ -26,7 +28,8 @@ def look_again(reading: Reading, answer: str, page: Page, explained: list[Mark])
     opinion = second.opinion(without(answer, page, explained))
     calm = reading.urgency is Urgency.NONE
     lost = reading.about == (Topic.OTHER,) and not explained and not any(page.marks.get(name) for name in _OTHERWISE)
-    other_stop = bool(page.named("topic:notstop"))  # "stop by", "don't stop": the word for something else
+    # "stop by", "don't stop": the word for something else. "start again", "back on": a wish for the contrary.
+    other_stop = bool(page.named("topic:notstop")) or bool(_ON & {token.word for token in page.tokens})
     if opinion.stop > second.SURE_STOP and not other_stop and not _NO_STOP & set(reading.about):
         return replace(reading, about=_joined(reading.about, Topic.STOP), unread=True)
     if reading.urgency is Urgency.EMERGENCY:

@@ -115,7 +115,7 @@ COMMANDS = {
         appointment|appt|fill, dont text back .. busy
     """,
     "start": """
-        resume .. texts|messages|msgs|reminders|texting|messaging|sending|emails, restart .. texts|messages|reminders,
+        start texting|messaging|sending me? again, want .. texts|messages|reminders back, resume .. texts|messages|msgs|reminders|texting|messaging|sending|emails, restart .. texts|messages|reminders,
         put me back on .. texts|messages|reminders|msgs, me back on, back on your texts|messages|list, sign me up again,
         start .. texts|messages|reminders|texting|messaging again, start sending them again, get .. texts|messages|reminders
         again, stopped them by accident|mistake, unsubscribed by accident|mistake, opted out by accident|mistake,

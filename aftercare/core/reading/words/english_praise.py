@@ -20,7 +20,7 @@ PRAISE = {
         angel|a genius, you are amazing|the best|a star|an angel|a genius, star, gem, angel, legend, proper
         lush, proper job, looking like a snack, main character, feeling myself, cant stop taking selfies,
         everyone is asking, everybody .. asking|asks|noticed|loves, got .. compliments, no itch no, no fuss, no
-        bother at all, not a bother, no bother, right as rain, no bad reaction, smooth sailing, happy days, good
+        bother at all, not a bother, no bother, right as rain, tickety boo, customer for life, client for life, no bad reaction, smooth sailing, happy days, good
         vibes, sits well, comfy as, super full, full and fluffy, full still, all there, all still there, all in
         place, every single one, not lost a|one|any, havent lost a|one|any|single, hasnt lost, none lost, not
         one fallen, not one has fallen, zero fallout, no fallout, no shedding, no gaps, love, loves, loved,
