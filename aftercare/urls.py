@@ -14,19 +14,9 @@ from aftercare.views.live import first_reminders, going_live
 from aftercare.views.lots import lot_aside, lot_ask, lot_report, lot_wearers, lots
 from aftercare.views.marking import visit_after, visit_done, visit_missed, visit_unmark
 from aftercare.views.messages import messages
-from aftercare.views.morning import (
-    early_see_to,
-    flag_close,
-    flag_reopen,
-    flag_take,
-    flags_close,
-    message_see_to,
-    morning,
-    unhappy_see_to,
-    wish_hand_over,
-    wishes_seen_to,
-)
+from aftercare.views.morning import flag_close, flag_reopen, flag_take, flags_close, morning
 from aftercare.views.phone import phone, phone_of
+from aftercare.views.seen_to import early_see_to, message_see_to, unhappy_see_to, wish_hand_over, wishes_seen_to
 from aftercare.views.unsubscribe import unsubscribe
 from aftercare.views.wordings import wording, wordings
 

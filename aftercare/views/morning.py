@@ -9,7 +9,7 @@ from django.contrib import messages
 from django.core.exceptions import ValidationError
 from django.db import transaction
 from django.http import HttpResponse, HttpResponseBase
-from django.shortcuts import get_object_or_404, redirect, render
+from django.shortcuts import redirect, render
 from django.utils.translation import gettext as _
 from django.utils.translation import ngettext
 from django.views.decorators.http import require_http_methods, require_POST
@@ -17,13 +17,12 @@ from django.views.decorators.http import require_http_methods, require_POST
 from aftercare import facts, matters, upkeep
 from aftercare.core.outcomes import Outcome
 from aftercare.forms.matters import CloseForm, SeveralForm, when
-from aftercare.models import Flag, Message, Wish
+from aftercare.models import Flag
 from aftercare.pages.morning import MorningList, morning_list
 from aftercare.pages.sheet import reads_health
-from aftercare.views.client_forms import hers_or_403
 from aftercare.views.errors import tell
 from aftercare.views.flags import flag_or_404
-from studio.access import StudioRequest, page, visit_or_404
+from studio.access import StudioRequest, page
 from studio.models import Reaction, Staff
 
 ALL = "all"
@@ -187,71 +186,4 @@ def flag_reopen(request: StudioRequest, flag_id: int) -> HttpResponseBase:
     else:
         upkeep.plan_clients([client.pk for client in flag.clients.all()], request.now)
         messages.success(request, _("Open again."))
-    return redirect("morning")
-
-
-@require_POST
-@page("artist", "front desk")
-def message_see_to(request: StudioRequest, message_id: int) -> HttpResponseBase:
-    """Say that something was done about a message that did not arrive: it leaves the list."""
-    rows = Message.objects.filter(studio=request.studio, client__isnull=False)
-    message = get_object_or_404(rows, pk=message_id)
-    client = hers_or_403(request, message.client_id or 0)
-    try:
-        matters.see_to(message, by=request.staff, now=request.now)
-    except ValidationError as error:
-        tell(request, error)
-    else:
-        messages.success(request, _("Seen to: %(name)s. It stays among her messages.") % {"name": client.name})
-    return redirect("morning")
-
-
-@require_POST
-@page("artist")
-def unhappy_see_to(request: StudioRequest, visit_id: int) -> HttpResponseBase:
-    """Say that somebody has seen to it that she left unhappy: it leaves the list."""
-    visit = visit_or_404(request, visit_id)
-    try:
-        matters.see_to_unhappy(visit, by=request.staff, now=request.now)
-    except ValidationError as error:
-        tell(request, error)
-    else:
-        messages.success(request, _("Seen to: %(name)s.") % {"name": visit.client.name})
-    return redirect("morning")
-
-
-@require_POST
-@page("front desk")
-def wishes_seen_to(request: StudioRequest) -> HttpResponseBase:
-    """Say that what was asked about bookings has been seen to, one or several at once."""
-    chosen = [int(pk) for pk in request.POST.getlist("wish") if pk.isdecimal()]
-    done = matters.see_to_wishes(request.studio, chosen, by=request.staff, now=request.now)
-    if chosen:
-        messages.success(request, ngettext("%(n)d seen to.", "%(n)d seen to.", done) % {"n": done})
-    else:
-        messages.error(request, _("Tick at least one."))
-    return redirect("morning")
-
-
-@require_POST
-@page("front desk")
-def wish_hand_over(request: StudioRequest, wish_id: int) -> HttpResponseBase:
-    """Give it to her artist, to whom it may be more than a wish about a booking."""
-    wish = get_object_or_404(Wish, studio=request.studio, pk=wish_id)
-    matters.hand_over(wish, by=request.staff, now=request.now)
-    messages.success(request, _("It stands on her artist’s list now."))
-    return redirect("morning")
-
-
-@require_POST
-@page("artist")
-def early_see_to(request: StudioRequest, visit_id: int) -> HttpResponseBase:
-    """Say that somebody has looked into a set that is likely to fail early: it leaves the list."""
-    visit = visit_or_404(request, visit_id)
-    try:
-        matters.see_to_early(visit, by=request.staff, now=request.now)
-    except ValidationError as error:
-        tell(request, error)
-    else:
-        messages.success(request, _("Seen to: %(name)s.") % {"name": visit.client.name})
     return redirect("morning")

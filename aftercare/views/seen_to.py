@@ -1,0 +1,81 @@
+"""Lines of the morning list that leave it once somebody says that she has seen to them."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from django.contrib import messages
+from django.core.exceptions import ValidationError
+from django.http import HttpResponseBase
+from django.shortcuts import get_object_or_404, redirect
+from django.utils.translation import gettext as _
+from django.utils.translation import ngettext
+from django.views.decorators.http import require_POST
+
+from aftercare import matters
+from aftercare.models import Message, Wish
+from aftercare.views.client_forms import hers_or_403
+from aftercare.views.errors import tell
+from studio.access import StudioRequest, page, visit_or_404
+
+
+@require_POST
+@page("artist", "front desk")
+def message_see_to(request: StudioRequest, message_id: int) -> HttpResponseBase:
+    """Say that something was done about a message that did not arrive: it leaves the list."""
+    rows = Message.objects.filter(studio=request.studio, client__isnull=False)
+    message = get_object_or_404(rows, pk=message_id)
+    client = hers_or_403(request, message.client_id or 0)
+    said = _("Seen to: %(name)s. It stays among her messages.") % {"name": client.name}
+    return _seen_to(request, lambda: matters.see_to(message, by=request.staff, now=request.now), said)
+
+
+@require_POST
+@page("artist")
+def unhappy_see_to(request: StudioRequest, visit_id: int) -> HttpResponseBase:
+    """Say that somebody has seen to it that she left unhappy: it leaves the list."""
+    visit = visit_or_404(request, visit_id)
+    said = _("Seen to: %(name)s.") % {"name": visit.client.name}
+    return _seen_to(request, lambda: matters.see_to_unhappy(visit, by=request.staff, now=request.now), said)
+
+
+@require_POST
+@page("artist")
+def early_see_to(request: StudioRequest, visit_id: int) -> HttpResponseBase:
+    """Say that somebody has looked into a set that is likely to fail early: it leaves the list."""
+    visit = visit_or_404(request, visit_id)
+    said = _("Seen to: %(name)s.") % {"name": visit.client.name}
+    return _seen_to(request, lambda: matters.see_to_early(visit, by=request.staff, now=request.now), said)
+
+
+def _seen_to(request: StudioRequest, see_to: Callable[[], None], said: str) -> HttpResponseBase:
+    try:
+        see_to()
+    except ValidationError as error:
+        tell(request, error)
+    else:
+        messages.success(request, said)
+    return redirect("morning")
+
+
+@require_POST
+@page("front desk")
+def wishes_seen_to(request: StudioRequest) -> HttpResponseBase:
+    """Say that what was asked about bookings has been seen to, one or several at once."""
+    chosen = [int(pk) for pk in request.POST.getlist("wish") if pk.isdecimal()]
+    done = matters.see_to_wishes(request.studio, chosen, by=request.staff, now=request.now)
+    if chosen:
+        messages.success(request, ngettext("%(n)d seen to.", "%(n)d seen to.", done) % {"n": done})
+    else:
+        messages.error(request, _("Tick at least one."))
+    return redirect("morning")
+
+
+@require_POST
+@page("front desk")
+def wish_hand_over(request: StudioRequest, wish_id: int) -> HttpResponseBase:
+    """Give it to her artist, to whom it may be more than a wish about a booking."""
+    wish = get_object_or_404(Wish, studio=request.studio, pk=wish_id)
+    matters.hand_over(wish, by=request.staff, now=request.now)
+    messages.success(request, _("It stands on her artist’s list now."))
+    return redirect("morning")
