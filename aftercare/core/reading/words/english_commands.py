@@ -94,7 +94,7 @@ COMMANDS = {
         dont stop sending|texting|reminding|writing|messaging|emailing|these|the, do not stop
         sending|texting|reminding|writing|messaging|emailing, never stop sending|texting|reminding,
         name off .. slot|booking|appointment|appt|friday|monday|tuesday|wednesday|thursday|saturday|sunday|waitlist,
-        no more .. volume|length|curl|classics|hybrids|spikes|for me, stop them from|itching|falling|shedding|twisting, stop these from|falling|itching, how do you stop them, to
+        no more .. volume|length|curl|classics|hybrids|spikes, stop them from|itching|falling|shedding|twisting, stop these from|falling|itching, how do you stop them, to
         stop them, can you stop them, help stop them, stop by, stop in, stop over, stop at, stop on, stop off,
         stopped by, cant stop, couldnt stop, cannot stop, wont stop, doesnt stop, dont stop, never stop, didnt stop,
         hasnt stopped, stop staring, stop looking, stop itching, stop burning, stop watering, stop crying, stop

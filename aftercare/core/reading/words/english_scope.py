@@ -17,12 +17,15 @@ SCOPE = {
     "not": """
         not, isnt, arent, wasnt, werent, dont, doesnt, didnt, hasnt, havent, hadnt, aint, never, nope not, wont,
         wouldnt, cant see|feel|find|notice|spot any|a, cannot see|feel|find|notice any|a, cant say
-        ive|i|its|theyre|there|that, cannot say ive|i|that, couldnt see|feel|find any, nothing is, nothings,
+        ive|i|its|theyre|they|it|there|that, cannot say ive|i|that, couldnt see|feel|find any, nothing is, nothings,
         nothing, none of it|them|that, no longer, noone, nowhere, isn, not at all, not once, never once, not
         remotely, not in the least, neither of them|my|is|are, failed to
     """,
     "nonneg": """
-        never had this|that|it|such|these, ive never had this|that|it, never felt this|like|so, thought itd
+        cant say ive|theres|its|theyre|im no|not, cant say i have|dont|havent no|not|have|feel, cant say they|it
+        dont|doesnt|arent|isnt, cant say there is|are|isnt no|not|any,
+        not a day|night|hour|minute|moment goes by? without, no day|night|hour goes by? without, never without, not
+        without, never had this|that|it|such|these, ive never had this|that|it, never felt this|like|so, thought itd
         be|go, thought it would be|go, should be gone, should have gone, shouldve gone, supposed to be gone,
         still not gone, will it go, will they go, hope it goes, hoping it goes, when does it go, when will it
         go, not that they|it dont|doesnt|arent|isnt, isnt that they|it dont|doesnt|arent|isnt, isnt that

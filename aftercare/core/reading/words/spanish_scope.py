@@ -14,6 +14,7 @@ SCOPE = {
         no, nunca, jamas, ni me|se|los|las|lo|un|una|tantito|siquiera, ya no, no he, no han, no ha, no tengo, no hay
     """,
     "nonneg": """
+        no pasa .. dia|noche|hora sin, ni un dia|noche sin, no hay dia sin, no puedo decir que no, no es que no,
         no es que no me duela|pique|arda, no hace nada, no me hace nada, no se desinflama{n/}, no se deshincha{n/},
         y nada, no aguanto, no soporto, no puedo, no puedo dormir, no dormi, no he dormido, no he podido, no pude,
         no pude dormir, no deja{n/} de, no me deja{n/} de, no me deja{n/}, no para{n/} de, no me para{n/} de, no

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 TOPICS = {
     "figure": """
-        me duele cancelar{te/les/}|no poder|faltar|perder|decirte, cieg{a/o} sin .. lentes|gafas|anteojos, cieg{a/o} sin
+        me duele cancelar{te/les/}|faltar, me duele no poder, me duele tener que, cieg{a/o} sin .. lentes|gafas|anteojos, cieg{a/o} sin
         lentes|gafas|anteojos,
         huele a quemado, olia a quemado, olor a quemado, arde la cara de, cara de verguenza, de infarto, ojo
         clinico, sin aire acondicionado, prueba de alergia, prueba de parche, test de alergia, disculpe{n/} la
