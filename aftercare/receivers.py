@@ -5,18 +5,22 @@ What is stored is made something of by the next sweep.
 
 from __future__ import annotations
 
+import logging
 from typing import Any
 
 from anymail.inbound import AnymailInboundMessage
 from anymail.signals import AnymailInboundEvent, AnymailTrackingEvent, EventType, inbound, tracking
 from django.dispatch import receiver
 
-from aftercare import letterbox, outbox, receiving, tasks
+from aftercare import letterbox, machines, outbox, receiving, tasks
 from aftercare.core.delivery import Event
-from aftercare.letterbox import Report
-from aftercare.models import Line
+from aftercare.letterbox import Mail
+from aftercare.machines import Report
+from aftercare.models import Attempt, Line
 from aftercare.transports.base import ReceiptNote
 from studio import clock
+
+log = logging.getLogger(__name__)
 
 # Complaints and unsubscriptions are kept with the receipts.
 EVENTS = {
@@ -47,45 +51,56 @@ def keep_receipt(sender: object, event: AnymailTrackingEvent, esp_name: str, **m
 def keep_reply(sender: object, event: AnymailInboundEvent, esp_name: str, **more: Any) -> None:
     """Keep an e-mail that came in to one of our addresses; what is for none of them is not ours."""
     message: AnymailInboundMessage = event.message
-    line = _line(message)
+    mail = letterbox.read(message)
+    line = _line(mail) or _line_it_follows(message)
     if line is None:
+        log.warning("A mail came in that is for none of the lines' addresses: it is not kept.")
         return
-    report = letterbox.report_of(message)
-    if report is not None and _follow(report, message, event):
+    report = machines.report_of(message)
+    if report is not None and _follow(report, mail, event):
         return
-    words = letterbox.words_of(message)
     receiving.receive(
         line,
-        message.from_email.addr_spec if message.from_email else (message.envelope_sender or ""),
-        words.own,
-        below=words.below,
-        subject=message.subject or "",
-        provider_ref=str(message.get("Message-ID") or event.event_id or ""),
-        automatic=letterbox.is_automatic(message),
+        mail.sender,
+        mail.words.own,
+        below=mail.words.below,
+        subject=mail.subject,
+        provider_ref=_identity(mail, event),
+        automatic=machines.wrote(message),
         received_at=event.timestamp or clock.now(),
-        raw=message.as_string(),
-        files=letterbox.files_of(message),
+        raw=mail.raw,
+        files=mail.files,
     )
     tasks.nudge()
 
 
-def _follow(report: Report, message: AnymailInboundMessage, event: AnymailInboundEvent) -> bool:
+def _identity(mail: Mail, event: AnymailInboundEvent) -> str:
+    return mail.identity or str(event.event_id or "")
+
+
+def _follow(report: Report, mail: Mail, event: AnymailInboundEvent) -> bool:
     """Let the message that a report speaks of follow it; False where it is none of ours."""
     note = ReceiptNote(
-        provider_ref=str(message.get("Message-ID") or event.event_id or report.reference),
-        word=f"report: {report.action}",
+        provider_ref=receiving.storable(_identity(mail, event) or report.reference),
+        word=receiving.storable(f"report: {report.action}"),
         event=Event.FAILED if report.action == "failed" else None,
-        reference=report.reference,
+        reference=receiving.storable(report.reference),
         at=event.timestamp,
-        problem=f"A mail server reports: {report.action} {report.status}. {report.problem}".strip(),
-        raw=receiving.storable(message.as_string()),
+        problem=receiving.storable(f"A mail server reports: {report.action} {report.status}. {report.problem}".strip()),
+        raw=receiving.storable(mail.raw),
     )
     return outbox.note_receipt(None, note, clock.now()).attempt is not None
 
 
-def _line(message: AnymailInboundMessage) -> Line | None:
+def _line(mail: Mail) -> Line | None:
     """Return the line that it was written to: one of the addresses that it names."""
-    named = [message.envelope_recipient, *(address.addr_spec for address in (*message.to, *message.cc))]
-    asked = [str(address).strip().lower() for address in named if address]
     lines = {line.address.lower(): line for line in Line.objects.filter(channel="email").exclude(address="")}
-    return next((lines[address] for address in asked if address in lines), None)
+    return next((lines[address] for address in mail.recipients if address in lines), None)
+
+
+def _line_it_follows(message: AnymailInboundMessage) -> Line | None:
+    """Return the line whose message it answers, whatever address it went to: many forward one address to another."""
+    named = machines.references(message)
+    ours = Attempt.objects.filter(reference__in=named, line__channel="email") if named else Attempt.objects.none()
+    found = ours.select_related("line").order_by("-pk").first()
+    return found.line if found is not None else None

@@ -16,6 +16,7 @@ from aftercare.models import Attachment, Line, Reply
 from aftercare.pictures import Kept
 
 TOO_MANY = f"Not kept: more than {pictures.MOST_FILES} files came at once. Ask her to send it by itself."
+MOST_NAMED = 50  # files of which at least the name is kept; of the rest, what came in whole tells how many
 _LONGEST_REF, _LONGEST_ADDRESS, _LONGEST_SUBJECT = 200, 254, 400
 
 
@@ -42,10 +43,14 @@ def receive(
     whole = storable(raw)
     if not whole and (len(address) > _LONGEST_ADDRESS or len(subject) > _LONGEST_SUBJECT):
         whole = f"From: {address}\nSubject: {storable(subject)}"
+    reference = _reference(storable(provider_ref))
+    # Pictures are made anew before the transaction: others wait to write meanwhile. What came before is not looked at.
+    is_known = bool(files) and Reply.objects.filter(line=line, provider_ref=reference).exists()
+    kept = [] if is_known else list(_kept(files))
     with transaction.atomic():
         reply, is_new = Reply.objects.get_or_create(
             line=line,
-            provider_ref=_reference(storable(provider_ref)),
+            provider_ref=reference,
             defaults={
                 "studio_id": line.studio_id,
                 "from_address": address[:_LONGEST_ADDRESS],
@@ -57,17 +62,23 @@ def receive(
                 "automatic": automatic,
             },
         )
-        if is_new and files:
-            Attachment.objects.bulk_create(_attachments(reply, files))
+        if is_new:
+            for attachment in kept:
+                attachment.reply = reply
+            Attachment.objects.bulk_create(kept)
     return reply
 
 
-def _attachments(reply: Reply, files: Sequence[tuple[str, bytes]]) -> Iterator[Attachment]:
-    """Keep pictures, made anew; of all else its name and why it is not kept."""
-    for number, (name, data) in enumerate(files):
-        kept = pictures.keep(data) if number < pictures.MOST_FILES else Kept(problem=TOO_MANY)
+def _kept(files: Sequence[tuple[str, bytes]]) -> Iterator[Attachment]:
+    """Keep pictures, made anew, the largest of too many: the smallest are a sign-off's. Of all else, say why not."""
+    by_size = sorted(range(len(files)), key=lambda number: -len(files[number][1]))[:MOST_NAMED]
+    found: dict[int, Kept] = {}
+    for number in by_size:
+        is_full = sum(kept.content is not None for kept in found.values()) >= pictures.MOST_FILES
+        found[number] = Kept(problem=TOO_MANY) if is_full else pictures.keep(files[number][1])
+    for number, kept in sorted(found.items()):
+        name, data = files[number]
         yield Attachment(
-            reply=reply,
             name=storable(name)[:200],
             kind=kept.kind,
             content=kept.content,

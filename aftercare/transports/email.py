@@ -122,13 +122,21 @@ def _envelope(smtp: smtplib.SMTP, outgoing: Outgoing, email: EmailMessage, size:
     """Name sender and recipient; return None where the server takes both. What fails here has certainly not left."""
     sender = parseaddr(sanitize_address(email.from_email, "utf-8"))[1]
     smtp.ehlo_or_helo_if_needed()
-    code, answer = smtp.mail(sender, [f"size={size}"] if smtp.has_extn("size") else [])
+    code, answer = smtp.mail(sender, _options(smtp, outgoing.reference, size))
     if not _is_yes(code):  # the sender is refused: the studio's matter, not hers, and one that can be mended
         return _not_taken(outgoing, f"The mail server does not take mail from {sender} ({_words(code, answer)}).")
     code, answer = smtp.rcpt(sanitize_address(outgoing.address, "utf-8"))
     if not _is_yes(code):
         return _by_code(outgoing, code, f"The mail server refused {outgoing.address} ({_words(code, answer)}).")
     return None
+
+
+def _options(smtp: smtplib.SMTP, reference: str, size: int) -> list[str]:
+    """What is said beside the sender: how large it is, and that a report on it names our reference, not her words."""
+    options = [f"size={size}"] if smtp.has_extn("size") else []
+    if smtp.has_extn("dsn"):  # RFC 3461, 4.3 and 4.4; a reference is in hexadecimals, which need no coding
+        options += [f"ENVID={reference}", "RET=HDRS"]
+    return options
 
 
 def _content(smtp: smtplib.SMTP, outgoing: Outgoing, email: EmailMessage, raw: bytes) -> Outcome:

@@ -6,13 +6,15 @@ about bookings go to the front desk, and all else waits for her artist as a flag
 
 from __future__ import annotations
 
+import dataclasses
 import logging
 from datetime import datetime
 from typing import Any
 
 from django.db import transaction
 
-from aftercare.core import commands, reading, routing
+from aftercare import pictures
+from aftercare.core import away, commands, reading, routing
 from aftercare.core.commands import Command
 from aftercare.core.reading import Reading, Topic, Urgency
 from aftercare.core.routing import Route
@@ -67,12 +69,17 @@ def read(reply_id: int, now: datetime) -> bool:
     if staff is not None and (command is Command.STOP or ended):
         wishes.tell_the_owners(reply, staff, now)
         route = Route(matter=found.urgency is not Urgency.NONE)
+    sizes = list(reply.attachments.values_list("size", flat=True))
+    unseen = any(size >= pictures.SMALLEST_PHOTO for size in sizes)
+    # The front desk sees no picture, and nobody knows what is on it before her artist has looked.
+    if unseen or (sizes and not reply.automatic):
+        route = dataclasses.replace(route, matter=True)
     if route.rests:
         wishes.rest(reply, clients)
     if route.wish is not None:
         Wish.objects.create(studio_id=reply.studio_id, reply=reply, kind=route.wish, at=reply.received_at)
     if route.matter:
-        reply.flag = open_matter(reply, clients, _urgency(reply, found), now)
+        reply.flag = open_matter(reply, clients, _urgency(reply, found, unseen=unseen), now)
         # The confirmation of a stop has the caution in it: only what an emergency calls for goes beside it.
         confirmed = ended and obeyed and found.urgency is not Urgency.EMERGENCY
         if not command and not reply.automatic and not confirmed:
@@ -111,7 +118,7 @@ def _kept(found: Reading) -> dict[str, Any]:
 
 
 def _route(reply: Reply, command: Command | None, found: Reading, *, obeyed: bool) -> Route:
-    """Where it goes. HELP may be a cry for it, CANCEL the visit, and a machine's words anything.
+    """Where it goes. HELP may be a cry for it, CANCEL the visit, and a machine's words anything but an absence.
 
     What reads as thanks is at the end of the artist's list, and yet on it.
     """
@@ -120,13 +127,22 @@ def _route(reply: Reply, command: Command | None, found: Reading, *, obeyed: boo
         return Route(matter=False, wish=routing.Wish.MAY_CANCEL if may_cancel else None)
     if command is Command.START:
         return Route(matter=not obeyed)
-    if command is Command.HELP or reply.automatic:
+    if reply.automatic:
+        return Route(matter=not _is_away(reply, found))
+    if command is Command.HELP:
         return Route(matter=True)
     if _says_yes_to(reply, Occasion.PREPARE):
         return Route(matter=False, wish=routing.Wish.CONFIRMED)
     if _says_yes_to(reply, Occasion.OPT_IN):
         return Route(matter=False)
     return routing.of_words(found)
+
+
+def _is_away(reply: Reply, found: Reading) -> bool:
+    """Whether a machine says that she is away and no more: it stands in the conversation, and means nothing else."""
+    ours = reply.answers.subject if reply.answers is not None else ""
+    subject = reply.subject.replace(ours, "") if ours else reply.subject
+    return away.says_only_that(subject, reply.text, found)
 
 
 def _says_yes_to(reply: Reply, occasion: Occasion) -> bool:
@@ -137,7 +153,8 @@ def _says_yes_to(reply: Reply, occasion: Occasion) -> bool:
     return words in THUMBS or words.strip(".!👍 ").casefold() in YES
 
 
-def _urgency(reply: Reply, found: Reading) -> str:
-    """How urgent a reply makes its matter. What was not understood is never less than that."""
+def _urgency(reply: Reply, found: Reading, *, unseen: bool) -> str:
+    """How urgent a reply makes its matter. What was not understood is never less than that, nor is a photo."""
     urgent = found.urgency in HELD_BY
-    return UNREAD if not urgent and (found.unread or reply.automatic or reply.command) else str(found.urgency)
+    not_understood = found.unread or unseen or reply.automatic or reply.command
+    return UNREAD if not urgent and not_understood else str(found.urgency)

@@ -30,7 +30,7 @@ def cast(db: None) -> Cast:
     cast.studio.lines.update(transport=MEMORY)
     for name, number in NUMBERS.items():
         Staff.objects.filter(pk=getattr(cast, name).pk).update(mobile=number, morning_at="20:00")
-    cast.done(cast.client("Mia", "Quist"), cast.at(9, -2))
+    cast.done(cast.client("Mia", "Quist"), cast.at(9, -12))  # no check or aftercare leaves in between
     memory.taken.clear()
     return cast
 

@@ -3,15 +3,17 @@
 from __future__ import annotations
 
 from datetime import timedelta
+from email import message_from_string
 from email.message import EmailMessage
 
 import pytest
 from anymail.inbound import AnymailInboundMessage
 from anymail.signals import AnymailInboundEvent, AnymailTrackingEvent, inbound, tracking
 
-from aftercare import letterbox, receiving
+from aftercare import machines, receiving
 from aftercare.core.delivery import Event
 from aftercare.models import Line, Message, Receipt, Reply
+from tests.aftercare.test_letterbox import BROKEN
 from tests.aftercare.test_pictures import photo
 from tests.letters import begin, end, make_line, make_message
 from tests.people import NOW, make_client, make_studio
@@ -104,6 +106,14 @@ def test_an_email_to_none_of_our_lines_is_not_ours(line: Line) -> None:
     assert not Reply.objects.exists()
 
 
+def test_an_answer_to_our_message_is_ours_whatever_address_it_went_to(line: Line, reference: str) -> None:
+    make_line(make_studio("elm"), "email")
+
+    mail(to="the-old-address@birch.example", In_Reply_To=f"<{reference}@birch.example>")
+
+    assert Reply.objects.get().line == line
+
+
 @pytest.mark.parametrize(
     ("said", "automatic"),
     [("auto-replied", True), ("auto-generated; owner=x", True), ("No", False), ("no; reason=y", False)],
@@ -117,7 +127,7 @@ def test_a_machine_is_known_by_what_rfc_3834_says(line: Line, said: str, automat
 def test_a_delivery_report_is_a_machines() -> None:
     raw = 'Content-Type: multipart/report; report-type=delivery-status; boundary="b"\n\n--b--\n'
 
-    assert letterbox.is_automatic(AnymailInboundMessage.parse_raw_mime(raw))
+    assert machines.wrote(AnymailInboundMessage.parse_raw_mime(raw))
 
 
 def report_of(reference: str, action: str = "failed") -> AnymailInboundMessage:
@@ -196,3 +206,71 @@ def test_no_more_files_are_kept_than_one_can_look_at(line: Line) -> None:
 
     assert reply.attachments.filter(content__isnull=False).count() == 8
     assert reply.attachments.filter(problem__contains="more than 8 files").count() == 2
+
+
+def test_of_too_many_files_the_largest_are_kept(line: Line) -> None:
+    logos = [(f"{number}.png", photo((8, 8), "PNG")) for number in range(60)]
+    videos = [(f"{number}.mov", b"moov" * 9_000) for number in range(8)]
+    files = [*logos, *videos, ("eye.jpg", photo((600, 400)))]
+
+    reply = receiving.receive(line, "mia@mail.example", "see", received_at=LATER, files=files)
+
+    assert reply.attachments.get(name="eye.jpg").content is not None
+    assert reply.attachments.count() == 50
+
+
+def test_nowhere_is_kept_where_a_photo_was_taken(line: Line) -> None:
+    raw = EmailMessage()
+    raw["From"], raw["To"], raw["Message-ID"] = "mia@mail.example", "hello@birch.example", "<a@b>"
+    raw.set_content("see")
+    raw.add_attachment(photo(), maintype="image", subtype="jpeg", filename="IMG_7.jpg")
+    come_in(AnymailInboundMessage.parse_raw_mime_bytes(bytes(raw)))
+
+    reply = Reply.objects.get()
+    again = message_from_string(reply.raw)
+    held = b"".join(part.get_payload(decode=True) or b"" for part in again.walk())  # type: ignore[misc]
+    assert b"telephone" not in held + bytes(reply.attachments.get().content or b"")
+    assert b"see" in held
+
+
+@pytest.mark.parametrize("raw", BROKEN)
+def test_a_broken_mail_is_stored_all_the_same(line: Line, raw: str) -> None:
+    message = AnymailInboundMessage.parse_raw_mime_bytes(raw.encode())
+    message.envelope_recipient = "hello@birch.example"
+
+    come_in(message)
+
+    reply = Reply.objects.get()
+    assert "my eye is red" in reply.text + reply.raw
+    assert reply.read_at is None
+
+
+def test_a_report_that_sends_nothing_back_finds_its_message_all_the_same(reference: str) -> None:
+    come_in(
+        AnymailInboundMessage.parse_raw_mime(
+            "From: postmaster@mail.example\nTo: hello@birch.example\nMessage-ID: <report@mail.example>\n"
+            f"In-Reply-To: <{reference}@birch.example>\n"
+            "Content-Type: multipart/report; report-type=delivery-status; boundary=b\n\n"
+            "--b\nContent-Type: message/delivery-status\n\nReporting-MTA: dns; x\n\nAction: failed\nStatus: 5.2.2\n\n"
+            "--b--\n"
+        )
+    )
+
+    assert Message.objects.get().state == "undelivered"
+    assert not Reply.objects.exists()
+
+
+@pytest.mark.parametrize(
+    "where", ["Message-ID: <\xe9\x00@x>", "In-Reply-To: <\xe9\x00@x>", "References: <\xe9\x00@x> <b"]
+)
+def test_a_report_with_anything_in_its_headers_is_kept(reference: str, where: str) -> None:
+    status = "Original-Envelope-Id: \xe9\x00\nReporting-MTA: dns; x\n\nAction: failed\xe9\x00\nStatus: \xe9\x00\n"
+    raw = (
+        f"From: postmaster@mail.example\nTo: hello@birch.example\n{where}\n"
+        "Content-Type: multipart/report; boundary=b\n\n"
+        f"--b\nContent-Type: message/delivery-status\n\n{status}Diagnostic-Code: smtp; \xe9\x00\n\n--b--\n"
+    )
+
+    come_in(AnymailInboundMessage.parse_raw_mime_bytes(raw.encode("latin-1")))
+
+    assert Reply.objects.get().automatic

@@ -9,6 +9,7 @@ from aftercare.core.delivery import Event
 from aftercare.models import Flag, Line, Message, Reply, Stop, Wish
 from aftercare.transports import memory
 from studio.models import Client, Studio
+from tests.aftercare.test_pictures import photo
 from tests.letters import begin, end, make_line, make_message
 from tests.people import NOW, make_client, make_staff, make_studio
 
@@ -538,6 +539,35 @@ def test_a_machines_reply_is_flagged_and_never_answered(mia: Client) -> None:
     assert (reply.command, reply.flag is not None) == ("", True)
 
 
+def test_who_is_away_is_no_matter_and_none_of_her_being_well(mia: Client) -> None:
+    email = make_line(mia.studio, "email")
+    make_message(mia, occasion="check", channel="email")
+    [parcel] = begin(email)
+    end([parcel], Event.TAKEN)
+    Message.objects.update(subject="How are your eyes today, Mia?", handed_over_at=NOW, address="mia@mail.example")
+
+    away = hear(
+        email,
+        "Thanks for writing! I'm out of the office until Monday.",
+        number="mia@mail.example",
+        subject="Automatic reply: How are your eyes today, Mia?",
+        automatic=True,
+    )
+
+    assert (away.flag, away.client, away.automatic) == (None, mia, True)
+    assert away.answers == Message.objects.get()
+    assert answers() == []
+    assert not Wish.objects.exists()
+
+
+@pytest.mark.parametrize("text", ["I'm out of office. My left eye is red.", "Out of office after my eye surgery", ""])
+def test_a_machine_that_says_more_than_that_somebody_is_away_is_a_matter(mia: Client, text: str) -> None:
+    reply = hear(make_line(mia.studio, "email"), text, number="mia@mail.example", automatic=True)
+
+    assert reply.flag is not None
+    assert reply.flag.urgency in ("unread", "same_day")
+
+
 def test_a_bare_yes_by_e_mail_has_its_meaning_from_the_question_below(mia: Client) -> None:
     line = make_line(mia.studio, "email")
     below = "On Tuesday, Birch wrote:\nAny redness, itching or swelling?"
@@ -568,3 +598,42 @@ def test_a_start_by_e_mail_lifts_what_one_click_ended_on_every_line(mia: Client)
     triage.read(reply.pk, LATER)
 
     assert not Stop.objects.filter(lifted_at=None).exists()
+
+
+# Pictures
+
+
+def bring(line: Line, text: str, size: int = 30_000) -> Reply:
+    """Receive and read a reply with a file of that many bytes."""
+    files = [("a.jpg", photo().ljust(size, b"\0"))]
+    reply = receiving.receive(line, NUMBER, text, received_at=LATER, files=files)
+    triage.read(reply.pk, LATER)
+    reply.refresh_from_db()
+    return reply
+
+
+@pytest.mark.parametrize("text", ["", "thx!! see pic", "Can we move to Friday?"])
+def test_what_is_on_a_photo_is_for_a_person_to_see(line: Line, mia: Client, text: str) -> None:
+    reply = bring(line, text)
+
+    assert reply.flag is not None
+    assert reply.flag.urgency == "unread"
+
+
+def test_a_photo_makes_no_emergency_less(line: Line, mia: Client) -> None:
+    flag = bring(line, "I can't open my left eye").flag
+
+    assert flag is not None
+    assert flag.urgency == "emergency"
+
+
+def test_a_sign_offs_little_picture_is_not_taken_for_a_photo(line: Line, mia: Client) -> None:
+    flag = bring(line, "Thank you, I love them!", size=0).flag
+
+    assert flag is not None
+    assert flag.urgency == "none"
+
+
+def test_a_booking_wish_with_a_photo_is_on_both_lists(line: Line, mia: Client) -> None:
+    assert bring(line, "Can we move to Friday?").flag is not None
+    assert Wish.objects.get().kind == "booking"

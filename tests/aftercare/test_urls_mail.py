@@ -6,14 +6,16 @@ import base64
 import importlib
 import sys
 from collections.abc import Iterator
+from typing import Any
 
 import pytest
 from django.test import Client as Browser
 from django.urls import clear_url_caches
 
 from aftercare import triage
-from aftercare.models import Flag, Reply
-from tests.letters import make_line
+from aftercare.core.delivery import Event
+from aftercare.models import Flag, Message, Reply
+from tests.letters import begin, end, make_line, make_message
 from tests.pages import quiet_static
 from tests.people import NOW, make_client, make_studio
 
@@ -57,13 +59,18 @@ def with_secret(settings: object) -> Iterator[None]:
     read_anew()
 
 
-def call(secret: str) -> int:
+def call(secret: str, called: dict[str, Any] = CALLED) -> int:
     key = base64.b64encode(secret.encode()).decode()
     return (
         Browser()
-        .post(PATH, CALLED, content_type="application/json", headers={"Authorization": f"Basic {key}"})
+        .post(PATH, called, content_type="application/json", headers={"Authorization": f"Basic {key}"})
         .status_code
     )
+
+
+def piece(kind: str, text: str) -> dict[str, Any]:
+    content = base64.b64encode(text.encode()).decode()
+    return {"Name": "part", "Content": content, "ContentType": kind, "ContentLength": len(text)}
 
 
 def test_what_a_client_answers_by_e_mail_comes_to_the_morning_list(with_secret: None) -> None:
@@ -78,6 +85,23 @@ def test_what_a_client_answers_by_e_mail_comes_to_the_morning_list(with_secret: 
     assert reply.text == "my left eye is swollen"
     triage.read_waiting(NOW)
     assert Flag.objects.get().clients.get() == mia
+
+
+def test_a_report_that_the_provider_took_to_pieces_is_the_messages(with_secret: None) -> None:
+    """Its parts come as files, and its own type is gone."""
+    line = make_line(make_studio(), "email")
+    make_message(make_client(line.studio, email="mia@mail.example"), channel="email")
+    [parcel] = begin(line)
+    end([parcel], Event.TAKEN)
+    status = "Reporting-MTA: dns; x\n\nFinal-Recipient: rfc822; mia@mail.example\nAction: failed\nStatus: 5.1.1\n"
+    returned = f"Message-ID: <{parcel.reference}@birch.example>\nSubject: Your visit\n\nHello"
+    sender = {"Email": "MAILER-DAEMON@mail.example", "Name": "Mail Delivery System"}
+    pieces = [piece("message/delivery-status", status), piece("message/rfc822", returned)]
+
+    assert call(SECRET, {**CALLED, "FromFull": sender, "TextBody": "It failed.", "Attachments": pieces}) == 200
+
+    assert Message.objects.get().state == "undelivered"
+    assert not Reply.objects.exists()
 
 
 @pytest.mark.filterwarnings("ignore")

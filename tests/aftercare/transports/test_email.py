@@ -11,7 +11,9 @@ from collections.abc import Iterator
 from email import message_from_bytes, policy
 from email.message import EmailMessage
 from http.server import BaseHTTPRequestHandler, ThreadingHTTPServer
+from socketserver import StreamRequestHandler, ThreadingTCPServer
 from threading import Thread
+from typing import ClassVar
 
 import pytest
 from django.core import mail
@@ -174,6 +176,38 @@ def test_a_line_without_an_address_writes_from_the_services_own_in_the_studios_n
 
     assert written(outgoing)["From"] == "Birch <fallback@example.org>"
     assert Email(backend=MEMORY).from_address == "service@example.org"
+
+
+class Reporting(StreamRequestHandler):
+    """A mail server that sends reports on what it could not deliver (RFC 3461), and writes down what it is told."""
+
+    told: ClassVar[list[str]] = []
+
+    def handle(self) -> None:
+        self.wfile.write(b"220 here\r\n")
+        answers = {"EHLO": "250-here\r\n250-SIZE 1000000\r\n250 DSN", "DATA": "354 go on", "QUIT": "221 bye"}
+        while line := self.rfile.readline().decode().strip():
+            self.told.append(line)
+            word = line.split()[0].upper()
+            self.wfile.write(f"{answers.get(word, '250 yes')}\r\n".encode())
+            if word == "DATA":
+                while self.rfile.readline() != b".\r\n":
+                    pass
+                self.wfile.write(b"250 taken\r\n")
+
+
+def test_a_report_is_asked_to_name_our_reference_and_to_leave_out_her_words() -> None:
+    with ThreadingTCPServer(("127.0.0.1", 0), Reporting) as running:
+        Thread(target=running.serve_forever, daemon=True).start()
+        transport = Email(backend=SMTP, host="127.0.0.1", port=running.server_address[1], timeout=10)
+        [message] = outgoing(transport, ["mia@example.org"])
+        [outcome] = hand_over(transport, [message])
+        transport.close()
+        running.shutdown()
+
+    [begun] = [line for line in Reporting.told if line.lower().startswith("mail from:")]
+    assert begun.endswith(f" ENVID={message.reference} RET=HDRS")
+    assert outcome.event is Event.TAKEN
 
 
 class Provider(BaseHTTPRequestHandler):

@@ -60,3 +60,14 @@ def test_it_stands_with_her_words_on_the_list_and_in_the_conversation(
     said = as_(cast.ada).get(f"/clients/{cast.clients['Mia'].pk}/conversation")
     assert f'src="/attachments/{picture.pk}"' in said.content.decode()
     assert "1 file could not be kept" in words(said)
+
+
+def test_a_picture_from_a_number_that_nobody_knows_is_the_owners_to_see(cast: Cast, as_: SignIn) -> None:
+    line = lines_of(cast.studio)["sms"]
+    reply = receiving.receive(line, "+12125550177", "", received_at=cast.at(6), files=[("a.jpg", photo())])
+    triage.read(reply.pk, cast.at(6))
+    path = f"/attachments/{reply.attachments.get().pk}"
+
+    assert as_(cast.ada).get(path).status_code == 404
+    assert as_(cast.dee).get(path).status_code == 403
+    assert as_(cast.olga).get(path).status_code == 200

@@ -106,7 +106,7 @@ def test_a_stop_shows_and_ends_the_planning(cast: Cast, as_: SignIn) -> None:
 
 
 def test_a_number_s_zone_is_a_suggestion_and_a_stated_one_is_named(cast: Cast, as_: SignIn) -> None:
-    cast.client("Mia")
+    cast.client("Mia", time_zone="")
     cast.client("Zoe", time_zone="Europe/Madrid")
 
     assert "Her number belongs to America/New_York." in words(as_(cast.olga).get(card(cast, "Mia")))
