@@ -7,7 +7,7 @@ from __future__ import annotations
 
 ALARMS = {
     "redness!": """
-        white of .. <eye> .. red, whites .. <eye> .. blood, red all over like blood, bright red like blood, red as
+        white part .. blood, white part .. bloody, bleeding .. white of, blood on the white, blood on .. white|eyeball, white of .. <eye> .. red, whites .. <eye> .. blood, red all over like blood, bright red like blood, red as
         blood, bloody eye, eye .. bloody, blood spot, crimson, scarlet all over, no white left, cant see any white,
         cant see the white, colour|color of beetroot|beet|blood|wine|cherr{y/ies}|ketchup|plum|raw meat, beetroot,
         whole white .. red, white .. gone .. red, all the white .. red, solid blood, purple red, deep crimson, blood
@@ -55,7 +55,7 @@ ALARMS = {
         in .. eyeball, sticking out of .. eyeball, in my actual eyeball
     """,
     "vision!": """
-        sees nothing|grey|gray|black|double|dark, see|sees only|just|nothing ..
+        seeing two of, see two of, theres two of everything, two of everything, sees nothing|grey|gray|black|double|dark, see|sees only|just|nothing ..
         grey|gray|black|white|light|shapes|shadows|blur, <eye> .. cant see, nothing but
         grey|gray|black|blur|fog, blank in .. <eye>, blind patch, blind in, half blind, vision|sight .. is
         going, vision .. going, see shapes, only see shapes, only see light, only see half, see half, see
@@ -93,7 +93,7 @@ ALARMS = {
         milky, change in .. vision|sight|eyesight, vision change{s/}, change to .. vision|sight
     """,
     "breathing!": """
-        <hardto> .. <breathe>, <breathe> .. <hardto>, <hardto> .. swallow|swallowing, sitting on my chest, weight on
+        tongue .. pins, tongue .. pins n|and needles, lips .. pins n|and needles, <hardto> .. <breathe>, <breathe> .. <hardto>, <hardto> .. swallow|swallowing, sitting on my chest, weight on
         my chest, elephant on, band around my chest, band round my chest, chest .. rattl{ing/es/y}, not getting ..
         air|oxygen, lungs, lung, oxygen, breathe through a straw, like a straw, through a straw, epipen, <throat> ..
         <tight>, <tight> .. <throat>, chest .. hurts|pain|hurting, chest pain, tight across .. chest, air wont, suck
@@ -126,7 +126,7 @@ ALARMS = {
         hoarse, breathing like
     """,
     "glue_in_eye!": """
-        <glue> .. in|into|inside are|left|right|l|od|os <eye>, <glue> .. eyeball, <glue> ..
+        rinse .. went right? in, went right in .. sting{s/ing}, went right in .. burn{s/ing}, went straight in .. sting{s/ing}|burn{s/ing}, take em|them off .. went|got right? in, liquid|rinse|stuff .. went|got|ran right|straight? in my?, some went right? in, <glue> .. in|into|inside are|left|right|l|od|os <eye>, <glue> .. eyeball, <glue> ..
         hit|splashed|landed|splattered .. <eye>, splashed .. eyeball, splashed into .. <eye>, splash in .. <eye>,
         went in my eye .. <glue>, <eye> .. <glue> went in, <glue> .. went in, stuff .. .. dripped, stuff .. in ..
         <eye>, product .. in .. <eye>, drip .. in .. <eye>, <glue> .. my eye, felt it go in .. <eye>, liquid .. in
@@ -179,7 +179,7 @@ ALARMS = {
         my? body|arms|chest, broke|broken|breaking out .. all over, body .. hives|welts
     """,
     "faint!": """
-        head rush, saw stars, had to lie down|on, lie on .. floor, lying on .. floor, everything went, see stars
+        feel swimmy, felt swimmy, feeling swimmy, room .. sideways, room .. tilt{ed/ing/s}, hit the deck, feet up on, put my feet up on, floor came up, head rush, saw stars, had to lie down|on, lie on .. floor, lying on .. floor, everything went, see stars
         when, clammy, nearly hit the floor, hit the floor, nearly hit the deck, hit the deck, fell down, almost fell
         over, nearly fell over, cant stand up, cant stay upright, legs went, keel over, wobbly legs, legs wobbly,
         legs feel weak, about to go down, went white, gone white as, ears ringing and, vision went black, world
@@ -194,7 +194,9 @@ ALARMS = {
         buckled|buckling, gone clammy, cold sweat, nearly went down, legs .. jelly, gonna pass, wobbly
     """,
     "injury!": """
-        <eye> .. bleeding|bleeds|bled, bled .. <eye>, impaled, scratched .. when .. tweezer{s/}, caught .. with ..
+        finger|nail|stick|twig|branch|brush|spoolie|wand|key|ball|elbow|claw|paw|toy .. in|into|right .. white|eyeball,
+ went into the white, into the white part|of, poked .. in|into the white, finger|nail|twig|branch|stick|spoolie|wand|claw|elbow .. <eye> .. blood|bleeding,
+ <eye> .. and theres|there blood, poked .. <eye> .. bleeding, <eye> .. bleeding|bleeds|bled, bled .. <eye>, impaled, scratched .. when .. tweezer{s/}, caught .. with ..
         tweezer{s/}|scissor{s/}, tweezed .. eye, poked .. eye .. blood, scratched .. cornea|eyeball|eye, corneal
         abrasion, abrasion, cut my .. <eye>, cut .. eyeball|eyelid, <eye> .. cut, <eye> .. pierced, pierced ..
         <eye>, stabbed .. <eye>, tweezer{s/} .. in|into .. <eye>, tweezer{s/} ..
@@ -204,7 +206,7 @@ ALARMS = {
         corneal, lash .. gone into .. eyeball
     """,
     "pupil!": """
-        pupil, pupils, pupil .. .. bigger|larger|huge|blown|dilated|different|wider|smaller|size|other, pupils .. ..
+        pupil .. saucer{s/}|pinhead|pinprick|pinpoint, pupil, pupils, pupil .. .. bigger|larger|huge|blown|dilated|different|wider|smaller|size|other, pupils .. ..
         different|size|same|match, pupil .. bigger|larger|huge|blown|dilated|different|size|smaller|wide, pupils ..
         different|uneven|unequal|size{s/}|match|same|mismatched|bigger, one pupil, anisocoria, unequal pupils, blown
         pupil, mismatched pupils, uneven pupils, pupils dont match

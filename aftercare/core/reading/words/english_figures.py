@@ -11,7 +11,7 @@ FIGURES = {
         a faint, faint pinkish|itchy|ache, very|so|quite|rather|slightly faint and
     """,
     "figure": """
-        parking was a pain, such a pain, was a pain to, are a pain, were a pain, burned down,
+        burning up my|the|your selfies|feed|insta|instagram|camera|timeline|phone, parking was a pain, such a pain, was a pain to, are a pain, were a pain, burned down,
         red|swollen|puffy|pink|inflamed|bloodshot in the|that|my pic|photo|picture|pics|photos|selfie|video,
         just the filter|lighting|flash, so light i, so light that, so light, light i cant, pupil of yours, lungs
         out, scream my lungs, sorry allergies, hay fever, hayfever, pollen allergies, allergies are

@@ -22,7 +22,7 @@ SCOPE = {
         remotely, not in the least, neither of them|my|is|are, failed to
     """,
     "nonneg": """
-        cant say ive|theres|its|theyre|im no|not, cant say i have|dont|havent no|not|have|feel, cant say they|it
+        not saying they|it|theres|my|the dont|doesnt|isnt|arent|no|not, not saying they|it|there|my|eyes|lids <eye>? dont|doesnt|arent|isnt, cant say ive|theres|its|theyre|im no|not, cant say i have|dont|havent no|not|have|feel, cant say they|it
         dont|doesnt|arent|isnt, cant say there is|are|isnt no|not|any,
         not a day|night|hour|minute|moment goes by? without, no day|night|hour goes by? without, never without, not
         without, never had this|that|it|such|these, ive never had this|that|it, never felt this|like|so, thought itd
@@ -272,7 +272,7 @@ SCOPE = {
         homie, girl|lady|woman|person|client next|beside|opposite|in
     """,
     "self": """
-        like someone|somebody, as if someone|somebody, as though someone|somebody, my
+        took|take|taking|drove|driving|drive|walked|walking|walk|fed|feeding|collected|collecting my|the kid|kids|son|daughter|toddler|baby|dog|cat|mum|mom|dad|sister|brother|husband|wife|partner|boyfriend|friend|niece|nephew|grandson|granddaughter|child|children|puppy|horse, picked|picking|dropped|dropping up|off? my|the kid|kids|son|daughter|toddler|baby|dog|cat|mum|mom|dad|sister|brother|husband|wife|partner|boyfriend|friend|niece|nephew|grandson|granddaughter|child|children|puppy|horse, playing with|feeding|holding|hugging|cuddling my|the kid|kids|son|daughter|toddler|baby|dog|cat|mum|mom|dad|sister|brother|husband|wife|partner|boyfriend|friend|niece|nephew|grandson|granddaughter|child|children|puppy|horse, kid|kids|son|daughter|toddler|baby|dog|cat|mum|mom|dad|sister|brother|husband|wife|partner|boyfriend|friend|niece|nephew|grandson|granddaughter|child|children|puppy|horse stuck|poked|jabbed|scratched|hit|kicked|elbowed|headbutted|smacked|licked|rubbed|threw, kid|kids|son|daughter|toddler|baby|dog|cat|mum|mom|dad|sister|brother|husband|wife|partner|boyfriend|friend|niece|nephew|grandson|granddaughter|child|children|puppy|horse accidentally|just stuck|poked|jabbed|scratched|hit|kicked|elbowed|headbutted|smacked, like someone|somebody, as if someone|somebody, as though someone|somebody, my
         eye|eyes|lid|lids|eyelid|eyelids|left|right|lash|lashes|lip|lips|face|throat|tongue|chest|whole|skin|vision|sight|upper|lower|inner|outer,
         mine, i am, im, ive, i have, i had, i got, i cant, i cannot, i feel, i felt, i woke, i keep, i can, i think,
         i still, i do, myself, on me, to me, i was, for me, i look, i, me, ur girl, yours truly

@@ -137,7 +137,7 @@ SIGNS = {
         dripping, eye{s/} .. flood{ing/ed}
     """,
     "discharge": """
-        crusting, crusts, crustier, scabbing goo, mucopurulent, mucoid, d/c, sleep in .. eye{s/},
+        yellow goop|goo|gunk|slime|film, gluing the corner, gluing .. shut, crusting, crusts, crustier, scabbing goo, mucopurulent, mucoid, d/c, sleep in .. eye{s/},
         stuck|glued|gummed|sealed .. when i wake, stuck|glued|gummed .. every morning, stuck .. on waking, yellowy,
         eye gunk, eye goop, weepy gunk, discharge, discharging, crust, crusty, crusted, crustiness, crusties, gunk,
         gunky, goop, goopy, goo, gooey, pus, puss, pussy eye, purulent, mucus, mucous, mucousy, exudate, sticky
@@ -157,7 +157,7 @@ SIGNS = {
         off, lids .. dry, dry <eye>lids, chapped
     """,
     "light": """
-        cant|cannot|avoid|avoiding|hide|hiding|shield|shielding .. <lightsrc>, close|closed|closing|shut|draw|drew
+        squint{ing/ed} like, squinting .. outside|driving|sun|daylight|bright, daylight .. too much, daylight is just too much, sun|sunlight|sunshine .. too much, brightness .. too much, light .. like .. knife, lamp .. like .. knife|knives, if i turn on the lamp|light, turn on the lamp|light .. hurts|knife|ouch, cant|cannot|avoid|avoiding|hide|hiding|shield|shielding .. <lightsrc>, close|closed|closing|shut|draw|drew
         .. blinds|curtains, blinds .. closed|shut|down, <lightsrc> .. <lightbad>, <lightsrc> .. makes|make ..
         water|cry|squint|scream|wince|shut|close, <lightbad> .. <lightsrc>, too bright for, everything .. too
         bright, feels too bright, have to sit in the dark, keeping the curtains, light .. like .. knife|knives,
@@ -189,7 +189,7 @@ SIGNS = {
         dryness, dust in .. <eye>, like .. crumb{s/}, glass in .. <eye>
     """,
     "poking": """
-        stuck behind my|the lid|eyelid|eye, eyelash stuck, lash stuck, hair stuck, stuck under there|it|my,
+        hair .. across my <eye>, hair lying across, lash lying across, hair .. across .. eyeball, a hair .. eyeball, lash .. across .. eyeball, stuck behind my|the lid|eyelid|eye, eyelash stuck, lash stuck, hair stuck, stuck under there|it|my,
         something under there, trapped under, caught under, feel like something is there, something|sth in the
         corner, bit stuck, something sharp, sharp .. corner, sharp lash, sharp hair, small needle, needle, needles,
         like .. splinter, standing inside, is going inside .. <eye>, inside .. <eye> and touching, hair pricks,
@@ -217,7 +217,7 @@ SIGNS = {
         hivey, mosquito hills|bites|bumps|bite
     """,
     "irritated": """
-        the light thing, iritis, uveitis, eyes .. not happy, playing up, <eye> .. acting up, acting up, bothersome,
+        angry at me, theyre just angry, eyes .. angry, the light thing, iritis, uveitis, eyes .. not happy, playing up, <eye> .. acting up, acting up, bothersome,
         <eye> .. annoyed, giving me .. trouble, <eye> .. giving me, <eye> .. not right|good|great, hate .. my eyes,
         <eye> .. hate, irritated, irritation, irritating my .. <eye>, irritate, irritates, reaction, react,
         reacting, reacted, allergic, allergy, infection, infected, infect, conjunctivitis, blepharitis, keratitis,

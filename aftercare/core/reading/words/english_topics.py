@@ -9,7 +9,7 @@ TOPICS = {
     "complaint_weak": """
         worst, horrible, terrible, awful, hate, hated, ugly, uneven, too much, too heavy, so heavy, heavy lashes,
         feel heavy, price, expensive, pricey, upset, annoyed, annoying, messy, crap, shit, not great, not good
-        enough, didnt even, joke, wasted, charged, supposed to be, meh, poor, regret, not even on, look like a, was
+        enough, didnt even, joke, wasted, charged, supposed to be, meh, poor, not even on, look like a, was
         cold, was late, so loud, fix it, fix this, fix them, wonky, cost me, hate them, hate it, hate how, held up,
         cheeky, ridiculous, not okay with, stiff, steep, not full
     """,
@@ -22,7 +22,7 @@ TOPICS = {
         next fill, need a fill, train late
     """,
     "retention": """
-        lash{es/} .. sideways, all sideways, one .. sideways, dropping like flies, .. came out in the
+        lost nine|eight|seven|eleven|twelve|thirteen|fifteen|twenty|dozen, lost like <some>, pointing at my|the|heaven, half of em, pointing .. nose|ceiling|cheek|floor, lash{es/} .. sideways, all sideways, one .. sideways, dropping like flies, .. came out in the
         shower|sink, came out in|with|already|when|after|overnight, come out already|in|when|with|overnight,
         coming out already|in|when|with|everywhere|overnight, half .. em|them|these .. gone|out|off, half of em
         gone, lose 2|3|4|5|6|7|10|a a? day, losing .. a day, lose .. a day, losing 2|3|4|5|10, only lost
@@ -48,7 +48,7 @@ TOPICS = {
         one, pulled a few, pulled off, rubbed off, ripped out, lash{es/} everywhere, dropped out, dropped off,
         half empty, half of them, less than half, look uneven now, one side .. shorter, grown out, growing out,
         grew out, outgrown, hanging on by, hanging off, loosening, molting, moulting, jumping ship, abandoning,
-        abandoned, missing from, missing on, missing in, moved out, disappearing, deserted, dropped a few,
+        abandoned, missing from, missing on, missing in, disappearing, deserted, dropped a few,
         spiking out, gone .. crooked, went crooked, crooked, lost
         loads|lots|tons|heaps|dozens|several|some|a|about|like, wrong way, lost <some>, lost
         like|about|around|maybe|at <some>, <some> .. <shed> ..
@@ -124,7 +124,7 @@ TOPICS = {
         sitter .. cancelled, running .. late, im running, be there .. at|by|for, see you .. <day>
     """,
     "question": """
-        are .. ok|okay|alright|good|bad with|for|on these|them|lashes, is .. bad|ok|okay|good for them|lashes|these,
+        from the glue|lashes|fumes|remover, is that from, is this from, can you fix, could you fix, help??, are .. ok|okay|alright|good|bad with|for|on these|them|lashes, is .. bad|ok|okay|good for them|lashes|these,
         is it ok or, ok or nah, or nah, ok or, what i do, what do, is it bad if, is losing, can i still, still
         get lashes, should i be worried, be worried, should i worry, does that mean, makes sense call, call me
         when, call me, ring me, can you call, let me know, any ideas, do i exfoliate, is that a thing, a thing,
@@ -163,7 +163,7 @@ TOPICS = {
         located, hold up in, would it be, might i, could i ask
     """,
     "complaint": """
-        do not suit me, dont suit me, doesnt suit me, not shown a mirror, bad taste in my mouth, was promised, i
+        paid full price, left|right is .. longer|shorter, way longer, quit texting me, stop texting me, for free, not cute, fix it for free, do not suit me, dont suit me, doesnt suit me, not shown a mirror, bad taste in my mouth, was promised, i
         was promised, promised .. got, not what was promised, i paid, paid .. for this|that|these, for that
         price, for this price, for the price, it took .. hours, took three|four|3|4|5|five hours, was
         freezing|cold|dirty|loud|filthy|smelly|late, music .. loud, so loud, waited
@@ -197,7 +197,7 @@ TOPICS = {
         return, going elsewhere, find someone else, find another, somewhere else next time, complain, complaint,
         bad review, leave a review, leaving a review, one star, 1 star, shame on, not good enough, not okay
         with, not acceptable, unacceptable, ridiculous, joke of a, poor, poorly done, poor job, bad job, lousy,
-        shoddy, letdown, let down, unfair, not fair, regret, regretting, regret it, embarrassing, embarrassed,
+        shoddy, letdown, let down, unfair, not fair, regretting, regret it|this|these|them|coming|getting|booking|paying|going|that i came, embarrassing, embarrassed,
         half assed, half arsed, mediocre, meh, underwhelmed, underwhelming, not great, could be better, expected
         better, expected more, thought they would be, thought theyd be, lacking, not symmetrical, one side ..
         longer|thicker|fuller|different|shorter, dont match, doesnt match, not even on, arent even, look

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 TOPICS = {
     "figure": """
-        me duele cancelar{te/les/}|faltar, me duele no poder, me duele tener que, cieg{a/o} sin .. lentes|gafas|anteojos, cieg{a/o} sin
+        no aguanto las? ganas, no aguanto la emocion, no aguanto mas? para, ya no aguanto por, me duele cancelar{te/les/}|faltar, me duele no poder, me duele tener que, cieg{a/o} sin .. lentes|gafas|anteojos, cieg{a/o} sin
         lentes|gafas|anteojos,
         huele a quemado, olia a quemado, olor a quemado, arde la cara de, cara de verguenza, de infarto, ojo
         clinico, sin aire acondicionado, prueba de alergia, prueba de parche, test de alergia, disculpe{n/} la
@@ -55,7 +55,7 @@ TOPICS = {
         pantalla .. borrosa
     """,
     "fine": """
-        regia{s/}, nada raro, por ahora nada, no tengo nada, ando perfecta, ando bien, chingon{as/es/a/}, todo
+        dejaste guapisima|hermosa|divina|bella|preciosa|lindisima|como reina, guapisima, ando matando, regia{s/}, nada raro, por ahora nada, no tengo nada, ando perfecta, ando bien, chingon{as/es/a/}, todo
         el mundo me pregunta, tuanis, pura vida, brutales, la mera mera, sana y salva, de pelos, de poca, al
         cien, al 100, cheverisim{as/o}, mamacita, divinas, estoy perfecta, todo en su lugar, ni una se ha caido,
         no se ha caido ninguna, no se me ha caido ninguna, no se me ha caido ni, sin perdida, cero perdida,
@@ -135,7 +135,7 @@ TOPICS = {
         tumbaron, arranque, arrancado, se desprend{en/ieron/io}, desprendiendo, abiertas, enredad{as/a}, mudando
     """,
     "booking": """
-        me muevo para, me muevo pal, se me paso el turno|la cita|cita, algo para hoy, hay algo para, algo para
+        me lo|la|las cambias, lunes|martes|miercoles|jueves|viernes|sabado|domingo no puedo, no puedo el lunes|martes|miercoles|jueves|viernes|sabado|domingo, me muevo para, me muevo pal, se me paso el turno|la cita|cita, algo para hoy, hay algo para, algo para
         el|manana|mañana, se me cruzo, saliendo tarde, voy saliendo, pasar manana a, puedo pasar
         manana|hoy|el|a, paso manana|hoy|el|a las, llego tipo, llegando tarde, se me hizo tarde, voy a llegar,
         ando en el trafico, me agendas, me das cita|turno|hora, dame cita|turno|hora, sacar cita|turno|hora,

@@ -41,3 +41,17 @@ def test_what_is_anothers_or_long_ago_or_imagined_is_no_current_sign(text: str) 
 )
 def test_her_own_sign_is_current(text: str) -> None:
     assert read(text).urgency is Urgency.SAME_DAY
+
+
+@pytest.mark.parametrize(
+    ("text", "urgency"),
+    [
+        ("my niece stuck her finger in the right one and it went into the white part, theres blood", Urgency.EMERGENCY),
+        ("my toddler scratched my eye and it wont open", Urgency.EMERGENCY),
+        ("took my kid to school and daylight is just too much", Urgency.SAME_DAY),
+        ("picked up my son and couldnt stand the sun, had to close my eyes", Urgency.SAME_DAY),
+        ("was playing with the baby and he poked me in the eye, its red and sore now", Urgency.SAME_DAY),
+    ],
+)
+def test_somebody_whom_she_was_with_does_not_take_her_sign_from_her(text: str, urgency: Urgency) -> None:
+    assert read(text).urgency is urgency
