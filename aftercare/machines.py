@@ -1,4 +1,7 @@
-"""Mail that a machine wrote: answers of those who are away (RFC 3834), reports of what did not arrive (RFC 3464)."""
+"""Mail that a machine wrote: answers of those who are away (RFC 3834), reports of what did not arrive (RFC 3464).
+
+And of what somebody called unwanted (RFC 5965).
+"""
 
 from __future__ import annotations
 
@@ -27,6 +30,7 @@ _SUBJECT = re.compile(
     re.IGNORECASE,
 )
 _STATUS = "message/delivery-status"
+_FEEDBACK = "message/feedback-report"
 _RETURNED = ("message/rfc822", "message/global", "text/rfc822-headers", "message/global-headers")  # RFC 6522; RFC 6533
 _IDENTITY = re.compile(r"<([!-;=?A-~]+)@")  # printable ASCII alone: it is looked for in a database
 _MOST_FOLLOWED = 50
@@ -37,7 +41,7 @@ class Report:
     """What a delivery report says of a message of ours: by our reference, or the identity that it had."""
 
     reference: str
-    action: str  # failed, delayed, delivered, relayed, expanded
+    action: str  # failed, delayed, delivered, relayed, expanded; of feedback: abuse, fraud, virus, other, …
     status: str  # RFC 3463, such as 5.1.1
     problem: str
 
@@ -56,7 +60,7 @@ def wrote(message: Message) -> bool:
 
 
 def report_of(message: Message) -> Report | None:
-    """Return what a delivery report says, if it is one and names a message; else None."""
+    """Return what a report on delivery or on abuse says, if it is one and names a message; else None."""
     try:
         return _report_of(message)
     except Exception:  # a report that cannot be read is kept as a machine's mail
@@ -67,9 +71,13 @@ def report_of(message: Message) -> Report | None:
 def _report_of(message: Message) -> Report | None:
     """Some providers give us a report's parts as files of an ordinary mail: its own type is not asked for."""
     parts = list(_parts(message))
-    blocks = [block for part in parts if part.get_content_type() == _STATUS for block in _blocks(part)]
-    if not blocks or not wrote(message):
+    if not wrote(message):
         return None
+    feedback = [block for part in parts if part.get_content_type() == _FEEDBACK for block in _blocks(part)]
+    if feedback:
+        kind, reference = _first(feedback, "Feedback-Type").lower(), _returned(parts)
+        return Report(reference, kind, "", "") if reference and kind else None
+    blocks = [block for part in parts if part.get_content_type() == _STATUS for block in _blocks(part)]
     action, status = _first(blocks, "Action").lower(), _first(blocks, "Status")
     problem = _first(blocks, "Diagnostic-Code").partition(";")[2].strip()
     reference = _returned(parts) or _first(blocks, "Original-Envelope-Id") or _followed(message)

@@ -12,23 +12,24 @@ from anymail.inbound import AnymailInboundMessage
 from anymail.signals import AnymailInboundEvent, AnymailTrackingEvent, EventType, inbound, tracking
 from django.dispatch import receiver
 
-from aftercare import letterbox, machines, outbox, receiving, tasks
+from aftercare import letterbox, machines, outbox, receiving, stops, tasks
 from aftercare.core.delivery import Event
 from aftercare.letterbox import Mail
 from aftercare.machines import Report
-from aftercare.models import Attempt, Line
+from aftercare.models import Attempt, Line, Receipt
 from aftercare.transports.base import ReceiptNote
 from studio import clock
 
 log = logging.getLogger(__name__)
 
-# Complaints and unsubscriptions are kept with the receipts.
 EVENTS = {
     EventType.DELIVERED: Event.DELIVERED,
     EventType.BOUNCED: Event.FAILED,
     EventType.REJECTED: Event.FAILED,
     EventType.FAILED: Event.FAILED,
 }
+# Whoever calls our mail unwanted has opted out of it (RFC 5965, 3.1 for "abuse"; common practice for providers' words).
+ENDS = {EventType.COMPLAINED: stops.COMPLAINED, EventType.UNSUBSCRIBED: stops.UNSUBSCRIBED, "abuse": stops.COMPLAINED}
 
 
 @receiver(tracking, dispatch_uid="aftercare.tracking")
@@ -44,7 +45,14 @@ def keep_receipt(sender: object, event: AnymailTrackingEvent, esp_name: str, **m
         problem=f"The mail provider reports: {event.event_type}. {reason}".strip(),
         raw=receiving.storable(repr(event.esp_event)),
     )
-    outbox.note_receipt(None, note, clock.now())
+    _end(outbox.note_receipt(None, note, clock.now()), event.event_type)
+
+
+def _end(receipt: Receipt, said: str) -> None:
+    """End all e-mail to the address that a message went to, where what is said of it means that."""
+    if said in ENDS and receipt.attempt is not None:
+        address = receipt.attempt.message.address
+        stops.unsubscribe(receipt.attempt.line, address, now=clock.now(), words=ENDS[said])
 
 
 @receiver(inbound, dispatch_uid="aftercare.inbound")
@@ -89,7 +97,9 @@ def _follow(report: Report, mail: Mail, event: AnymailInboundEvent) -> bool:
         problem=receiving.storable(f"A mail server reports: {report.action} {report.status}. {report.problem}".strip()),
         raw=receiving.storable(mail.raw),
     )
-    return outbox.note_receipt(None, note, clock.now()).attempt is not None
+    receipt = outbox.note_receipt(None, note, clock.now())
+    _end(receipt, report.action)
+    return receipt.attempt is not None
 
 
 def _line(mail: Mail) -> Line | None:

@@ -18,6 +18,7 @@ from aftercare.models import Line, Stop
 from studio.models import Client, Staff, Studio
 
 UNSUBSCRIBED = "unsubscribed by the link of an e-mail"
+COMPLAINED = "told her mail provider that our e-mails are unwanted"
 
 
 def standing(client: Client) -> dict[str, Stop]:
@@ -59,7 +60,7 @@ def lift(client: Client, channel: str, *, how: str, by: Staff | None, now: datet
 
 
 @transaction.atomic
-def unsubscribe(line: Line, address: str, *, now: datetime) -> bool:
+def unsubscribe(line: Line, address: str, *, now: datetime, words: str = UNSUBSCRIBED) -> bool:
     """End all e-mail of a line's studio to an address, whoever has it; return whether that was news.
 
     The stop stands at the line that the e-mail came from and at those in use, so that nothing that is on its way by
@@ -67,7 +68,7 @@ def unsubscribe(line: Line, address: str, *, now: datetime) -> bool:
     """
     news = False
     for one in _email_lines(line).select_for_update().order_by("pk"):
-        row = {"at": now, "words": UNSUBSCRIBED}
+        row = {"at": now, "words": words}
         _row, made = Stop.objects.get_or_create(line=one, address=address.lower(), lifted_at=None, defaults=row)
         news |= made
     if news:

@@ -37,7 +37,8 @@ def make_message(client: Client, **fields: Any) -> Message:
 
 
 def parcel_of(message: Message, line: Line, *, receipt_wait: int = 0, **fields: Any) -> Parcel:
-    facts: dict[str, Any] = {"channel": line.channel, "address": "+12125550101", "subject": "", "text": "Hello Mia"}
+    address = "+12125550101" if line.channel == "sms" else "mia@mail.example"
+    facts: dict[str, Any] = {"channel": line.channel, "address": address, "subject": "", "text": "Hello Mia"}
     return Parcel(
         message=message,
         line=line,

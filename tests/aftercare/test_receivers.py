@@ -10,9 +10,9 @@ import pytest
 from anymail.inbound import AnymailInboundMessage
 from anymail.signals import AnymailInboundEvent, AnymailTrackingEvent, inbound, tracking
 
-from aftercare import machines, receiving
+from aftercare import machines, receiving, stops
 from aftercare.core.delivery import Event
-from aftercare.models import Line, Message, Receipt, Reply
+from aftercare.models import Line, Message, Receipt, Reply, Stop
 from tests.aftercare.test_letterbox import BROKEN
 from tests.aftercare.test_pictures import photo
 from tests.letters import begin, end, make_line, make_message
@@ -63,6 +63,22 @@ def test_what_is_no_news_of_its_arrival_is_only_kept(reference: str, kind: str) 
 
     assert Message.objects.get().state == "handed_over"
     assert Receipt.objects.get().word == kind
+
+
+@pytest.mark.parametrize(("kind", "words"), [("complained", stops.COMPLAINED), ("unsubscribed", stops.UNSUBSCRIBED)])
+def test_whoever_calls_our_mail_unwanted_gets_no_more_of_it(reference: str, kind: str, words: str) -> None:
+    for _ in range(2):
+        report(kind)
+
+    stop = Stop.objects.get()
+    assert (stop.address, stop.words) == ("mia@mail.example", words)
+    assert Message.objects.get().state == "handed_over"
+
+
+def test_a_complaint_about_a_message_that_is_none_of_ours_ends_nothing(reference: str) -> None:
+    report("complained", message_id="foreign")
+
+    assert not Stop.objects.exists()
 
 
 def test_a_report_about_nothing_that_we_know_is_kept() -> None:
@@ -161,6 +177,59 @@ def test_a_report_of_a_delay_changes_nothing(reference: str) -> None:
 
     assert Message.objects.get().state == "handed_over"
     assert not Reply.objects.exists()
+
+
+# RFC 5965, appendix B.1 (its "minimal email feedback report"), with our own names.
+FEEDBACK = """From: <abusedesk@mail.example>
+Date: Thu, 8 Mar 2005 17:40:36 EDT
+Subject: FW: Earn money
+To: <hello@birch.example>
+Message-ID: <feedback@mail.example>
+MIME-Version: 1.0
+Content-Type: multipart/report; report-type=feedback-report; boundary="part1_13d.2e68ed54_boundary"
+
+--part1_13d.2e68ed54_boundary
+Content-Type: text/plain; charset="US-ASCII"
+Content-Transfer-Encoding: 7bit
+
+This is an email abuse report for an email message received from IP 192.0.2.1.
+
+--part1_13d.2e68ed54_boundary
+Content-Type: message/feedback-report
+
+Feedback-Type: {kind}
+User-Agent: SomeGenerator/1.0
+Version: 1
+
+--part1_13d.2e68ed54_boundary
+Content-Type: message/rfc822
+Content-Disposition: inline
+
+Received: from mailserver.example.net (mailserver.example.net [192.0.2.1])
+From: <hello@birch.example>
+To: <Undisclosed Recipients>
+Message-ID: <{reference}@birch.example>
+Subject: How are your eyes today?
+
+Words.
+--part1_13d.2e68ed54_boundary--
+"""
+
+
+def test_a_report_of_abuse_is_an_opt_out_and_no_reply(reference: str) -> None:
+    come_in(AnymailInboundMessage.parse_raw_mime(FEEDBACK.format(kind="abuse", reference=reference)))
+
+    stop = Stop.objects.get()
+    assert (stop.address, stop.words) == ("mia@mail.example", stops.COMPLAINED)
+    assert not Reply.objects.exists()
+
+
+@pytest.mark.parametrize("kind", ["other", "virus", "not-spam"])
+def test_other_feedback_is_kept_and_ends_nothing(reference: str, kind: str) -> None:
+    come_in(AnymailInboundMessage.parse_raw_mime(FEEDBACK.format(kind=kind, reference=reference)))
+
+    assert Receipt.objects.get().word == f"report: {kind}"
+    assert not Stop.objects.exists()
 
 
 def test_a_report_on_nothing_of_ours_is_kept_as_a_machines(line: Line) -> None:
