@@ -1,6 +1,6 @@
 """How well replies are read, and how fast: ``python tests/bench/reading.py [FILE.jsonl … | --unseen]``, no database.
 
-Without anything it reads the two thirds of the corpus that the reader was made with; a FILE is labelled as they are.
+Without anything it reads the part of the corpus that the reader was made with; a FILE is labelled as it is.
 Exits 1 where a line is not met.
 """
 

@@ -1,4 +1,4 @@
-"""Trains the reader's second opinion: ``python tests/bench/train_reader.py``, on the corpus but its unseen third.
+"""Trains the reader's second opinion: ``python tests/bench/train_reader.py``, on the hands that may be seen.
 
 Writes the weights that `aftercare.core.reading.second` loads, and prints how often the model is right on replies that
 it was not trained on, by five-fold cross-validation.

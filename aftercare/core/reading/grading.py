@@ -106,7 +106,8 @@ def is_emergency(page: Page, current: list[Mark]) -> bool:
 
 _BLUR = listed("""
     read see focus screen text register reading
-    foggy hazy fuzzy cloudy misty off blurry blurred blur weird bad filmy smeary borroso borrosa nublado nublada
+    foggy hazy fuzzy cloudy milky film smudgy blury nubladito nubladita lechosa misty off blurry blurred blur weird bad
+    filmy smeary borroso borrosa nublado nublada
     nubla nublo empanada empanado
 """)
 

@@ -10,7 +10,8 @@ from aftercare.core.reading import bare, foreign, grading, language, pictures, q
 from aftercare.core.reading.findings import Findings, sort_out
 from aftercare.core.reading.page import Page, lay_out
 from aftercare.core.reading.phrases import Mark
-from aftercare.core.reading.second_look import look_again, without
+from aftercare.core.reading.second import Opinion
+from aftercare.core.reading.second_look import look_again, opinion_of, without
 from aftercare.core.reading.spelling import known
 from aftercare.core.reading.tokens import Token, tokenize
 from aftercare.core.reading.values import Finding, Reading, Sign, Topic, Urgency
@@ -55,7 +56,8 @@ def _answer(answer: str, question: str) -> Reading:
         return reading
     page = lay_out(tokens, english=told.english, spanish=told.spanish)
     found = sort_out(page)
-    reading = look_again(_judged(page, answer, found, told.code), answer, page, found.explained)
+    opinion = opinion_of(answer, page, found.explained)
+    reading = look_again(_judged(page, answer, found, opinion, told.code), opinion, page, found.explained)
     reading = _or_foreign(reading, answer, page)
     over = bool(page.marks.get("scope:over"))
     return bare.answered(tokens, question, reading, over=over) or reading
@@ -71,13 +73,13 @@ def _or_foreign(reading: Reading, answer: str, page: Page) -> Reading:
     return other if other.urgency is Urgency.EMERGENCY else reading
 
 
-def _judged(page: Page, answer: str, found: Findings, code: str) -> Reading:
-    """Return the reading by the rules alone."""
+def _judged(page: Page, answer: str, found: Findings, opinion: Opinion, code: str) -> Reading:
+    """Return the reading by the rules; of what it is about, the second opinion has a say."""
     shown = pictures.signs_beside_words(page.tokens, bool(found.current))
     signs = {sign for mark in found.told for sign in grading.named(mark)} | {sign for sign, _ in shown}
     negated = {sign for mark in found.denied for sign in grading.named(mark)} - signs
     urgency = _urgency(page, found, shown)
-    about = topics.topics_of(page, irritation=urgency is not Urgency.NONE, denied=bool(found.denied))
+    about = topics.topics_of(page, opinion, irritation=urgency is not Urgency.NONE, denied=bool(found.denied))
     side, side_mark = sides.side_of(page, [*found.told, *found.over] or found.denied)
     why = _why(page, answer, found, shown)
     why += [_finding(page, answer, mark, str(topic)) for topic, mark in about.items() if mark is not None]

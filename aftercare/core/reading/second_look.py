@@ -17,20 +17,20 @@ _ON = listed("start restart resume again back reactivate volver vuelvan otra nue
 _NO_STOP = {Topic.STOP, Topic.BOOKING, Topic.START}  # it is one already, or a wish for something else
 
 
-def look_again(reading: Reading, answer: str, page: Page, explained: list[Mark]) -> Reading:
+def look_again(reading: Reading, opinion: second.Opinion, page: Page, explained: list[Mark]) -> Reading:
     """Hand a reply to a person where the second opinion sees danger, or an end of messages, that the rules do not.
 
-    It looks at what the rules leave unexplained: of "no redness, love them" at "no, love them". Where it is sure of an
-    emergency or of a wish to stop, that is acted on.
+    Where it is sure of an emergency or of a wish to stop, that is acted on.
     """
     if reading.unread:
         return reading
-    opinion = second.opinion(without(answer, page, explained))
     calm = reading.urgency is Urgency.NONE
     lost = reading.about == (Topic.OTHER,) and not explained and not any(page.marks.get(name) for name in _OTHERWISE)
     # "stop by", "don't stop": the word for something else. "start again", "back on": a wish for the contrary.
     other_stop = bool(page.named("topic:notstop")) or bool(_ON & {token.word for token in page.tokens})
-    if opinion.stop > second.SURE_STOP and not other_stop and not _NO_STOP & set(reading.about):
+    # Of "no me arde" it sees "no me", as in "no me escriban": of what is left of a denial it says nothing.
+    ends = opinion.stop if not explained else 0.0
+    if ends > second.SURE_STOP and not other_stop and not _NO_STOP & set(reading.about):
         return replace(reading, about=_joined(reading.about, Topic.STOP), unread=True)
     if reading.urgency is Urgency.EMERGENCY:
         return reading
@@ -43,8 +43,13 @@ def look_again(reading: Reading, answer: str, page: Page, explained: list[Mark])
     sure = bool(explained) or not {Topic.OTHER, Topic.QUESTION} & set(reading.about)
     doubtful = _doubts_calm(opinion, sure=sure) if calm else _doubts(opinion, reading)
     unknown = lost and (opinion.sign > second.SIGN_UNEXPLAINED or len(page.tokens) > _SAID_LITTLE)
-    unwanted = opinion.stop > second.STOP and Topic.STOP not in reading.about
+    unwanted = ends > second.STOP and Topic.STOP not in reading.about
     return replace(reading, unread=True) if doubtful or unknown or unwanted else reading
+
+
+def opinion_of(answer: str, page: Page, explained: list[Mark]) -> second.Opinion:
+    """Return what the model makes of what no rule explains: of "no redness, love them" it sees "no, love them"."""
+    return second.opinion(without(answer, page, explained))
 
 
 def without(answer: str, page: Page, marks: list[Mark]) -> str:

@@ -17,7 +17,7 @@ ALARMS = {
         maroon, subconjunctival hemorrhage|haemorrhage, hyphema
     """,
     "swelling!": """
-        eye .. sticks|stick|stuck out, sticks out more, pushed forward, pushed out, bulges, bulges out, bug eyed,
+        lip{s/} .. getting? bigger|big|huge|fat, lips are getting bigger, lips fat, lips huge, lips feel big|fat|huge|thick, my lips .. bigger and bigger, eye .. sticking out further, sticking out further than, sticking out more than, eye .. sticks|stick|stuck out, sticks out more, pushed forward, pushed out, bulges, bulges out, bug eyed,
         popping out .. socket, coming out of .. socket, lips .. duck, duck lips .. swollen, look like
         shrek|quasimodo|elephant, face .. unrecogni{zable/sable}, cant recognise my face, cheeks ..
         swollen|puffy|puffed|huge, face puffed|puffy, jaw .. swollen, tongue .. too big|bigger|thick|heavy|fills,
@@ -30,7 +30,7 @@ ALARMS = {
         football|pumpkin|moon|melon, fat lip{s/}
     """,
     "pain!": """
-        never known|felt|had|experienced .. pain, pain like this, like no pain, hurts to look
+        each|every time i move .. <eye>, every|each time i move it, when i move .. <eye> .. pain|hurt|hurts, moving .. <eye> .. pain|hurts, hurts to move it, hurts .. <eye> to move it, it hurts each|every time i move, never known|felt|had|experienced .. pain, pain like this, like no pain, hurts to look
         left|right|up|down|sideways|around|side|anywhere, pain .. look|looking left|right|up|down|sideways|around,
         moving .. <eye> kills|hurts|killing|agony|painful, kills .. move|moving|look|looking, cant even explain the
         pain, pain level 8|9|10, never felt pain, worst .. pain, pain .. unlike, pain .. never felt, made me throw
@@ -55,7 +55,7 @@ ALARMS = {
         in .. eyeball, sticking out of .. eyeball, in my actual eyeball
     """,
     "vision!": """
-        seeing two of, see two of, theres two of everything, two of everything, sees nothing|grey|gray|black|double|dark, see|sees only|just|nothing ..
+        brightness|lights|dimmer|dial down on|in my? eyes, turned .. brightness|lights down, turned the lights down, seeing two of, see two of, theres two of everything, two of everything, sees nothing|grey|gray|black|double|dark, see|sees only|just|nothing ..
         grey|gray|black|white|light|shapes|shadows|blur, <eye> .. cant see, nothing but
         grey|gray|black|blur|fog, blank in .. <eye>, blind patch, blind in, half blind, vision|sight .. is
         going, vision .. going, see shapes, only see shapes, only see light, only see half, see half, see
@@ -126,7 +126,7 @@ ALARMS = {
         hoarse, breathing like
     """,
     "glue_in_eye!": """
-        rinse .. went right? in, went right in .. sting{s/ing}, went right in .. burn{s/ing}, went straight in .. sting{s/ing}|burn{s/ing}, take em|them off .. went|got right? in, liquid|rinse|stuff .. went|got|ran right|straight? in my?, some went right? in, <glue> .. in|into|inside are|left|right|l|od|os <eye>, <glue> .. eyeball, <glue> ..
+        tint|glue|remover .. entered .. <eye>, drop of .. entered, entered my left|right? <eye>, stuff .. take em|them off .. dripped|ran|leaked|went, that stuff .. dripped, rinse .. went right? in, went right in .. sting{s/ing}, went right in .. burn{s/ing}, went straight in .. sting{s/ing}|burn{s/ing}, take em|them off .. went|got right? in, liquid|rinse|stuff .. went|got|ran right|straight? in my?, some went right? in, <glue> .. in|into|inside are|left|right|l|od|os <eye>, <glue> .. eyeball, <glue> ..
         hit|splashed|landed|splattered .. <eye>, splashed .. eyeball, splashed into .. <eye>, splash in .. <eye>,
         went in my eye .. <glue>, <eye> .. <glue> went in, <glue> .. went in, stuff .. .. dripped, stuff .. in ..
         <eye>, product .. in .. <eye>, drip .. in .. <eye>, <glue> .. my eye, felt it go in .. <eye>, liquid .. in
@@ -163,7 +163,7 @@ ALARMS = {
         only, shut tight, clamped shut, eye .. closed up
     """,
     "swollen_shut!": """
-        swollen|swelled|puffed|swole|swoll|puffy|swelling .. shut|closed|close, so swollen .. cant|barely|wont ..
+        closed from|by|with swelling, completely closed .. swelling, shut from|with swelling, swollen|swelled|puffed|swole|swoll|puffy|swelling .. shut|closed|close, so swollen .. cant|barely|wont ..
         open|see, <swell> so much .. cant|wont .. open, <swell> .. cant .. open, shut .. swelling
     """,
     "hives!": """
@@ -194,7 +194,7 @@ ALARMS = {
         buckled|buckling, gone clammy, cold sweat, nearly went down, legs .. jelly, gonna pass, wobbly
     """,
     "injury!": """
-        finger|nail|stick|twig|branch|brush|spoolie|wand|key|ball|elbow|claw|paw|toy .. in|into|right .. white|eyeball,
+        tweezers went into, tweezers .. went into .. <eye>, pierced the|my|right|left <eye>, scratch on .. eyeball|eye, something sharp pierced, sharp .. pierced, finger|nail|stick|twig|branch|brush|spoolie|wand|key|ball|elbow|claw|paw|toy .. in|into|right .. white|eyeball,
  went into the white, into the white part|of, poked .. in|into the white, finger|nail|twig|branch|stick|spoolie|wand|claw|elbow .. <eye> .. blood|bleeding,
  <eye> .. and theres|there blood, poked .. <eye> .. bleeding, <eye> .. bleeding|bleeds|bled, bled .. <eye>, impaled, scratched .. when .. tweezer{s/}, caught .. with ..
         tweezer{s/}|scissor{s/}, tweezed .. eye, poked .. eye .. blood, scratched .. cornea|eyeball|eye, corneal
@@ -206,7 +206,7 @@ ALARMS = {
         corneal, lash .. gone into .. eyeball
     """,
     "pupil!": """
-        pupil .. saucer{s/}|pinhead|pinprick|pinpoint, pupil, pupils, pupil .. .. bigger|larger|huge|blown|dilated|different|wider|smaller|size|other, pupils .. ..
+        black circle .. bigger|larger|huge|size|big, black circle in the middle, black part .. bigger|larger|huge, black bit .. bigger|larger|huge, black dot .. bigger|larger, pupil .. saucer{s/}|pinhead|pinprick|pinpoint, pupil, pupils, pupil .. .. bigger|larger|huge|blown|dilated|different|wider|smaller|size|other, pupils .. ..
         different|size|same|match, pupil .. bigger|larger|huge|blown|dilated|different|size|smaller|wide, pupils ..
         different|uneven|unequal|size{s/}|match|same|mismatched|bigger, one pupil, anisocoria, unequal pupils, blown
         pupil, mismatched pupils, uneven pupils, pupils dont match

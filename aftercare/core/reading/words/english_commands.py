@@ -29,7 +29,9 @@ CLASSES = {
 
 COMMANDS = {
     "stop": """
-        want out of, out of your text|texting|message|messaging|sms|email|reminder list|system|thing|service,
+        send no further ones, send no further, no further ones|messages|texts|sms, kindly desist, desist from sending|texting|messaging, final text|message which|that|i|from, last text|message i|from you, want no more of such|these|those|your messages|texts|this?,
+ finish with texting, done with .. texts|messages|texting, do not|dont hit this phone|line|number, hit this phone no, make these texts|messages end|stop|quit, these texts end, texts quit coming|comin, leave off texting|messaging, unsubscribed twice, ive unsubscribed, im good on these messages|texts,
+ sooner you didnt text|message, rather you didnt text|message, no need to text|message me, quit textin|texting me, i want out of|these|this, no more wit|with these texts|messages, no more of these texts|messages, dont want no more of these|texts|messages, want out of, out of your text|texting|message|messaging|sms|email|reminder list|system|thing|service,
         stop them, stop these, stop it all, dont need the check ins, dont need check ins, dont need .. check
         ups, no check ins|checkins, stop the check ins|checkins, stop checking, <endit> .. <msg>, no more <msg>,
         no further <msg>, dont be? <write> me|us|this|here|again|anymore|any, do not be? <write>
@@ -126,7 +128,7 @@ COMMANDS = {
         on, put me back on .. list, add me back, start the texts|messages, want .. texts|messages|reminders again
     """,
     "wrong_person": """
-        <be>? her|his husband|wife|mum|mom|mother|partner|boyfriend|girlfriend|son|daughter she|he .. number,
+        nobody of that name, no one of that name, no clue who, no idea who .. is, different number, wrong chat, i am not miss|mrs|mr|ms, im not miss|mrs|mr|ms, she left this line, had this number about|since|for, my twin .. shes the one, ya no tiene este cel|celular|numero|telefono, <be>? her|his husband|wife|mum|mom|mother|partner|boyfriend|girlfriend|son|daughter she|he .. number,
         she|he changed her|his|their number, changed her|his number, has a new number now, no longer her|his number,
         this number is not hers|his, isnt her|his number anymore, dont know anyone called|named, nobody called|named,
         no one here called|named|by,
@@ -161,7 +163,7 @@ COMMANDS = {
         you
     """,
     "spam": """
-        congratulations you, you won, youve won, gift card, click here, click the link, click this, crypto, bitcoin,
+        you have been selected, gift voucher, tap the link, gift card .. claim, claim before, salons like yours, more clients a month, new clients a month, congratulations you, you won, youve won, gift card, click here, click the link, click this, crypto, bitcoin,
         loan, seo, free trial, claim your, limited offer, your package, parcel, your account, verify your, interest
         rate, earn money, work from home, backlinks, followers, winner, investment, pre approved, verification code,
         your code is, otp

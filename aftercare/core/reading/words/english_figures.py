@@ -11,7 +11,9 @@ FIGURES = {
         a faint, faint pinkish|itchy|ache, very|so|quite|rather|slightly faint and
     """,
     "figure": """
-        burning up my|the|your selfies|feed|insta|instagram|camera|timeline|phone, parking was a pain, such a pain, was a pain to, are a pain, were a pain, burned down,
+        burning to show|tell|know|ask|see, only thing swelling is my pride, swelling is my pride, it hurts to think|imagine|know, hurts .. to think that|of|how, poking my husband|wife|friend|sister|boyfriend|man,
+ poking .. in the ribs, lump in my throat .. mirror|pretty|happy|beautiful|cried, hurt my feelins, hurts my feelins, these are killing me they, killing me they look, killing me .. so good|cute|pretty, had my eyes watering but|at, price .. eyes watering, my eyes water what you charge,
+ my pupils are|were|at|love|laugh|giggle already|all|so|now|school|asking|laughing, pupils are already giggling, pokes my eyebrows|brows, poke my eyebrows|brows, crying onions, burning up my|the|your selfies|feed|insta|instagram|camera|timeline|phone, parking was a pain, such a pain, was a pain to, are a pain, were a pain, burned down,
         red|swollen|puffy|pink|inflamed|bloodshot in the|that|my pic|photo|picture|pics|photos|selfie|video,
         just the filter|lighting|flash, so light i, so light that, so light, light i cant, pupil of yours, lungs
         out, scream my lungs, sorry allergies, hay fever, hayfever, pollen allergies, allergies are

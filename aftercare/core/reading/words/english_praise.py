@@ -8,7 +8,7 @@ from __future__ import annotations
 
 PRAISE = {
     "fine": """
-        not a thing wrong, nothing amiss, nothing is amiss, nothing to complain about, sight for sore eyes,
+        didnt even feel it|them|a, didnt feel a thing, not a thing wrong, nothing amiss, nothing is amiss, nothing to complain about, sight for sore eyes,
         gobsmacked, sore from laughing, glued to my front camera, itchin to show, itching to show, eating no
         crumbs, no crumbs, theyre eating, bussin, sick lashes, are sick, are so sick, asymptomatic, nicely done,
         held up, jaw hit the floor, jaw dropped, nothing so far, nothing yet, nothing going on, nothing like

@@ -22,7 +22,8 @@ SCOPE = {
         remotely, not in the least, neither of them|my|is|are, failed to
     """,
     "nonneg": """
-        not saying they|it|theres|my|the dont|doesnt|isnt|arent|no|not, not saying they|it|there|my|eyes|lids <eye>? dont|doesnt|arent|isnt, cant say ive|theres|its|theyre|im no|not, cant say i have|dont|havent no|not|have|feel, cant say they|it
+        cant|cannot say .. arent|isnt|dont|doesnt|not, cant|cannot pretend .. arent|isnt|dont|doesnt|not|no, say they|it|my dont|doesnt|arent|isnt .. cause|because, lie n|and say .. dont|doesnt|arent|isnt|no|not,
+ isnt not, arent not, wasnt not, isn't not, stand no light|sun|brightness, cant stand no, couldnt stand no, not saying they|it|theres|my|the dont|doesnt|isnt|arent|no|not, not saying they|it|there|my|eyes|lids <eye>? dont|doesnt|arent|isnt, cant say ive|theres|its|theyre|im no|not, cant say i have|dont|havent no|not|have|feel, cant say they|it
         dont|doesnt|arent|isnt, cant say there is|are|isnt no|not|any,
         not a day|night|hour|minute|moment goes by? without, no day|night|hour goes by? without, never without, not
         without, never had this|that|it|such|these, ive never had this|that|it, never felt this|like|so, thought itd
@@ -109,7 +110,9 @@ SCOPE = {
         apart from when, until i, till i
     """,
     "over": """
-        were|was grand, by sunday|monday|tuesday|wednesday|thursday|friday|saturday|morning|lunch|evening
+        it was over, was over by|the|then, that quit bother{in/ing}, quit bother{in/ing}, thats all gone now, all gone now,
+ thats gone now, then quit, it had all gone, had all gone, dried up soon|as|by|after|since, everything is okay|ok|fine|good|perfect|lovely now,
+ now everything is okay|ok|fine|good|perfect, forgot it ever was, then fine, stopped on its own, by itself it went, passed by morning|evening|itself, were|was grand, by sunday|monday|tuesday|wednesday|thursday|friday|saturday|morning|lunch|evening
         they|it|all were|was fine|grand|good|gone|ok|normal, its away now, away now, ceased, ceased entirely,
         has since ceased, has since gone, now finish, now finished, after is finish, is finish, is finished,
         finish now, finished now, clear since, all is good now, now all is good|well|fine|ok, nothing since,
@@ -159,7 +162,9 @@ SCOPE = {
         great|fine|good|perfect|normal|ok, all is well|good|fine|great
     """,
     "near": """
-        only a touch|tinge|tad|smidge|hint, just a touch|tinge|smidge|hint,
+        95|90|80|85|99|98 down|gone|better|cleared|there, nine tenths, very nearly down|gone|away, about done, just about gone|done|cleared|over,
+ all but stopped|gone|cleared|over|disappeared, resolving, diminishing, dwindling, its fading, and fading, keeps fading, almost outta here, almost out of here, only a trace, just a trace,
+ bit less each|every, each morning .. less, every morning .. less, each day .. less, every day .. less, less each|every day|morning|time|hour, a 1 now, like a 1 now, down to a 1, only a touch|tinge|tad|smidge|hint, just a touch|tinge|smidge|hint,
         basically|nearly|almost|mostly|practically over|finished|done, almost all gone, almost all gone down,
         nearly all gone, almost completely gone, paler than, as per your leaflet, much paler, paler, fainter,
         almost all cleared, 1 out of 10 now, most of it gone, most of .. gone, mostly cleared, getting lighter,
@@ -192,7 +197,8 @@ SCOPE = {
         time, spreading, getting worse, not gone, started, starting, came up, now, new, comes and goes
     """,
     "past": """
-        last year, years ago, year ago, a year ago, months ago, month ago, weeks ago, last time, the last time, last
+        with the former, former salon|studio|place|tech, from another salon|studio|place|shop, at another salon|studio|place|shop, in 2015|2016|2017|2018|2019|2020|2021|2022|2023|2024|2025, at easter|christmas|xmas|thanksgiving,
+ last spring|autumn|fall|winter|summer|easter, normally by day, before all this, from another place, another place last, after the sets of, last year, years ago, year ago, a year ago, months ago, month ago, weeks ago, last time, the last time, last
         set, last fill, previous set, previous time, previously, first time i ever, first set i ever, my
         old|last|other|previous|former salon|tech|girl|lady|artist|place|studio, old tech, last place, other place,
         some other place, another salon|place|tech|studio|lady|girl, other salon|tech|lady|studio|girl, different
@@ -209,7 +215,7 @@ SCOPE = {
         like last
     """,
     "if": """
-        say i got|get|have|had|wake, if they were to, lets say, what about if, assuming, were to react|swell|get,
+        were i|they|it ever? to, were my .. to, had it|they|there|i been, supposing, supposing my, if ever, should it|they|my .. ever, if .. was to|were to, say if my, say my .. was to, say i got|get|have|had|wake, if they were to, lets say, what about if, assuming, were to react|swell|get,
         hypothetically, if, in case, incase, what if, should i get|have|notice|develop|wake, suppose, whether,
         unless, should they|it|my, would they|it, when people, if ever, whenever someone, in the event, should
         anything, if i wake, if anything
@@ -255,7 +261,7 @@ SCOPE = {
         sick|drop|collapse|keel|black
     """,
     "other": """
-        my|a|another|one patient, my patients, girlfriends, friend of mine, friends of mine, mate of mine,
+        wee one, wee ones, wee man, wee lad, wee lass, little one, little ones, little man, grandkid, grandkids, grandbaby, grandbabies, neighbour's, neighbor's, hairdresser, my|a|another|one patient, my patients, girlfriends, friend of mine, friends of mine, mate of mine,
         cousin of mine, coworker of mine, client of mine, relative, relatives, mother in law, sister in law, my
         ex, ex's, gfs, exs, grandchild, barista, instructor, hairdresser, babysitter, nanny, mothers, clients,
         babys, kiddo, kiddos, puppys, dogs, cats, sister, sisters, sis, mom, moms, mum, mums, mother, mama, ma,

@@ -89,7 +89,7 @@ SIGNS = {
         smok{ed/ing}, <eye> .. scarlet, rubor, burst blood vessel{s/}
     """,
     "swelling": """
-        bags .. doubled|swollen|huge|puffy, bags under my eyes .. size, one eye smaller than, lids .. tight, lid .. tight, tight and shiny, shiny and tight, fluid under, fluid filled, water balloon,
+        lump .. come up, lump come up, lump .. .. lid|lids|eyelid, hard .. lump .. lid, hard .. lump, knot on|in|under .. lid, knot .. lid|eyelid|lashline, little knot, swollen small, bags .. doubled|swollen|huge|puffy, bags under my eyes .. size, one eye smaller than, lids .. tight, lid .. tight, tight and shiny, shiny and tight, fluid under, fluid filled, water balloon,
         like pillows, like sausages, like frog, frog eyes, bulgy lids, chunky lids, hamster, lump on ..
         lid{s/}|eyelid{s/}, lump .. lash line, pimple looking lump, lump .. lid, bump like a pimple on .. lid, bump
         .. pea, stye looking thing, lids .. up a bit, lid{s/} .. come up .. puffy|big|huge|like|swollen|fat, eye{s/}
@@ -119,14 +119,14 @@ SIGNS = {
         soap, like onion{s/}, chopping onions, sizzling
     """,
     "pain": """
-        <eye> .. pulsing|pulsating|pounding, pulsing in my <eye>, pain, pains, painful, hurt, hurts, hurting, hurtin, hurty, sore, soreness, ache, aches, aching, achy, ached,
+        paining me, its paining, is paining, pains me, paining small|somehow|bad|seriously, dey pain, hurting me, <eye> .. pulsing|pulsating|pounding, pulsing in my <eye>, pain, pains, painful, hurt, hurts, hurting, hurtin, hurty, sore, soreness, ache, aches, aching, achy, ached,
         tender, tenderness, throb, throbs, throbbing, throbbed, owie, ouchie, owwie, stabbing, sharp pain, bruised,
         bruisey, pulling pain, discomfort, uncomfortable, killing me, eye{s/} .. killing me, raw, <eye> .. raw,
         painfull, sensitive to .. touch, pounding .. <eye>, <eye> .. pounding, pressure behind .. <eye>, pressure in
         .. <eye>, ouch, shooting pain, smarting pain, stab of, punch{ed/} in the eye
     """,
     "watering": """
-        red and running, and running but, eyes .. running, theyre running, are streaming, crying all day, cry all
+        water{ing/y/s/in/} .. onion{s/}, streaming .. onion{s/}, tearing .. onion{s/}, water .. like .. onions, eyes .. stream, makes my eyes stream|run, eyes run like, red and running, and running but, eyes .. running, theyre running, are streaming, crying all day, cry all
         day, cry nonstop, crying and im not|sad, wont quit crying, <eye> .. keep running, keep running, watered,
         <eye> .. welling up, keep{s/} welling up, welling up all|constantly|nonstop, tissue in hand, eyes .. tearing, teared up, teared, streaming down, watering, watery, waters, <eye> .. water, they water, water
         when|if|a|all|constantly|nonstop|so|like, make{s/} .. water, water is coming, water comes, water keeps,
@@ -157,7 +157,7 @@ SIGNS = {
         off, lids .. dry, dry <eye>lids, chapped
     """,
     "light": """
-        squint{ing/ed} like, squinting .. outside|driving|sun|daylight|bright, daylight .. too much, daylight is just too much, sun|sunlight|sunshine .. too much, brightness .. too much, light .. like .. knife, lamp .. like .. knife|knives, if i turn on the lamp|light, turn on the lamp|light .. hurts|knife|ouch, cant|cannot|avoid|avoiding|hide|hiding|shield|shielding .. <lightsrc>, close|closed|closing|shut|draw|drew
+        cant stand no light|sun|brightness, stand no light, light hittin|hitting it|my|them|me, sunlight evil, squinting at everything, squint at everything, light|sun .. is evil, sunlight is my enemy, sun makes .. stream|run|water, lights .. unbearable, squint{ing/ed} like, squinting .. outside|driving|sun|daylight|bright, daylight .. too much, daylight is just too much, sun|sunlight|sunshine .. too much, brightness .. too much, light .. like .. knife, lamp .. like .. knife|knives, if i turn on the lamp|light, turn on the lamp|light .. hurts|knife|ouch, cant|cannot|avoid|avoiding|hide|hiding|shield|shielding .. <lightsrc>, close|closed|closing|shut|draw|drew
         .. blinds|curtains, blinds .. closed|shut|down, <lightsrc> .. <lightbad>, <lightsrc> .. makes|make ..
         water|cry|squint|scream|wince|shut|close, <lightbad> .. <lightsrc>, too bright for, everything .. too
         bright, feels too bright, have to sit in the dark, keeping the curtains, light .. like .. knife|knives,
@@ -181,7 +181,7 @@ SIGNS = {
         hurts
     """,
     "gritty": """
-        gravelly, gravel in my|the, feels like gravel, like grit, bit of sand, sand in the|my|my left|my right|it, grain of sand, some sand in, feels like sand, feel like
+        beach .. sand, been to the beach, half the beach, sand out of, never got the sand, carry .. sand|beach, grains inside|grains|in, bits of sand, like breadcrumbs, toast crumbs, gravelly, gravel in my|the, feels like gravel, like grit, bit of sand, sand in the|my|my left|my right|it, grain of sand, some sand in, feels like sand, feel like
         sand, like sand, sand in my|the eye{s/}, sand under, sandy, full of sand, throwing sand, sand on my eyes,
         eye{s/} are|is|feel|feels|so|super|really|been|get|keep .. dry, like a? grain|grains, piedrita, rubbing
         sand, feel{s/} like gravel, like .. pebble, like theres dust, beach in, gritty, grit, grittiness, sand in ..
@@ -189,7 +189,7 @@ SIGNS = {
         dryness, dust in .. <eye>, like .. crumb{s/}, glass in .. <eye>
     """,
     "poking": """
-        hair .. across my <eye>, hair lying across, lash lying across, hair .. across .. eyeball, a hair .. eyeball, lash .. across .. eyeball, stuck behind my|the lid|eyelid|eye, eyelash stuck, lash stuck, hair stuck, stuck under there|it|my,
+        stuck up under, stuck up in .. lid|eye, something|somethings|somethin stuck up, stuck up under my lid, hair .. across my <eye>, hair lying across, lash lying across, hair .. across .. eyeball, a hair .. eyeball, lash .. across .. eyeball, stuck behind my|the lid|eyelid|eye, eyelash stuck, lash stuck, hair stuck, stuck under there|it|my,
         something under there, trapped under, caught under, feel like something is there, something|sth in the
         corner, bit stuck, something sharp, sharp .. corner, sharp lash, sharp hair, small needle, needle, needles,
         like .. splinter, standing inside, is going inside .. <eye>, inside .. <eye> and touching, hair pricks,

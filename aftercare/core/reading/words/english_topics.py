@@ -124,7 +124,7 @@ TOPICS = {
         sitter .. cancelled, running .. late, im running, be there .. at|by|for, see you .. <day>
     """,
     "question": """
-        from the glue|lashes|fumes|remover, is that from, is this from, can you fix, could you fix, help??, are .. ok|okay|alright|good|bad with|for|on these|them|lashes, is .. bad|ok|okay|good for them|lashes|these,
+        is that usual, is this usual, is it usual, would it be safe, ought i, owt to worry about, anything to worry about, nothing to worry about?, what cream, which cleanser, how to take it out, how to, from the glue|lashes|fumes|remover, is that from, is this from, can you fix, could you fix, help??, are .. ok|okay|alright|good|bad with|for|on these|them|lashes, is .. bad|ok|okay|good for them|lashes|these,
         is it ok or, ok or nah, or nah, ok or, what i do, what do, is it bad if, is losing, can i still, still
         get lashes, should i be worried, be worried, should i worry, does that mean, makes sense call, call me
         when, call me, ring me, can you call, let me know, any ideas, do i exfoliate, is that a thing, a thing,

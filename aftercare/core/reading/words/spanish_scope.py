@@ -46,7 +46,7 @@ SCOPE = {
         salvo cuando, salvo si
     """,
     "over": """
-        ya baj{o/aron}, se baj{o/aron} sol{o/a/os/as}, baj{o/aron} sol{o/a/os/as}, duro poquito|poco, duraron poquito|poco, ya
+        ya se les|le|me|te quito|quitaron, ya se normaliz{o/aron}, se normaliz{o/aron}, se corto solo|sola, se cortaron solos|solas, despues se corto, primeras horas nomas|nada, ya normalizaron, ya baj{o/aron}, se baj{o/aron} sol{o/a/os/as}, baj{o/aron} sol{o/a/os/as}, duro poquito|poco, duraron poquito|poco, ya
         se fue|fueron sol{o/a/os/as},
         se desinflamo completita|completito|toda|todo|por completo, se desinflamo, desinflamo, completita, ya se me
         quito todo, ya no hay, se seco todito, ya estoy perfectamente, ya estoy
@@ -86,7 +86,7 @@ SCOPE = {
         empezaron
     """,
     "past": """
-        el ano pasado, ano pasado, hace ano{s/}, hace un ano, hace dos anos, hace meses, hace un mes, la vez pasada,
+        en otro salon|lugar|estudio, con la otra, la navidad pasada, el verano pasado, el invierno pasado, en 2019|2020|2021|2022|2023|2024|2025, el ano pasado, ano pasado, hace ano{s/}, hace un ano, hace dos anos, hace meses, hace un mes, la vez pasada,
         vez pasada, la ultima vez, ultima vez, antes con otra, otra chica, otra muchacha, otro salon, otro lugar,
         otra parte, otra lashista, otra tecnica, otro estudio, otra senora, una vez, en otro, en otra, con otra, mi
         antigua, mi anterior, la anterior, cuando era, hace tiempo, hace mucho, tiempo atras, anos atras, meses
@@ -96,7 +96,7 @@ SCOPE = {
         como la vez pasada, igual que|a, como la otra vez, como el ano pasado, como la ultima vez, misma que
     """,
     "if": """
-        y si soy|tengo|me|se|las|los|amanezco, si manana, si llego a, si llegara{n/} a, si soy, suponiendo, si
+        si algun dia, si .. llegara{n/} a, llegara a, en caso de que, si acaso me, si me llega a, y si soy|tengo|me|se|las|los|amanezco, si manana, si llego a, si llegara{n/} a, si soy, suponiendo, si
         despues, si me, si se, si los, si las, si el, si la, si llega{n/}, si pasa, si tengo, si siento, si
         amanezco, por si, en caso, si hay, si mi, si alguna, que pasa si, si un, si yo, si luego, si por, si algo,
         si alguien, si duele, si pica{n/}, si arde{n/}

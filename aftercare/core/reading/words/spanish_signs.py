@@ -37,7 +37,7 @@ SIGNS = {
         sangrando, derrame
     """,
     "swelling": """
-        bolita .. <ojo>, bolita que tenia en, hinchazoncita, hinchadit{a/as/o/os}, <ojo> .. botado, botado .. ojo,
+        pepita en .. <ojo>, pelotita en .. <ojo>, bolita dura, bolita en .. <ojo>, bolita .. parpado, bola dura, una bolita en, pepita .. parpado, bolita .. <ojo>, bolita que tenia en, hinchazoncita, hinchadit{a/as/o/os}, <ojo> .. botado, botado .. ojo,
         saliendo para fuera, hinchad{o/a/os/as}, hinchadit{o/a/os/as}, hinchadisim{o/a/os/as}, hinchazon, hinchason,
         inchad{o/a/os/as}, inchazon, inchason, hinch{o/a/an/aron/ando/aba}, inflamad{o/a/os/as},
         inflamadit{o/a/os/as}, inflamacion, inflam{o/a/an/aron/ando}, inflamasion, abotagad{o/a/os/as},
@@ -46,7 +46,7 @@ SIGNS = {
         inflad{o/a/os/as}, chinit{o/os} de lo, <ojo> gord{o/os}, como pelota{s/}, hinchazones, hinche, inflo
     """,
     "swelling!": """
-        labios .. pato, <cara> .. <hinch>, <cara> .. enorme|gigante|deforme|gorda|gordos, cara .. irreconocible, no
+        <ojo> .. botado, botado para|pa fuera|afuera, saliendo para|pa fuera|afuera, mas salido que, <ojo> .. salido para|pa fuera, labios .. pato, <cara> .. <hinch>, <cara> .. enorme|gigante|deforme|gorda|gordos, cara .. irreconocible, no
         me reconozco, <hinch> .. <cara>, angioedema, <ojo> .. saltado{s/}, se me salta{n/} .. <ojo>, se me sale{n/} .. <ojo>, <ojo> .. salido{s/}, toda la cara ..
         deform{e/ada}, <cara> .. como globo|pelota, <cara> .. deformad{o/a/os/as}, cara .. monstruo, <cara> .. el
         doble, se me salen los ojos, ojo salid{o/ito}
@@ -75,7 +75,7 @@ SIGNS = {
         molesta .. <ojo>, hincon{es/}, adolorido, dolida
     """,
     "pain!": """
-        duele .. no puedo dormir, dolor .. no duermo|dormi, me duele tanto que, duele tanto, duele un monton, duele
+        al mirar para|pa los lados me duele, cuando muevo el <ojo>, mirar para|pa .. lados|lado .. duele, duele .. no puedo dormir, dolor .. no duermo|dormi, me duele tanto que, duele tanto, duele un monton, duele
         un monton que, duele demasiado, dolor .. demasiado, dolor .. inmenso, dolor .. extremo, duele muchisimo,
         duelen muchisimo, duele feisimo, duele bien feo, duele horriblemente, dolor .. gritar, dolor .. ..
         insoportable, dolor no se lo deseo, no se lo deseo a nadie, no lo soporto, dolor .. no pude dormir, dolor ..
@@ -129,7 +129,7 @@ SIGNS = {
         .. con la luz
     """,
     "gritty": """
-        piedrita{s/}, como piedrita{s/}, basurit{a}, vidrito{s/}, vidriecitos, arenilla{s/}, arena, como arena,
+        arenita en los|el|mi|mis dos? <ojo>, siento arenita, arenita en, piedrita{s/}, como piedrita{s/}, basurit{a}, vidrito{s/}, vidriecitos, arenilla{s/}, arena, como arena,
         arenos{o/a/os/as}, basurita{s/}, basura en .. <ojo>, como tierra, tierrita, tierra en, raspos{o/a/os/as},
         raspa{n/}, raspan, sequedad, <ojo> sec{o/os}, secos .. <ojo>, como vidrio{s/}, polvo en, raspando,
         rasposit{o/os}, aspero{s/}, como lija, carraspera en

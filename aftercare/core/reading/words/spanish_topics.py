@@ -7,7 +7,7 @@ from __future__ import annotations
 
 TOPICS = {
     "figure": """
-        no aguanto las? ganas, no aguanto la emocion, no aguanto mas? para, ya no aguanto por, me duele cancelar{te/les/}|faltar, me duele no poder, me duele tener que, cieg{a/o} sin .. lentes|gafas|anteojos, cieg{a/o} sin
+        ciega de amor, ciego de amor, me ardio el precio|bolsillo|la cuenta, ardio el precio|bolsillo|la cuenta, pica la envidia|curiosidad, me pica la envidia, pica de envidia, como me veo, como se me ven, como hubiera llorado, no aguanto las? ganas, no aguanto la emocion, no aguanto mas? para, ya no aguanto por, me duele cancelar{te/les/}|faltar, me duele no poder, me duele tener que, cieg{a/o} sin .. lentes|gafas|anteojos, cieg{a/o} sin
         lentes|gafas|anteojos,
         huele a quemado, olia a quemado, olor a quemado, arde la cara de, cara de verguenza, de infarto, ojo
         clinico, sin aire acondicionado, prueba de alergia, prueba de parche, test de alergia, disculpe{n/} la
@@ -206,7 +206,7 @@ TOPICS = {
         arreglalas, mala calidad, no vale, no valio, una mas larga, muy caras, muy caro, estan caras, esta caro
     """,
     "stop": """
-        de baja, basta de mensaj{es/itos}, dejar de textear|escribir|mandar|enviar|molestar|contactar, no
+        no quiero saber mas de|nada ustedes|por, borren mi telefono|numero, borra mi telefono|numero, suficiente no quiero, que ya no quiero, ya no quiero saber, de baja, basta de mensaj{es/itos}, dejar de textear|escribir|mandar|enviar|molestar|contactar, no
         contactar{me/}, favor de no .. contactar{me/}|escribir|mandar|enviar, ya estuvo bueno de mensajes, ya
         estuvo de mensajes, ya no me interesa .. mensajes|recibir, no me interesa recibir, no me interesa{n/} ..
         mensajes, estuvo bueno de, ya no me envi{en/es/e}, no me texte{e/en/es}, sin mensajes, cero mensajes, no
@@ -251,7 +251,7 @@ TOPICS = {
         activ{en/ar/ame} .. mensajes|recordatorios, mandenme de nuevo, vuelvan a mandar{me/}
     """,
     "wrong_person": """
-        yo no soy esa|esta|maria|ella, no soy maria|ana|rosa|la|esa|ella|quien, no soy su clienta|cliente, no se de
+        ella ya no tiene este, ya no tiene este cel|celular|numero|telefono, no soy .. ella ya no, yo no soy esa|esta|maria|ella, no soy maria|ana|rosa|la|esa|ella|quien, no soy su clienta|cliente, no se de
         que|quien, no conozco a, aqui no es, no fui yo, mal numero, no es aqui, numero equivocado, numero
         incorrecto, equivocad{o/a} de numero, numero equibocado, persona equivocada, se equivoc{o/aron} de, se
         equivoco, se equivocaron, te equivocaste, esta equivocad{a/o}, estas equivocad{a/o}, esta mal el numero,
