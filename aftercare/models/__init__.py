@@ -2,6 +2,7 @@
 
 from aftercare.models.forecast import Fit, Forecast
 from aftercare.models.line import Line, Stop
+from aftercare.models.link import Revocation
 from aftercare.models.message import Attempt, Heartbeat, Message, Receipt
 from aftercare.models.reply import HELD_BY, URGENCIES, Attachment, Flag, Reply, Wish
 from aftercare.models.rules import RuleSet
@@ -20,6 +21,7 @@ __all__ = [
     "Message",
     "Receipt",
     "Reply",
+    "Revocation",
     "RuleSet",
     "Stop",
     "Wish",

@@ -1,0 +1,119 @@
+"""The links by which a client reaches her own pages: signed, short enough for a text, one purpose each, revocable.
+
+A link names its purpose and the visit, or the client, that it is about, and is kept nowhere: showing a message makes
+no row. Its signature covers how often her links were revoked, so that revoking ends all that were made before and
+none that is made after. 71 bits of signature are tried one request at a time: guessing is hopeless.
+"""
+
+from __future__ import annotations
+
+import string
+from dataclasses import dataclass
+from datetime import datetime
+from enum import StrEnum
+
+from django.conf import settings
+from django.db.models import Q
+from django.utils.crypto import constant_time_compare, salted_hmac
+
+from aftercare.models import Revocation
+from studio.models import Client, Visit
+
+_DIGITS = string.digits + string.ascii_uppercase + string.ascii_lowercase
+_MARK = 12  # characters of the signature
+_LONGEST = 40
+
+
+class Purpose(StrEnum):
+    """What a link opens. The letter stands in the address."""
+
+    VISIT = "v"  # her page about one visit
+    CONSULTATION = "c"  # the questions before a visit
+    DATA = "d"  # what is kept about her, her choices of channel and language, being forgotten
+
+
+ABOUT_A_VISIT = frozenset({Purpose.VISIT, Purpose.CONSULTATION})
+
+
+@dataclass(frozen=True, slots=True)
+class Opened:
+    """What a link opens: hers alone."""
+
+    purpose: Purpose
+    client: Client
+    visit: Visit | None
+
+
+def address(purpose: Purpose, subject: Visit | Client, *, revoked: int | None = None) -> str:
+    """Return the whole address of a link, with the service's public one before it.
+
+    ``revoked`` is how often her links were, where many are made and it is known.
+    """
+    return f"{settings.PUBLIC_URL}/{purpose}/{token(purpose, subject, revoked=revoked)}"
+
+
+def token(purpose: Purpose, subject: Visit | Client, *, revoked: int | None = None) -> str:
+    """Return what stands for a purpose and a visit (a client, for `Purpose.DATA`): letters and digits."""
+    if isinstance(subject, Visit) is not (purpose in ABOUT_A_VISIT):
+        raise TypeError(f"A link for {purpose.name} is not about a {type(subject).__name__}.")
+    client_id = subject.client_id if isinstance(subject, Visit) else subject.merged_into_id or subject.pk
+    times = revocations(client_id) if revoked is None else revoked
+    return _written(subject.pk) + _signature(purpose, subject.pk, times)
+
+
+def opened(purpose: Purpose, given: str) -> Opened | None:
+    """Return what a link opens; None for one that is not ours, of another purpose, or revoked."""
+    if not _MARK < len(given) <= _LONGEST or not set(given) <= set(_DIGITS):
+        return None
+    pk = _read(given[:-_MARK])
+    found = _visit(pk) if purpose in ABOUT_A_VISIT else _client(pk)
+    if found is None:
+        return None
+    client, visit = found
+    if not constant_time_compare(given[-_MARK:], _signature(purpose, pk, revocations(client.pk))):
+        return None
+    return Opened(purpose, client, visit)
+
+
+def revoke(client: Client, *, why: str, now: datetime) -> None:
+    """End every link that was made for her up to now."""
+    Revocation.objects.create(client=client, at=now, why=why)
+
+
+def revocations(client_id: int) -> int:
+    """Return how often the links of a client, or of one merged into her, were revoked."""
+    hers = Q(client=client_id) | Q(client__merged_into=client_id)
+    return Revocation.objects.filter(hers).count()
+
+
+def _visit(pk: int) -> tuple[Client, Visit] | None:
+    rows = Visit.objects.select_related("studio", "artist", "adhesive", "client__studio", "client__merged_into__studio")
+    visit = rows.filter(pk=pk).first()
+    return (visit.client.merged_into or visit.client, visit) if visit is not None else None
+
+
+def _client(pk: int) -> tuple[Client, None] | None:
+    client = Client.objects.select_related("studio", "merged_into__studio").filter(pk=pk).first()
+    return (client.merged_into or client, None) if client is not None else None
+
+
+def _signature(purpose: Purpose, pk: int, revoked: int) -> str:
+    digest = salted_hmac(f"aftercare.links.{purpose}", f"{pk}.{revoked}", algorithm="sha256").digest()
+    return _written(int.from_bytes(digest, "big"))[-_MARK:]
+
+
+def _written(number: int) -> str:
+    """Write a number in base 62."""
+    digits = ""
+    while True:
+        number, last = divmod(number, len(_DIGITS))
+        digits = _DIGITS[last] + digits
+        if not number:
+            return digits
+
+
+def _read(digits: str) -> int:
+    number = 0
+    for digit in digits:
+        number = number * len(_DIGITS) + _DIGITS.index(digit)
+    return number if number < 2**63 else 0
