@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
-from aftercare.core.reading.second import Opinion
 from aftercare.core.reading.tokens import ASK, PICTURE, WORD, listed
 from aftercare.core.reading.values import Topic
 from aftercare.core.reading.words.pictures import PRAISE
@@ -35,13 +34,9 @@ _OWN = (
 )
 
 
-_SHORT = 6  # tokens
-
-
-def topics_of(page: Page, opinion: Opinion, *, irritation: bool, denied: bool) -> dict[Topic, Mark | None]:
+def topics_of(page: Page, *, irritation: bool, denied: bool) -> dict[Topic, Mark | None]:
     """Return the topics, each with the phrase behind it where there is one."""
     found: dict[Topic, Mark | None] = {}
-    is_long = len(page.tokens) > _SHORT  # of a few words the rules know more
     stop = page.named("topic:stop") or _bare_stop(page)
     if stop and not _is_about_the_hour(page, stop):
         found[Topic.STOP] = stop[0]
@@ -61,17 +56,12 @@ def topics_of(page: Page, opinion: Opinion, *, irritation: bool, denied: bool) -
     ):
         if topic is Topic.BOOKING and Topic.STOP in found:
             continue
-        if not (is_long and opinion.doubts(topic)) and (mark := _first(page, str(topic), may_be_weak=may_be_weak)):
+        if mark := _first(page, str(topic), may_be_weak=may_be_weak):
             found[topic] = mark
-    asks = Topic.STOP not in found and not (is_long and opinion.doubts(Topic.QUESTION))
-    if asks and (question := _question(page)) is not None:
+    if Topic.STOP not in found and (question := _question(page)) is not None:
         found[Topic.QUESTION] = question
     if (fine := _fine(page, found, irritation=irritation, denied=denied)) is not None:
         found[Topic.FINE] = fine if fine.start >= 0 else None
-    if Topic.STOP not in found:
-        for topic in opinion.believed():
-            if topic is not Topic.QUESTION or Topic.BOOKING not in found:  # a wish to book is none, even put as one
-                found.setdefault(topic, None)
     if not found:
         found[Topic.OTHER] = None
     return found

@@ -11,7 +11,15 @@ from typing import Any
 from aftercare.core.reading import Reading
 
 CORPUS = Path(__file__).with_name("corpus")
-SEEN = ("one", "two", "three", "ann", "cal", "dee", "fay", "kit", "liz", "mar", "nat")
+SEEN = ("one", "two", "three", "ann", "cal", "dee", "fay", "kit", "liz", "mar", "nat", "sam", "tea", "uma", "viv")
+WEIGHED = (
+    "wyn",
+    "xia",
+    "yan",
+    "abe",
+    "bea",
+    "coy",
+)  # the second opinion is trained on them too; no rule was made with them
 UNSEEN = ("ora", "pip", "que", "rex")  # measured as a whole, never read: see corpus/README.md
 URGENT = ("emergency", "same_day")
 Row = dict[str, Any]
