@@ -22,10 +22,10 @@ LANGUAGES = ("es",)
 # The functions that mark a string, with the places of singular, plural and context among their arguments.
 MARKS = {
     "_": None,
+    "form": None,
     "gettext": None,
     "gettext_lazy": None,
     "gettext_noop": None,
-    "marked": None,
     "ngettext": (1, 2),
     "ngettext_lazy": (1, 2),
     "pgettext": ((1, "c"), 2),

@@ -17,6 +17,7 @@ from django.utils.translation import gettext as _
 
 from aftercare.core import say
 from aftercare.pages.shown import OCCASIONS
+from aftercare.pages.spoken import spoken
 from studio.models import Client
 
 register = template.Library()
@@ -41,6 +42,9 @@ KINDS: dict[str, Promise] = {
     "come_in": gettext_lazy("to start from: coming in to be looked at"),
     "lot": gettext_lazy("those who wore a lot that is set aside"),
 }
+
+
+register.filter(spoken)
 
 
 @register.simple_tag(takes_context=True)
