@@ -38,6 +38,6 @@ def _forms() -> dict[str, str]:
     for code in (*range(0x41, 0x5B), *range(0x61, 0x7B), *range(0xC0, 0x250), *range(0x1E00, 0x1F00)):
         letter = chr(code)
         bare = plain(letter)
-        if len(bare) == 1 and bare.isascii() and bare.isalpha():
+        if len(bare) == 1 and bare.isalpha():
             forms.setdefault(bare, set()).add(letter)
     return {bare: "".join(sorted(letters)) for bare, letters in forms.items()}

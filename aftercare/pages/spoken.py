@@ -47,6 +47,7 @@ FORMS = (
     form("a newer set is on"),
     form("this set fails early: her artist is told"),
     form("no longer due for this set"),
+    form("the book has not been read for two days"),
     # aftercare.core.timing.explain and aftercare.planning.explaining
     form("{hour}, 1 day before the visit"),
     form("{hour}, {days} days before the visit"),
@@ -83,14 +84,15 @@ FORMS = (
     form("The mail server does not take mail from {address} ({answer})."),
     form("The mail server refused {address} ({answer})."),
     form("The mail server refused the message ({answer})."),
-    form("The line dropped before the mail server answered ({answer}): nobody knows whether the message left."),
-    form("The mail server's answer could not be read ({answer}): nobody knows whether the message left."),
+    form("The line dropped before the mail server answered ({answer})"),
+    form("The mail server's answer could not be read ({answer})"),
     form("The mail provider refused {address} ({answer})."),
     form("The mail provider refused the message to {address} ({answer})."),
     form("The message could not be given to the mail provider ({answer})."),
     form("The mail provider could not be reached ({answer})."),
-    form("The mail provider did not answer ({answer}): nobody knows whether the message left."),
+    form("The mail provider did not answer ({answer})"),
     form("The mail provider did not take the message ({answer})."),
+    form("{problem}: nobody knows whether the message left."),
     form("Correct it on the client's card."),
 )
 _FIELD = re.compile(r"\{(\w+)\}")
@@ -118,7 +120,9 @@ def _spoken(words: str, language: str) -> str:
 
 @cache
 def _patterns() -> list[tuple[str, re.Pattern[str]]]:
-    return [(english, re.compile(_pattern(english), re.DOTALL)) for english in FORMS]
+    """Each form with its pattern; first those of most words, as what is filled in could be words of another."""
+    longest_first = sorted(FORMS, key=lambda english: -len(_FIELD.sub("", english)))
+    return [(english, re.compile(_pattern(english), re.DOTALL)) for english in longest_first]
 
 
 def _pattern(english: str) -> str:

@@ -29,7 +29,7 @@ def spoken(request: pytest.FixtureRequest) -> Catalog:
 
 
 def known(messages: Catalog) -> dict[tuple[object, object], Message]:
-    found = {}
+    found: dict[tuple[object, object], Message] = {}
     for message in messages:
         if message.id:
             message.id = tuple(message.id) if isinstance(message.id, list) else message.id
