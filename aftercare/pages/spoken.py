@@ -30,6 +30,12 @@ FORMS = (
     form("last set over {days} days before"),
     form("another adhesive than last time"),
     form("released with “test first”"),
+    # How a consent was given: studio.forms.clients, studio.book.clients
+    form("in person"),
+    form("on paper"),
+    form("by telephone"),
+    form("in a message of hers"),
+    form("appointment book"),
     # aftercare.facts.books
     form("a reaction is on record"),
     form("an open flag"),

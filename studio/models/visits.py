@@ -6,6 +6,7 @@ from datetime import datetime, timedelta
 
 from django.core.validators import MaxValueValidator, MinValueValidator
 from django.db import models
+from django.utils.translation import gettext
 from django.utils.translation import gettext_lazy as _
 
 from studio.models.clients import Client
@@ -45,7 +46,7 @@ class Adhesive(models.Model):
         constraints = [models.UniqueConstraint(fields=["studio", "product", "lot"], name="one_adhesive_a_lot")]
 
     def __str__(self) -> str:
-        lot = f"lot {self.lot}" if self.lot else ""
+        lot = gettext("lot %(lot)s") % {"lot": self.lot} if self.lot else ""
         return ", ".join(part for part in (self.product, lot) if part)
 
 

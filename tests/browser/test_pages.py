@@ -241,3 +241,47 @@ def test_the_whole_sheet_can_be_walked_by_keyboard(visit: Callable[..., Visitor]
     assert page.evaluate("document.querySelector('main').contains(document.activeElement)")
     outline = page.evaluate("getComputedStyle(document.activeElement).outlineWidth")
     assert outline == "3px"
+
+
+@pytest.mark.parametrize("width", [390, 1280])
+def test_a_client_is_found_from_anywhere_by_the_keyboard_alone(
+    width: int, visit: Callable[..., Visitor], morning_cast: Cast
+) -> None:
+    visitor = visit(width, "light")
+    visitor.sign_in(morning_cast.ada)
+    page = visitor.open("/messages")
+
+    page.keyboard.press("/")
+    page.keyboard.type("castell")
+    page.keyboard.press("Enter")
+    page.wait_for_url("**/clients?q=castell")
+
+    assert page.get_by_role("link", name="Bea Castellanos").is_visible()
+    page.keyboard.press("/")  # here it leads to the page's own search
+    assert page.evaluate("document.activeElement.id") == "q"
+
+
+def test_a_slash_that_is_written_stays_where_it_is_written(visit: Callable[..., Visitor], morning_cast: Cast) -> None:
+    visitor = visit(1280, "light")
+    visitor.sign_in(morning_cast.ada)
+    page = visitor.open(f"/clients/{morning_cast.clients['Mia'].pk}/reaction")
+
+    page.get_by_label("what was seen or said").fill("")
+    page.keyboard.type("left/right")
+
+    assert page.get_by_label("what was seen or said").input_value() == "left/right"
+
+
+def test_what_was_done_is_undone_by_the_keyboard(visit: Callable[..., Visitor], morning_cast: Cast) -> None:
+    visitor = visit(390, "light")
+    visitor.sign_in(morning_cast.ada)
+    page = visitor.open("/morning")
+    page.get_by_role("button", name="I have this").first.click()
+    assert visitor.violations() == []
+
+    undo = page.get_by_role("status").get_by_role("button", name="Undo")
+    undo.focus()
+    page.keyboard.press("Enter")
+
+    page.get_by_text("Given back: it waits for whoever takes it.").wait_for()
+    assert not Flag.objects.filter(state=Flag.State.TAKEN).exists()

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import ast
 import re
+from collections.abc import Iterator
 from io import BytesIO
 from pathlib import Path
 
@@ -131,3 +133,37 @@ def bare_words(file: Path) -> list[str]:
 @pytest.mark.parametrize("file", sorted(TEMPLATES.rglob("*.html")), ids=lambda file: str(file.relative_to(TEMPLATES)))
 def test_no_word_of_a_page_stands_outside_a_mark(file: Path) -> None:
     assert bare_words(file) == []
+
+
+SHOWN_TO_PEOPLE = {"ValidationError", "PermissionDenied", "FeedError", "Refused", "Unclear", "success", "error", "said"}
+SHOWN_AS = {"label", "help_text", "empty_label", "verbose_name"}
+CODE = [file for folder in ("studio", "aftercare") for file in sorted((catalogue.ROOT / folder).rglob("*.py"))]
+
+
+def bare_strings(file: Path) -> Iterator[str]:
+    """Return the strings of a module that are handed to what shows them without being marked."""
+    for node in ast.walk(ast.parse(file.read_text(encoding="utf-8"))):
+        if not isinstance(node, ast.Call):
+            continue
+        name = node.func.attr if isinstance(node.func, ast.Attribute) else getattr(node.func, "id", "")
+        if ast.unparse(node.func).startswith("log."):
+            continue
+        handed = list(node.args) if name in SHOWN_TO_PEOPLE else []
+        handed += [value for one in handed if isinstance(one, ast.Dict) for value in one.values]
+        handed += [one.value for one in node.keywords if one.arg in SHOWN_AS]
+        for one in handed:
+            parts = one.values if isinstance(one, ast.JoinedStr) else [one]
+            said = " ".join(str(part.value) for part in parts if isinstance(part, ast.Constant))
+            if re.search(r"[^\W\d_]{2,}[ :.]", said):
+                yield ast.unparse(one)
+
+
+def test_no_word_of_the_code_s_that_people_see_stands_outside_a_mark() -> None:
+    left_out = {
+        f"{file.relative_to(catalogue.ROOT)}: {text}"
+        for file in CODE
+        if "migrations" not in file.parts and "management" not in file.parts
+        for text in bare_strings(file)
+    }
+
+    assert left_out == set()
