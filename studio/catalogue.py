@@ -13,11 +13,11 @@ from babel.messages.catalog import Catalog, Message
 from babel.messages.extract import extract
 from babel.messages.mofile import write_mo
 from babel.messages.pofile import read_po, write_po
+from django.apps import apps
 from django.utils.translation.template import templatize
 
 ROOT = Path(__file__).resolve().parents[1]
 LOCALE = ROOT / "studio" / "locale"
-SOURCES = ("aftercare", "studio", "templates")
 LANGUAGES = ("es",)
 # The functions that mark a string, with the places of singular, plural and context among their arguments.
 MARKS = {
@@ -94,8 +94,9 @@ def said(message: Message) -> bool:
 
 
 def _sources() -> Iterator[Path]:
-    for folder in SOURCES:
-        files = sorted(path for path in (ROOT / folder).rglob("*") if path.suffix in (".py", ".html"))
+    ours = sorted(Path(app.path) for app in apps.get_app_configs() if Path(app.path).parent == ROOT)
+    for folder in (*ours, ROOT / "templates"):
+        files = sorted(path for path in folder.rglob("*") if path.suffix in (".py", ".html"))
         yield from (file for file in files if "migrations" not in file.parts)
 
 
