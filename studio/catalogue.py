@@ -14,11 +14,12 @@ from babel.messages.extract import extract
 from babel.messages.mofile import write_mo
 from babel.messages.pofile import read_po, write_po
 from django.apps import apps
+from django.conf import settings
 from django.utils.translation.template import templatize
 
 ROOT = Path(__file__).resolve().parents[1]
 LOCALE = ROOT / "studio" / "locale"
-LANGUAGES = ("es",)
+LANGUAGES = tuple(code for code, _name in settings.LANGUAGES if code != settings.LANGUAGE_CODE)
 # The functions that mark a string, with the places of singular, plural and context among their arguments.
 MARKS = {
     "_": None,
@@ -64,7 +65,7 @@ def renewed(language: str) -> Catalog:
 
     Nothing is guessed from strings that are alike.
     """
-    catalogue = read(language)
+    catalogue = read(language) if po(language).exists() else Catalog(locale=language, charset="utf-8", fuzzy=False)
     made = catalogue.creation_date  # moved with each look at the sources, it would be in the way of every merge
     catalogue.update(marked(), no_fuzzy_matching=True, update_header_comment=False)
     catalogue.creation_date = made

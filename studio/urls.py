@@ -6,6 +6,7 @@ from django.urls import include, path
 from studio.views.home import home, look
 from studio.views.sign_in import ChangePassword, SignIn, choose_language, choose_studio
 
+handler404 = "studio.views.home.not_found"
 urlpatterns = [
     path("", home, name="home"),
     path("sign-in", SignIn.as_view(), name="sign_in"),

@@ -18,13 +18,14 @@ from django.utils.translation import gettext as _
 from aftercare.core import say
 from aftercare.pages.shown import OCCASIONS
 from aftercare.pages.spoken import spoken
-from studio.models import Client
+from studio.models import Client, Service
 
 register = template.Library()
 
 _LONG = {"en": ("EEEE d MMMM", " y"), "es": ("EEEE d 'de' MMMM", " 'de' y")}
 _SHORT, _WITH_WEEKDAY = ("d MMM", " y"), ("EEE d MMM", " y")
 
+SERVICES: dict[str, Any] = {service.value.replace("-", " "): service.label for service in Service}
 # Kinds of wordings that are no service, where the name alone would not say when they go.
 KINDS: dict[str, Promise] = {
     "caution": gettext_lazy("on hold: the caution alone"),
@@ -156,7 +157,7 @@ def number(context: Context, e164: str) -> str:
 @register.filter
 def kind(name: str) -> str:
     """Show a wording's kind in words: ``full_set`` is a full set."""
-    return str(KINDS.get(name, name.replace("_", " ")))
+    return str(KINDS.get(name) or SERVICES.get(name.replace("_", " "), name.replace("_", " ")))
 
 
 @register.filter

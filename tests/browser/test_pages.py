@@ -89,7 +89,7 @@ def _file(cast: Cast) -> BookFile:
     )
     file = BookFile.objects.create(
         studio=cast.studio,
-        name="a-book-with-a-long-name.csv",
+        name="appointment_book_2027_03_exported.csv",
         format="csv",
         data=data,
         uploaded_at=cast.now,

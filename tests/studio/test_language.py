@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from typing import Any
 
 import pytest
@@ -9,7 +10,8 @@ from django.test import Client as Browser
 
 from aftercare import bookwork
 from studio import records
-from studio.models import BookFile, Studio
+from studio.models import BookFile, Staff, Studio
+from tests.browser.test_pages import pages
 from tests.cast import Cast
 from tests.pages import SignIn, words
 
@@ -49,7 +51,44 @@ def test_the_page_of_her_password_and_a_refusal_speak_hers_too(cast: Cast, as_: 
     browser = as_(cast.ada)
 
     assert "Cambiar la contraseña" in words(browser.get("/password"))
-    assert "No con este acceso" in words(browser.get("/settings"))
+    assert "No es para este acceso" in words(browser.get("/settings"))
+
+
+ENGLISH = re.compile(r"\b(the|and|of|is|are|not|her|she|with|this|that|before|after|done|booked|lot)\b", re.IGNORECASE)
+WRITTEN = re.compile(r"<(blockquote|textarea|code|svg|script)\b.*?</\1>|<p class=\"text\">.*?</p>|“[^”]*”", re.DOTALL)
+ZONES = re.compile(r"(America|Europe)/(Port of Spain|Isle of Man)")  # IANA's names
+SAID_BY_A_CARRIER = "The number does not take texts."
+
+
+@pytest.mark.parametrize("who", ["olga", "ada", "dee"])
+def test_nothing_of_a_page_is_left_in_english(who: str, morning_cast: Cast, as_: SignIn) -> None:
+    """What people wrote, in whichever language, is theirs; the rest of each page is ours."""
+    Staff.objects.update(language="es")
+    Studio.objects.update(language="es")
+    morning_cast.studio.refresh_from_db()
+    browser = as_(getattr(morning_cast, who))
+    left: set[str] = set()
+
+    for path in [*pages(morning_cast), "/today", "/morning", "/nowhere", "/clients/99999"]:
+        if path.startswith(("/wordings", "/unsubscribe")):
+            continue  # these show texts to clients, and speak the client's own language
+        page = WRITTEN.sub(" ", browser.get(path).content.decode()).replace(SAID_BY_A_CARRIER, "")
+        said = re.findall(r'(?:aria-label|placeholder|title|alt)="([^"]*)"', page)
+        lines = [*said, *re.sub(r"<[^>]+>", "\n", page).split("\n")]
+        left |= {f"{path}: {line.strip()}" for line in lines if ENGLISH.search(ZONES.sub("", line))}
+
+    assert left == set()
+
+
+def test_a_drawing_keeps_its_points_whatever_the_language(morning_cast: Cast, as_: SignIn) -> None:
+    """Numbers of SVG have a point (SVG 2, 4.3); a comma would part them in two."""
+    morning_cast.olga.language = "es"
+    morning_cast.olga.save()
+
+    card = as_(morning_cast.olga).get(f"/clients/{morning_cast.clients['Bea'].pk}").content.decode()
+
+    assert "<polyline" in card
+    assert re.findall(r' (?:c?[xyr][12]?|dy|width|height)="[^"]*,[^"]*"', card) == []
 
 
 def test_she_chooses_it_in_one_tap_and_stays_where_she_was(cast: Cast, as_: SignIn) -> None:
