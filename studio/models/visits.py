@@ -6,7 +6,7 @@ from datetime import datetime, timedelta
 
 from django.core.validators import MaxValueValidator, MinValueValidator
 from django.db import models
-from django.utils.translation import gettext
+from django.utils.translation import gettext, pgettext_lazy
 from django.utils.translation import gettext_lazy as _
 
 from studio.models.clients import Client
@@ -68,7 +68,7 @@ class Visit(models.Model):
         NOT_LOOKED = "not looked", _("not looked")
 
     class Outgrown(models.TextChoices):
-        NONE = "none", _("none")
+        NONE = "none", pgettext_lazy("outgrown lashes", "none")
         SOME = "some", _("some")
         MANY = "many", _("many")
 
