@@ -7,6 +7,8 @@ from datetime import datetime, timedelta
 from typing import Any
 
 from django.db.models import Q
+from django.utils import translation
+from django.utils.translation import gettext as _
 
 from aftercare import imports
 from studio import clock
@@ -68,8 +70,16 @@ class _Turn:
 
 
 def _work(turn: _Turn, now: datetime) -> None:
-    """Do what the file waits for. A fault of ours is kept with the file, where the person who waits sees it."""
-    file = BookFile.objects.select_related("studio").get(pk=turn.pk)
+    """Do what the file waits for, and say of it in the language of whoever waits what was found.
+
+    A fault of ours is kept with the file, where she sees it.
+    """
+    file = BookFile.objects.select_related("studio", "by").get(pk=turn.pk)
+    with translation.override((file.by and file.by.language) or file.studio.language):
+        _worked(file, turn, now)
+
+
+def _worked(file: BookFile, turn: _Turn, now: datetime) -> None:
     try:
         if file.state == State.READING:
             _read(file, turn, now)
@@ -86,8 +96,10 @@ def _work(turn: _Turn, now: datetime) -> None:
 
 def _sorry(file: BookFile) -> str:
     if file.state == State.READING:
-        return "Something went wrong here, and nothing of this file was written. Choose it once more; we have noted it."
-    return (
+        return _(
+            "Something went wrong here, and nothing of this file was written. Choose it once more; we have noted it."
+        )
+    return _(
         "Something went wrong here before all of this file was written. Choose it once more: what stands already is "
         "not written twice. We have noted it."
     )

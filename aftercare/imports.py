@@ -9,6 +9,7 @@ from datetime import datetime
 from typing import Any
 
 from django.db import transaction
+from django.utils.translation import gettext as _
 
 from aftercare import forecasting, upkeep
 from studio.book import compare, csv, ics, importing
@@ -118,7 +119,7 @@ def _try(comparison: Comparison, studio: Studio, now: datetime, progress: Progre
     counts: Counter[str] = Counter()
     done = 0
     for part in parts(comparison):
-        progress("trying visits", done, len(comparison.visits))
+        progress(_("trying visits"), done, len(comparison.visits))
         done += len(part.visits)
         with transaction.atomic():
             _note_the_first(studio, now)
@@ -137,14 +138,14 @@ def _note_the_first(studio: Studio, now: datetime) -> None:
 
 def _learn(studio: Studio, now: datetime, progress: Progress) -> None:
     """Fit at once where many readings came in: a first book's forecasts do not wait for the night."""
-    progress("learning from the shares left", 0, 0)
+    progress(_("learning from the shares left"), 0, 0)
     if forecasting.fit_if_grown(now, studio=studio):
         forecasting.renew(studio, now)
 
 
 def _plan(studio: Studio, now: datetime, total: int, progress: Progress) -> Counter[str]:
     # Also finishes the planning of an import that was interrupted: whoever is behind her plan is planned.
-    return upkeep.catch_up(now, studio=studio, progress=lambda done: progress("planning clients", done, total))
+    return upkeep.catch_up(now, studio=studio, progress=lambda done: progress(_("planning clients"), done, total))
 
 
 def _messages(counts: Counter[str]) -> dict[str, int]:

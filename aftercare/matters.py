@@ -30,6 +30,12 @@ def take(flag: Flag, *, by: Staff, now: datetime) -> Flag:
     return _after(flag, taken)
 
 
+def give_back(flag: Flag, *, by: Staff, now: datetime) -> Flag:
+    """Note that she has it no longer: it waits for whoever takes it, and pages as if it had never been taken."""
+    given = Flag.objects.filter(pk=flag.pk, state=State.TAKEN, taken_by=by, try_again_at=None)
+    return _after(flag, given.update(state=State.OPEN, taken_at=None, taken_by=None))
+
+
 @dataclass(frozen=True, slots=True)
 class Told:
     """What was read in the replies of a matter: its signs, each once, the side, and her words."""
@@ -159,11 +165,23 @@ def see_to(message: Message, *, by: Staff, now: datetime) -> None:
         raise ValidationError(_("It has moved on by itself: look at the list again."))
 
 
+def unsee(message: Message) -> None:
+    """Put a message back on the list of those to be seen to."""
+    seen = Message.objects.filter(pk=message.pk).exclude(seen_to_at=None)
+    _back(seen.update(seen_to_at=None, seen_to_by=None))
+
+
 def see_to_early(visit: Visit, *, by: Staff, now: datetime) -> None:
     """Note that somebody has looked into a set that is likely to fail early; later forecasts of it change nothing."""
     newest = Forecast.objects.in_force().filter(visit=visit)
     if not Forecast.objects.filter(pk__in=newest.values("pk")).update(seen_to_at=now, seen_to_by=by):
         raise ValidationError(_("Nothing is forecast of it any more: look at the list again."))
+
+
+def unsee_early(visit: Visit) -> None:
+    """Put a set that is likely to fail early back on the list."""
+    newest = Forecast.objects.in_force().filter(visit=visit).exclude(seen_to_at=None)
+    _back(Forecast.objects.filter(pk__in=newest.values("pk")).update(seen_to_at=None, seen_to_by=None))
 
 
 def see_to_unhappy(visit: Visit, *, by: Staff, now: datetime) -> None:
@@ -173,10 +191,22 @@ def see_to_unhappy(visit: Visit, *, by: Staff, now: datetime) -> None:
         raise ValidationError(_("It stands there no more: look at the list again."))
 
 
+def unsee_unhappy(visit: Visit) -> None:
+    """Put it back on the list that she left unhappy."""
+    seen = Visit.objects.filter(pk=visit.pk).exclude(unhappy_seen_to_at=None)
+    _back(seen.update(unhappy_seen_to_at=None, unhappy_seen_to_by=None))
+
+
 def see_to_wishes(studio: Studio, wishes: Collection[int], *, by: Staff, now: datetime) -> int:
     """Note that the front desk has seen to what was asked of it; return how many that was news of."""
     standing = Wish.objects.filter(studio=studio, pk__in=wishes, seen_to_at=None)
     return standing.update(seen_to_at=now, seen_to_by=by)
+
+
+def unsee_wishes(studio: Studio, wishes: Collection[int]) -> int:
+    """Put what was asked about bookings back on the front desk's list; return how many."""
+    seen = Wish.objects.filter(studio=studio, pk__in=wishes).exclude(seen_to_at=None)
+    return seen.update(seen_to_at=None, seen_to_by=None)
 
 
 @transaction.atomic
@@ -202,6 +232,11 @@ def _standing(flag: Flag) -> QuerySet[Flag]:
 def _touch(flag: Flag) -> None:
     """A hold may end or begin with it: its clients are planned anew."""
     Client.objects.filter(pk__in=flag.clients.values("pk")).update(revision=F("revision") + 1)
+
+
+def _back(changed: int) -> None:
+    if not changed:
+        raise ValidationError(_("Someone was quicker: look at the list again."))
 
 
 def _after(flag: Flag, changed: int) -> Flag:

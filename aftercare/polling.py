@@ -8,6 +8,8 @@ from datetime import datetime, timedelta
 from hashlib import sha256
 
 from django.db.models import Q
+from django.utils import translation
+from django.utils.translation import gettext as _
 
 from aftercare import imports
 from aftercare.core.timing import whole_seconds
@@ -29,7 +31,8 @@ def poll_due(now: datetime, *, fetch: Fetch = feeds.fetch) -> int:
         since = now - timedelta(minutes=feed.every_minutes)
         due = CalendarFeed.objects.filter(pk=feed.pk).filter(Q(asked_at=None) | Q(asked_at__lte=since))
         if due.update(asked_at=now) == 1:  # one worker wins
-            _poll(feed, now, fetch)
+            with translation.override(feed.studio.language):  # of what its owner is told
+                _poll(feed, now, fetch)
             asked += 1
     return asked
 
@@ -43,7 +46,9 @@ def _poll(feed: CalendarFeed, now: datetime, fetch: Fetch) -> None:
         row.update(problem=str(error), etag="", digest="")
     except Exception:  # one calendar must not keep the others from being asked
         log.exception("calendar of studio %s", feed.studio_id)
-        row.update(problem="Something went wrong here; we have noted it. It is read again later.", etag="", digest="")
+        row.update(
+            problem=_("Something went wrong here; we have noted it. It is read again later."), etag="", digest=""
+        )
 
 
 def _asked(feed: CalendarFeed, now: datetime, fetch: Fetch) -> dict[str, str]:
@@ -68,7 +73,10 @@ def _take_in(feed: CalendarFeed, data: bytes, now: datetime) -> str:
     if not book.rows and book.bad:
         raise feeds.FeedError(book.bad[0].problem)
     result = imports.run(feed.studio, book, now, skip_bad=True)
-    bad = [f"event {one.row}, {one.field}: {one.problem}" for one in result.bad[:MOST]]
+    bad = [
+        _("event {row}, {field}: {problem}").format(row=one.row, field=one.field, problem=one.problem)
+        for one in result.bad[:MOST]
+    ]
     return "\n".join([*bad, *_missing(result, feed.studio, now)])
 
 
@@ -78,4 +86,6 @@ def _missing(result: imports.Result, studio: Studio, now: datetime) -> Iterator[
     called_off = {one["visit"] for one in result.to_cancel}
     ahead = [one for one in result.gone if one["status"] == Visit.Status.BOOKED and one["starts_at"] > moment]
     for one in [one for one in ahead if one["visit"] not in called_off][:MOST]:
-        yield f"no longer in the calendar: {one['client']}, {one['starts_at']}. Cancel the visit here if it is off."
+        yield _("no longer in the calendar: {client}, {starts_at}. Cancel the visit here if it is off.").format(
+            client=one["client"], starts_at=one["starts_at"]
+        )

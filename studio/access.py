@@ -18,7 +18,7 @@ from django.core.exceptions import PermissionDenied
 from django.db.models import QuerySet
 from django.http import HttpRequest, HttpResponseBase
 from django.shortcuts import get_object_or_404, redirect
-from django.utils import timezone
+from django.utils import timezone, translation
 from django.utils.translation import gettext as _
 
 from studio import clock, covering
@@ -104,6 +104,7 @@ class StudioRequest(HttpRequest):
     staff: Staff
     may: May
     places: list[Staff]  # her rows in every studio that she works in
+    language: str  # that pages are in for her: her own, else the studio's
     now: datetime
 
 
@@ -133,7 +134,9 @@ def page(
                     _("This page is not part of your work here. The owner can change what your sign-in may do.")
                 )
             with timezone.override(here.studio.zone):
-                return view(here, *args, **kwargs)
+                response = view(here, *args, **kwargs)
+            response.headers.setdefault("Content-Language", here.language)
+            return response
 
         return guarded
 
@@ -143,6 +146,7 @@ def page(
 def stand(request: HttpRequest) -> StudioRequest:
     """Find the studio that the signed-in user works in: the one she chose, else the first by name.
 
+    From here on the request speaks her language, its error pages too; the next one begins with its browser's again.
     Raises PermissionDenied where her sign-in belongs to no studio.
     """
     here = cast(StudioRequest, request)
@@ -160,6 +164,8 @@ def stand(request: HttpRequest) -> StudioRequest:
     chosen = request.session.get(CHOSEN)
     here.staff = next((place for place in here.places if place.studio_id == chosen), here.places[0])
     here.studio = here.staff.studio
+    here.language = here.staff.language or here.studio.language
+    translation.activate(here.language)
     today = here.now.astimezone(here.studio.zone).date()
     here.may = May(here.staff, covering.on(getattr(here.staff, "away", None), today))
     return here

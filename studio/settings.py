@@ -47,7 +47,7 @@ MIDDLEWARE = [
     "django.middleware.common.CommonMiddleware",
     "django.middleware.csrf.CsrfViewMiddleware",
     "django.contrib.auth.middleware.AuthenticationMiddleware",
-    "django.contrib.auth.middleware.LoginRequiredMiddleware",
+    "studio.views.sign_in.SignInFirst",
     "django.contrib.messages.middleware.MessageMiddleware",
     "django.middleware.clickjacking.XFrameOptionsMiddleware",
 ]
@@ -79,6 +79,7 @@ AUTH_PASSWORD_VALIDATORS = [
     {"NAME": "django.contrib.auth.password_validation.CommonPasswordValidator"},
 ]
 LOGIN_URL = "sign_in"
+CSRF_FAILURE_VIEW = "studio.views.kept.too_old"
 LOGIN_REDIRECT_URL = "home"
 LOGOUT_REDIRECT_URL = "sign_in"
 SESSION_COOKIE_AGE = 14 * 24 * 3600
@@ -115,7 +116,7 @@ CACHES = {
 
 LANGUAGE_CODE = "en"
 LANGUAGES = [("en", "English"), ("es", "Español")]
-LOCALE_PATHS = [BASE_DIR / "studio" / "locale", BASE_DIR / "aftercare" / "locale"]
+LOCALE_PATHS = [BASE_DIR / "studio" / "locale"]
 TIME_ZONE = "UTC"  # the database's; what people see is the studio's wall clock
 USE_TZ = True
 

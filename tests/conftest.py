@@ -3,8 +3,15 @@
 from __future__ import annotations
 
 import pytest
+from django.utils import translation
 
 from aftercare.transports import memory
+
+
+@pytest.fixture(autouse=True)
+def plain_english() -> None:
+    """Begin in English: a page that was fetched in this process leaves the language of whoever saw it behind."""
+    translation.deactivate()
 
 
 @pytest.fixture(autouse=True)

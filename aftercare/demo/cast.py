@@ -135,6 +135,7 @@ def _client(studio: Studio, number: int, first_name: str, heard_at: datetime) ->
         mobile="" if number == 31 else f"+151855501{19 if young else number + 1:02}",
         email="" if number % 9 == 4 else f"{_plain(first_name)}{number}@example.com",
         language="es" if first_name in SPANISH else "en",
+        time_zone="America/Los_Angeles" if number == 8 else "",  # she comes when she is in town
         sensitive=number % 7 == 0,
         wears_lenses=number % 3 == 0,
         oily_lids=number % 11 == 5,

@@ -17,6 +17,7 @@ from aftercare import planning
 from aftercare.core.delivery import GONE, State
 from aftercare.core.timing import Occasion, Reason, Rules
 from aftercare.models import Message
+from aftercare.pages.spoken import spoken
 from studio.models import Staff
 
 OCCASIONS: dict[str, Promise] = {
@@ -107,8 +108,8 @@ def _why(message: Message, rules: Rules, reads: bool, telling: bool) -> str:
     if message.reason == Reason.ON_HOLD and not reads:
         return _("a person decides first")
     if message.state in (State.WITHHELD, State.WITHDRAWN):
-        return _(message.reason)
-    return "" if telling else planning.explain(message, rules)
+        return spoken(message.reason)
+    return "" if telling else spoken(planning.explain(message, rules))
 
 
 def _at(message: Message) -> datetime | None:

@@ -17,9 +17,15 @@ from django.utils.translation import gettext as _
 
 from aftercare.core import say
 from aftercare.pages.shown import OCCASIONS
+from aftercare.pages.spoken import spoken
+from studio.models import Client, Service
 
 register = template.Library()
 
+_LONG = {"en": ("EEEE d MMMM", " y"), "es": ("EEEE d 'de' MMMM", " 'de' y")}
+_SHORT, _WITH_WEEKDAY = ("d MMM", " y"), ("EEE d MMM", " y")
+
+SERVICES: dict[str, Any] = {service.value.replace("-", " "): service.label for service in Service}
 # Kinds of wordings that are no service, where the name alone would not say when they go.
 KINDS: dict[str, Promise] = {
     "caution": gettext_lazy("on hold: the caution alone"),
@@ -39,6 +45,9 @@ KINDS: dict[str, Promise] = {
 }
 
 
+register.filter(spoken)
+
+
 @register.simple_tag(takes_context=True)
 def hour(context: Context, at: datetime | None) -> str:
     """Say the time of day: "2:30 pm", "14:30"."""
@@ -51,13 +60,13 @@ def hour(context: Context, at: datetime | None) -> str:
 @register.simple_tag(takes_context=True)
 def day(context: Context, at: date | None) -> str:
     """Say the day: "Tuesday 9 March", with its year where that is not this one."""
-    return _dated(context, at, "EEEE d MMMM")
+    return _dated(context, at, _LONG[_language()])
 
 
 @register.simple_tag(takes_context=True)
 def short(context: Context, at: date | None) -> str:
     """Say the day in short: "9 Mar", with its year where that is not this one."""
-    return _dated(context, at, "d MMM")
+    return _dated(context, at, _SHORT)
 
 
 @register.simple_tag
@@ -71,7 +80,21 @@ def moment(context: Context, at: datetime | None) -> str:
     """Say day and hour: "Tue 9 Mar, 2:30 pm"."""
     if at is None:
         return ""
-    return f"{_dated(context, at, 'EEE d MMM')}, {hour(context, at)}"
+    return f"{_dated(context, at, _WITH_WEEKDAY)}, {hour(context, at)}"
+
+
+@register.simple_tag(takes_context=True)
+def hers(context: Context, client: Client | None, at: datetime | None) -> str:
+    """Say what her clock shows then, where she stated a zone that shows another hour: "5:10 am for her"."""
+    if at is None or client is None or not client.time_zone:
+        return ""
+    here, there = at.astimezone(_zone(context)), at.astimezone(ZoneInfo(client.time_zone))
+    if here.utcoffset() == there.utcoffset():
+        return ""
+    hour_there = say.hour(there.time().replace(second=0, microsecond=0), _language(), _region(context))
+    if here.date() != there.date():
+        hour_there = f"{format_date(there, 'EEE', locale=_language())} {hour_there}"
+    return _("%(hour)s for her") % {"hour": hour_there}
 
 
 @register.filter
@@ -91,13 +114,12 @@ def span(length: timedelta | int | None) -> str:
     return _("%(n)s days") % {"n": minutes // (24 * 60)}
 
 
-def _dated(context: Context, at: date | None, pattern: str) -> str:
+def _dated(context: Context, at: date | None, pattern: tuple[str, str]) -> str:
     if at is None:
         return ""
     local = at.astimezone(_zone(context)).date() if isinstance(at, datetime) else at
-    if local.year != context["now"].astimezone(_zone(context)).year:
-        pattern += " y"
-    return format_date(local, pattern, locale=_language())
+    this_year = local.year == context["now"].astimezone(_zone(context)).year
+    return format_date(local, pattern[0] if this_year else "".join(pattern), locale=_language())
 
 
 def _zone(context: Context) -> ZoneInfo:
@@ -135,7 +157,7 @@ def number(context: Context, e164: str) -> str:
 @register.filter
 def kind(name: str) -> str:
     """Show a wording's kind in words: ``full_set`` is a full set."""
-    return str(KINDS.get(name, name.replace("_", " ")))
+    return str(KINDS.get(name) or SERVICES.get(name.replace("_", " "), name.replace("_", " ")))
 
 
 @register.filter

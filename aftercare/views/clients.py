@@ -11,15 +11,17 @@ from django.shortcuts import render
 
 from studio import access
 from studio.access import StudioRequest, page
+from studio.alike import pattern
 from studio.models import Client, Visit
 
 PER_PAGE = 50
 FEWEST_DIGITS = 3
+WITH_AREA_CODE = 9  # digits from which on a 0 before them is one that is dialed at home only
 
 
 @page()
 def clients(request: StudioRequest) -> HttpResponse:
-    """Show the clients whose names hold every word asked for, or whose number ends so; else all, by name."""
+    """Show the clients whose names hold every word asked for, accents or none, or whose number ends so; else all."""
     asked = request.GET.get("q", "").strip()[:80]
     found = _found(access.clients(request), asked)
     shown = Paginator(found, PER_PAGE).get_page(request.GET.get("page"))
@@ -30,9 +32,10 @@ def clients(request: StudioRequest) -> HttpResponse:
 def _found(rows: QuerySet[Client], asked: str) -> QuerySet[Client]:
     digits = re.sub(r"\D", "", asked)
     if len(digits) >= FEWEST_DIGITS and not re.search(r"[^\W\d_]", asked):
-        return rows.filter(mobile__endswith=digits)
+        return rows.filter(mobile__endswith=digits.lstrip("0") if len(digits) >= WITH_AREA_CODE else digits)
     for word in asked.split():
-        rows = rows.filter(Q(first_name__icontains=word) | Q(last_name__icontains=word) | Q(email__istartswith=word))
+        named = pattern(word)
+        rows = rows.filter(Q(first_name__iregex=named) | Q(last_name__iregex=named) | Q(email__istartswith=word))
     return rows.order_by("first_name", "last_name", "pk")
 
 

@@ -12,7 +12,7 @@ from django.views.decorators.http import require_http_methods, require_POST
 from aftercare import stops, upkeep
 from aftercare.views.client_forms import hers_or_403
 from aftercare.views.errors import tell
-from studio import records
+from studio import records, undo
 from studio.access import StudioRequest, client_or_404, health_or_403, page
 from studio.forms.clients import PauseForm, ReactionForm, ReleaseForm, StopForm
 from studio.forms.fields import RecordForm
@@ -24,12 +24,12 @@ from studio.models import Reaction, Visit
 def client_pause(request: StudioRequest, client_id: int) -> HttpResponseBase:
     """Send her nothing until a day; or end the pause."""
     client = hers_or_403(request, client_id)
-    form = PauseForm(request.POST)
-    if "resume" in request.POST:
+    form, until = PauseForm(request.POST), client.paused_until
+    if "resume" in request.POST and until:
         records.resume(client=client, by=request.staff, now=request.now)
-        messages.success(request, _("The pause is over."))
+        undo.said(request, _("The pause is over."), request.path, [("until", until)])
     elif form.writes(lambda clean: records.pause(client=client, by=request.staff, now=request.now, **clean)):
-        messages.success(request, _("Paused."))
+        undo.said(request, _("Paused."), request.path, [("until", until) if until else ("resume", 1)])
     else:
         _tell_all(request, form)
     upkeep.plan_clients([client.pk], request.now)
@@ -41,9 +41,16 @@ def client_pause(request: StudioRequest, client_id: int) -> HttpResponseBase:
 def client_declined(request: StudioRequest, client_id: int) -> HttpResponseBase:
     """Note that she declined an earlier visit; or have it offered again."""
     client = hers_or_403(request, client_id)
-    times = 0 if "again" in request.POST else min(client.earlier_declined + 1, records.MOST_DECLINED)
+    before = client.earlier_declined
+    times = 0 if "again" in request.POST else min(before + 1, records.MOST_DECLINED)
+    if "undo" in request.POST:
+        times = max(before - 1, 0)
     records.note_declined(client=client, times=times, by=request.staff)
-    messages.success(request, _("Noted. After two an earlier visit is not offered again.") if times else _("Noted."))
+    if times > before:
+        said = _("Noted. After two an earlier visit is not offered again.")
+        undo.said(request, said, request.path, [("undo", 1)])
+    else:
+        messages.success(request, _("Noted."))
     upkeep.plan_clients([client.pk], request.now)
     return redirect("client", client.pk)
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from django.contrib import messages
-from django.core.exceptions import ValidationError
+from django.core.exceptions import PermissionDenied, ValidationError
 from django.db import transaction
 from django.http import HttpResponse, HttpResponseBase
 from django.shortcuts import redirect, render
@@ -15,7 +15,7 @@ from django.views.decorators.http import require_http_methods
 from aftercare import facts, upkeep
 from aftercare.pages import shown
 from aftercare.views.errors import tell
-from studio import records
+from studio import records, undo
 from studio.access import StudioRequest, page, visit_or_404
 from studio.forms.marking import DoneForm
 from studio.models import SETS, Adhesive, Visit
@@ -31,6 +31,10 @@ def visit_done(request: StudioRequest, visit_id: int) -> HttpResponseBase:
     form = DoneForm(request.POST or None, visit=visit, last_set=last_set, health=health)
     if request.method == "POST" and form.writes(lambda _clean: _mark(request, visit, form)):
         upkeep.plan_clients([visit.client_id], request.now)
+        if visit.status == Visit.Status.DONE:
+            messages.success(request, _("Saved."))
+        else:
+            _say(request, visit, _("%(name)s: marked as done.") % {"name": visit.client.name})
         return redirect("visit_after", visit.pk)
     return render(request, "aftercare/visit_done.html", {"form": form, "visit": visit, "last_set": last_set})
 
@@ -47,16 +51,18 @@ def visit_missed(request: StudioRequest, visit_id: int) -> HttpResponseBase:
             tell(request, error)
         else:
             upkeep.plan_clients([visit.client_id], request.now)
-            messages.success(request, _("%(name)s: marked as missed.") % {"name": visit.client.name})
+            _say(request, visit, _("%(name)s: marked as missed.") % {"name": visit.client.name})
             return redirect(_sheet_of(visit))
     return render(request, "aftercare/visit_missed.html", {"visit": visit, "sheet": _sheet_of(visit)})
 
 
 @require_http_methods(["POST"])
-@page("artist")
+@page()
 def visit_unmark(request: StudioRequest, visit_id: int) -> HttpResponseBase:
-    """Take a mark back."""
+    """Take a mark back: what was done is for those who treat, the rest also for the front desk, who may set it."""
     visit = visit_or_404(request, visit_id)
+    if visit.status == Visit.Status.DONE and not request.may.treat:
+        raise PermissionDenied(_("Whether a visit was done is for the artists and the owner to say."))
     try:
         records.unmark(visit=visit, by=request.staff, now=request.now)
     except ValidationError as error:
@@ -82,6 +88,14 @@ def visit_after(request: StudioRequest, visit_id: int) -> HttpResponse:
             "sheet": _sheet_of(visit),
         },
     )
+
+
+def _say(request: StudioRequest, visit: Visit, said: str) -> None:
+    """Say what a visit was marked as, with the way back where it was booked before: back is booked again."""
+    if visit.status == Visit.Status.BOOKED:
+        undo.said(request, said, reverse("visit_unmark", args=[visit.pk]))
+    else:
+        messages.success(request, said)
 
 
 def _mark(request: StudioRequest, visit: Visit, form: DoneForm) -> Visit:

@@ -12,6 +12,7 @@ from django.core.exceptions import ValidationError
 from django.db.models import Q, QuerySet
 from django.http import HttpResponseBase
 from django.shortcuts import get_object_or_404, redirect, render
+from django.urls import reverse
 from django.utils.formats import date_format
 from django.utils.text import capfirst
 from django.utils.translation import gettext as _
@@ -19,7 +20,7 @@ from django.views.decorators.http import require_http_methods, require_POST, req
 
 from aftercare import stops, upkeep
 from aftercare.views.errors import tell
-from studio import access, records
+from studio import access, records, undo
 from studio.access import StudioRequest, client_or_404, page
 from studio.forms.clients import HEALTH
 from studio.models import Client, Merge
@@ -83,14 +84,15 @@ def merge_undo(request: StudioRequest, merge_id: int) -> HttpResponseBase:
 
 def _merge(request: StudioRequest, kept: Client, gone: Client) -> bool:
     try:
-        records.merge(
+        merged = records.merge(
             kept=kept, gone=gone, by=request.staff, now=request.now, stopped=stops.stopped_channels([kept, gone])
         )
     except ValidationError as error:
         tell(request, error)
         return False
     upkeep.plan_clients([kept.pk, gone.pk], request.now)
-    messages.success(request, _("Merged. You find it under “merged cards”, where it can be undone."))
+    said = _("Merged. You find it under “merged cards”, where it can be undone.")
+    undo.said(request, said, reverse("merge_undo", args=[merged.pk]))
     return True
 
 

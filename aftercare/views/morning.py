@@ -10,6 +10,7 @@ from django.core.exceptions import ValidationError
 from django.db import transaction
 from django.http import HttpResponse, HttpResponseBase
 from django.shortcuts import redirect, render
+from django.urls import reverse
 from django.utils.translation import gettext as _
 from django.utils.translation import ngettext
 from django.views.decorators.http import require_http_methods, require_POST
@@ -22,6 +23,7 @@ from aftercare.pages.morning import MorningList, morning_list
 from aftercare.pages.sheet import reads_health
 from aftercare.views.errors import tell
 from aftercare.views.flags import flag_or_404
+from studio import undo
 from studio.access import StudioRequest, page
 from studio.models import Reaction, Staff
 
@@ -91,14 +93,19 @@ def _hers_to_read(request: StudioRequest, everything: MorningList) -> MorningLis
 @require_POST
 @page("artist")
 def flag_take(request: StudioRequest, flag_id: int) -> HttpResponseBase:
-    """Say “I have this”."""
+    """Say “I have this”; or, taking that back, that it waits for whoever takes it."""
     flag = flag_or_404(request, flag_id)
+    giving_back = "undo" in request.POST
     try:
-        matters.take(flag, by=request.staff, now=request.now)
+        (matters.give_back if giving_back else matters.take)(flag, by=request.staff, now=request.now)
     except ValidationError as error:
         tell(request, error)
     else:
-        messages.success(request, _("You have this. It stays on the list until you close it."))
+        if giving_back:
+            messages.success(request, _("Given back: it waits for whoever takes it."))
+        else:
+            said = _("You have this. It stays on the list until you close it.")
+            undo.said(request, said, request.path, [("undo", 1)])
     return redirect("morning")
 
 
@@ -147,7 +154,13 @@ def _after_closing(request: StudioRequest, flag: Flag) -> HttpResponseBase:
         return redirect("morning")
     held = Reaction.objects.filter(client__in=flag.clients.all(), at=flag.opened_at, released_at=None).first()
     if held is None:
-        messages.success(request, _("Closed, and kept on her card."))
+        said = _("Closed, and kept on her card.")
+        if (
+            flag.outcome == Outcome.REMOVED
+        ):  # that her lashes are off is on her record too: opening again leaves it there
+            messages.success(request, said)
+        else:
+            undo.said(request, said, reverse("flag_reopen", args=[flag.pk]))
         return redirect("morning")
     messages.success(request, _("Closed, and put on her record: she is on hold until someone releases her."))
     return redirect("client", held.client_id)
@@ -162,6 +175,8 @@ def flags_close(request: StudioRequest) -> HttpResponseBase:
     if not chosen:
         messages.error(request, _("Choose at least one."))
         return redirect("morning")
+    if "undo" in request.POST:
+        return _open_again(request, chosen)
     closed = form.written(
         lambda clean: matters.close_several(
             chosen, outcome=Outcome(clean["outcome"]), by=request.staff, now=request.now
@@ -170,7 +185,8 @@ def flags_close(request: StudioRequest) -> HttpResponseBase:
     if closed is None:
         tell(request, ValidationError([str(error) for errors in form.errors.values() for error in errors]))
     else:
-        messages.success(request, ngettext("%(n)d closed.", "%(n)d closed.", closed) % {"n": closed})
+        said = ngettext("%(n)d closed.", "%(n)d closed.", closed) % {"n": closed}
+        undo.said(request, said, request.path, [("undo", 1), *(("flag", flag.pk) for flag in chosen)])
     return redirect("morning")
 
 
@@ -178,12 +194,17 @@ def flags_close(request: StudioRequest) -> HttpResponseBase:
 @page("artist")
 def flag_reopen(request: StudioRequest, flag_id: int) -> HttpResponseBase:
     """Put a closed matter back on the list; what was written on closing stays with it."""
-    flag = flag_or_404(request, flag_id)
+    return _open_again(request, [flag_or_404(request, flag_id)])
+
+
+def _open_again(request: StudioRequest, flags: list[Flag]) -> HttpResponseBase:
     try:
-        matters.reopen(flag, now=request.now)
+        with transaction.atomic():
+            for flag in flags:
+                matters.reopen(flag, now=request.now)
     except ValidationError as error:
         tell(request, error)
     else:
-        upkeep.plan_clients([client.pk for client in flag.clients.all()], request.now)
+        upkeep.plan_clients([client.pk for flag in flags for client in flag.clients.all()], request.now)
         messages.success(request, _("Open again."))
     return redirect("morning")

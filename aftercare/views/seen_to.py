@@ -16,6 +16,7 @@ from aftercare import matters
 from aftercare.models import Message, Wish
 from aftercare.views.client_forms import hers_or_403
 from aftercare.views.errors import tell
+from studio import undo
 from studio.access import StudioRequest, page, visit_or_404
 
 
@@ -27,7 +28,12 @@ def message_see_to(request: StudioRequest, message_id: int) -> HttpResponseBase:
     message = get_object_or_404(rows, pk=message_id)
     client = hers_or_403(request, message.client_id or 0)
     said = _("Seen to: %(name)s. It stays among her messages.") % {"name": client.name}
-    return _seen_to(request, lambda: matters.see_to(message, by=request.staff, now=request.now), said)
+    return _seen_to(
+        request,
+        lambda: matters.see_to(message, by=request.staff, now=request.now),
+        lambda: matters.unsee(message),
+        said,
+    )
 
 
 @require_POST
@@ -36,7 +42,12 @@ def unhappy_see_to(request: StudioRequest, visit_id: int) -> HttpResponseBase:
     """Say that somebody has seen to it that she left unhappy: it leaves the list."""
     visit = visit_or_404(request, visit_id)
     said = _("Seen to: %(name)s.") % {"name": visit.client.name}
-    return _seen_to(request, lambda: matters.see_to_unhappy(visit, by=request.staff, now=request.now), said)
+    return _seen_to(
+        request,
+        lambda: matters.see_to_unhappy(visit, by=request.staff, now=request.now),
+        lambda: matters.unsee_unhappy(visit),
+        said,
+    )
 
 
 @require_POST
@@ -45,16 +56,27 @@ def early_see_to(request: StudioRequest, visit_id: int) -> HttpResponseBase:
     """Say that somebody has looked into a set that is likely to fail early: it leaves the list."""
     visit = visit_or_404(request, visit_id)
     said = _("Seen to: %(name)s.") % {"name": visit.client.name}
-    return _seen_to(request, lambda: matters.see_to_early(visit, by=request.staff, now=request.now), said)
+    return _seen_to(
+        request,
+        lambda: matters.see_to_early(visit, by=request.staff, now=request.now),
+        lambda: matters.unsee_early(visit),
+        said,
+    )
 
 
-def _seen_to(request: StudioRequest, see_to: Callable[[], None], said: str) -> HttpResponseBase:
+def _seen_to(
+    request: StudioRequest, see_to: Callable[[], None], unsee: Callable[[], None], said: str
+) -> HttpResponseBase:
+    taking_back = "undo" in request.POST
     try:
-        see_to()
+        unsee() if taking_back else see_to()
     except ValidationError as error:
         tell(request, error)
     else:
-        messages.success(request, said)
+        if taking_back:
+            messages.success(request, _("It stands on the list again."))
+        else:
+            undo.said(request, said, request.path, [("undo", 1)])
     return redirect("morning")
 
 
@@ -63,11 +85,15 @@ def _seen_to(request: StudioRequest, see_to: Callable[[], None], said: str) -> H
 def wishes_seen_to(request: StudioRequest) -> HttpResponseBase:
     """Say that what was asked about bookings has been seen to, one or several at once."""
     chosen = [int(pk) for pk in request.POST.getlist("wish") if pk.isdecimal()]
-    done = matters.see_to_wishes(request.studio, chosen, by=request.staff, now=request.now)
-    if chosen:
-        messages.success(request, ngettext("%(n)d seen to.", "%(n)d seen to.", done) % {"n": done})
-    else:
+    if not chosen:
         messages.error(request, _("Tick at least one."))
+    elif "undo" in request.POST:
+        matters.unsee_wishes(request.studio, chosen)
+        messages.success(request, _("It stands on the list again."))
+    else:
+        done = matters.see_to_wishes(request.studio, chosen, by=request.staff, now=request.now)
+        said = ngettext("%(n)d seen to.", "%(n)d seen to.", done) % {"n": done}
+        undo.said(request, said, request.path, [("undo", 1), *(("wish", pk) for pk in chosen)])
     return redirect("morning")
 
 

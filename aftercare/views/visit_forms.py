@@ -13,7 +13,7 @@ from django.views.decorators.http import require_http_methods, require_POST
 
 from aftercare import upkeep
 from aftercare.views.errors import tell
-from studio import records
+from studio import records, undo
 from studio.access import StudioRequest, client_or_404, health_or_403, page, visit_or_404
 from studio.forms.visits import TestResultForm, VisitForm
 from studio.models import Client, Visit
@@ -77,7 +77,8 @@ def visit_cancel(request: StudioRequest, visit_id: int) -> HttpResponseBase:
         tell(request, error)
     else:
         upkeep.plan_clients([visit.client_id], request.now)
-        messages.success(request, _("%(name)s: cancelled.") % {"name": visit.client.name})
+        said = _("%(name)s: cancelled.") % {"name": visit.client.name}
+        undo.said(request, said, reverse("visit_unmark", args=[visit.pk]))
     return redirect(_sheet_of(visit))
 
 

@@ -9,6 +9,7 @@ from zoneinfo import available_timezones
 from babel import Locale
 from django.core.exceptions import ValidationError
 from django.core.validators import EmailValidator
+from django.utils.translation import gettext as _
 
 from studio.book import moments
 from studio.book.phones import phone
@@ -53,7 +54,11 @@ def parse(column: str, text: str, context: Context) -> Value:
     ``service`` gives the kind, ``""`` for a name that the owner's table calls no visit.
     """
     if len(text) > LONGEST:
-        raise Refused(f'"{shown(text)}" is {len(text)} characters long: check the quotes around it and shorten it.')
+        raise Refused(
+            _('"{value}" is {length} characters long: check the quotes around it and shorten it.').format(
+                value=shown(text), length=len(text)
+            )
+        )
     return _PARSERS[column](text, context)
 
 
@@ -67,11 +72,15 @@ def without_marks(column: str, text: str) -> str:
     if not text.startswith(("#", "=")):
         return text
     if _FORMULA_ERROR.match(text):
-        raise Refused(f'"{shown(text)}" is what is left of a spreadsheet\'s formula: write the value itself.')
+        raise Refused(
+            _('"{value}" is what is left of a spreadsheet\'s formula: write the value itself.').format(
+                value=shown(text)
+            )
+        )
     if text.startswith("="):
         if text.startswith('="') and text.endswith('"') and '"' not in text[2:-1]:
             return text[2:-1].strip()
-        raise Refused(f'"{shown(text)}" is a formula: write the value itself.')
+        raise Refused(_('"{value}" is a formula: write the value itself.').format(value=shown(text)))
     return text
 
 
@@ -79,7 +88,9 @@ def reference(text: str, context: Context) -> str:
     """Return the book's own reference of a visit or client."""
     if _LONG_NUMBER_LOST.fullmatch(text):
         raise Refused(
-            f'"{shown(text)}" is a long number that a spreadsheet cut short: format the column as text, then export.'
+            _(
+                '"{value}" is a long number that a spreadsheet cut short: format the column as text, then export.'
+            ).format(value=shown(text))
         )
     return _words(text, REFERENCE_LENGTH)
 
@@ -90,8 +101,10 @@ def service(text: str, context: Context) -> str:
     kind = known_service(text, context)
     if kind is None:
         raise UnknownService(
-            f'"{shown(text)}" is in no table of services: name it in the studio\'s table of service names, '
-            f"or write one of {', '.join(SERVICES)}."
+            _(
+                '"{value}" is in no table of services: name it in the studio\'s table of service names, '
+                "or write one of {names}."
+            ).format(value=shown(text), names=", ".join(SERVICES))
         )
     return kind
 
@@ -112,12 +125,18 @@ def mobile(text: str, context: Context) -> str:
 def _email(text: str) -> str:
     address = text.removeprefix("mailto:")
     if len(address) > REFERENCE_LENGTH:  # a calendar's client is known by it
-        raise Refused(f'"{shown(text)}" is {len(text)} characters long: check the address and write it again.')
+        raise Refused(
+            _('"{value}" is {length} characters long: check the address and write it again.').format(
+                value=shown(text), length=len(text)
+            )
+        )
     try:
         _check_email(address)
     except ValidationError:
-        raise Refused(f'"{shown(text)}" is not one e-mail address: write one, like mia@example.com.') from None
-    user, _, domain = address.rpartition("@")
+        raise Refused(
+            _('"{value}" is not one e-mail address: write one, like mia@example.com.').format(value=shown(text))
+        ) from None
+    user, _at, domain = address.rpartition("@")
     return f"{user}@{domain.lower()}"
 
 
@@ -127,7 +146,9 @@ def _time_zone(text: str) -> str:
     if name is None:
         near = get_close_matches(text.casefold().replace(" ", "_"), _zones(), n=1)
         like = _zones()[near[0]] if near else "America/New_York"
-        raise Refused(f'"{shown(text)}" is not an IANA time zone: write its name, like {like}.')
+        raise Refused(
+            _('"{value}" is not an IANA time zone: write its name, like {like}.').format(value=shown(text), like=like)
+        )
     return name
 
 
@@ -141,7 +162,9 @@ def _zones() -> dict[str, str]:
 def _language(text: str) -> str:
     found = _TAG.fullmatch(text)
     if not found or found[1].lower() not in Locale("en").languages:
-        raise Refused(f'"{shown(text)}" is not a language tag (BCP 47): write it like en, es or en-US.')
+        raise Refused(
+            _('"{value}" is not a language tag (BCP 47): write it like en, es or en-US.').format(value=shown(text))
+        )
     tags = (found[1].lower(), (found[2] or "").title(), (found[3] or "").upper())
     return "-".join(filter(None, tags))
 
@@ -153,14 +176,20 @@ def _yes_no(text: str) -> bool:
         return True
     if answer in _NO:
         return False
-    raise Refused(f'"{shown(text)}" is neither yes nor no: write yes or no, or leave the cell blank.')
+    raise Refused(
+        _('"{value}" is neither yes nor no: write yes or no, or leave the cell blank.').format(value=shown(text))
+    )
 
 
 @lru_cache(CACHED)
 def _minutes(text: str) -> int:
     found = _MINUTES.fullmatch(text)
     if not found or not 1 <= int(found[1]) <= 720:
-        raise Refused(f'"{shown(text)}" is not a length of 1 to 720 whole minutes: write the minutes alone, like 75.')
+        raise Refused(
+            _('"{value}" is not a length of 1 to 720 whole minutes: write the minutes alone, like 75.').format(
+                value=shown(text)
+            )
+        )
     return int(found[1])
 
 
@@ -168,7 +197,9 @@ def _minutes(text: str) -> int:
 def _status(text: str) -> str:
     status = _STATUSES.get(re.sub(r"[\s_-]", "", text.casefold()))
     if status is None:
-        raise Refused(f'"{shown(text)}" is not a status: write booked, done, cancelled or missed.')
+        raise Refused(
+            _('"{value}" is not a status: write booked, done, cancelled or missed.').format(value=shown(text))
+        )
     return status
 
 
@@ -177,17 +208,31 @@ def _share_left(text: str) -> int | float:
     found = _NUMBER.fullmatch(text.removesuffix("%").rstrip())
     share = float(f"{found[1]}.{found[2] or 0}") if found else -1.0
     if not 0 <= share <= 100:
-        raise Refused(f'"{shown(text)}" is not a share from 0 to 100: write it in percent, like 60 or 60%.')
+        raise Refused(
+            _('"{value}" is not a share from 0 to 100: write it in percent, like 60 or 60%.').format(value=shown(text))
+        )
     if 0 < share < 1:
-        raise Refused(f'"{shown(text)}" may mean a part of one or less than one percent: write it like 60 or 60%.')
+        raise Refused(
+            _('"{value}" may mean a part of one or less than one percent: write it like 60 or 60%.').format(
+                value=shown(text)
+            )
+        )
     return int(share) if share.is_integer() else share
 
 
 def _words(text: str, length: int) -> str:
     if CONTROL.search(text):
-        raise Refused(f'"{shown(text)}" holds a line break or another control character: write it on one line.')
+        raise Refused(
+            _('"{value}" holds a line break or another control character: write it on one line.').format(
+                value=shown(text)
+            )
+        )
     if len(text) > length:
-        raise Refused(f'"{shown(text)}" is {len(text)} characters long: write it in at most {length}.')
+        raise Refused(
+            _('"{value}" is {length} characters long: write it in at most {most}.').format(
+                value=shown(text), length=len(text), most=length
+            )
+        )
     return text
 
 

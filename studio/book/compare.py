@@ -5,14 +5,15 @@ from __future__ import annotations
 from collections.abc import Collection, Iterable, Mapping
 from dataclasses import dataclass, field
 
+from django.utils.translation import gettext as _
+
 from studio.book import missing
 from studio.book.missing import MISSING, Days, Missing
 from studio.book.rows import BadRow, Book, Row, Value
-from studio.book.text import fold, shown
+from studio.book.text import fold, rows_named, shown
 from studio.models import ClientRef, Studio, Visit, VisitRef
 
 CHUNK = 500
-LISTED = 8  # rows named in a remark
 
 
 @dataclass(frozen=True, slots=True)
@@ -100,7 +101,9 @@ def compare(
     result.notes += _remarks(result, never_known)
     result.gone = missing.find(book, studio)
     if whole and result.bad:
-        result.notes.append("No visit is cancelled: a file with rows that cannot be used may not hold the whole book.")
+        result.notes.append(
+            _("No visit is cancelled: a file with rows that cannot be used may not hold the whole book.")
+        )
         whole = None
     off = missing.called_off(result.gone, book, studio, whole)
     result.to_cancel = [one for one in off if seen is None or one.reference in seen]
@@ -111,15 +114,14 @@ def _remarks(result: Comparison, never_known: list[int]) -> list[str]:
     stale = [visit.row.number for visit in result.visits if visit.stale]
     remarks = []
     if stale:
-        remarks.append(f"Passed over, as an older version than the one on record: {_rows(stale)}.")
+        remarks.append(
+            _("Passed over, as an older version than the one on record: {rows}.").format(rows=rows_named(stale))
+        )
     if never_known:
-        remarks.append(f"Passed over, as cancelled and never known here: {_rows(never_known)}.")
+        remarks.append(
+            _("Passed over, as cancelled and never known here: {rows}.").format(rows=rows_named(never_known))
+        )
     return remarks
-
-
-def _rows(numbers: list[int]) -> str:
-    listed = ", ".join(map(str, numbers[:LISTED]))
-    return f"row {listed}" if len(numbers) == 1 else f"rows {listed}{' and more' if len(numbers) > LISTED else ''}"
 
 
 def _refuse(row: Row, ref: VisitRef | None, result: Comparison) -> bool:
@@ -130,7 +132,9 @@ def _refuse(row: Row, ref: VisitRef | None, result: Comparison) -> bool:
     status = ref.visit.status if ref is not None else Visit.Status.BOOKED
     if status == Visit.Status.DONE:
         return False
-    problem = f'"{share}" is stated for a visit that is {status}: set its status to done, or leave share_left blank.'
+    problem = _(
+        '"{share}" is stated for a visit that is {status}: set its status to done, or leave share_left blank.'
+    ).format(share=share, status=status)
     result.bad.append(BadRow(row.number, "share_left", shown(str(share)), problem))
     return True
 

@@ -3,6 +3,8 @@
 from collections.abc import Callable, Iterator
 from datetime import datetime
 
+from django.utils.translation import gettext as _
+
 from studio.book import table
 from studio.book.drafts import Draft, gather
 from studio.book.rows import COLUMNS, NEEDED, Book, Context
@@ -34,16 +36,19 @@ def read(data: bytes, context: Context, *, now: datetime, progress: Callable[[in
             skipped[name] = skipped.get(name, 0) + 1
         else:
             drafts.append(draft)
-    notes = book.note("the book")
-    notes += [f'Rows left out because "{shown(name)}" is no visit: {count}.' for name, count in skipped.items()]
+    notes = book.note(_("the book"))
+    notes += [
+        _('Rows left out because "{value}" is no visit: {count}.').format(value=shown(name), count=count)
+        for name, count in skipped.items()
+    ]
     if not drafts and not skipped:
-        notes.append("The file has a header but no rows.")
+        notes.append(_("The file has a header but no rows."))
     return gather("csv", drafts, now=now, notes=[note, *notes] if note else notes)
 
 
 def _refuse_calendar(text: str) -> None:
     if clean(text[:100]).upper().startswith("BEGIN:VCALENDAR"):
-        raise Unreadable("file", "BEGIN:VCALENDAR", "BEGIN:VCALENDAR starts a calendar: choose the format ics.")
+        raise Unreadable("file", "BEGIN:VCALENDAR", _("BEGIN:VCALENDAR starts a calendar: choose the format ics."))
 
 
 def _telling(
@@ -69,6 +74,6 @@ def _draft(number: int, record: list[str], book: Table, context: Context) -> Dra
             draft.say(column, clean(cell), context)
     for column in NEEDED:
         if draft.says_nothing_in(column):
-            draft.refuse(column, "", f"{column} is blank: write it in each row.")
+            draft.refuse(column, "", _("{column} is blank: write it in each row.").format(column=column))
     draft.check_share_left()
     return draft

@@ -4,9 +4,11 @@ from collections.abc import Iterable
 from dataclasses import dataclass, field
 from datetime import datetime
 
+from django.utils.translation import gettext as _
+
 from studio.book import cells, moments, phones
 from studio.book.rows import CLIENT_COLUMNS, BadRow, Book, Context, Row, Value
-from studio.book.text import Refused, fold, shown
+from studio.book.text import Refused, fold, rows_named, shown
 
 NOTES = 200  # a list that nobody could read helps nobody
 _ABOUT_CLIENT = frozenset(CLIENT_COLUMNS)
@@ -77,14 +79,18 @@ class Draft:
             self.refuse(
                 "share_left",
                 str(share),
-                f'"{share}" is stated for a visit that is {says["status"]}: set its status to done, '
-                "or leave share_left blank.",
+                _(
+                    '"{share}" is stated for a visit that is {status}: set its status to done, '
+                    "or leave share_left blank."
+                ).format(share=share, status=says["status"]),
             )
         elif says.get("service", "fill") not in _SETS:
             self.refuse(
                 "share_left",
                 str(share),
-                f'"{share}" is stated for a {says["service"]}: write it on a full set or a fill, or leave it blank.',
+                _('"{share}" is stated for a {service}: write it on a full set or a fill, or leave it blank.').format(
+                    share=share, service=says["service"]
+                ),
             )
 
 
@@ -130,8 +136,10 @@ def _refuse_repeats(drafts: list[Draft]) -> None:
             draft.refuse(
                 "visit",
                 draft.visit,
-                f'"{shown(draft.visit)}" is already the visit of row {before}: give each visit a reference of its own, '
-                "or remove one of the rows.",
+                _(
+                    '"{value}" is already the visit of row {before}: give each visit a reference of its own, '
+                    "or remove one of the rows."
+                ).format(value=shown(draft.visit), before=before),
             )
 
 
@@ -158,8 +166,10 @@ def _settle(draft: Draft, column: str, value: Value, all_said: dict[str, tuple[i
     draft.refuse(
         column,
         here,
-        f'"{shown(here)}" for client "{shown(draft.client)}" is "{shown(there)}" in row {row}: '
-        "write the same in all her rows, or give two clients a reference each.",
+        _(
+            '"{value}" for client "{client}" is "{before}" in row {row}: '
+            "write the same in all her rows, or give two clients a reference each."
+        ).format(value=shown(here), client=shown(draft.client), before=shown(there), row=row),
     )
 
 
@@ -173,8 +183,10 @@ def _unreachable(drafts: list[Draft]) -> list[str]:
         if draft.unreachable:
             rows.setdefault(draft.unreachable, []).append(draft.number)
     return [
-        f'"{shown(number)}" ({_rows(numbers)}) has the length of a telephone number but is in no range in use, so no '
-        "text will be sent to it: check it with her."
+        _(
+            '"{value}" ({rows}) has the length of a telephone number but is in no range in use, so no '
+            "text will be sent to it: check it with her."
+        ).format(value=shown(number), rows=rows_named(numbers))
         for number, numbers in rows.items()
     ]
 
@@ -186,14 +198,17 @@ def _done_ahead(drafts: list[Draft], now: datetime) -> list[str]:
         for draft in drafts
         if draft.visit_says.get("status") == "done" and str(draft.visit_says.get("starts_at", "")) > moment
     ]
-    return [f"Marked as done although still ahead: {_rows(ahead)}; check the status and the date."] if ahead else []
-
-
-def _rows(numbers: list[int]) -> str:
-    listed = ", ".join(map(str, dict.fromkeys(numbers[:8])))
-    return f"row {listed}" if len(numbers) == 1 else f"rows {listed}{' and more' if len(numbers) > 8 else ''}"
+    return (
+        [
+            _("Marked as done although still ahead: {rows}; check the status and the date.").format(
+                rows=rows_named(ahead)
+            )
+        ]
+        if ahead
+        else []
+    )
 
 
 def _few(notes: list[str]) -> tuple[str, ...]:
     more = len(notes) - NOTES
-    return tuple(notes) if more <= 0 else (*notes[:NOTES], f"And {more} more remarks of this kind.")
+    return tuple(notes) if more <= 0 else (*notes[:NOTES], _("And {more} more remarks of this kind.").format(more=more))

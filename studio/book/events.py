@@ -11,6 +11,7 @@ from dataclasses import dataclass, field
 from datetime import date, datetime, timedelta, tzinfo
 from zoneinfo import ZoneInfo
 
+from django.utils.translation import gettext as _
 from icalendar.parser import Contentline
 from icalendar.prop import vDate, vDatetime, vDuration
 
@@ -103,10 +104,14 @@ class Event:
         try:
             local: datetime = vDatetime.from_ical(value.upper().removesuffix("Z"))
         except ValueError:
-            problem = f'{name} "{shown(value)}" is no date and hour: write it like 20260312T143000.'
+            problem = _('{name} "{value}" is no date and hour: write it like 20260312T143000.').format(
+                name=name, value=shown(value)
+            )
             raise Odd(name, value, problem) from None
         if local.year not in YEARS:
-            problem = f'{name} "{shown(value)}" is not between the years 2000 and 2100: check the year and correct it.'
+            problem = _(
+                '{name} "{value}" is not between the years 2000 and 2100: check the year and correct it.'
+            ).format(name=name, value=shown(value))
             raise Odd(name, value, problem)
         return local.replace(tzinfo=zone)
 
@@ -115,10 +120,10 @@ class Event:
         if tzid not in zones:
             zone = zone_of(tzid, self.calendar.own_zones.get(tzid, ""))
             if zone is None:
-                problem = (
-                    f'{name} is in the time zone "{shown(tzid)}", which is neither an IANA name nor described in the '
+                problem = _(
+                    '{name} is in the time zone "{value}", which is neither an IANA name nor described in the '
                     "file: write a name like America/New_York, or export the calendar with its VTIMEZONE."
-                )
+                ).format(name=name, value=shown(tzid))
                 raise Odd(name, tzid, problem)
             zones[tzid] = zone
         return zones[tzid]
@@ -128,7 +133,11 @@ class Event:
         found = self.first("SEQUENCE")
         value = found.value.strip() if found else "0"
         if not re.fullmatch(r"\d{1,9}", value, re.ASCII):
-            raise Odd("SEQUENCE", value, f'SEQUENCE "{shown(value)}" is no whole number: remove it or write 0.')
+            raise Odd(
+                "SEQUENCE",
+                value,
+                _('SEQUENCE "{value}" is no whole number: remove it or write 0.').format(value=shown(value)),
+            )
         return int(value)
 
 
@@ -146,7 +155,11 @@ def parse_duration(name: str, value: str) -> timedelta:
     try:
         length: timedelta = vDuration.from_ical(value.strip().upper())
     except ValueError:
-        raise Odd(name, value, f'{name} "{shown(value)}" is no length of time: write it like PT1H15M.') from None
+        raise Odd(
+            name,
+            value,
+            _('{name} "{value}" is no length of time: write it like PT1H15M.').format(name=name, value=shown(value)),
+        ) from None
     return length
 
 
@@ -187,7 +200,9 @@ def events(text: str) -> tuple[list[Event], list[str]]:
                 _keep_zone(calendar, zone_lines)
     if open_parts:
         part = open_parts[-1]
-        problem = f"The calendar breaks off inside {shown(part)}: export or fetch it again, it came only in part."
+        problem = _("The calendar breaks off inside {value}: export or fetch it again, it came only in part.").format(
+            value=shown(part)
+        )
         raise Unreadable("file", part, problem, row=max(len(found), 1))
     return found, notes
 
@@ -198,7 +213,9 @@ def _lines(text: str) -> Iterator[tuple[str, str]]:
         if not line.strip():
             continue
         if not started and line.strip().upper() != "BEGIN:VCALENDAR":
-            problem = f'"{shown(line.strip())}" does not begin a calendar: choose an iCalendar file, or the format csv.'
+            problem = _('"{value}" does not begin a calendar: choose an iCalendar file, or the format csv.').format(
+                value=shown(line.strip())
+            )
             raise Unreadable("file", line.strip(), problem)
         started = True
         name = _NAME.match(line)
@@ -212,7 +229,9 @@ def _nest(open_parts: list[str], name: str, part: str, *, row: int) -> None:
         open_parts.pop()
     else:
         still = shown(open_parts[-1]) if open_parts else "nothing"
-        problem = f'"{shown(f"END:{part}")}" comes while {still} is open: export or fetch the calendar again.'
+        problem = _('"{value}" comes while {still} is open: export or fetch the calendar again.').format(
+            value=shown(f"END:{part}"), still=still
+        )
         raise Unreadable("file", f"END:{part}", problem, row=row)
 
 
@@ -220,18 +239,22 @@ def _about(calendar: Calendar, name: str, line: str) -> None:
     value = line.partition(":")[2].strip().upper()
     if name == "METHOD":
         if value not in ("", "PUBLISH", "REQUEST", "ADD", "CANCEL"):
-            problem = f'METHOD "{shown(value)}" makes this an answer to an invitation: export the calendar itself.'
+            problem = _('METHOD "{value}" makes this an answer to an invitation: export the calendar itself.').format(
+                value=shown(value)
+            )
             raise Unreadable("METHOD", value, problem)
         calendar.method = value
     elif value != "GREGORIAN":
-        problem = f'CALSCALE "{shown(value)}" is not the calendar in use here: export the calendar as GREGORIAN.'
+        problem = _('CALSCALE "{value}" is not the calendar in use here: export the calendar as GREGORIAN.').format(
+            value=shown(value)
+        )
         raise Unreadable("CALSCALE", value, problem)
 
 
 def _take(event: Event, name: str, line: str, notes: list[str]) -> None:
     if name in _USED:
         try:
-            _, parameters, value = Contentline(line).parts()
+            _name, parameters, value = Contentline(line).parts()
         except ValueError:
             name = ""
         else:
@@ -240,7 +263,11 @@ def _take(event: Event, name: str, line: str, notes: list[str]) -> None:
             }
             event.properties.setdefault(name, []).append(Property(flat, value))
     if not name:
-        notes.append(f'Event {event.number}: the line "{shown(line)}" is no property and was left out.')
+        notes.append(
+            _('Event {number}: the line "{value}" is no property and was left out.').format(
+                number=event.number, value=shown(line)
+            )
+        )
 
 
 def _keep_zone(calendar: Calendar, lines: list[str]) -> None:

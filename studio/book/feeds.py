@@ -11,6 +11,7 @@ from hashlib import sha256
 from urllib.parse import urljoin, urlsplit, urlunsplit
 
 import requests
+from django.utils.translation import gettext as _
 from urllib3.exceptions import HTTPError
 
 TIMEOUT = (5, 20)  # seconds to connect, and between two parts of the answer
@@ -44,9 +45,15 @@ def public_only(host: str) -> None:
     try:
         found = {info[4][0] for info in socket.getaddrinfo(host, None)}
     except (OSError, UnicodeError):
-        raise FeedError(f"“{host}” cannot be found. Check the calendar's address for a slip of the pen.") from None
+        raise FeedError(
+            _("“{host}” cannot be found. Check the calendar's address for a slip of the pen.").format(host=host)
+        ) from None
     if not all(_is_public(str(address)) for address in found):
-        raise FeedError(f"“{host}” is not a public address. Use the address that your calendar shares with others.")
+        raise FeedError(
+            _("“{host}” is not a public address. Use the address that your calendar shares with others.").format(
+                host=host
+            )
+        )
 
 
 def _is_public(address: str) -> bool:
@@ -67,7 +74,7 @@ def fetch(
                 address = urljoin(address, answer.headers["Location"])
                 continue
             return _read(answer, etag, limits or Limits())
-    raise FeedError("The calendar's address leads on and on to other addresses. Use the last of them.")
+    raise FeedError(_("The calendar's address leads on and on to other addresses. Use the last of them."))
 
 
 def _web_address(address: str) -> tuple[str, str]:
@@ -78,7 +85,9 @@ def _web_address(address: str) -> tuple[str, str]:
     except ValueError:
         host = ""
     if not host or parts.scheme not in ("http", "https", "webcal", "webcals"):
-        raise FeedError(f"“{address}” is not a calendar's address. It starts with https:// or webcal://.")
+        raise FeedError(
+            _("“{address}” is not a calendar's address. It starts with https:// or webcal://.").format(address=address)
+        )
     scheme = "http" if parts.scheme == "http" else "https"
     return urlunsplit(parts._replace(scheme=scheme)), host
 
@@ -88,7 +97,9 @@ def _get(address: str, etag: str) -> requests.Response:
     try:
         return requests.get(address, headers=headers, timeout=TIMEOUT, stream=True, allow_redirects=False)
     except requests.RequestException as error:
-        raise FeedError(f"The calendar did not answer ({type(error).__name__}). It is asked again later.") from None
+        raise FeedError(
+            _("The calendar did not answer ({why}). It is asked again later.").format(why=type(error).__name__)
+        ) from None
 
 
 def _read(answer: requests.Response, etag: str, limits: Limits) -> Fetched:
@@ -96,14 +107,18 @@ def _read(answer: requests.Response, etag: str, limits: Limits) -> Fetched:
         return Fetched(None, etag)
     if answer.status_code in (401, 403, 404, 410):
         raise FeedError(
-            f"The calendar is not shared at this address (answer {answer.status_code}). Copy its address anew."
+            _("The calendar is not shared at this address (answer {answer}). Copy its address anew.").format(
+                answer=answer.status_code
+            )
         )
     if answer.status_code != 200:
-        raise FeedError(f"The calendar answered {answer.status_code}. It is asked again later.")
+        raise FeedError(_("The calendar answered {answer}. It is asked again later.").format(answer=answer.status_code))
     try:
         data = _data(answer, limits)
     except (HTTPError, OSError) as error:
-        raise FeedError(f"The calendar broke off ({type(error).__name__}). It is asked again later.") from None
+        raise FeedError(
+            _("The calendar broke off ({why}). It is asked again later.").format(why=type(error).__name__)
+        ) from None
     return Fetched(data, answer.headers.get("ETag", "")[:200], sha256(data).hexdigest())
 
 
@@ -114,10 +129,16 @@ def _data(answer: requests.Response, limits: Limits) -> bytes:
         data += part
         if len(data) > limits.size:
             raise FeedError(
-                f"The calendar is larger than {limits.size:,} bytes. Share one that starts at a later date."
+                _("The calendar is larger than {size:,} bytes. Share one that starts at a later date.").format(
+                    size=limits.size
+                )
             )
         if time.monotonic() > end:
-            raise FeedError(f"The calendar took over {limits.seconds:g} seconds to come. It is asked again later.")
+            raise FeedError(
+                _("The calendar took over {seconds:g} seconds to come. It is asked again later.").format(
+                    seconds=limits.seconds
+                )
+            )
     return bytes(data)
 
 

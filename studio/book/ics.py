@@ -10,6 +10,8 @@ from collections.abc import Callable, Iterator
 from dataclasses import dataclass, field, replace
 from datetime import UTC, datetime, timedelta
 
+from django.utils.translation import gettext as _
+
 from studio.book import pattern, series, usual, who
 from studio.book.cells import REFERENCE_LENGTH, known_service
 from studio.book.drafts import Draft, gather
@@ -52,12 +54,12 @@ def read(data: bytes, context: Context, *, now: datetime, progress: Callable[[in
         drafts = list(_drafts(entries, now))
     except PatternError as error:
         value = shown(context.pattern)
-        problem = f'The pattern for calendars, "{value}", cannot be used. {error}'
+        problem = _('The pattern for calendars, "{value}", cannot be used. {error}').format(value=value, error=error)
         return Book("ics", (), (BadRow(1, "pattern", value, problem),))
     except Unreadable as error:
         return Book("ics", (), (error.bad,))
     if not found:
-        notes.append("The calendar holds no events.")
+        notes.append(_("The calendar holds no events."))
     book = gather("ics", drafts, now=now, notes=[*([note] if note else []), *notes, *left_out])
     margin = series.REACH - timedelta(days=1)  # at the very ends it may or may not be written out
     return replace(book, stated=_stated(entries), reach=(now - margin, now + margin))
@@ -140,10 +142,17 @@ def _read_all(
                 entry.left_out = True
     if progress:
         progress(len(entries), len(entries))
-    notes = [f'Events left out because "{shown(name)}" is no visit: {count}.' for name, count in no_visit.items()]
+    notes = [
+        _('Events left out because "{value}" is no visit: {count}.').format(value=shown(name), count=count)
+        for name, count in no_visit.items()
+    ]
     if all_day:
         such = ", ".join(f'"{shown(title)}"' for title in list(dict.fromkeys(all_day))[:5])
-        notes.append(f"Events of whole days were left out, as closing days and birthdays are: {len(all_day)} ({such}).")
+        notes.append(
+            _("Events of whole days were left out, as closing days and birthdays are: {count} ({such}).").format(
+                count=len(all_day), such=such
+            )
+        )
     return notes
 
 
@@ -162,10 +171,10 @@ def _fill(entry: _Entry, wanted: Pattern | None, unnamed: Counter[str], context:
     who.identify(draft)
     if not cancelled and "service" in draft.visit_says and draft.says_nothing_in("first_name"):
         title = event.text("SUMMARY")
-        problem = (
-            f'"{shown(title)}" does not tell which part is the client\'s name: write it like "fill - Mia Lopez", or '
+        problem = _(
+            '"{value}" does not tell which part is the client\'s name: write it like "fill - Mia Lopez", or '
             "set the pattern for calendars."
-        )
+        ).format(value=shown(title))
         draft.refuse("first_name", title, problem)
     _say_status(draft, event)
     try:
@@ -179,10 +188,10 @@ def _fill(entry: _Entry, wanted: Pattern | None, unnamed: Counter[str], context:
 def _refuse_service(entry: _Entry, wanted: Pattern | None, unnamed: Counter[str], context: Context) -> None:
     draft, title = entry.draft, entry.event.text("SUMMARY").strip()
     if wanted:
-        problem = (
-            f'"{shown(title)}" does not fit the pattern for calendars: change the pattern, or name it in the table of '
+        problem = _(
+            '"{value}" does not fit the pattern for calendars: change the pattern, or name it in the table of '
             "service names as no visit."
-        )
+        ).format(value=shown(title))
         draft.refuse("SUMMARY", title, problem)
         draft.unknown_service = title
         return
@@ -192,7 +201,9 @@ def _refuse_service(entry: _Entry, wanted: Pattern | None, unnamed: Counter[str]
         draft.say("service", name, context)
     else:
         draft.refuse(
-            "service", title, f'The title "{shown(title)}" names no service: write it like "fill - Mia Lopez".'
+            "service",
+            title,
+            _('The title "{value}" names no service: write it like "fill - Mia Lopez".').format(value=shown(title)),
         )
 
 
@@ -211,10 +222,14 @@ def _say_status(draft: Draft, event: Event) -> None:
 def _check_uid(entry: _Entry) -> None:
     longest = REFERENCE_LENGTH - len("/20260309T183000Z")
     if not entry.uid:
-        problem = "The event has no UID, so it could not be known again: export it from a calendar that gives each one."
+        problem = _(
+            "The event has no UID, so it could not be known again: export it from a calendar that gives each one."
+        )
         entry.draft.refuse("UID", "", problem)
     elif len(entry.uid) > longest or CONTROL.search(entry.uid):
-        problem = f'UID "{shown(entry.uid)}" is too long or holds a control character: give it {longest} plain ones.'
+        problem = _('UID "{value}" is too long or holds a control character: give it {longest} plain ones.').format(
+            value=shown(entry.uid), longest=longest
+        )
         entry.draft.refuse("UID", entry.uid, problem)
 
 
@@ -228,7 +243,9 @@ def _drafts(entries: list[_Entry], now: datetime) -> Iterator[Draft]:
         for draft in _visits(group, now):
             made += 1
             if made > MOST:
-                problem = f"The calendar holds more than {MOST} visits within 400 days: export a shorter stretch of it."
+                problem = _(
+                    "The calendar holds more than {most} visits within 400 days: export a shorter stretch of it."
+                ).format(most=MOST)
                 raise Unreadable("file", str(MOST), problem, row=draft.number)
             yield draft
 

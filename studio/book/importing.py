@@ -13,6 +13,7 @@ from typing import TypeVar
 
 from django.db import transaction
 from django.db.models import F, Model, QuerySet
+from django.utils.translation import gettext as _
 
 from studio.book import clients, visits
 from studio.book.compare import Comparison
@@ -41,7 +42,11 @@ def write(
         if number:
             let_others_in()
         if part.visits:
-            say(f"writing visits {done + 1:,} to {done + len(part.visits):,} of {total:,}")
+            say(
+                _("writing visits {first:,} to {last:,} of {total:,}").format(
+                    first=done + 1, last=done + len(part.visits), total=total
+                )
+            )
         done += len(part.visits)
         with transaction.atomic():
             concerned |= write_part(part, studio, now)
@@ -85,7 +90,7 @@ def _lock(part: Comparison, studio: Studio) -> None:
 
 def _check(unchanged: bool) -> None:
     if not unchanged:
-        raise Overtaken("Another import wrote to these visits or clients just now: import the file again.")
+        raise Overtaken(_("Another import wrote to these visits or clients just now: import the file again."))
 
 
 def _check_new(part: Comparison, studio: Studio) -> None:

@@ -7,6 +7,8 @@ offset before the gap (02:30 becomes 03:30).
 import re
 from datetime import UTC, datetime, timedelta, tzinfo
 
+from django.utils.translation import gettext as _
+
 from studio.book.rows import Context
 from studio.book.text import shown
 
@@ -63,8 +65,10 @@ def starts_at(text: str, context: Context) -> str:
         raise Unclear(_why_not(text))
     if context.date_order not in ("dmy", "mdy"):
         raise Unclear(
-            f'"{shown(text)}" can be read day first or month first: set the studio\'s date order in its settings, '
-            "or write it like 2026-03-12T14:30."
+            _(
+                '"{value}" can be read day first or month first: set the studio\'s date order in its settings, '
+                "or write it like 2026-03-12T14:30."
+            ).format(value=shown(text))
         )
     one, two = int(found["one"]), int(found["two"])
     day, month = (one, two) if context.date_order == "dmy" else (two, one)
@@ -74,49 +78,59 @@ def starts_at(text: str, context: Context) -> str:
 def _why_not(text: str) -> str:
     value = shown(text)
     if _SERIAL.fullmatch(text):
-        return (
-            f'"{value}" is a spreadsheet\'s own number for a date: format the column as yyyy-mm-dd hh:mm in the '
+        return _(
+            '"{value}" is a spreadsheet\'s own number for a date: format the column as yyyy-mm-dd hh:mm in the '
             "spreadsheet and save the file again."
-        )
+        ).format(value=value)
     if _NO_HOUR.fullmatch(text):
-        return f'"{value}" has a date but no hour: write both, like 2026-03-12T14:30.'
+        return _('"{value}" has a date but no hour: write both, like 2026-03-12T14:30.').format(value=value)
     if _SHORT_YEAR.fullmatch(text):
-        return f'"{value}" has a year of two digits: write it with four, like 2026-03-12T14:30.'
-    return f'"{value}" is not a date with its hour: write it like 2026-03-12T14:30.'
+        return _('"{value}" has a year of two digits: write it with four, like 2026-03-12T14:30.').format(value=value)
+    return _('"{value}" is not a date with its hour: write it like 2026-03-12T14:30.').format(value=value)
 
 
 def _moment(found: re.Match[str], month: int, day: int, text: str, context: Context) -> datetime:
     year = int(found["year"])
     if year not in YEARS:
-        raise Unclear(f'"{shown(text)}" is not between the years 2000 and 2100: check the year and write it in full.')
+        raise Unclear(
+            _('"{value}" is not between the years 2000 and 2100: check the year and write it in full.').format(
+                value=shown(text)
+            )
+        )
     try:
         local = datetime(year, month, day, _hour(found, text), int(found["minute"] or 0), int(found["second"] or 0))  # noqa: DTZ001 a wall clock's
     except Unclear:
         raise
     except ValueError:
-        raise Unclear(
-            f'"{shown(text)}" is no day or hour that exists{_order(found, context)}: write it like 2026-03-12T14:30.'
-        ) from None
+        raise Unclear(_no_such_day(found, context).format(value=shown(text))) from None
     offset = found["offset"]
     if offset is None:
         return to_utc(local, context.zone)
     return (local - _ahead(offset, text)).replace(tzinfo=UTC)
 
 
-def _order(found: re.Match[str], context: Context) -> str:
+def _no_such_day(found: re.Match[str], context: Context) -> str:
     if "one" not in found.groupdict():
-        return ""
-    return " with the day first" if context.date_order == "dmy" else " with the month first"
+        return _('"{value}" is no day or hour that exists: write it like 2026-03-12T14:30.')
+    if context.date_order == "dmy":
+        return _('"{value}" is no day or hour that exists with the day first: write it like 2026-03-12T14:30.')
+    return _('"{value}" is no day or hour that exists with the month first: write it like 2026-03-12T14:30.')
 
 
 def _hour(found: re.Match[str], text: str) -> int:
     hour, half = int(found["hour"]), found["half"]
     if half is None:
         if found["minute"] is None and "T" not in text.upper():
-            raise Unclear(f'"{shown(text)}" has an hour without minutes: write it like 2026-03-12T14:30.')
+            raise Unclear(
+                _('"{value}" has an hour without minutes: write it like 2026-03-12T14:30.').format(value=shown(text))
+            )
         return hour
     if not 1 <= hour <= 12:
-        raise Unclear(f'"{shown(text)}" has an hour that does not go with AM or PM: write it like 2026-03-12T14:30.')
+        raise Unclear(
+            _('"{value}" has an hour that does not go with AM or PM: write it like 2026-03-12T14:30.').format(
+                value=shown(text)
+            )
+        )
     return hour % 12 + (12 if half in "pP" else 0)
 
 
@@ -125,6 +139,10 @@ def _ahead(offset: str, text: str) -> timedelta:
         return timedelta()
     hours, minutes = int(offset[1:3]), int(offset[3:].lstrip(":") or 0)
     if hours > 14 or minutes > 59:
-        raise Unclear(f'"{shown(text)}" is further from UTC than any place: write an offset between -12:00 and +14:00.')
+        raise Unclear(
+            _('"{value}" is further from UTC than any place: write an offset between -12:00 and +14:00.').format(
+                value=shown(text)
+            )
+        )
     ahead = timedelta(hours=hours, minutes=minutes)
     return -ahead if offset[0] == "-" else ahead

@@ -16,6 +16,8 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from difflib import get_close_matches
 
+from django.utils.translation import gettext as _
+
 from studio.book.rows import COLUMNS
 
 PLACES = ("SUMMARY", "DESCRIPTION", "LOCATION", "ATTENDEE", "CATEGORIES", "COMMENT", "CONTACT")
@@ -34,7 +36,7 @@ class PatternError(ValueError):
     """A pattern that cannot be used: a sentence with its line, column (both from 1) and the cure."""
 
     def __init__(self, line: int, column: int, problem: str) -> None:
-        super().__init__(f"Line {line}, column {column}: {problem}")
+        super().__init__(_("Line {line}, column {column}: {problem}").format(line=line, column=column, problem=problem))
         self.line = line
         self.column = column
 
@@ -76,10 +78,16 @@ def compile(text: str) -> Pattern:
     numbered = [(number, line) for number, line in enumerate(text.splitlines(), 1) if line.strip()]
     for number, line in numbered:
         if len(lines) == LINES:
-            raise PatternError(number, 1, f"there are more than {LINES} lines; remove the ones that are not needed.")
+            raise PatternError(
+                number,
+                1,
+                _("there are more than {lines} lines; remove the ones that are not needed.").format(lines=LINES),
+            )
         if len(line) > LINE_LENGTH:
             raise PatternError(
-                number, LINE_LENGTH + 1, f"the line is too long; shorten it to {LINE_LENGTH} characters."
+                number,
+                LINE_LENGTH + 1,
+                _("the line is too long; shorten it to {line_length} characters.").format(line_length=LINE_LENGTH),
             )
         place, start = _place(number, line)
         pieces = _pieces(number, line, start)
@@ -87,18 +95,18 @@ def compile(text: str) -> Pattern:
         lines.append((place, _expression(number, pieces)))
     last = numbered[-1][0] if numbered else 1
     if "service" not in named:
-        raise PatternError(last, 1, "no line says where the service stands; write {service} in its place.")
+        raise PatternError(last, 1, _("no line says where the service stands; write {service} in its place."))
     if not named & {"name", "first_name"}:
-        raise PatternError(last, 1, "no line says where the client's name stands; write {name} in its place.")
+        raise PatternError(last, 1, _("no line says where the client's name stands; write {name} in its place."))
     return Pattern(tuple(lines))
 
 
 def _place(number: int, line: str) -> tuple[str, int]:
-    head, colon, _ = line.partition(":")
+    head, colon, _rest = line.partition(":")
     place = head.strip().upper()
     if not colon or place not in PLACES:
-        problem = (
-            f'the line does not begin with a place and a colon; write one of {", ".join(PLACES)}, like "SUMMARY:".'
+        problem = _('the line does not begin with a place and a colon; write one of {names}, like "SUMMARY:".').format(
+            names=", ".join(PLACES)
         )
         raise PatternError(number, 1, problem)
     return place, len(head) + 1
@@ -113,7 +121,11 @@ def _pieces(number: int, line: str, start: int) -> list[tuple[str, str, int]]:
             pieces.append((_field(number, column, found[1]), "", column))
             continue
         if part in ("{", "}"):
-            raise PatternError(number, column, f'a lone "{part}"; write a field like {{service}}, or "{part * 2}".')
+            raise PatternError(
+                number,
+                column,
+                _('a lone "{part}"; write a field like {{service}}, or "{twice}".').format(part=part, twice=part * 2),
+            )
         literal = {"{{": "{", "}}": "}"}.get(part, part)
         if pieces and not pieces[-1][0]:
             literal = pieces.pop()[1] + literal
@@ -127,16 +139,21 @@ def _field(number: int, column: int, text: str) -> str:
     if name in FIELDS:
         return name
     if name in COLUMNS:
-        raise PatternError(number, column, f'the event itself says its "{name}"; remove it or write {{ignore}}.')
+        raise PatternError(
+            number, column, _('the event itself says its "{name}"; remove it or write {{ignore}}.').format(name=name)
+        )
     near = get_close_matches(name[:40], FIELDS, n=1)
-    like = f"{{{near[0]}}}" if near else "one of " + ", ".join(f"{{{field}}}" for field in FIELDS)
-    raise PatternError(number, column, f'"{{{text[:40]}}}" is no field; write {like}.')
+    problem = (
+        _('"{{{text}}}" is no field; write {like}.') if near else _('"{{{text}}}" is no field; write one of {like}.')
+    )
+    like = ", ".join(f"{{{field}}}" for field in near or FIELDS)
+    raise PatternError(number, column, problem.format(text=text[:40], like=like))
 
 
 def _check_order(number: int, line: str, pieces: list[tuple[str, str, int]]) -> None:
     names = [name for name, _, _ in pieces if name]
     if not names:
-        raise PatternError(number, len(line) + 1, "the line has no field; write one, like {service}.")
+        raise PatternError(number, len(line) + 1, _("the line has no field; write one, like {service}."))
     seen: set[str] = set()
     before, between = "", "start"
     for name, literal, column in pieces:
@@ -145,12 +162,14 @@ def _check_order(number: int, line: str, pieces: list[tuple[str, str, int]]) -> 
             continue
         if name in seen:
             raise PatternError(
-                number, column, f'"{{{name}}}" stands twice in the line; write {{ignore}} for one of them.'
+                number,
+                column,
+                _('"{{{name}}}" stands twice in the line; write {{ignore}} for one of them.').format(name=name),
             )
         if before and not between.strip() and not (between and before in _ONE_WORD):
-            problem = (
-                f"nothing tells where {{{before}}} ends and {{{name}}} begins; write a mark such as - between them."
-            )
+            problem = _(
+                "nothing tells where {{{before}}} ends and {{{name}}} begins; write a mark such as - between them."
+            ).format(before=before, name=name)
             raise PatternError(number, column, problem)
         if name != "ignore":
             seen.add(name)
@@ -161,7 +180,7 @@ def _expression(number: int, pieces: list[tuple[str, str, int]]) -> re.Pattern[s
     # Each field reaches to the first place where the text after it stands, and no further: the atomic groups never go
     # back, so that the work grows with the text and not with its square or worse.
     parts: list[str] = []
-    for index, (name, literal, _) in enumerate(pieces):
+    for index, (name, literal, _column) in enumerate(pieces):
         if not name:
             if index == 0:
                 parts.append(_literal(literal, first=True, last=len(pieces) == 1))

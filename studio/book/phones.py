@@ -4,6 +4,7 @@ import re
 from functools import lru_cache
 
 import phonenumbers
+from django.utils.translation import gettext as _
 
 from studio.book.text import Refused, shown
 
@@ -19,22 +20,30 @@ def phone(text: str, region: str) -> tuple[str, bool]:
     """Return the number in E.164, and whether it is in a range that is in use. Raises :class:`Refused`."""
     if _SCIENTIFIC.fullmatch(text):
         raise Refused(
-            f'"{shown(text)}" is a number that a spreadsheet cut short: format the column as text, write the number '
-            "in full and export again."
+            _(
+                '"{value}" is a number that a spreadsheet cut short: format the column as text, write the number '
+                "in full and export again."
+            ).format(value=shown(text))
         )
     parts = [part for part in _BETWEEN_NUMBERS.split(text) if part.strip()]
     if len(parts) > 1 and sum(_possible(part, region) for part in parts) > 1:
-        raise Refused(f'"{shown(text)}" holds several numbers: write one, the mobile that she reads.')
-    cure = "write it with + and the country code, like +14155550123"
+        raise Refused(
+            _('"{value}" holds several numbers: write one, the mobile that she reads.').format(value=shown(text))
+        )
+    cure = _("write it with + and the country code, like +14155550123")
     bare = _PHONE_WORDS.sub("", text)
     if any(map(str.isalpha, bare)):
-        raise Refused(f'"{shown(text)}" holds more than a number: write the number alone.')
+        raise Refused(_('"{value}" holds more than a number: write the number alone.').format(value=shown(text)))
     try:
         number = phonenumbers.parse(bare, region)
     except phonenumbers.NumberParseException:
-        raise Refused(f'"{shown(text)}" is not a telephone number: {cure}.') from None
+        raise Refused(_('"{value}" is not a telephone number: {cure}.').format(value=shown(text), cure=cure)) from None
     if not phonenumbers.is_possible_number(number):
-        raise Refused(f'"{shown(text)}" is too short or too long for a number in {region}: {cure}.')
+        raise Refused(
+            _('"{value}" is too short or too long for a number in {region}: {cure}.').format(
+                value=shown(text), region=region, cure=cure
+            )
+        )
     written = phonenumbers.format_number(number, phonenumbers.PhoneNumberFormat.E164)
     return written, phonenumbers.is_valid_number(number)
 

@@ -14,6 +14,7 @@ from zoneinfo import ZoneInfo
 
 import recurring_ical_events
 from dateutil.rrule import rrulestr  # type: ignore[import-untyped]  # it has no types of its own
+from django.utils.translation import gettext as _
 from icalendar import Calendar, Event
 from icalendar.prop import vDDDLists, vDDDTypes, vRecur
 
@@ -95,7 +96,7 @@ def _start(event: Found, recurrence: datetime | None, wall: ZoneInfo) -> datetim
     if start is None and event.cancelled():
         start = recurrence
     if start is None:
-        raise Odd("DTSTART", "", "The event has no DTSTART: give it a start, like DTSTART:20260312T143000Z.")
+        raise Odd("DTSTART", "", _("The event has no DTSTART: give it a start, like DTSTART:20260312T143000Z."))
     return start
 
 
@@ -110,12 +111,18 @@ def _minutes(event: Found, start: datetime, wall: ZoneInfo) -> int | None:
 
 def _whole(name: str, value: str, length: timedelta) -> int | None:
     if length < timedelta():
-        raise Odd(name, value, f'{name} "{shown(value)}" is before DTSTART: correct the one or the other.')
-    if length > timedelta(minutes=LONGEST):
-        problem = (
-            f'{name} "{shown(value)}" makes the event longer than {LONGEST} minutes: correct it, or name the event in '
-            "the table of service names as no visit."
+        raise Odd(
+            name,
+            value,
+            _('{name} "{value}" is before DTSTART: correct the one or the other.').format(
+                name=name, value=shown(value)
+            ),
         )
+    if length > timedelta(minutes=LONGEST):
+        problem = _(
+            '{name} "{value}" makes the event longer than {longest} minutes: correct it, or name the event in '
+            "the table of service names as no visit."
+        ).format(name=name, value=shown(value), longest=LONGEST)
         raise Odd(name, value, problem)
     return int(length.total_seconds()) // 60 or None
 
@@ -146,7 +153,9 @@ def _without(event: Found, wall: ZoneInfo) -> Iterator[datetime | date]:
 
 def _no_old_rules(event: Found) -> None:
     if old := event.first("EXRULE"):
-        problem = f'EXRULE "{shown(old.value)}" is no longer in the standard: write the days to leave out as EXDATE.'
+        problem = _('EXRULE "{value}" is no longer in the standard: write the days to leave out as EXDATE.').format(
+            value=shown(old.value)
+        )
         raise Odd("EXRULE", old.value, problem)
 
 
@@ -158,7 +167,9 @@ def _ruled(value: str, start: datetime, now: datetime) -> list[datetime]:
         count, until = rule.pop("COUNT", [None])[0], rule.pop("UNTIL", [None])[0]
         often = any(len(rule.get(name, [])) > 1 for name in ("BYHOUR", "BYMINUTE", "BYSECOND"))
         if frequency not in _FREQUENCIES or often:
-            problem = f'RRULE "{shown(value)}" repeats more than once a day: write each visit as an event of its own.'
+            problem = _(
+                'RRULE "{value}" repeats more than once a day: write each visit as an event of its own.'
+            ).format(value=shown(value))
             raise Odd("RRULE", value, problem)
         if interval < 1 or (count is not None and count < 1):
             raise ValueError("an interval or count below 1")
@@ -167,7 +178,9 @@ def _ruled(value: str, start: datetime, now: datetime) -> list[datetime]:
     except Odd:
         raise
     except Exception:  # whatever the file made the libraries trip over, it is no rule
-        problem = f'RRULE "{shown(value)}" is no rule of RFC 5545: correct it, like FREQ=WEEKLY;INTERVAL=3;COUNT=10.'
+        problem = _('RRULE "{value}" is no rule of RFC 5545: correct it, like FREQ=WEEKLY;INTERVAL=3;COUNT=10.').format(
+            value=shown(value)
+        )
         raise Odd("RRULE", value, problem) from None
 
 
@@ -202,7 +215,7 @@ def expand(events: Sequence[Times], without: Sequence[datetime], now: datetime) 
     try:
         found = recurring_ical_events.of(series).between((now - REACH).astimezone(UTC), (now + REACH).astimezone(UTC))
     except Exception:  # whatever the file made the library trip over, the series cannot be written out
-        problem = "The series cannot be written out day by day: write each visit as an event of its own."
+        problem = _("The series cannot be written out day by day: write each visit as an event of its own.")
         raise Odd("RRULE", "", problem) from None
     return sorted((_occurrence(component, events) for component in found), key=lambda each: each.start)
 

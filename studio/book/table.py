@@ -6,6 +6,8 @@ import re
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 
+from django.utils.translation import gettext as _
+
 from studio.book.text import Unreadable, clean, shown
 
 SEPARATORS = ",;\t"
@@ -30,9 +32,15 @@ class Table:
     def note(self, who: str) -> list[str]:
         """A remark on the columns that ``who`` does not know, if there are any."""
         named = [f'"{shown(name)}"' for name in self.ignored if name]
-        notes = [f"Columns that {who} does not know were ignored: {', '.join(named)}."] if named else []
+        notes = (
+            [_("Columns that {who} does not know were ignored: {names}.").format(who=who, names=", ".join(named))]
+            if named
+            else []
+        )
         if len(self.ignored) > len(named):
-            notes.append(f"Columns without a name were ignored: {len(self.ignored) - len(named)}.")
+            notes.append(
+                _("Columns without a name were ignored: {count}.").format(count=len(self.ignored) - len(named))
+            )
         return notes
 
 
@@ -44,7 +52,7 @@ def read(text: str, columns: Sequence[str], needed: Sequence[str]) -> Table:
     numbered = enumerate(_records(text), start=1)
     at, header = next(((row, cells) for row, cells in numbered if any(map(clean, cells))), (0, []))
     if not at:
-        raise Unreadable("header", "", "The file holds only blank cells: export it again, with its header.")
+        raise Unreadable("header", "", _("The file holds only blank cells: export it again, with its header."))
     known, ignored = _header(at, header, {name.replace("_", ""): name for name in columns})
     _check_needed([name for _, name in known], ignored, at, needed)
     rows = ((row, cells) for row, cells in numbered if any(cells) and any(map(clean, cells)))
@@ -58,12 +66,16 @@ def shape(record: list[str], width: int) -> tuple[str, str] | None:
     value = shown(record[width] if len(record) > width else record[-1])
     if len(record) > width:
         return value, (
-            f'The row has {len(record)} cells under {width} columns, "{value}" is the first too many: '
-            "write a cell that holds the separator between quotes."
+            _(
+                'The row has {count} cells under {width} columns, "{value}" is the first too many: '
+                "write a cell that holds the separator between quotes."
+            ).format(count=len(record), width=width, value=value)
         )
     return value, (
-        f'The row has {len(record)} cells under {width} columns and ends with "{value}": '
-        "fill it up to the last column, with blank cells where there is nothing to say."
+        _(
+            'The row has {count} cells under {width} columns and ends with "{value}": '
+            "fill it up to the last column, with blank cells where there is nothing to say."
+        ).format(count=len(record), width=width, value=value)
     )
 
 
@@ -72,7 +84,11 @@ def _records(text: str) -> Iterator[list[str]]:
     lines = io.StringIO(text[told.end() :] if told else text, newline="")
     first = next((line for line in lines if clean(line)), "")
     if re.match(r"\s*<(!doctype|html|\?xml)", first, re.IGNORECASE):
-        raise Unreadable("file", first.strip(), f'"{shown(first.strip())}" starts a web page: export the table as CSV.')
+        raise Unreadable(
+            "file",
+            first.strip(),
+            _('"{value}" starts a web page: export the table as CSV.').format(value=shown(first.strip())),
+        )
     lines.seek(0)
     of_record: list[str] = []
     kept = _keeping(lines, of_record)
@@ -102,12 +118,20 @@ def _separator(header: str) -> str:
 def _broken(error: csv.Error, line: str, row: int) -> Unreadable:
     value = shown(line.strip())
     if "field larger" in str(error):
-        wrong, cure = "has a cell of more than 131,072 characters", "check the quotes in it and shorten it"
+        wrong, cure = _("has a cell of more than 131,072 characters"), _("check the quotes in it and shorten it")
     elif "unexpected end" in str(error):
-        wrong, cure = "opens a quote that is never closed", "close it, or write a quote inside a cell twice"
+        wrong, cure = _("opens a quote that is never closed"), _("close it, or write a quote inside a cell twice")
     else:
-        wrong, cure = "has a quote in the wrong place", "write a quote inside a cell twice and the cell between quotes"
-    return Unreadable("file", line.strip(), f'The row that begins "{value}" {wrong}: {cure}.', row=row)
+        wrong, cure = (
+            _("has a quote in the wrong place"),
+            _("write a quote inside a cell twice and the cell between quotes"),
+        )
+    return Unreadable(
+        "file",
+        line.strip(),
+        _('The row that begins "{value}" {wrong}: {cure}.').format(value=value, wrong=wrong, cure=cure),
+        row=row,
+    )
 
 
 def _header(row: int, cells: list[str], by_bare_name: dict[str, str]) -> tuple[list[tuple[int, str]], list[str]]:
@@ -119,7 +143,9 @@ def _header(row: int, cells: list[str], by_bare_name: dict[str, str]) -> tuple[l
         if name is None:
             unknown.append(clean(cell))
         elif any(name == before for _, before in known):
-            problem = f'The column "{name}" stands in the header twice: remove or rename one of the two.'
+            problem = _('The column "{name}" stands in the header twice: remove or rename one of the two.').format(
+                name=name
+            )
             raise Unreadable(name, name, problem, row=row)
         else:
             known.append((place, name))
@@ -132,7 +158,11 @@ def _check_needed(names: list[str], unknown: list[str], row: int, needed: Sequen
         return
     there = ", ".join(f'"{shown(name)}"' for name in [*names, *unknown][:20])
     if len(missing) == len(needed):
-        problem = f"Row {row} is no header, it reads {there}: write the names of the columns, {', '.join(needed)}."
+        problem = _("Row {row} is no header, it reads {there}: write the names of the columns, {names}.").format(
+            row=row, there=there, names=", ".join(needed)
+        )
         raise Unreadable("header", (unknown or [""])[0], problem, row=row)
-    problem = f"The column {', '.join(missing)} is missing from the header ({there}): add it, or rename its column."
+    problem = _("The column {names} is missing from the header ({there}): add it, or rename its column.").format(
+        names=", ".join(missing), there=there
+    )
     raise Unreadable(missing[0], missing[0], problem, row=row)

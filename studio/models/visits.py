@@ -6,6 +6,7 @@ from datetime import datetime, timedelta
 
 from django.core.validators import MaxValueValidator, MinValueValidator
 from django.db import models
+from django.utils.translation import gettext, pgettext_lazy
 from django.utils.translation import gettext_lazy as _
 
 from studio.models.clients import Client
@@ -45,7 +46,7 @@ class Adhesive(models.Model):
         constraints = [models.UniqueConstraint(fields=["studio", "product", "lot"], name="one_adhesive_a_lot")]
 
     def __str__(self) -> str:
-        lot = f"lot {self.lot}" if self.lot else ""
+        lot = gettext("lot %(lot)s") % {"lot": self.lot} if self.lot else ""
         return ", ".join(part for part in (self.product, lot) if part)
 
 
@@ -67,7 +68,7 @@ class Visit(models.Model):
         NOT_LOOKED = "not looked", _("not looked")
 
     class Outgrown(models.TextChoices):
-        NONE = "none", _("none")
+        NONE = "none", pgettext_lazy("outgrown lashes", "none")
         SOME = "some", _("some")
         MANY = "many", _("many")
 

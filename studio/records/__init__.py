@@ -32,7 +32,7 @@ from studio.records.settings import (
     save_studio,
     set_aside,
 )
-from studio.records.staff import give_sign_in, new_password, save_staff, take_sign_in
+from studio.records.staff import choose_language, give_sign_in, new_password, save_staff, take_sign_in
 from studio.records.visits import (
     UsedFields,
     VisitFields,
@@ -56,6 +56,7 @@ __all__ = [
     "UsedFields",
     "VisitFields",
     "cancel_visit",
+    "choose_language",
     "end_pauses",
     "give_consent",
     "give_sign_in",

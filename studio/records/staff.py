@@ -12,6 +12,7 @@ from django.db import transaction
 from django.utils.translation import gettext as _
 
 from studio.models import Staff, Studio, User
+from studio.models.people import LANGUAGES
 from studio.records.numbers import number
 from studio.records.writing import locked, put, same_studio
 
@@ -96,6 +97,13 @@ def take_sign_in(*, staff: Staff, by: Staff | None, now: datetime) -> Staff:
     row.save(update_fields=["user"])
     _keep_an_owner(row.studio, had_owner)
     return row
+
+
+def choose_language(*, user: User, language: str) -> None:
+    """Speak a language to her, on pages and in messages, in every studio that she works in."""
+    if language not in dict(LANGUAGES):
+        raise ValidationError({"language": _("Choose one of the languages listed.")})
+    Staff.objects.filter(user=user).update(language=language)
 
 
 def _has_owner(studio: Studio) -> bool:

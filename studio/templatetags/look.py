@@ -10,6 +10,8 @@ from django.urls import reverse
 from django.utils.html import format_html
 from django.utils.safestring import SafeString
 
+from studio import undo
+
 register = template.Library()
 
 
@@ -24,6 +26,9 @@ def place(context: Context, name: str, words: str) -> SafeString:
     if path.startswith(f"{href}/"):
         return format_html('<a href="{}" aria-current="true">{}</a>', href, words)
     return format_html('<a href="{}">{}</a>', href, words)
+
+
+register.filter(undo.way_back)
 
 
 @register.simple_tag(takes_context=True)

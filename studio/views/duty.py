@@ -5,10 +5,11 @@ from __future__ import annotations
 from django.contrib import messages
 from django.http import HttpResponseBase
 from django.shortcuts import get_object_or_404, redirect, render
+from django.urls import reverse
 from django.utils.translation import gettext as _
 from django.views.decorators.http import require_http_methods, require_POST
 
-from studio import records
+from studio import records, undo
 from studio.access import StudioRequest, page
 from studio.forms.duty import AbsenceForm, DutyForm
 from studio.models import Absence
@@ -49,5 +50,11 @@ def absence_remove(request: StudioRequest, absence_id: int) -> HttpResponseBase:
     """Take one off the list."""
     absence = get_object_or_404(Absence, staff__studio=request.studio, pk=absence_id)
     records.remove_absence(absence=absence, by=request.staff, now=request.now)
-    messages.success(request, _("Taken off the list."))
+    kept = [
+        ("staff", absence.staff_id),
+        ("cover", absence.cover_id or ""),
+        ("first_day", absence.first_day),
+        ("last_day", absence.last_day),
+    ]
+    undo.said(request, _("Taken off the list."), reverse("absences"), kept)
     return redirect("absences")

@@ -5,10 +5,11 @@ from __future__ import annotations
 from django.contrib import messages
 from django.http import HttpResponseBase
 from django.shortcuts import get_object_or_404, redirect, render
+from django.urls import reverse
 from django.utils.translation import gettext as _
 from django.views.decorators.http import require_http_methods, require_POST, require_safe
 
-from studio import records
+from studio import records, undo
 from studio.access import StudioRequest, page
 from studio.book.pattern import FIELDS, PLACES
 from studio.forms.settings import (
@@ -79,7 +80,8 @@ def closing_day_remove(request: StudioRequest, day_id: int) -> HttpResponseBase:
     """Take a day off the list."""
     day = get_object_or_404(ClosingDay, studio=request.studio, pk=day_id)
     records.remove_closing_day(day=day, by=request.staff, now=request.now)
-    messages.success(request, _("Taken off the list."))
+    kept = [("date", day.date), ("name", day.name)]
+    undo.said(request, _("Taken off the list."), reverse("closing_days"), kept)
     return redirect("closing_days")
 
 
@@ -122,7 +124,8 @@ def service_name_remove(request: StudioRequest, name_id: int) -> HttpResponseBas
     """Forget a name; the next file that holds it asks again."""
     row = get_object_or_404(ServiceName, studio=request.studio, pk=name_id)
     records.remove_service_name(service_name=row, by=request.staff, now=request.now)
-    messages.success(request, _("Forgotten."))
+    kept = [("name", row.name), ("kind", row.kind or NO_VISIT)]
+    undo.said(request, _("Forgotten."), reverse("service_names"), kept)
     return redirect("service_names")
 
 

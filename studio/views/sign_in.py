@@ -1,24 +1,29 @@
-"""Signing in and out, changing one's password, and choosing among several studios."""
+"""Signing in and out, one's password, one's language, and choosing among several studios."""
 
 from __future__ import annotations
 
 import hashlib
+from collections.abc import Callable
 from typing import Any
 
 from django.conf import settings
 from django.contrib import messages
 from django.contrib.auth.forms import AuthenticationForm, PasswordChangeForm
+from django.contrib.auth.middleware import LoginRequiredMiddleware
 from django.contrib.auth.views import LoginView, PasswordChangeView
 from django.core.cache import cache
 from django.core.exceptions import BadRequest, ValidationError
-from django.http import Http404, HttpRequest, HttpResponse
-from django.shortcuts import redirect
+from django.http import Http404, HttpRequest, HttpResponse, HttpResponseBase
+from django.shortcuts import redirect, render
 from django.urls import reverse_lazy
+from django.utils import translation
+from django.utils.http import url_has_allowed_host_and_scheme
 from django.utils.translation import gettext
 from django.utils.translation import gettext_lazy as _
 from django.views.decorators.http import require_POST
 
-from studio import access
+from studio import access, records
+from studio.views import kept
 
 FAILURES = 10
 MINUTES = 15
@@ -63,12 +68,33 @@ class SignInForm(AuthenticationForm):
 
 
 class SignIn(LoginView):
-    """The door."""
+    """The door. What was typed before it is handed back behind it."""
 
     template_name = "studio/sign_in.html"
     form_class = SignInForm
     authentication_form = SignInForm
     redirect_authenticated_user = True
+
+    def get_context_data(self, **more: Any) -> dict[str, Any]:
+        return super().get_context_data(kept=self.request.POST.get("kept", ""), **more)
+
+    def form_valid(self, form: AuthenticationForm) -> HttpResponse:
+        signed_in = super().form_valid(form)
+        typed = kept.Typed.of(self.request.POST.get("kept", ""))
+        return kept.send_again(self.request, typed) if typed else signed_in
+
+
+class SignInFirst(LoginRequiredMiddleware):
+    """Every page needs a sign-in; a form that was sent without one is kept until there is one."""
+
+    def handle_no_permission(  # type: ignore[override]  # the stubs know of nothing but a redirect
+        self, request: HttpRequest, view_func: Callable[..., Any]
+    ) -> HttpResponseBase:
+        typed = kept.typed_in(request)
+        if typed is None:
+            return super().handle_no_permission(request, view_func)
+        shown = {"form": SignInForm(request), "kept": typed.signed(), "next": ""}
+        return render(request, "studio/sign_in.html", shown, status=403)
 
 
 class ChangePassword(PasswordChangeView):
@@ -99,6 +125,22 @@ def choose_studio(request: access.StudioRequest) -> HttpResponse:
     if not access.choose(request, wanted):
         raise Http404
     return redirect("home")
+
+
+@require_POST
+@access.page()
+def choose_language(request: access.StudioRequest) -> HttpResponse:
+    """Go on in another language, on the page that she was on."""
+    language = request.POST.get("language", "")
+    try:
+        records.choose_language(user=request.user, language=language)
+    except ValidationError as error:
+        raise BadRequest(" ".join(error.messages)) from error
+    translation.activate(language)
+    messages.success(request, gettext("Pages, and messages to you, are in English now."))
+    back = request.POST.get("next", "")
+    here = url_has_allowed_host_and_scheme(back, {request.get_host()}, require_https=request.is_secure())
+    return redirect(back if here else "home")
 
 
 def _key(request: HttpRequest | None, email: str) -> str:

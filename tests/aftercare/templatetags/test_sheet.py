@@ -7,9 +7,10 @@ from typing import Any
 
 import pytest
 from django.template import Context, Template
+from django.utils import translation
 
 from aftercare.templatetags.sheet import kind, language, on_axis, span
-from studio.models import Studio
+from studio.models import Client, Studio
 
 NOW = datetime(2027, 3, 9, 12, 31, tzinfo=UTC)
 
@@ -101,3 +102,29 @@ def test_a_wording_s_kind_says_when_it_goes(name: str, said: str) -> None:
 
 def test_a_day_under_a_drawing_has_no_year() -> None:
     assert on_axis(date(2029, 3, 9)) == "9 Mar"
+
+
+def test_days_are_said_as_each_language_says_them() -> None:
+    on = date(2027, 3, 9)
+
+    with translation.override("es"):
+        assert (say("day", on), say("short", on)) == ("martes 9 de marzo", "9 mar")
+        assert say("day", date(2028, 3, 9)) == "jueves 9 de marzo de 2028"
+    assert say("day", date(2028, 3, 9)) == "Thursday 9 March 2028"
+
+
+@pytest.mark.parametrize(
+    ("zone", "said"),
+    [
+        ("America/Los_Angeles", "Mon 10:05 pm for her"),
+        ("Europe/London", "5:05 am for her"),
+        ("America/Toronto", ""),  # another name for the same hours
+        ("", ""),  # not stated: none is guessed
+    ],
+)
+def test_the_hour_on_her_own_clock_is_said_where_it_differs(zone: str, said: str) -> None:
+    at = datetime(2027, 3, 16, 5, 5, tzinfo=UTC)
+    template = Template("{% load sheet %}{% hers client at %}")
+    shown = {"studio": Studio(time_zone="America/New_York", region="US"), "now": NOW, "at": at}
+
+    assert template.render(Context({**shown, "client": Client(time_zone=zone)})) == said

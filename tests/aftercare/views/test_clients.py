@@ -6,6 +6,7 @@ from typing import Any
 
 import pytest
 
+from studio.alike import plain
 from studio.models import Client
 from tests.cast import Cast
 from tests.pages import SignIn, words
@@ -77,3 +78,36 @@ def test_a_long_list_comes_in_pages_at_the_same_cost(
     assert "Client 049" in first
     assert "Client 050" not in first
     assert "Client 119" in last
+
+
+@pytest.mark.parametrize(
+    "asked", ["jose", "JOSÉ", "José", "nunez", "Núñez", "NUÑEZ", "jose nunez", "sode", "Søde", "o'n", "zoë", "(", "[a"]
+)
+def test_accents_and_capitals_make_no_difference_either_way(asked: str, cast: Cast, as_: SignIn) -> None:
+    names = ("José Núñez", "JOSE NUNEZ", "Zoe\u0308 O'Neill", "Søde (")  # one accent a sign of its own
+    for name in names:
+        first, _, last = name.partition(" ")
+        cast.client(first, last)
+
+    page = words(as_(cast.dee).get("/clients", {"q": asked}))
+
+    wanted = plain(asked)
+    assert {name for name in names if name in page} == {
+        name for name in names if all(word in plain(name) for word in wanted.split())
+    }
+
+
+def test_a_number_is_found_as_it_is_dialed_at_home(cast: Cast, as_: SignIn) -> None:
+    cast.client("Mia", mobile="+447700900123")
+
+    assert "Mia" in words(as_(cast.dee).get("/clients", {"q": "07700 900123"}))
+
+
+@pytest.mark.parametrize("who", ["olga", "ada", "dee"])
+def test_a_client_can_be_looked_for_from_every_page(who: str, cast: Cast, as_: SignIn) -> None:
+    browser = as_(getattr(cast, who))
+
+    for path in ("/today", "/morning", "/messages", "/password", "/look"):
+        page = browser.get(path).content.decode()
+        assert page.count('<form method="get" action="/clients" class="find') == 2, path  # in the bar, and under More
+    assert 'class="find' not in browser.get("/clients").content.decode()  # it has the search itself
