@@ -102,10 +102,9 @@ def share(report: Report) -> Section:
         (_("Share left"), PERCENT),
         (_("Days worn, on average"), DAYS),
     ]
-    tables = [
-        Table("steps", _("Over time"), report.by_step, heads, _steps(report, groups["bucket"], _share), folded=True)
-    ]
     drawn = [_line("share", _("All sets"), groups["bucket"], (), report)] if groups["bucket"] else []
+    steps = _steps(report, groups["bucket"], _share)
+    tables = [Table("steps", _("Over time"), report.by_step, heads, steps, drawn, folded=True)]
     for kind, name in _kinds(report).items():
         first, title, stepped_title = (str(words) for words in BY[kind])
         keys, stepped = most_first(groups[kind]), groups[f"{kind} by bucket"]
