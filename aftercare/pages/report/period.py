@@ -48,8 +48,8 @@ class Period:
 def read(asked: Mapping[str, str], studio: Studio, now: datetime) -> tuple[Period, str]:
     """Return the period asked for, and what is wrong with it, '' for nothing; a wrong one is the usual one."""
     today = now.astimezone(studio.zone).date()
-    name = asked.get("period", USUAL)
-    if name == OWN or (name not in PERIODS and ("from" in asked or "to" in asked)):
+    name = asked.get("period", OWN if "from" in asked or "to" in asked else USUAL)
+    if name == OWN:
         found = _own(asked.get("from", ""), asked.get("to", ""), today)
         if isinstance(found, str):
             return _period(USUAL, _months_before(today, MONTHS[USUAL]), today, studio, now), found

@@ -6,6 +6,7 @@ say it again, so color tells nothing. All coordinates are text, since templates 
 
 from __future__ import annotations
 
+import math
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
@@ -72,7 +73,7 @@ def over_time(key: str, title: str, steps: Sequence[tuple[str, Figure | None, in
     """Draw shares step by step: a step's date, its figure (None: nothing was seen) and how many stand behind it."""
     wide = (RIGHT - LEFT) / max(1, len(steps))
     every = max(1, -(-len(steps) // MOST_WORDS))
-    counted = max(1, -(-SHORTEST // int(wide or 1)))
+    counted = math.ceil(SHORTEST / wide)
     points: list[Point] = []
     path, drawing = [], False
     for number, (words, figure, count) in enumerate(steps):
