@@ -10,7 +10,7 @@ from django.views.decorators.http import require_safe
 
 from aftercare.pages.report import period as periods
 from aftercare.pages.report import sections
-from aftercare.pages.report.report import Report, names
+from aftercare.pages.report.report import Names, Report, names
 from aftercare.pages.report.table import as_csv
 from studio.access import StudioRequest, page
 
@@ -29,7 +29,7 @@ def figures(request: StudioRequest) -> HttpResponse:
         "period": report.period,
         "periods": [(name, words) for name, words in periods.PERIODS.items() if name != periods.OWN],
         "problem": problem,
-        "artists": list(report.names.artists.items()) if request.may.own else [],
+        "artists": _artists(report.names) if request.may.own else [],
         "chosen": str(report.artist or ALL),
         "shown": SHOWN,
     }
@@ -63,6 +63,11 @@ def _report(request: StudioRequest) -> tuple[Report, str]:
     period, problem = periods.read(request.GET, request.studio, request.now)
     known = names(request.studio)
     asked = request.GET.get("artist", "")
-    chosen = int(asked) if asked in known.artists else None
+    chosen = int(asked) if asked in known.people else None
     artist = chosen if request.may.own else request.staff.pk
     return Report(request.studio, period, request.now, known, artist, request.may.own), problem
+
+
+def _artists(known: Names) -> list[tuple[str, str]]:
+    """Return whose figures an owner can choose, by name."""
+    return [(key, name) for key, name in known.people.items() if key in known.treats]

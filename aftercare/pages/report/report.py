@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from datetime import date, datetime, timedelta
 from functools import cached_property
 
-from django.db.models import Exists, OuterRef, Q, Value
+from django.db.models import Case, Q, Value, When
 from django.utils import formats
 from django.utils.functional import Promise
 from django.utils.translation import gettext as _
@@ -17,7 +17,7 @@ from aftercare.figures import Group, Span
 from aftercare.pages.report.period import Period
 from aftercare.pages.report.pictures import FEW
 from aftercare.pages.report.table import Table
-from studio.models import Adhesive, Staff, Studio, Visit
+from studio.models import Adhesive, Staff, Studio
 
 STEP_NAMES: dict[str, Promise] = {
     "week": gettext_lazy("Week from"),
@@ -49,22 +49,24 @@ class Section:
 
 @dataclass(frozen=True, slots=True)
 class Names:
-    """What artists and adhesives are called, by their keys as text."""
+    """What people and adhesives are called, by their keys as text; ``treats``: whose figures there can be."""
 
-    artists: Mapping[str, str]
+    people: Mapping[str, str]
     adhesives: Mapping[str, str]
+    treats: frozenset[str]
 
 
 def names(studio: Studio) -> Names:
     """Read them, those who have left among them. One query."""
-    treated = Exists(Visit.objects.filter(artist=OuterRef("pk")))
-    treats = Staff.objects.filter(Q(is_artist=True) | Q(is_owner=True) | treated, studio=studio)
-    people = treats.order_by().values_list(Value("artist"), "pk", "name", Value(""))
+    treats = Case(When(Q(is_artist=True) | Q(is_owner=True), then=Value("treats")), default=Value("staff"))
+    staff = Staff.objects.filter(studio=studio).order_by().values_list(treats, "pk", "name", Value(""))
     glues = Adhesive.objects.filter(studio=studio).order_by().values_list(Value("adhesive"), "pk", "product", "lot")
-    found: dict[str, dict[str, str]] = {"artist": {}, "adhesive": {}}
-    for what, pk, name, lot in sorted(people.union(glues, all=True), key=lambda row: (row[2], row[1])):
-        found[what][str(pk)] = name if what == "artist" else str(Adhesive(product=name, lot=lot))
-    return Names(found["artist"], found["adhesive"])
+    found = sorted(staff.union(glues, all=True), key=lambda row: (row[2], row[1]))
+    return Names(
+        {str(pk): name for what, pk, name, _lot in found if what != "adhesive"},
+        {str(pk): str(Adhesive(product=name, lot=lot)) for what, pk, name, lot in found if what == "adhesive"},
+        frozenset(str(pk) for what, pk, _name, _lot in found if what == "treats"),
+    )
 
 
 @dataclass
@@ -108,14 +110,14 @@ class Report:
         return [(long, short, parts.get((*own, step))) for step, (long, short) in self.steps.items()]
 
     def artist_name(self, key: str) -> str:
-        return self.names.artists.get(key) or _("nobody known")
+        return self.names.people.get(key) or _("nobody known")
 
     def adhesive_name(self, key: str) -> str:
         return self.names.adhesives.get(key) or _("not known")
 
     def artists_in_order(self, keys: Iterable[str]) -> list[str]:
         """Sort the keys of artists by name, that of nobody last."""
-        return sorted(set(keys), key=lambda key: (key not in self.names.artists, self.names.artists.get(key, "")))
+        return sorted(set(keys), key=lambda key: (key not in self.names.people, self.names.people.get(key, "")))
 
 
 def begin(day: date, step: str) -> date:

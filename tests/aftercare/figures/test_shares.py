@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
+from dataclasses import astuple, replace
 
 import pytest
 
@@ -40,7 +40,7 @@ def test_sums_agree_with_those_of_the_cases_themselves(cast: Cast, span: Span) -
 
     [found] = shares(span)["all"].values()
 
-    assert rates.mean_of(found.sums) == pytest.approx(rates.mean(values, clients))
+    assert astuple(rates.mean_of(found.sums)) == pytest.approx(astuple(rates.mean(values, clients)))
 
 
 def test_what_was_seen_after_a_removal_is_of_no_set(cast: Cast, span: Span) -> None:
