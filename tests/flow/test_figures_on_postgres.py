@@ -12,6 +12,11 @@ import pytest
 from tests import servers
 
 ROOT = Path(__file__).resolve().parents[2]
+COUNTED = (
+    "tests/aftercare/figures",
+    "tests/aftercare/views/test_figures.py",
+    "tests/aftercare/pages/test_paging.py",
+)
 
 pytestmark = [
     pytest.mark.servers,
@@ -20,27 +25,11 @@ pytestmark = [
 
 
 def test_whatever_is_counted_is_counted_alike_by_either_database(tmp_path: Path) -> None:
-    folders = [
-        "tests/aftercare/figures",
-        "tests/aftercare/views/test_figures.py",
-        "tests/aftercare/pages/test_paging.py",
-    ]
     command = [sys.executable, "-m", "pytest", "-q", "-p", "no:cacheprovider", "-p", "no:xdist"]
 
     with servers.postgres() as url:
         done = subprocess.run(
-            [
-                sys.executable,
-                "-m",
-                "pytest",
-                "-q",
-                "-p",
-                "no:cacheprovider",
-                "-p",
-                "no:xdist",
-                "tests/aftercare/figures",
-                *of_pages,
-            ],
+            [*command, *COUNTED],
             cwd=ROOT,
             env={**os.environ, "DATABASE_URL": url, "DATA_DIR": str(tmp_path)},
             capture_output=True,
