@@ -55,9 +55,9 @@ def fills(report: Report) -> Section:
     about = [
         _(
             "Sets put on in this period whose window is over by its end: the days in which the set was forecast, "
-            "8 times in 10, to come down to the level for a fill. Counted is whether the next set was put on in those "
-            "days. “Nothing booked”, “already booked”: when a reminder would have gone. Where one left only when those "
-            "days were over, the set is left out."
+            "8 times in 10, to come down to the level for a fill. Counted is whether her next set, done or not yet "
+            "marked, stands on one of those days. “Nothing booked”, “already booked”: when a reminder would have gone. "
+            "Where one left only when those days were over, the set is left out."
         ),
         _(
             "Nobody drew lots here. Who is reminded depends on what she agreed to and on what she had booked, so these "

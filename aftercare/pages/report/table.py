@@ -9,15 +9,16 @@ from dataclasses import dataclass
 from typing import Any
 
 from django.utils.formats import number_format
+from django.utils.functional import Promise
 from django.utils.translation import gettext as _
-from django.utils.translation import ngettext
+from django.utils.translation import gettext_lazy, ngettext
 
 from aftercare.core.rates import Figure
 from aftercare.core.waits import Wait
 from aftercare.pages.report.pictures import Picture
 
 Plain = str | int | float | None
-RISKY = ("=", "+", "-", "@", "\t", "\r", "\n", "＝", "＋", "－", "＠")  # noqa: RUF001  what a spreadsheet calculates
+RISKY = ("=", "+", "-", "@", "\t", "\r", "\n", "＝", "＋", "－", "＠")  # what a spreadsheet calculates
 BOM = "\ufeff"  # or a spreadsheet program takes UTF-8 for something else
 
 
@@ -35,7 +36,7 @@ class Kind:
 
     say: Callable[[Any], Cell]
     plain: Callable[[Any], Sequence[Plain]]
-    endings: Sequence[str] = ("",)
+    endings: Sequence[str | Promise] = ("",)
     is_number: bool = True
 
 
@@ -168,11 +169,13 @@ def _hundredfold(figure: Figure) -> list[Plain]:
     return [None if one is None else 100 * one for one in (figure.value, figure.low, figure.high)]
 
 
-_SURE = ("", " low", " high")
+_SURE = ("", gettext_lazy(", low"), gettext_lazy(", high"))
+_SURE_PERCENT = (gettext_lazy(", %"), gettext_lazy(", low, %"), gettext_lazy(", high, %"))
+_SURE_HOURS = (gettext_lazy(", hours"), gettext_lazy(", low, hours"), gettext_lazy(", high, hours"))
 COUNT = Kind(lambda value: Cell(_number(value)), lambda value: [value])
 DAYS = Kind(lambda value: Cell(_number(value, 1)), lambda value: [round(value, 1)])
-PERCENT = Kind(_percent, _hundredfold, _SURE)
+PERCENT = Kind(_percent, _hundredfold, _SURE_PERCENT)
 PER_HUNDRED = Kind(_per_hundred, _hundredfold, _SURE)
 POINTS = PER_HUNDRED  # a difference of shares
-WAIT = Kind(_wait, lambda wait: [wait.value, wait.low, wait.high], _SURE)
+WAIT = Kind(_wait, lambda wait: [wait.value, wait.low, wait.high], _SURE_HOURS)
 WORDS = Kind(lambda value: Cell(value), lambda value: [value], is_number=False)

@@ -43,7 +43,7 @@ def test_a_figure_is_three_plain_numbers_whatever_the_language() -> None:
     heads = [("Rate", PER_HUNDRED), ("Wait", WAIT), ("Days", DAYS)]
     rows = read(Table("t", "T", "Which", heads, [Row("all", [FIGURE, Wait(3.5, 1.25, None, 9, 2), 18.55])]))
 
-    assert rows[0][1:7] == ["Rate", "Rate low", "Rate high", "Wait", "Wait low", "Wait high"]
+    assert rows[0][1:7] == ["Rate", "Rate, low", "Rate, high", "Wait, hours", "Wait, low, hours", "Wait, high, hours"]
     assert rows[1][1:] == ["2.34", "1.51", "3.51", "3.5", "1.25", "", "18.6", "America/New_York"]
 
 
