@@ -167,6 +167,8 @@ def populate(clients: int, visits: int, messages: int) -> dict[str, Any]:
             visit="v",
             said="'{}'",
         )
+        her = cast.client("Model", id=clients + 1)
+        one = forecast(cast.done(her, cast.at(9, -9), id=done + 1), cast.at(10, -9))
         occasions = "(ARRAY['prepare', 'care', 'check', 'check', 'fill_due', 'full_set_due'])"
         failed = "m %% 500 = 3"
         state = (
@@ -201,6 +203,8 @@ def populate(clients: int, visits: int, messages: int) -> dict[str, Any]:
             ended_at=at,
             seen_to_at=f"CASE WHEN {failed} THEN {now} END",
             segments="1",
+            # Of the set that she wears, the reminder follows a forecast.
+            forecast=f"CASE WHEN v.id %% {visits} = 0 AND m %% {messages} = 4 THEN {one.pk} + v.client_id END",
         )
         put(
             Message,
@@ -257,8 +261,6 @@ def populate(clients: int, visits: int, messages: int) -> dict[str, Any]:
             words="'itchy lids'",
             released_at="v.starts_at + interval '9 days'",
         )
-        her = cast.client("Model", id=clients + 1)
-        one = forecast(cast.done(her, cast.at(9, -9), id=done + 1), cast.at(10, -9))
         fields = {field.name: field.column for field in Forecast._meta.concrete_fields if not field.primary_key}
         put(
             Forecast,
