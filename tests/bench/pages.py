@@ -2,7 +2,7 @@
 
     python tests/bench/pages.py [--clients 100000] [--peer 1000] [--visits 10] [--messages 5] [--rounds 15] [--plans]
 
-Fills two databases of a private PostgreSQL by SQL, one of each size, and opens each page in this process as the people
+Fills two databases of a private PostgreSQL by SQL, one of each size, and opens each page of both in turn, as the people
 of the studio do. What is open is the same in both (visits of a day, matters, what failed): the question is what the
 records behind it cost. Prints queries, medians and their ratios; exit 1 above 15 queries, or where a daily page takes
 more than twice as long as in the small studio. The figures follow their period and have no such limit: their time is

@@ -27,6 +27,7 @@ LISTS = [
     "/book",
     "/settings",
     "/figures",
+    "/figures?period=own&from=x&to=",
 ]
 SETTINGS = ["/settings/live", "/settings/staff", "/settings/staff/new", "/settings/studio", "/settings/closing-days"]
 SETTINGS += [

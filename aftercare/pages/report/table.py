@@ -52,7 +52,7 @@ class Row:
 
 @dataclass(frozen=True, slots=True)
 class Table:
-    """A table with what its figures mean; ``key`` names it in addresses."""
+    """A table; ``key`` names it in addresses."""
 
     key: str
     title: str
@@ -65,24 +65,15 @@ class Table:
     @property
     def lines(self) -> list[tuple[Row, list[tuple[Cell, bool]]]]:
         """Return the rows as the page shows them: cells, and whether each holds a number."""
-        return [
-            (
-                row,
-                [
-                    (_cell(kind, value), kind.is_number)
-                    for (_n, kind), value in zip(self.columns, row.values, strict=True)
-                ],
-            )
-            for row in self.rows
-        ]
+        return [(row, self._cells(row)) for row in self.rows]
+
+    def _cells(self, row: Row) -> list[tuple[Cell, bool]]:
+        pairs = zip(self.columns, row.values, strict=True)
+        return [(_cell(kind, value), kind.is_number) for (_name, kind), value in pairs]
 
     @property
     def heads(self) -> list[tuple[str, bool]]:
         return [(name, kind.is_number) for name, kind in self.columns]
-
-    @property
-    def has_few(self) -> bool:
-        return any(row.few for row in self.rows)
 
 
 def _cell(kind: Kind, value: Any) -> Cell:
