@@ -129,16 +129,30 @@ def watch(studio: Studio, now: datetime) -> Watch:
 
 def followed(studio: Studio, until: datetime) -> list[Followed]:
     """Return the sets that a reaction on record followed, each client once a lot, in the order of the reactions."""
-    rows = Reaction.objects.filter(client__studio=studio, at__lte=until).select_related("visit").order_by("at", "pk")
-    reactions = list(rows)
-    before = _by_client(_sets(studio, until).filter(client__in={one.client_id for one in reactions}))
     found: dict[tuple[int | None, int], Followed] = {}
-    for reaction in reactions:
-        visit = _set_of(reaction, before.get(reaction.client_id, []))
-        if visit is not None:
-            own = found.setdefault((visit.adhesive_id, reaction.client_id), Followed(visit))
-            own.reactions.append(reaction)
+    for visit, reaction in _pairs(studio, None, until):
+        own = found.setdefault((visit.adhesive_id, reaction.client_id), Followed(visit))
+        own.reactions.append(reaction)
     return list(found.values())
+
+
+def each_followed(studio: Studio, since: datetime, until: datetime) -> list[Followed]:
+    """Return every set that a reaction on record from ``since`` on followed, however many of one client."""
+    found: dict[int, Followed] = {}
+    for visit, reaction in _pairs(studio, since, until):
+        found.setdefault(visit.pk, Followed(visit)).reactions.append(reaction)
+    return list(found.values())
+
+
+def _pairs(studio: Studio, since: datetime | None, until: datetime) -> list[tuple[Visit, Reaction]]:
+    """Return the reactions on record with the set that each followed, in their order. Two queries."""
+    rows = Reaction.objects.filter(client__studio=studio, at__lte=until)
+    if since is not None:
+        rows = rows.filter(at__gte=since)
+    reactions = list(rows.select_related("visit").order_by("at", "pk"))
+    before = _by_client(_sets(studio, until).filter(client__in={one.client_id for one in reactions}))
+    sets = ((_set_of(reaction, before.get(reaction.client_id, [])), reaction) for reaction in reactions)
+    return [(visit, reaction) for visit, reaction in sets if visit is not None]
 
 
 def wearers(adhesive: Adhesive, now: datetime) -> list[Visit]:

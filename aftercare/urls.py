@@ -8,6 +8,7 @@ from aftercare.views.client_card import client
 from aftercare.views.clients import clients
 from aftercare.views.day_sheet import day_sheet
 from aftercare.views.decisions import client_declined, client_pause, client_stop, reaction_new, reaction_release
+from aftercare.views.figures import figures, figures_csv
 from aftercare.views.forecasts import forecasts
 from aftercare.views.health import healthz
 from aftercare.views.live import first_reminders, going_live
@@ -53,6 +54,8 @@ urlpatterns = [
     path("unsubscribe/<str:token>", unsubscribe, name="unsubscribe"),
     path("wordings", wordings, name="wordings"),
     path("wordings/<slug:occasion>/<str:variant>/<slug:channel>/<slug:language>", wording, name="wording"),
+    path("figures", figures, name="figures"),
+    path("figures/<slug:section>/<slug:table>.csv", figures_csv, name="figures_csv"),
     path("settings/forecasts", forecasts, name="forecasts"),
     path("settings/lots", lots, name="lots"),
     path("settings/lots/<int:adhesive_id>/wearers", lot_wearers, name="lot_wearers"),

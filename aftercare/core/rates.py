@@ -11,7 +11,6 @@ from collections.abc import Hashable, Sequence
 from dataclasses import dataclass
 
 import numpy as np
-from numpy.typing import NDArray
 from scipy.special import ndtri, stdtrit
 
 LEVEL = 0.95  # of the intervals
@@ -43,6 +42,41 @@ def wilson(hits: float, cases: float, level: float = LEVEL) -> tuple[float, floa
     return max(0.0, middle - half), min(1.0, middle + half)
 
 
+@dataclass(frozen=True, slots=True)
+class Sums:
+    """Cases as a database sums them up: of n cases and the sum s of their values for each group, these sums."""
+
+    groups: int
+    cases: int  # of n
+    total: float  # of s
+    cases_squared: float  # of n²
+    both: float  # of n s
+    total_squared: float  # of s²
+
+    @classmethod
+    def of(cls, values: Sequence[float], groups: Sequence[Hashable]) -> Sums:
+        """Sum up cases that are at hand. Raises ValueError without any."""
+        if not values:
+            raise ValueError("There is no mean of nothing.")
+        number = {group: place for place, group in enumerate(dict.fromkeys(groups))}
+        places = np.asarray([number[group] for group in groups])
+        n = np.bincount(places).astype(np.float64)
+        s = np.bincount(places, weights=np.asarray(values, dtype=np.float64))
+        return cls(len(n), len(values), float(s.sum()), float(n @ n), float(n @ s), float(s @ s))
+
+    @property
+    def value(self) -> float:
+        return self.total / self.cases
+
+    @property
+    def variance(self) -> float:
+        """Of the mean, see `mean`; with the deviation e = s - mean · n of each group."""
+        squares = self.total_squared - 2 * self.value * self.both + self.value**2 * self.cases_squared
+        if squares <= 1e-12 * self.total_squared:  # nothing but rounding is left
+            return 0.0
+        return self.groups / (self.groups - 1) * squares / self.cases**2
+
+
 def mean(values: Sequence[float], groups: Sequence[Hashable], level: float = LEVEL) -> Figure:
     """Return the mean of ``values`` with an interval that allows for likeness within each of the ``groups``.
 
@@ -51,13 +85,16 @@ def mean(values: Sequence[float], groups: Sequence[Hashable], level: float = LEV
     it is the textbook's. Source: Liang and Zeger, Biometrika 1986;73:13; Cameron and Miller, J Human Resources
     2015;50:317. Raises ValueError without values.
     """
-    data, sums = _by_group(values, groups)
-    value, count = float(data.mean()), len(sums)
-    if count < 2:
-        return Figure(value, None, None, len(data), count)
-    variance = _variance(len(data), sums)
-    half = float(stdtrit(count - 1, (1 + level) / 2)) * math.sqrt(variance)
-    return Figure(value, value - half, value + half, len(data), count, variance)
+    return mean_of(Sums.of(values, groups), level)
+
+
+def mean_of(sums: Sums, level: float = LEVEL) -> Figure:
+    """Return the same of cases that have been summed up."""
+    if sums.groups < 2:
+        return Figure(sums.value, None, None, sums.cases, sums.groups)
+    variance = sums.variance
+    half = float(stdtrit(sums.groups - 1, (1 + level) / 2)) * math.sqrt(variance)
+    return Figure(sums.value, sums.value - half, sums.value + half, sums.cases, sums.groups, variance)
 
 
 def rate(hits: Sequence[bool], groups: Sequence[Hashable], level: float = LEVEL) -> Figure:
@@ -68,28 +105,15 @@ def rate(hits: Sequence[bool], groups: Sequence[Hashable], level: float = LEVEL)
     Graubard, Survey Methodology 1998;24:193, in Wilson's interval as Franco and others have it, J Survey Stat
     Methodol 2019;7:334. Raises ValueError without cases.
     """
-    data, sums = _by_group([float(hit) for hit in hits], groups)
-    value, cases, count = float(data.mean()), len(data), len(sums)
+    return rate_of(Sums.of([float(hit) for hit in hits], groups), level)
+
+
+def rate_of(sums: Sums, level: float = LEVEL) -> Figure:
+    """Return the same of cases that have been summed up; a hit is 1."""
+    value, cases, count = sums.value, sums.cases, sums.groups
     if count < 2:
         return Figure(value, None, None, cases, count)
-    variance = _variance(cases, sums)
+    variance = sums.variance
     worth = min(cases, value * (1 - value) / variance) if variance > 0 else count if value in (0, 1) else cases
     low, high = wilson(value * worth, worth, level)
     return Figure(value, low, high, cases, count)
-
-
-def _by_group(values: Sequence[float], groups: Sequence[Hashable]) -> tuple[NDArray[np.float64], NDArray[np.float64]]:
-    """Return the values, and of each group the sum of their deviations from the mean."""
-    if not values:
-        raise ValueError("There is no mean of nothing.")
-    data = np.asarray(values, dtype=np.float64)
-    number = {group: place for place, group in enumerate(dict.fromkeys(groups))}
-    places = [number[group] for group in groups]
-    sums = np.zeros(len(number))
-    np.add.at(sums, places, data - data.mean())
-    return data, sums
-
-
-def _variance(cases: int, sums: NDArray[np.float64]) -> float:
-    count = len(sums)
-    return count / (count - 1) * float(sums @ sums) / cases**2

@@ -6,7 +6,7 @@ import random
 from collections.abc import Callable
 from datetime import datetime, timedelta
 
-from aftercare.demo import cast, reactions
+from aftercare.demo import cast, past, reactions
 from aftercare.demo.days import Days
 from aftercare.demo.year import Year, at
 
@@ -32,5 +32,6 @@ def make(now: datetime, passwords: Callable[[], str], say: Callable[[str], None]
     reactions.write(studio, since, random.Random(SEED))  # a dice of its own: the rest of the demo stays as it was
     days = Days(studio, people, year, since, now)
     days.forecast_before(say)
+    past.write(studio, people, since, random.Random(SEED))
     days.live(say)
     return signing_in

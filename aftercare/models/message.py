@@ -66,6 +66,7 @@ class Message(models.Model):
     address = models.CharField(max_length=254, blank=True)  # where it was handed over to
     subject = models.CharField(max_length=200, blank=True)  # as handed over
     text = models.TextField(blank=True)  # as handed over
+    segments = models.PositiveSmallIntegerField(null=True, blank=True)  # of its newest text
 
     claimed_at = models.DateTimeField(null=True, blank=True)
     handing_over_at = models.DateTimeField(null=True, blank=True)
@@ -84,6 +85,7 @@ class Message(models.Model):
             models.Index(fields=["rank", "due_at"], condition=Q(state="planned"), name="message_due"),
             models.Index(fields=["lease_until"], condition=Q(lease_until__isnull=False), name="message_leased"),
             models.Index(fields=["studio", "state", "due_at"], name="message_by_state"),
+            models.Index(fields=["studio", "occasion", "state", "due_at"], name="message_by_occasion"),
             models.Index(fields=["client", "due_at"], name="message_of_client"),
             models.Index(fields=["line", "address"], name="message_by_address"),
         ]

@@ -74,6 +74,7 @@ class Reply(models.Model):
         constraints = [models.UniqueConstraint(fields=["line", "provider_ref"], name="one_reply_a_provider_ref")]
         indexes = [
             models.Index(fields=["client", "received_at"], name="reply_of_client"),
+            models.Index(fields=["studio", "received_at"], name="reply_of_studio"),
             models.Index(fields=["line", "from_address", "received_at"], name="reply_by_address"),
             models.Index(fields=["received_at"], condition=models.Q(read_at=None), name="reply_to_read"),
         ]

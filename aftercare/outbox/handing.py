@@ -11,7 +11,7 @@ from datetime import datetime, timedelta
 
 from django.db.models import Max, Q
 
-from aftercare.core import delivery
+from aftercare.core import delivery, segments
 from aftercare.core.delivery import Event, State
 from aftercare.models import Attempt, Line, Message
 from aftercare.outbox import receipts, rows
@@ -85,7 +85,7 @@ def journal(parcels: Sequence[Parcel], now: datetime, patience: int) -> None:
     for parcel, attempt in zip(parcels, attempts, strict=True):
         parcel.attempt_id = attempt.pk
         _fill(parcel, now, began + timedelta(seconds=patience + parcel.receipt_wait))
-    written = ("state", "reason", "line", "channel", "address", "subject", "text", "rehearsed")
+    written = ("state", "reason", "line", "channel", "address", "subject", "text", "segments", "rehearsed")
     rows.update([parcel.message for parcel in parcels], (*written, "handing_over_at", "lease_until"))
 
 
@@ -94,6 +94,8 @@ def _fill(parcel: Parcel, now: datetime, lease_until: datetime) -> None:
     message.state = delivery.advance(State(message.state), Event.JOURNAL)
     message.line, message.channel, message.address = parcel.line, parcel.channel, parcel.address
     message.subject, message.text, message.rehearsed = parcel.subject[:200], parcel.text, parcel.rehearsed
+    if parcel.channel == "sms":  # kept where an e-mail follows: the text that failed has been paid for
+        message.segments = segments.measure(parcel.text).segments
     message.reason, message.handing_over_at, message.lease_until = "", now, lease_until
 
 

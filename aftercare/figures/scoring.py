@@ -61,31 +61,46 @@ class Score:
         return self.visits >= ENOUGH
 
 
-def cases(studio: Studio, since: datetime | None, until: datetime) -> tuple[list[Case], int]:
+def cases(
+    studio: Studio,
+    since: datetime | None,
+    until: datetime,
+    *,
+    reader: int | None = None,
+    newest: int | None = None,
+) -> tuple[list[Case], int]:
     """Return what can be scored of the visits in a period, and how many shares were seen in it at all.
+
+    Of one ``reader`` and of the ``newest`` visits alone, where that is asked for.
 
     Left out is what nothing was forecast of: sets from before the first forecast, days beyond a curve's last, and
     shares seen after a removal, which are of no set of this studio's.
     """
-    seen = _seen(studio, since, until)
+    seen = _seen(studio, since, until, reader, newest)
     rows = Forecast.objects.select_related("client", "visit__adhesive").defer("loss")
     forecasts = rows.in_bulk([pk for _visit, pk in seen if pk])
     found = (_case(visit, forecasts[pk], studio) for visit, pk in seen if pk in forecasts)
     return [case for case in found if case is not None], len(seen)
 
 
-def _seen(studio: Studio, since: datetime | None, until: datetime) -> list[tuple[Visit, int]]:
+def _seen(
+    studio: Studio, since: datetime | None, until: datetime, reader: int | None, newest: int | None
+) -> list[tuple[Visit, int]]:
     """Return the done sets at which a share was seen, each with the key of the forecast to hold it against, or 0."""
     done = Visit.objects.filter(studio=studio, status=Visit.Status.DONE)
     ends = done.filter(client=OuterRef("client"), service__in=[*SETS, Service.REMOVAL])
     former = ends.filter(starts_at__lt=OuterRef("starts_at")).order_by("-starts_at", "-pk").values("pk")[:1]
     # A removal has no forecast, so what was seen after one finds none.
     known = Forecast.objects.filter(visit=OuterRef("former"), made_at__lt=OuterRef("starts_at"))
-    newest = known.order_by("-made_at", "-pk").values("pk")[:1]
+    in_force = known.order_by("-made_at", "-pk").values("pk")[:1]
     rows = done.filter(service__in=SETS, share_left__isnull=False, starts_at__lt=until)
     if since is not None:
         rows = rows.filter(starts_at__gte=since)
-    told = rows.select_related("artist").annotate(former=Subquery(former), forecast=Subquery(newest))
+    if reader is not None:
+        rows = rows.filter(artist=reader)
+    told = rows.select_related("artist").annotate(former=Subquery(former), forecast=Subquery(in_force))
+    if newest is not None:
+        told = told.order_by("-starts_at", "-pk")[:newest]
     return [(visit, visit.forecast or 0) for visit in told]
 
 

@@ -1,0 +1,42 @@
+"""The figures are sums by the database, in SQL of its own: the same come out of PostgreSQL as out of SQLite."""
+
+from __future__ import annotations
+
+import os
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+
+from tests import servers
+
+ROOT = Path(__file__).resolve().parents[2]
+COUNTED = (
+    "tests/aftercare/figures",
+    "tests/aftercare/views/test_figures.py",
+    "tests/aftercare/pages/test_paging.py",
+)
+
+pytestmark = [
+    pytest.mark.servers,
+    pytest.mark.skipif(not servers.has_postgres(), reason="PostgreSQL is not installed"),
+]
+
+
+def test_whatever_is_counted_is_counted_alike_by_either_database(tmp_path: Path) -> None:
+    command = [sys.executable, "-m", "pytest", "-q", "-p", "no:cacheprovider", "-p", "no:xdist"]
+
+    with servers.postgres() as url:
+        done = subprocess.run(
+            [*command, *COUNTED],
+            cwd=ROOT,
+            env={**os.environ, "DATABASE_URL": url, "DATA_DIR": str(tmp_path)},
+            capture_output=True,
+            text=True,
+            timeout=600,
+            check=False,
+        )
+
+    assert done.returncode == 0, done.stdout[-4000:]
+    assert " passed" in done.stdout
