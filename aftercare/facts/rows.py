@@ -75,8 +75,9 @@ def _revocations(field: str) -> Coalesce:
 
 def _filled_in() -> QuerySet[Consultation, dict[str, str]]:
     """Each time that she answered the questions before a visit, without what she answered, as one text."""
-    columns = ["pk", "visit_id", "agreed", "to_look_at", "changes"]
-    numbers = [part for name in columns for part in (Cast(Cast(name, IntegerField()), CharField()), Value("|"))]
+    agreed = Cast("agreed", IntegerField())  # PostgreSQL would write a boolean as a word
+    columns: list[str | Cast] = ["pk", "visit_id", agreed, "to_look_at", "changes"]
+    numbers = [part for column in columns for part in (Cast(column, CharField()), Value("|"))]
     at = Cast("at", CharField())
     withdrawn = Coalesce(Cast("withdrawn_at", CharField()), Value(""))
     hers = Consultation.objects.filter(client=OuterRef("pk")).order_by().values("client")
