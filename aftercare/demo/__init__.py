@@ -6,7 +6,7 @@ import random
 from collections.abc import Callable
 from datetime import datetime, timedelta
 
-from aftercare.demo import cast, reactions
+from aftercare.demo import asked, cast, reactions
 from aftercare.demo.days import Days
 from aftercare.demo.year import Year, at
 
@@ -33,4 +33,5 @@ def make(now: datetime, passwords: Callable[[], str], say: Callable[[str], None]
     days = Days(studio, people, year, since, now)
     days.forecast_before(say)
     days.live(say)
+    asked.write(studio, now)
     return signing_in

@@ -237,9 +237,9 @@ class AnswersForm(RecordForm):
             yield Group(ASKED[key], question, self[key], self[f"{key}_words"], signs)
 
     def clean(self) -> dict[str, Any]:
-        """Ask for every answer where she lets them be kept, and for what belongs together."""
+        """Ask for every answer unless she lets none be kept, and for what belongs together."""
         clean = super().clean() or self.cleaned_data
-        if clean.get("agreed") == YES:
+        if clean.get("agreed") != NO:
             self._ask_for_answers(clean)
         if clean.get("under_18") == YES:
             self._ask_for_guardian(clean)
