@@ -7,7 +7,7 @@ first, is common practice of the trade, no source; what is asked of eyes now fol
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterator, Mapping, Sequence
+from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import datetime
 
@@ -91,6 +91,7 @@ _SIGN_WORDS = {
     },
 }
 _WORST_FIRST = tuple(Urgency)
+_URGENT = (Urgency.EMERGENCY, Urgency.SAME_DAY)
 
 
 @dataclass(frozen=True, slots=True)
@@ -169,11 +170,12 @@ def for_a_doctor(answers: Answers) -> list[str]:
 def changed(before: Answers, after: Answers) -> list[str]:
     """Return the questions to which she says something else than last time.
 
-    How her eyes are now is no change of hers: it is asked anew each time.
+    How her eyes are now is no change of hers, as it is asked anew each time; nor is a plain no to a question that she
+    was not asked then.
     """
     every = dict.fromkeys([*after, *before])
     lasting = (key for key in every if not (key in BY_KEY and BY_KEY[key].now))
-    return [key for key in lasting if before.get(key, Answer()) != after.get(key, Answer())]
+    return [key for key in lasting if before.get(key, Answer(NO)) != after.get(key, Answer(NO))]
 
 
 def tells(answers: Answers, language: str) -> str:
@@ -188,23 +190,29 @@ def tells(answers: Answers, language: str) -> str:
     return " ".join(said)
 
 
+def says_well(answers: Answers) -> bool:
+    """Whether she says that nothing is wrong with her eyes now."""
+    return all(answers.get(key, Answer()).said == NO for key in (NOW, INFECTION))
+
+
 def own_words(answers: Answers, more: str) -> Iterator[str]:
-    """Give her own words that may tell of an eye now: those to the questions on that, unless she says no there.
+    """Give her own words that may tell of an eye that is not well now.
 
-    Beside a no, of her lenses and at the end, what is read as urgent. The other questions ask for what once was, which
-    the reader may take for now: those answers are looked at on their page.
+    Those to the questions on that; of her lenses and at the end what is read as urgent. The other questions ask for
+    what once was, which the reader may take for now. Where she says that nothing is wrong now there are none: whether
+    words that read otherwise are about now, she was asked (see `reads_urgent`).
     """
-    for key in (NOW, INFECTION, LENSES):
-        answer = answers.get(key, Answer())
-        told = key != LENSES and answer.said != NO
-        if answer.words and (told or _is_urgent(answer.words)):
-            yield answer.words
-    if more and _is_urgent(more):
-        yield more
+    if says_well(answers):
+        return
+    for key in (NOW, INFECTION):
+        if words := answers.get(key, Answer()).words:
+            yield words
+    yield from reads_urgent([answers.get(LENSES, Answer()).words, more])
 
 
-def _is_urgent(words: str) -> bool:
-    return reading.read(words).urgency in (Urgency.EMERGENCY, Urgency.SAME_DAY)
+def reads_urgent(every: Iterable[str]) -> list[str]:
+    """Return those words that read as if an eye were not well now."""
+    return [words for words in every if words and reading.read(words).urgency in _URGENT]
 
 
 def replies(ticked: str, words: Sequence[str], language: str) -> list[str]:

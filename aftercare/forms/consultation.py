@@ -165,6 +165,7 @@ class AnswersForm(RecordForm):
         required=False,
         widget=forms.Textarea(attrs={"rows": 3}),
     )
+    not_now = forms.BooleanField(label=_("What I wrote is not about today"), required=False)
     style = forms.CharField(
         label=_("The look you wish"),
         help_text=_("For example: natural, a little longer outside, like last time."),
@@ -241,6 +242,7 @@ class AnswersForm(RecordForm):
         clean = super().clean() or self.cleaned_data
         if clean.get("agreed") != NO:
             self._ask_for_answers(clean)
+        self._ask_whether_now(clean)
         if clean.get("under_18") == YES:
             self._ask_for_guardian(clean)
         if "signed_name" in self.fields and bool(clean.get("signed_name")) != bool(clean.get("read_it")):
@@ -254,6 +256,19 @@ class AnswersForm(RecordForm):
         for question in self.questions:
             if not clean.get(question.key) and question.key not in self.errors:
                 self.add_error(question.key, _t("Choose yes, no or I don’t know."))
+
+    def _ask_whether_now(self, clean: dict[str, Any]) -> None:
+        """Where she says that her eyes are well and her words read otherwise, it is for her to say which is so."""
+        if any(clean.get(key) != NO for key in (NOW, consultation.INFECTION)) or clean.get("not_now"):
+            return
+        names = (f"{NOW}_words", f"{consultation.INFECTION}_words", f"{consultation.LENSES}_words", "more")
+        found = consultation.reads_urgent(str(clean.get(name) or "") for name in names)
+        if found:
+            problem = _t(
+                "You wrote “%(words)s”. If that is so today, choose yes at the first question. If it was at another "
+                "time, tick this."
+            )
+            self.add_error("not_now", problem % {"words": found[0]})
 
     def _ask_for_guardian(self, clean: dict[str, Any]) -> None:
         for name in ("guardian_name", "guardian_mobile"):

@@ -50,9 +50,15 @@ def test_what_was_kept_reads_as_it_was_answered() -> None:
     assert consultation.read_kept(consultation.kept(answers)) == answers
 
 
-def test_a_change_is_another_answer_other_words_or_a_question_that_is_new() -> None:
+def test_a_change_is_another_answer_other_words_or_a_yes_to_a_question_that_is_new() -> None:
     before = {"latex": Answer(NO), "tape": Answer(YES, "blisters"), "fits": Answer(NO), NOW: Answer(YES)}
-    after = {"latex": Answer(YES), "tape": Answer(YES, "a rash"), "fits": Answer(NO), "asthma": Answer(NO)}
+    after = {
+        "latex": Answer(YES),
+        "tape": Answer(YES, "a rash"),
+        "fits": Answer(NO),
+        "asthma": Answer(YES),
+        "serum": Answer(NO),
+    }
 
     assert consultation.changed(before, after) == ["latex", "tape", "asthma"]  # eyes now are asked anew each time
 
@@ -93,10 +99,15 @@ def test_no_word_of_hers_takes_back_what_she_ticked() -> None:
     assert "gone now" in texts[1]
 
 
-def test_urgent_words_are_heard_at_the_end_and_beside_a_no() -> None:
-    answers = {NOW: Answer(NO, "my left eye is red and hurts"), LENSES: Answer(YES, "dailies")}
+def test_urgent_words_go_along_where_an_eye_is_not_well_and_those_to_other_questions_do_not() -> None:
+    answers = {NOW: Answer(YES), LENSES: Answer(YES, "dailies"), "reactions": Answer(YES, "my lids swelled shut")}
 
-    assert list(consultation.own_words(answers, "light hurts my eye since this morning")) == [
-        "my left eye is red and hurts",
-        "light hurts my eye since this morning",
-    ]
+    assert list(consultation.own_words(answers, "light hurts my left eye")) == ["light hurts my left eye"]
+    assert list(consultation.own_words(answers, "I am a bit nervous")) == []
+
+
+def test_who_says_that_her_eyes_are_well_is_asked_about_words_that_read_otherwise() -> None:
+    answers = {NOW: Answer(NO, "my left eye is red"), INFECTION: Answer(NO)}
+
+    assert consultation.reads_urgent(["my left eye is red", "dailies", ""]) == ["my left eye is red"]
+    assert list(consultation.own_words(answers, "my lids are thin and dry")) == []

@@ -162,6 +162,21 @@ def test_what_once_was_is_no_sign_of_now(visit: Visit) -> None:
     assert Consultation.objects.get().to_look_at == 1
 
 
+def test_words_that_read_as_if_an_eye_were_not_well_are_asked_about_and_she_says_which_it_is(visit: Visit) -> None:
+    browser, form = Browser(), filled(more="my left eye is red and hurts")
+
+    asked = browser.post(link(visit), form)
+    assert "You wrote “my left eye is red and hurts”. If that is so today, choose yes" in words(asked)
+    assert not Consultation.objects.exists()
+
+    browser.post(link(visit), {**form, "not_now": "on"})
+    assert not Reply.objects.exists()
+    assert Consultation.objects.get().to_look_at == 1  # her artist reads it all the same
+
+    browser.post(link(visit), {**form, "once": "b" * 24, "eye_now": YES})
+    assert "my left eye is red and hurts" in Reply.objects.get().text
+
+
 def test_a_page_sent_twice_is_one_and_says_the_same(visit: Visit) -> None:
     browser, form = Browser(), filled(eye_now=YES, signs=["itching"])
 
