@@ -22,7 +22,7 @@ from aftercare.core.consultation import Question
 from aftercare.forms.consultation import AnswersForm
 from aftercare.lines import lines_of
 from aftercare.links import Purpose
-from aftercare.models import Consultation, Flag, Line, QuestionForm, Reply
+from aftercare.models import Consultation, Line, QuestionForm, Reply
 from aftercare.pages import consultation as pages
 from studio import clock
 from studio.models import Client, Visit
@@ -108,12 +108,12 @@ def _answer(request: HttpRequest, here: Page) -> HttpResponse:
             with transaction.atomic():
                 row, is_new = consulting.submit(visit=here.visit, client=here.client, sent=sent, now=here.now)
                 told = _tells(sent)
-                reply = _come_in(row, told, here) if row.agreed and is_new else None
+                replies = _come_in(row, told, here) if row.agreed and is_new else []
         except ValidationError as error:
             form.refuse(error)
         else:
             if is_new:
-                _look_at(reply, here)
+                _look_at(replies, here)
             return _done(request, here, row, told, sent)
     return _shown(
         request,
@@ -181,7 +181,8 @@ def _road(here: Page) -> tuple[Line, str]:
     return lines["sms"], client.mobile
 
 
-def _look_at(replies: list[Reply] | None, here: Page) -> None:
+def _look_at(replies: list[Reply], here: Page) -> None:
+    """Have what came in read at once, and her plan follow."""
     if replies:
         triage.read_waiting(here.now, here.client.studio_id)
     upkeep.plan_clients([here.client.pk], here.now)
@@ -191,7 +192,7 @@ def _look_at(replies: list[Reply] | None, here: Page) -> None:
 def _done(request: HttpRequest, here: Page, row: Consultation, told: list[str], sent: consulting.Sent) -> HttpResponse:
     """Say what was kept, what to do at once, what is worth a doctor's word. Sent twice, it says the same."""
     client = Client.objects.select_related("studio").get(pk=here.client.pk)
-    flag = Flag.objects.filter(replies__provider_ref__startswith=f"consultation:{row.pk}:").first()
+    reply = client.replies.filter(provider_ref__startswith=f"consultation:{row.pk}:").select_related("flag").first()
     answers = consulting.answers_of(row) if row.agreed else dict(sent.answers)
     return _shown(
         request,
@@ -202,7 +203,7 @@ def _done(request: HttpRequest, here: Page, row: Consultation, told: list[str], 
             told,
             client=client,
             language=here.language,
-            flag=flag,
+            flag=reply.flag if reply else None,
             reached=row.agreed,
             now=here.now,
         ),

@@ -102,6 +102,17 @@ def test_who_lets_nothing_be_kept_is_told_to_talk_with_the_studio(visit: Visit) 
         assert "2019" not in str(list(table.objects.values()))
 
 
+def test_who_let_it_be_kept_before_and_not_now_is_told_that_the_earlier_answers_are_still_there(visit: Visit) -> None:
+    browser = Browser()
+    browser.post(link(visit), filled())
+
+    done = browser.post(link(visit), filled(once="b" * 24, agreed=NO))
+
+    assert "What you answered at another time is still kept" in words(done)
+    assert b'name="withdraw"' in done.content
+    assert Consultation.objects.earliest("pk").answers
+
+
 def test_a_sign_of_now_comes_in_like_a_text_and_she_reads_what_to_do_at_once(visit: Visit) -> None:
     more = {"eye_now": YES, "signs": ["redness", "pain"], "eye_now_words": "since Monday"}
     done = Browser().post(link(visit), filled(**more))
@@ -347,6 +358,7 @@ def test_the_page_is_small_on_a_phone(visit: Visit, settings: Any) -> None:
     page = len(Browser().get(link(visit)).content)
     look = (settings.BASE_DIR / "studio" / "static" / "look.css").stat().st_size
 
+    print(f"first load: {page} bytes of page, {look} of style")
     assert page + look < 60_000  # and nothing else is loaded but an icon
 
 
