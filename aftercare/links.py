@@ -7,6 +7,7 @@ none that is made after. 71 bits of signature are tried one request at a time: g
 
 from __future__ import annotations
 
+import re
 import string
 from dataclasses import dataclass
 from datetime import datetime
@@ -22,6 +23,7 @@ from studio.models import Client, Visit
 _DIGITS = string.digits + string.ascii_uppercase + string.ascii_lowercase
 _MARK = 12  # characters of the signature
 _LONGEST = 40
+_LINK = re.compile(r"(https?://[^\s/]+/[vcd]/)[0-9A-Za-z]{13,40}")
 
 
 class Purpose(StrEnum):
@@ -50,6 +52,11 @@ def address(purpose: Purpose, subject: Visit | Client, *, revoked: int | None = 
     ``revoked`` is how often her links were, where many are made and it is known.
     """
     return f"{settings.PUBLIC_URL}/{purpose}/{token(purpose, subject, revoked=revoked)}"
+
+
+def hidden(text: str) -> str:
+    """Return a text with its links cut short, for who may read the message and not what they open."""
+    return _LINK.sub(r"\1…", text)
 
 
 def token(purpose: Purpose, subject: Visit | Client, *, revoked: int | None = None) -> str:

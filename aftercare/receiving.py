@@ -14,6 +14,7 @@ from django.db import transaction
 from aftercare import pictures
 from aftercare.models import Attachment, Line, Reply
 from aftercare.pictures import Kept
+from studio.models import Client
 
 TOO_MANY = f"Not kept: more than {pictures.MOST_FILES} files came at once. Ask her to send it by itself."
 MOST_NAMED = 50  # files of which at least the name is kept; of the rest, what came in whole tells how many
@@ -32,11 +33,13 @@ def receive(
     raw: str = "",
     below: str = "",
     files: Sequence[tuple[str, bytes]] = (),
+    client: Client | None = None,
 ) -> Reply:
     """Store a reply to ``line`` and return it; the same ``provider_ref`` twice is one. Nothing is dropped or refused.
 
     Without a ``provider_ref`` every call is a reply of its own. ``automatic`` says that a machine wrote it (RFC 3834).
     ``below`` is what stands under her words in an e-mail, ``files`` what came with them (name, content).
+    ``client`` is hers whose own page it came from: then nobody has to tell it from the address, which may be ''.
     ``raw`` is the whole as the provider gave it; where the address or the subject is cut here, it is whole in there.
     """
     address = _address(line, storable(from_address))
@@ -53,6 +56,7 @@ def receive(
             provider_ref=reference,
             defaults={
                 "studio_id": line.studio_id,
+                "client": client,
                 "from_address": address[:_LONGEST_ADDRESS],
                 "received_at": received_at,
                 "subject": storable(subject)[:_LONGEST_SUBJECT],

@@ -9,12 +9,13 @@ from datetime import date, datetime
 from django.conf import settings
 from django.urls import reverse
 
-from aftercare import versions
+from aftercare import links, versions
 from aftercare.core import reminders, say
 from aftercare.core.fields import Facts
 from aftercare.core.mornings import Waiting
 from aftercare.core.timing import REMINDERS, Occasion
 from aftercare.facts import ClientBook
+from aftercare.links import Purpose
 from aftercare.models import Message
 from aftercare.wording import Finder, WordingError, Words, compose
 from studio.models import Staff, Studio, Visit
@@ -68,6 +69,8 @@ def _facts(message: Message, book: ClientBook, now: datetime) -> Facts:
     if visit is None:
         return facts
     facts = _with_visit(facts, message, visit, studio)
+    if message.occasion == Occasion.PREPARE:
+        facts = replace(facts, questions=_questions(visit, book))
     return _with_next(facts, message, visit, book, now) if message.occasion in REMINDERS else facts
 
 
@@ -81,6 +84,13 @@ def _with_visit(facts: Facts, message: Message, visit: Visit, studio: Studio) ->
         minutes=visit.minutes,
         dry_hours=_dry_hours(visit) if visit.is_set else None,
     )
+
+
+def _questions(visit: Visit, book: ClientBook) -> str:
+    """The link to the questions before a visit; '' once she has answered them."""
+    if any(one.visit == visit.pk for one in book.filled):
+        return ""
+    return links.address(Purpose.CONSULTATION, visit, revoked=book.revoked)
 
 
 def _with_next(facts: Facts, message: Message, visit: Visit, book: ClientBook, now: datetime) -> Facts:

@@ -6,6 +6,8 @@ from aftercare.views.answers import conversation, flag_answer
 from aftercare.views.attachments import attachment
 from aftercare.views.client_card import client
 from aftercare.views.clients import clients
+from aftercare.views.consultation import consultation
+from aftercare.views.consulted import client_answers, client_sensitive, questions
 from aftercare.views.day_sheet import day_sheet
 from aftercare.views.decisions import client_declined, client_pause, client_stop, reaction_new, reaction_release
 from aftercare.views.figures import figures, figures_csv
@@ -39,6 +41,8 @@ urlpatterns = [
     path("flags/<int:flag_id>/reopen", flag_reopen, name="flag_reopen"),
     path("clients", clients, name="clients"),
     path("clients/<int:client_id>", client, name="client"),
+    path("clients/<int:client_id>/answers", client_answers, name="client_answers"),
+    path("clients/<int:client_id>/sensitive", client_sensitive, name="client_sensitive"),
     path("clients/<int:client_id>/conversation", conversation, name="conversation"),
     path("clients/<int:client_id>/declined", client_declined, name="client_declined"),
     path("clients/<int:client_id>/pause", client_pause, name="client_pause"),
@@ -52,10 +56,12 @@ urlpatterns = [
     path("phone", phone, name="phone"),
     path("phone/<int:client_id>", phone_of, name="phone_of"),
     path("unsubscribe/<str:token>", unsubscribe, name="unsubscribe"),
+    path("c/<str:token>", consultation, name="consultation"),
     path("wordings", wordings, name="wordings"),
     path("wordings/<slug:occasion>/<str:variant>/<slug:channel>/<slug:language>", wording, name="wording"),
     path("figures", figures, name="figures"),
     path("figures/<slug:section>/<slug:table>.csv", figures_csv, name="figures_csv"),
+    path("settings/questions", questions, name="questions"),
     path("settings/forecasts", forecasts, name="forecasts"),
     path("settings/lots", lots, name="lots"),
     path("settings/lots/<int:adhesive_id>/wearers", lot_wearers, name="lot_wearers"),

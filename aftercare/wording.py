@@ -159,6 +159,8 @@ def longest(occasion: str, kind: str, step: int, channel: str, language: str, wo
     """Give the longest facts there are, once for each way that the wording's ifs can go and for each emergency line."""
     used = fields_used(words.body)
     ways: dict[str, tuple[Any, ...]] = dict.fromkeys(sorted(_FLAGS & used), (False, True))
+    if "questions" in used:
+        ways["questions"] = ("", QUESTIONS)
     if "booked_day" in used:
         ways["booked_at"] = (None, LONGEST.booked_at)
     base = replace(LONGEST, occasion=occasion, kind=kind, step=step, channel=channel, language=language)
@@ -167,6 +169,7 @@ def longest(occasion: str, kind: str, step: int, channel: str, language: str, wo
             yield replace(base, region=region, **dict(zip(ways, decided, strict=True)))
 
 
+QUESTIONS = "https://wrenfield.example/c/4x9KabcdefGHIJkl"  # of the fourteen-millionth visit
 LONGEST = Facts(
     occasion="prepare",
     studio="Wrenfield Lash Room",

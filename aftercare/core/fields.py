@@ -71,6 +71,7 @@ class Facts:
     call_by: datetime | None = None
     visit_ahead: bool = False  # she has a visit booked, and is on hold until a person has spoken with her
     link: str = ""
+    questions: str = ""  # the page with the questions before her visit; '' where there is nothing to answer
     as_of: datetime | None = None  # as the next two on the studio's wall clock
     last_reply: datetime | None = None
     last_sweep: datetime | None = None
@@ -123,6 +124,11 @@ FIELDS: dict[str, Field] = {
         "The day of the visit that she has booked, where it is later than those days; empty where none is.",
         "Tuesday 23 June",
         frozenset({"fill_due"}),
+    ),
+    "questions": Field(
+        "The page with the questions before her visit; empty where she has answered them.",
+        "https://…",
+        frozenset({"prepare"}),
     ),
     "caution": Field(
         "The caution: signs that are not normal and what to do. It is fixed and cannot be left out.",
@@ -185,6 +191,7 @@ def values(facts: Facts) -> dict[str, Value]:
         "call_by": say.moment(facts.call_by, language, facts.region) if facts.call_by else None,
         "visit_ahead": facts.visit_ahead,
         "link": "".join(facts.link.split()) or None,
+        "questions": "".join(facts.questions.split()) or None,
         "as_of": _seen_from(facts.as_of, facts, language),
         "last_reply": _seen_from(facts.last_reply, facts, language),
         "last_sweep": _seen_from(facts.last_sweep, facts, language),

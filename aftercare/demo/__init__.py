@@ -6,7 +6,7 @@ import random
 from collections.abc import Callable
 from datetime import datetime, timedelta
 
-from aftercare.demo import cast, past, reactions
+from aftercare.demo import asked, cast, past, reactions
 from aftercare.demo.days import Days
 from aftercare.demo.year import Year, at
 
@@ -34,4 +34,5 @@ def make(now: datetime, passwords: Callable[[], str], say: Callable[[str], None]
     days.forecast_before(say)
     past.write(studio, people, since, random.Random(SEED))
     days.live(say)
+    asked.write(studio, now)
     return signing_in

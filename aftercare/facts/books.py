@@ -8,6 +8,7 @@ from datetime import datetime
 from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
 from aftercare.core import timing
+from aftercare.core.consultation import Filled
 from aftercare.core.delivery import GONE, State
 from aftercare.core.reach import Contact, Purpose, Reach, only_zone, reach
 from aftercare.core.timing import Occasion, Reason, Rules, SetForecast, Standing
@@ -32,6 +33,8 @@ class ClientBook:
     messages: dict[int, Message]  # those about her visits, to whomever they went, without their texts
     forecast: SetForecast | None  # in force for the set that she wears
     reactions: list[Reaction]
+    filled: tuple[Filled, ...]  # each time that she answered the questions before a visit, in order
+    revoked: int  # how often her links were
     resting: frozenset[str]  # channels whose number or address is somebody else's
     hold_why: str
     now: datetime
@@ -96,6 +99,8 @@ def load(client_ids: Iterable[int], now: datetime) -> dict[int, ClientBook]:
             person.flagged,
             messages[person.client.pk],
             forecasts,
+            person.filled,
+            person.revoked,
             now,
         )
         for person in people
@@ -120,6 +125,8 @@ def _book(
     flagged: bool,
     messages: list[Message],
     forecasts: dict[int, list[SetForecast]],
+    filled: tuple[Filled, ...],
+    revoked: int,
     now: datetime,
 ) -> ClientBook:
     addresses = (("sms", client.mobile), ("email", client.email.lower()))
@@ -147,6 +154,8 @@ def _book(
         messages={message.pk: message for message in messages},
         forecast=made[-1] if made else None,
         reactions=reactions,
+        filled=filled,
+        revoked=revoked,
         resting=frozenset(channel for channel, why in own.items() if why == Stop.Why.WRONG_PERSON),
         hold_why="a reaction is on record" if standing_reaction else "an open flag" if flagged else "",
         now=now,

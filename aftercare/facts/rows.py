@@ -8,27 +8,31 @@ from dataclasses import dataclass
 from datetime import UTC, date, datetime
 from functools import lru_cache
 
-from django.db.models import Exists, OuterRef, QuerySet, Subquery, Value
-from django.db.models.functions import Concat
+from django.db.models import CharField, Count, Exists, IntegerField, OuterRef, QuerySet, Subquery, Value
+from django.db.models.functions import Cast, Coalesce, Concat
 
+from aftercare.core.consultation import Filled
 from aftercare.core.occasions import LOT
 from aftercare.core.outcomes import ASKS_NEXT_DAY
 from aftercare.core.timing import SetForecast
-from aftercare.models import HELD_BY, Flag, Forecast, Message, RuleSet, Stop
+from aftercare.models import HELD_BY, Consultation, Flag, Forecast, Message, Revocation, RuleSet, Stop
 from studio.aggregates import Listed
 from studio.models import Client, ClosingDay, Consent, Reaction, Visit, VisitRef
 
 
 @dataclass(frozen=True, slots=True)
 class Person:
-    """One client; with her the owner's own numbers, the studio's closing days, whether an open flag holds her, and when
-    matters of hers were closed so that she is asked once more the next day."""
+    """One client; with her the owner's own numbers, the studio's closing days, whether an open flag holds her, when
+    matters of hers were closed so that she is asked once more the next day, each time that she answered the questions
+    before a visit, and how often her links were revoked."""
 
     client: Client
     own_rules: dict[str, object]
     closed: tuple[date, ...]
     flagged: bool
     asked: tuple[datetime, ...]
+    filled: tuple[Filled, ...]
+    revoked: int
 
 
 def clients(ids: list[int]) -> list[Person]:
@@ -41,8 +45,58 @@ def clients(ids: list[int]) -> list[Person]:
     people: QuerySet[Client] = Client.objects.filter(pk__in=ids).select_related("studio__calendar_feed")
     over = Flag.objects.filter(clients=OuterRef("pk"), state=Flag.State.CLOSED, outcome__in=ASKS_NEXT_DAY)
     asked = over.order_by().values("clients").annotate(moments=Listed("closed_at")).values("moments")
-    rows = people.annotate(own_rules=Subquery(newest), closed=Subquery(closed), flagged=held, asked=Subquery(asked))
-    return [Person(row, row.own_rules or {}, _dates(row.closed), row.flagged, _moments(row.asked)) for row in rows]
+    rows = people.annotate(
+        own_rules=Subquery(newest),
+        closed=Subquery(closed),
+        flagged=held,
+        asked=Subquery(asked),
+        filled=Subquery(_filled_in()),
+        revoked=_revocations("client") + _revocations("client__merged_into"),
+    )
+    return [
+        Person(
+            row,
+            row.own_rules or {},
+            _dates(row.closed),
+            row.flagged,
+            _moments(row.asked),
+            _filled(row.filled),
+            row.revoked,
+        )
+        for row in rows
+    ]
+
+
+def _revocations(field: str) -> Coalesce:
+    """How often her links were revoked, or those of a client merged into her."""
+    hers = Revocation.objects.filter(**{field: OuterRef("pk")}).order_by().values(field)
+    return Coalesce(Subquery(hers.annotate(n=Count("pk")).values("n")), 0)
+
+
+def _filled_in() -> QuerySet[Consultation, dict[str, str]]:
+    """Each time that she answered the questions before a visit, without what she answered, as one text."""
+    agreed = Cast("agreed", IntegerField())  # PostgreSQL would write a boolean as a word
+    columns: list[str | Cast] = ["pk", "visit_id", agreed, "to_look_at", "changes"]
+    numbers = [part for column in columns for part in (Cast(column, CharField()), Value("|"))]
+    at = Cast("at", CharField())
+    withdrawn = Coalesce(Cast("withdrawn_at", CharField()), Value(""))
+    hers = Consultation.objects.filter(client=OuterRef("pk")).order_by().values("client")
+    return hers.annotate(rows=Listed(Concat(*numbers, at, Value("|"), withdrawn))).values("rows")
+
+
+def _filled(text: str | None) -> tuple[Filled, ...]:
+    found = sorted((one.split("|") for one in text.split(",")) if text else (), key=lambda one: int(one[0]))
+    return tuple(
+        Filled(
+            visit=int(visit),
+            at=_moments(at)[0],
+            agreed=agreed == "1",
+            withdrawn_at=_moments(withdrawn)[0] if withdrawn else None,
+            to_look_at=int(look),
+            changes=int(changes),
+        )
+        for _pk, visit, agreed, look, changes, at, withdrawn in found
+    )
 
 
 @lru_cache(maxsize=64)  # the same for all clients of a studio

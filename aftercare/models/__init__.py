@@ -1,5 +1,6 @@
 """What happens because a visit happened: one table a stage, each pointing back along the arrow."""
 
+from aftercare.models.consultation import Consultation, QuestionForm
 from aftercare.models.forecast import Fit, Forecast
 from aftercare.models.line import Line, Stop
 from aftercare.models.link import Revocation
@@ -13,12 +14,14 @@ __all__ = [
     "URGENCIES",
     "Attachment",
     "Attempt",
+    "Consultation",
     "Fit",
     "Flag",
     "Forecast",
     "Heartbeat",
     "Line",
     "Message",
+    "QuestionForm",
     "Receipt",
     "Reply",
     "Revocation",

@@ -19,6 +19,8 @@ from aftercare.core.timing import Occasion
 from aftercare.facts import ClientBook
 from aftercare.models import Forecast, Message, Reply
 from aftercare.pages.arrival import Arrival, arrival, forecasts
+from aftercare.pages.consultation import State as Questions
+from aftercare.pages.consultation import state_of as questions_of
 from studio.access import May
 from studio.models import SETS, Client, Service, Studio, Visit
 
@@ -70,6 +72,7 @@ class Line:
     prepare: Message | None
     prepare_due: Message | None
     arrival: Arrival | None
+    questions: Questions | None
     wrote: Sequence[Reply] = field(default_factory=tuple)
 
     @property
@@ -143,6 +146,7 @@ def _line(visit: Visit, book: ClientBook, wrote: list[Reply], forecast: dict[int
         prepare=own,
         prepare_due=due,
         arrival=arrival(visit, book, forecast),
+        questions=questions_of(visit, book),
         wrote=_since(wrote, before[-1].end if before else visit.starts_at - NEW_CLIENT_LOOK_BACK),
     )
 

@@ -13,7 +13,7 @@ from django.utils.functional import Promise
 from django.utils.translation import gettext as _
 from django.utils.translation import gettext_lazy
 
-from aftercare import planning
+from aftercare import links, planning
 from aftercare.core.delivery import GONE, State
 from aftercare.core.timing import Occasion, Reason, Rules
 from aftercare.models import Message
@@ -93,7 +93,7 @@ def _show(message: Message, rules: Rules, reads: bool) -> Shown:
         why=_why(message, rules, reads, telling),
         # What has not left yet has no text, and its row may have been read without one.
         subject=message.subject if says else "",
-        text=message.text if says else "",
+        text=(message.text if reads else links.hidden(message.text)) if says else "",
         at=_at(message),
     )
 

@@ -34,8 +34,11 @@ def answer_at_once(reply: Reply, clients: list[Client], found: Reading, now: dat
 def promise(reply: Reply, clients: list[Client], kind: str, now: datetime, language: str = "") -> None:
     """Promise an answer to a reply: to where it came from, by the line that it came to, at any hour.
 
-    Without a ``language`` it goes in hers, with one once in it.
+    Without a ``language`` it goes in hers, with one once in it. What came from the page of a client without a number or
+    an address is answered there alone.
     """
+    if not reply.from_address:
+        return
     outbox.promise(
         [
             Message(

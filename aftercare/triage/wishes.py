@@ -33,8 +33,10 @@ def obey(reply: Reply, command: Command | None, clients: list[Client], found: Re
 def stop(reply: Reply, clients: list[Client], found: Reading, now: datetime) -> bool:
     """End everything to this number on this line. A second STOP in a row is not confirmed again.
 
-    Where she also tells of an eye, the confirmation carries the caution.
+    Where she also tells of an eye, the confirmation carries the caution. Where nothing can go anyway, nothing ends.
     """
+    if not reply.from_address:
+        return False
     _, is_new = Stop.objects.get_or_create(
         line_id=reply.line_id,
         address=reply.from_address,
@@ -63,6 +65,8 @@ def start(reply: Reply, clients: list[Client], now: datetime) -> bool:
 def rest(reply: Reply, clients: list[Client]) -> None:
     """Whoever has this number is not the one meant: nothing more goes there. She gets no confirmation, having asked for
     none; a corrected number on the record is another one, and is written to."""
+    if not reply.from_address:
+        return
     _, is_new = Stop.objects.get_or_create(
         line_id=reply.line_id,
         address=reply.from_address,

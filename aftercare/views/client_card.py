@@ -6,7 +6,7 @@ from django.http import Http404, HttpResponseBase
 from django.shortcuts import redirect, render
 
 from aftercare import facts
-from aftercare.pages import card, herset, sheet, shown
+from aftercare.pages import card, consultation, herset, sheet, shown
 from studio.access import StudioRequest, page
 from studio.forms.clients import PauseForm
 
@@ -36,6 +36,7 @@ def client(request: StudioRequest, client_id: int) -> HttpResponseBase:
             "still": shown.show(card.recent(still, request.now), book.rules, allowed),
             "said": said[-card.LATEST :],
             "said_more": len(said) > card.LATEST,
+            "asked": consultation.newest_of(book, ahead),
             "ahead": ahead,
             "past": past if every_visit else past[: card.FORMER],
             "past_more": 0 if every_visit else max(0, len(past) - card.FORMER),

@@ -60,8 +60,11 @@ def every_way(key: Key, base: Facts) -> Iterator[Words]:
     words = first_wording(*key)
     flags = [flag for flag in FLAGS if flag in fields_used(words.body) | fields_used(words.subject)]
     facts = replace(base, occasion=occasion, kind=kind, step=step, channel=channel, language=language)
-    for region, decided in product(("US", "GB", "ES", "MX", "ZZ"), product((False, True), repeat=len(flags))):
-        ways: dict[str, Any] = dict(zip(flags, decided, strict=True))
+    links = ("", wording.QUESTIONS) if "questions" in fields_used(words.body) else ("",)
+    for region, link, decided in product(
+        ("US", "GB", "ES", "MX", "ZZ"), links, product((False, True), repeat=len(flags))
+    ):
+        ways: dict[str, Any] = dict(zip(flags, decided, strict=True)) | {"questions": link}
         yield compose(words, replace(facts, region=region, **ways))
 
 
