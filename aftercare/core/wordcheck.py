@@ -63,6 +63,7 @@ class Draft:
     subject: str
     body: str
     longest: str = ""
+    language: str = "en"
 
 
 def check(draft: Draft) -> tuple[Problem, ...]:
