@@ -172,7 +172,9 @@ def problems(
 
     ``find`` is asked for the blocks: a caution that was added to makes each text longer.
     """
-    draft = wordcheck.Draft(occasion, kind, channel, words.subject, words.body, language=say.subtag(language))
+    first = first_wording(occasion, kind, step, channel, language).body if occasion == "caution" else ""
+    spoken = say.subtag(language)
+    draft = wordcheck.Draft(occasion, kind, channel, words.subject, words.body, language=spoken, first=first)
     found = wordcheck.check(draft)
     if channel != "sms" or wordcheck.blocks_saving(found):
         return found
