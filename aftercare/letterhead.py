@@ -34,7 +34,15 @@ MOST_PIXELS = 40_000_000
 WIDEST, TALLEST = 240, 80  # CSS pixels at which it is shown; it is kept at twice that, for sharp screens
 _SHARP = 2
 STYLE: Final = (Path(__file__).parent.parent / "templates" / "letters" / "letter.css").read_text(encoding="utf-8")
-STYLE_HASH: Final = "'sha256-" + base64.b64encode(hashlib.sha256(STYLE.encode()).digest()).decode() + "'"
+_IN_THE_DARK = "@media (prefers-color-scheme: dark)"
+# For previews, which show both whatever the page around them is in.
+_SHOWN: Final = {
+    "light": STYLE.replace(_IN_THE_DARK, "@media not all"),
+    "dark": STYLE.replace(_IN_THE_DARK, "@media all"),
+}
+STYLE_HASHES: Final = [
+    "'sha256-" + base64.b64encode(hashlib.sha256(style.encode()).digest()).decode() + "'" for style in _SHOWN.values()
+]
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,6 +52,16 @@ class Letter:
     text: str
     html: str
     enclosures: tuple[Enclosure, ...]
+
+    @property
+    def in_light(self) -> str:
+        """The HTML form as it looks in light mode, for a preview."""
+        return self.html.replace(STYLE, _SHOWN["light"])
+
+    @property
+    def in_dark(self) -> str:
+        """The HTML form as it looks in dark mode, for a preview."""
+        return self.html.replace(STYLE, _SHOWN["dark"])
 
 
 def of(studio: Studio) -> Letterhead | None:
@@ -65,7 +83,7 @@ def lay_out(words: Words, studio: Studio, head: Letterhead | None, *, logo: str 
         "direction": Locale.parse(language).text_direction if language else "ltr",
     }
     text = f"{words.body}\n\n{_place(studio)}" if _place(studio) else words.body
-    html = render_to_string("letters/letter.html", shown)
+    html = render_to_string("letters/letter.html", shown) + ""  # no longer marked safe: a page must escape it
     return Letter(text, html, (_enclosed(head),) if head is not None else ())
 
 

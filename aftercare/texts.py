@@ -13,10 +13,11 @@ from aftercare import versions
 from aftercare.core import reminders, say
 from aftercare.core.fields import Facts
 from aftercare.core.mornings import Waiting
+from aftercare.core.occasions import TEST
 from aftercare.core.timing import REMINDERS, Occasion
 from aftercare.facts import ClientBook
 from aftercare.models import Message
-from aftercare.wording import Finder, WordingError, Words, compose
+from aftercare.wording import Finder, WordingError, Words, compose, unmark_caution
 from studio.models import Staff, Studio, Visit
 
 DRY_HOURS = 24  # where the adhesive is not known or says nothing; common practice, no source
@@ -35,7 +36,8 @@ def for_message(
     morning list. Raises WordingError.
     """
     if message.own_words:
-        return Words(message.subject or _own_subject(message, book), message.own_words)
+        words = Words(message.subject or _own_subject(message, book), message.own_words, message.language)
+        return unmark_caution(words) if message.kind == TEST else words
     find = find or versions.finder(book.studio if book else message.studio)
     facts = facts_of(message, book, now) if book else _staff_facts(message, now, count)
     # While she is on hold nothing is said as if all were as usual: her aftercare goes as its caution alone.

@@ -151,6 +151,11 @@ def _may_be(slot: Slot) -> bool:
     return slot.kind in {"", *kinds} and slot.step in steps
 
 
+def is_language(code: str) -> bool:
+    """Whether wordings can be written in it: a language's own letters, without a region."""
+    return bool(code) and say.subtag(code) == code
+
+
 def newest(studio: Studio) -> dict[Slot, Wording]:
     """Return the owner's newest version of each slot that she ever changed. One query."""
     found: dict[Slot, Wording] = {}

@@ -31,6 +31,7 @@ from aftercare.core.segments import cheaper, measure
 MESSAGES = Path(__file__).resolve().parent.parent / "templates" / "messages"
 _TAGS = frozenset({"content", "output", "illegal", "if", "unless", "comment"})
 _SUBJECT = "Subject:"
+_MARK = "\x1e"  # "record separator": no name, no wording and no road holds one
 _LINK = re.compile(r"https?://[^\s{}<>\"']+[^\s{}<>\"'.,;:!?)]")
 _FLAGS = frozenset({"moved", "first", "waiver_due", "under_18", "wears_lenses"})
 
@@ -142,6 +143,18 @@ def compose(words: Words, facts: Facts, find: Finder | None = None) -> Words:
         caution=str(filled.get("caution") or ""),
         links=(*_LINK.findall(words.body), *(value for value in filled.values() if _is_link(value))),
     )
+
+
+def mark_caution(words: Words) -> str:
+    """Return a body with its caution between two marks that are in no text, so that it can be kept and found again."""
+    before, found, after = words.body.partition(words.caution) if words.caution else (words.body, "", "")
+    return f"{before}{_MARK}{found}{_MARK}{after}" if found else words.body
+
+
+def unmark_caution(words: Words) -> Words:
+    """Take the marks out again."""
+    before, *rest = words.body.split(_MARK)
+    return replace(words, body=before + "".join(rest), caution=rest[0] if len(rest) > 1 else "")
 
 
 def _is_link(value: Value) -> TypeGuard[str]:

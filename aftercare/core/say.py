@@ -6,11 +6,12 @@ either one turns a whole SMS into UCS-2: 70 characters a segment, twice the pric
 
 from __future__ import annotations
 
+import re
 from datetime import date, datetime, time
 from functools import lru_cache
 
 from babel import Locale, UnknownLocaleError
-from babel.dates import format_date, format_interval, format_skeleton
+from babel.dates import format_date, format_interval
 
 LANGUAGES = ("en", "es")
 
@@ -79,7 +80,7 @@ def _locale(language: str) -> Locale | None:
 def day(when: date, language: str) -> str:
     """Say a date without its year: "Tuesday 9 March", "martes 9 de marzo"; in further languages as CLDR has it."""
     if language not in LANGUAGES:
-        return _cheap(format_skeleton("MMMMEEEEd", when, locale=language))
+        return _cheap(format_date(when, _pattern(language), locale=language))
     return format_date(when, _DAY[language], locale=language)
 
 
@@ -150,6 +151,17 @@ def emergency_care(language: str, region: str) -> str:
 def poison_line(region: str) -> str:
     """Return the region's poison line, or an empty string where none is known here."""
     return POISON_LINES.get(region.upper(), "")
+
+
+@lru_cache(maxsize=256)
+def _pattern(language: str) -> str:
+    """Return CLDR's pattern of a day and its month, both written out: its own has them short in most languages."""
+    known = Locale.parse(language).datetime_skeletons
+    short = str(known["MMMMEd"].pattern if "MMMMEd" in known else known["MMMEd"].pattern)
+    return "".join(
+        part if part.startswith("'") else re.sub("M+", "MMMM", re.sub("[Ec]+", "EEEE", part))
+        for part in re.split(r"('[^']*')", short)
+    )
 
 
 def _cheap(said: str) -> str:

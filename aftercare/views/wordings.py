@@ -1,93 +1,153 @@
-"""The owner's wordings: what is in force, since when and by whom; changing one with its preview and its check."""
+"""The owner's wordings: what is in force, since when and by whom; changing one with its preview, check and test."""
 
 from __future__ import annotations
 
-from collections.abc import Iterable
-from dataclasses import dataclass, replace
+import secrets
 
+from csp.decorators import csp_update
 from django.contrib import messages
 from django.core.exceptions import ValidationError
-from django.http import Http404, HttpResponse, HttpResponseBase
+from django.http import Http404, HttpRequest, HttpResponse, HttpResponseBase
 from django.shortcuts import redirect, render
+from django.urls import reverse
 from django.utils.translation import gettext as _
-from django.views.decorators.http import require_http_methods
+from django.views.decorators.cache import never_cache
+from django.views.decorators.http import require_http_methods, require_POST, require_safe
 
-from aftercare import versions
-from aftercare.core import segments
-from aftercare.core.fields import FIELDS, Facts
-from aftercare.core.timing import Occasion
-from aftercare.core.wordcheck import Problem, blocks_saving
-from aftercare.forms.wordings import WordingForm
+from aftercare import letterhead, tasks, trials, versions
+from aftercare.core import segments, worddiff
+from aftercare.core.wordcheck import blocks_saving
+from aftercare.forms.wordings import NOBODY_REAL, WhoForm, WordingForm
 from aftercare.models import Wording
-from aftercare.pages import shown
-from aftercare.versions import Slot
+from aftercare.pages import recipients, shown
+from aftercare.pages import wordings as listed
+from aftercare.pages.wording import Draft, Preview, check, composed, preview
+from aftercare.versions import NOBODY, Seen, Slot
 from aftercare.views.errors import tell
-from aftercare.wording import WordingError, Words, compose, longest, problems
+from aftercare.wording import WordingError, Words
+from studio import access
 from studio.access import StudioRequest, page
-from studio.models import Studio
-from studio.models.people import LANGUAGES
+from studio.models import Client
 
-ORDER = {str(occasion): place for place, occasion in enumerate(Occasion)}
+# A letter in its frame brings its own style, and the page asks for previews as she types.
+SHOWS_LETTERS = csp_update({"style-src": letterhead.STYLE_HASHES, "connect-src": ["'self'"]})
 NOTHING_YET = Words("", "")
 
 
-@dataclass(frozen=True, slots=True)
-class Row:
-    """One text of the list, by each channel that it has: its slot and the owner's newest version."""
-
-    occasion: str
-    kind: str
-    step: int
-    sms: tuple[Slot, Wording | None] | None
-    email: tuple[Slot, Wording | None] | None
-
-
-@dataclass(frozen=True, slots=True)
-class Preview:
-    """A wording as it arrives at its longest, and what it costs as an SMS."""
-
-    words: Words
-    measure: segments.Measure | None
-
-
+@require_safe
 @page("owner")
 def wordings(request: StudioRequest) -> HttpResponse:
-    """List every wording in one language: what is in force since when, by whom."""
-    language = _language(request)
+    """List every wording in one language: what is in force since when, by whom, and what is missing."""
     own = versions.newest(request.studio)
-    texts: dict[tuple[str, str, int], dict[str, tuple[Slot, Wording | None]]] = {}
-    for slot in versions.slots():
-        if slot.language == language:
-            texts.setdefault((slot.occasion, slot.kind, slot.step), {})[slot.channel] = (slot, own.get(slot))
-    rows = sorted(texts.items(), key=lambda text: (ORDER.get(text[0][0], len(ORDER)), text[0]))
+    asked = request.GET.get("language", request.studio.language)
+    language = asked if versions.is_language(asked) else request.studio.language
+    occasion = request.GET.get("occasion", "")
     context = {
-        "rows": [Row(occasion, kind, step, by.get("sms"), by.get("email")) for (occasion, kind, step), by in rows],
+        "rows": listed.rows(request.studio, own, language, occasion),
         "language": language,
-        "languages": LANGUAGES,
+        "languages": listed.languages(request.studio, own, language),
+        "further": listed.further_languages(),
         "occasions": shown.OCCASIONS,
+        "occasion": occasion,
+        "services": sorted(versions.ADDABLE["prepare"][0]),
+        "addable": list(versions.ADDABLE),
+        "steps": range(4),
     }
     return render(request, "aftercare/wordings.html", context)
 
 
+@require_safe
+@page("owner")
+def wording_new(request: StudioRequest) -> HttpResponseBase:
+    """Lead to the editor of a wording that has none of its own yet."""
+    asked = {name: request.GET.get(name, "") for name in ("occasion", "kind", "step", "channel", "language")}
+    variant = f"{asked['kind']}.{asked['step']}" if asked["kind"] else f"any.{asked['step']}".removesuffix(".0")
+    slot = versions.slot_at(asked["occasion"], variant, asked["channel"], asked["language"])
+    if slot is None:
+        messages.error(request, _("No such message is ever sent for that service or step: choose another."))
+        return redirect(f"{reverse('wordings')}?language={asked['language'][:8]}")
+    return redirect(_address(slot))
+
+
+@SHOWS_LETTERS  # type: ignore[arg-type]  # its type knows only views without arguments
+@never_cache
 @require_http_methods(["GET", "POST"])
 @page("owner")
 def wording(request: StudioRequest, occasion: str, variant: str, channel: str, language: str) -> HttpResponseBase:
-    """Show one wording with its preview and check; save a new version, or put an earlier one back."""
-    slot = versions.slot_at(occasion, variant, channel, language)
-    if slot is None:
-        raise Http404
+    """Show one wording with its preview and check; save a new version, put an earlier one back, or try it out."""
+    slot = _slot_or_404(occasion, variant, channel, language)
     history = versions.history(request.studio, slot)
     if request.method == "POST" and "restore" in request.POST:
         return _restore(request, slot, history)
-    words = _in_force(slot, history)
-    initial = {"subject": words.subject, "body": words.body, "seen": history[0].version if history else 0}
-    form = WordingForm(request.POST or None, channel=channel, initial=initial)
-    found: tuple[Problem, ...] = ()
-    if request.method == "POST" and form.is_valid():
-        words = Words(form.cleaned_data.get("subject", ""), form.cleaned_data["body"])
-        found = _problems(slot, words)
-        if "save" in request.POST and not blocks_saving(found) and _save(request, slot, form, words):
-            return redirect(request.path)
+    form = WordingForm(request.POST or None, slot=slot, initial=_initial(slot, history))
+    draft = _draft_in_force(slot, history)
+    if request.method == "POST":
+        if not form.is_valid():
+            return _editor(request, slot, history, form, None)
+        draft = form.draft
+        if "cheaper" in request.POST:
+            form = _respelled(request, slot, draft)
+            draft = form.draft
+        elif "save" in request.POST and _save(request, slot, form, draft):
+            return redirect(_address(slot))
+        elif "test" in request.POST:
+            _test(request, slot, form, draft)
+            form = _retyped(request, slot, token=secrets.token_hex(12))
+    return _editor(request, slot, history, form, draft)
+
+
+@SHOWS_LETTERS  # type: ignore[arg-type]  # its type knows only views without arguments
+@never_cache
+@require_POST
+@page("owner")
+def wording_preview(request: StudioRequest, occasion: str, variant: str, channel: str, language: str) -> HttpResponse:
+    """Show a draft as it would arrive, as she types. Saves nothing."""
+    slot = _slot_or_404(occasion, variant, channel, language)
+    form = WordingForm(request.POST, slot=slot)
+    seen = _look(request, slot, form.draft) if form.is_valid() else Preview(())
+    return render(request, "aftercare/wording_preview.html", {"slot": slot, "preview": seen, "form": form})
+
+
+@require_safe
+@page("owner")
+def wording_versions(request: StudioRequest, occasion: str, variant: str, channel: str, language: str) -> HttpResponse:
+    """Show the versions of a wording, how two of them differ, and who received which."""
+    slot = _slot_or_404(occasion, variant, channel, language)
+    history = versions.history(request.studio, slot)
+    texts = {0: _words_of(slot, None), **{row.version: _words_of(slot, row) for row in history}}
+    numbers = sorted(texts, reverse=True)
+    later = _chosen(request, "later", numbers, numbers[0])
+    earlier = _chosen(request, "earlier", numbers, max((one for one in numbers if one < later), default=0))
+    context = {
+        "slot": slot,
+        "what": shown.OCCASIONS.get(slot.occasion, slot.occasion),
+        "history": history,
+        "numbers": numbers,
+        "earlier": earlier,
+        "later": later,
+        "subject": worddiff.compare(texts[earlier].subject, texts[later].subject),
+        "changes": worddiff.compare(texts[earlier].body, texts[later].body),
+        "received": listed.received(request.studio, slot, numbers),
+    }
+    return render(request, "aftercare/wording_versions.html", context)
+
+
+def _slot_or_404(occasion: str, variant: str, channel: str, language: str) -> Slot:
+    slot = versions.slot_at(occasion, variant, channel, language)
+    if slot is None:
+        raise Http404
+    return slot
+
+
+def _address(slot: Slot) -> str:
+    return reverse("wording", args=[slot.occasion, slot.variant, slot.channel, slot.language])
+
+
+def _editor(
+    request: StudioRequest, slot: Slot, history: list[Wording], form: WordingForm, draft: Draft | None
+) -> HttpResponse:
+    people = recipients.clients(request.studio, _asked(request, "find"), request.now)
+    who = _who_form(request, people)
     return render(
         request,
         "aftercare/wording.html",
@@ -95,75 +155,161 @@ def wording(request: StudioRequest, occasion: str, variant: str, channel: str, l
             "slot": slot,
             "what": shown.OCCASIONS.get(slot.occasion, slot.occasion),
             "form": form,
+            "who": who if recipients.may_be_shown_for(slot) else None,
             "history": history,
-            "preview": _preview(request.studio, slot, words) if not blocks_saving(found) else None,
-            "problems": found,
-            "blocked": blocks_saving(found),
-            "fields": [(name, field) for name, field in FIELDS.items() if field.serves(slot.occasion)],
+            "preview": _look(request, slot, draft) if draft is not None else Preview(()),
+            "first": slot.first() if slot.is_caution else None,
+            "own_address": trials.address_of(request.staff, slot.channel),
+            "newest_test": trials.newest(request.staff),
+            "states": shown.STATES,
+            "stands_in": not slot.is_first and not (history and (history[0].body or history[0].added)),
         },
     )
 
 
-def _language(request: StudioRequest) -> str:
-    asked = request.GET.get("language", request.studio.language)
-    return asked if asked in dict(LANGUAGES) else request.studio.language
+def _look(request: StudioRequest, slot: Slot, draft: Draft) -> Preview:
+    return preview(request.studio, slot, draft, _client(request, slot), request.now)
 
 
-def _in_force(slot: Slot, history: list[Wording]) -> Words:
+def _asked(request: HttpRequest, name: str) -> str:
+    given = request.POST if request.method == "POST" else request.GET
+    return given.get(name, "").strip()[:80]
+
+
+def _client(request: StudioRequest, slot: Slot) -> Client | None:
+    """Return for whom it is shown: whom she chose, or the first whose name she asked for."""
+    if not recipients.may_be_shown_for(slot):
+        return None
+    chosen, asked = _asked(request, "who"), _asked(request, "find")
+    people = recipients.clients(request.studio, asked, request.now) if asked else []
+    if people and chosen not in {str(one.pk) for one in people}:
+        return people[0]
+    return access.clients(request).filter(pk=int(chosen)).first() if chosen.isascii() and chosen.isdigit() else None
+
+
+def _who_form(request: StudioRequest, people: list[Client]) -> WhoForm:
+    chosen, asked = _asked(request, "who"), _asked(request, "find")
+    ids = [str(one.pk) for one in people]
+    if asked and people and chosen not in ids:
+        chosen = ids[0]
+    elif chosen.isascii() and chosen.isdigit() and chosen not in ids:
+        people = [*access.clients(request).filter(pk=int(chosen)), *people]
+    choices = [(str(one.pk), one.name) for one in people]
+    return WhoForm(people=choices, initial={"find": asked, "who": chosen or NOBODY_REAL})
+
+
+def _draft_in_force(slot: Slot, history: list[Wording]) -> Draft:
+    """Return what the editor begins with; for a wording that is to be, what goes in its place today."""
     own = history[0] if history and not slot.is_fixed else None
-    return Words(own.subject, own.body) if own and own.body else slot.first()
+    if own is not None and (own.body or own.added):
+        return Draft(own.subject, own.body, own.added)
+    first = slot.first()
+    return Draft("", "") if slot.is_caution else Draft(first.subject, first.body)
 
 
-def _problems(slot: Slot, words: Words) -> tuple[Problem, ...]:
-    return problems(slot.occasion, slot.kind, slot.step, slot.channel, slot.language, words)
+def _initial(slot: Slot, history: list[Wording]) -> dict[str, object]:
+    draft = _draft_in_force(slot, history)
+    newest = history[0] if history else None
+    kept = newest is not None and bool(newest.seen_by)
+    return {
+        "subject": draft.subject,
+        "body": draft.body or (slot.first().body if slot.is_caution else ""),
+        "added": draft.added,
+        "seen_by": newest.seen_by if newest and kept else "",
+        "seen_on": newest.seen_on if newest and kept else None,
+        "seen": newest.version if newest else 0,
+        "token": secrets.token_hex(12),
+    }
 
 
-def _save(request: StudioRequest, slot: Slot, form: WordingForm, words: Words) -> bool:
-    saved = form.writes(
-        lambda clean: versions.save(request.studio, slot, words, by=request.staff, now=request.now, seen=clean["seen"])
-    )
+def _respelled(request: StudioRequest, slot: Slot, draft: Draft) -> WordingForm:
+    """Return the form with the cheapest spelling in place of what was typed."""
+    name = "added" if slot.is_caution and not draft.body else "body"
+    return _retyped(request, slot, **{name: segments.plainest(getattr(draft, name))})
+
+
+def _retyped(request: StudioRequest, slot: Slot, **changed: str) -> WordingForm:
+    """Return the form as it was sent, but for what is changed in it."""
+    given = request.POST.copy()
+    for name, value in changed.items():
+        given[name] = value
+    form = WordingForm(given, slot=slot)
+    form.is_valid()
+    return form
+
+
+def _save(request: StudioRequest, slot: Slot, form: WordingForm, draft: Draft) -> bool:
+    if blocks_saving(check(slot, draft, versions.finder(request.studio))):
+        return False
+    saved = form.writes(lambda clean: _write(request, slot, draft, clean["seen"], form.professional))
     if saved:
         messages.success(request, _("Saved. It is in force for every message that has not left yet."))
     return saved
+
+
+def _write(request: StudioRequest, slot: Slot, draft: Draft, seen: int, professional: Seen) -> Wording:
+    return versions.save(
+        request.studio,
+        slot,
+        Words(draft.subject, draft.body),
+        by=request.staff,
+        now=request.now,
+        seen=seen,
+        addition=draft.added,
+        professional=professional,
+    )
+
+
+def _test(request: StudioRequest, slot: Slot, form: WordingForm, draft: Draft) -> None:
+    """Send the draft to her own phone or address; what she typed stays in the editor."""
+    if blocks_saving(check(slot, draft, versions.finder(request.studio))):
+        messages.error(request, _("The test was not sent: mend the text first."))
+        return
+    try:
+        words = composed(request.studio, slot, draft, _client(request, slot), request.now)
+        trials.send(words, slot.channel, to=request.staff, token=form.cleaned_data["token"], now=request.now)
+    except ValidationError as error:
+        tell(request, error)
+        return
+    except WordingError as error:
+        messages.error(request, str(error))
+        return
+    tasks.nudge()
+    if request.studio.in_rehearsal:
+        messages.success(request, _("Your test goes to the pretend phone, as the studio is in rehearsal."))
+    else:
+        messages.success(request, _("Your test is on its way to you."))
 
 
 def _restore(request: StudioRequest, slot: Slot, history: list[Wording]) -> HttpResponseBase:
     """Make an earlier version, or the first wording, the newest one; versions are checked as of today."""
     wanted = request.POST["restore"]
     row = next((row for row in history if str(row.version) == wanted), None)
-    words = Words(row.subject, row.body) if row else NOTHING_YET
     if row is None and wanted != "first":
         raise Http404
-    if words.body and blocks_saving(_problems(slot, words)):
+    draft = Draft(row.subject, row.body, row.added) if row else Draft("", "")
+    empty = not (draft.body or draft.added)
+    if not empty and blocks_saving(check(slot, draft, versions.finder(request.studio))):
         messages.error(
             request,
             _("That version does not stand up to today’s check: copy it into the text above, mend it and save it."),
         )
-        return redirect(request.path)
+        return redirect(_address(slot))
+    professional = Seen(row.seen_by, row.seen_on) if row and row.seen_by else NOBODY
     try:
-        seen = history[0].version if history else 0
-        versions.save(request.studio, slot, words, by=request.staff, now=request.now, seen=seen)
+        _write(request, slot, draft, history[0].version if history else 0, professional)
     except ValidationError as error:
         tell(request, error)
     else:
         messages.success(request, _("Put back. It is in force for every message that has not left yet."))
-    return redirect(request.path)
+    return redirect(_address(slot))
 
 
-def _preview(studio: Studio, slot: Slot, words: Words) -> Preview | None:
-    """Fill it in with the longest names there are, in this studio's own name; None where it cannot be."""
-    try:
-        every = longest(slot.occasion, slot.kind, slot.step, slot.channel, slot.language, words)
-        filled = [compose(words, facts) for facts in _of_studio(studio, every)]
-    except WordingError:
-        return None
-    if slot.channel != "sms":
-        return Preview(max(filled, key=lambda one: len(one.body)), None)
-    costs = [(segments.measure(one.body), one) for one in filled]
-    measure, dearest = max(costs, key=lambda cost: (cost[0].segments, cost[0].units))
-    return Preview(dearest, measure)
+def _words_of(slot: Slot, row: Wording | None) -> Words:
+    """Return a version's words to be compared; 0 is the first wording, or nothing where none comes for it."""
+    return versions.in_force(slot, row) or (slot.first() if slot.is_first else NOTHING_YET)
 
 
-def _of_studio(studio: Studio, every: Iterable[Facts]) -> Iterable[Facts]:
-    for facts in every:
-        yield replace(facts, studio=studio.name, studio_phone=studio.phone or facts.studio_phone)
+def _chosen(request: HttpRequest, name: str, numbers: list[int], otherwise: int) -> int:
+    given = request.GET.get(name, "")
+    return int(given) if given.isascii() and given.isdigit() and int(given) in numbers else otherwise

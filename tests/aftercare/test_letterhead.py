@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import base64
+import hashlib
 import io
 import re
 from dataclasses import replace
@@ -163,9 +165,18 @@ def test_every_color_of_words_stands_out_in_light_and_in_dark() -> None:
 
 def test_the_style_s_hash_is_that_of_what_stands_between_the_tags(cast: Cast) -> None:
     """CSP Level 3, 6.7.3.3: the hash is of the element's exact text."""
-    html = letterhead.lay_out(Words("S", "Hi"), cast.studio, None).html
+    laid_out = letterhead.lay_out(Words("S", "Hi"), cast.studio, None)
 
-    assert html.split("<style>")[1].split("</style>")[0] == letterhead.STYLE
+    for html, named in zip((laid_out.in_light, laid_out.in_dark), letterhead.STYLE_HASHES, strict=True):
+        style = html.split("<style>")[1].split("</style>")[0]
+        digest = hashlib.sha256(style.encode()).digest()
+        assert named == f"'sha256-{base64.b64encode(digest).decode()}'"
+
+
+def test_a_page_that_shows_a_letter_must_escape_it(cast: Cast) -> None:
+    laid_out = letterhead.lay_out(Words("S", "Hi"), cast.studio, None)
+
+    assert not any(hasattr(form, "__html__") for form in (laid_out.html, laid_out.in_light, laid_out.in_dark))
 
 
 def picture(kind: str, size: tuple[int, int], *, noise: bool = False) -> bytes:
