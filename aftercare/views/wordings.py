@@ -16,6 +16,7 @@ from django.views.decorators.http import require_http_methods, require_POST, req
 
 from aftercare import letterhead, tasks, trials, versions
 from aftercare.core import segments, worddiff
+from aftercare.core.fields import FIELDS
 from aftercare.core.wordcheck import blocks_saving
 from aftercare.forms.wordings import NOBODY_REAL, WhoForm, WordingForm
 from aftercare.models import Wording
@@ -31,6 +32,7 @@ from studio.models import Client
 
 # A letter in its frame brings its own style, and the page asks for previews as she types.
 SHOWS_LETTERS = csp_update({"style-src": letterhead.STYLE_HASHES, "connect-src": ["'self'"]})
+ASKS = ("first", "visit_ahead", "nothing_open")  # what an if may ask, for an example where it is offered
 NOTHING_YET = Words("", "")
 
 
@@ -162,6 +164,7 @@ def _editor(
             "own_address": trials.address_of(request.staff, slot.channel),
             "newest_test": trials.newest(request.staff),
             "states": shown.STATES,
+            "asks": next((name for name in ASKS if FIELDS[name].serves(slot.occasion)), ""),
             "stands_in": not slot.is_first and not (history and (history[0].body or history[0].added)),
         },
     )
