@@ -19,7 +19,8 @@ from aftercare.views.morning import flag_close, flag_reopen, flag_take, flags_cl
 from aftercare.views.phone import phone, phone_of, phone_own
 from aftercare.views.seen_to import early_see_to, message_see_to, unhappy_see_to, wish_hand_over, wishes_seen_to
 from aftercare.views.unsubscribe import unsubscribe
-from aftercare.views.wordings import wording, wording_new, wording_preview, wording_versions, wordings
+from aftercare.views.wording_editor import wording, wording_preview
+from aftercare.views.wordings import wording_new, wording_versions, wordings
 
 urlpatterns = [
     path("healthz", healthz, name="healthz"),

@@ -47,11 +47,11 @@ def test_a_wording_is_changed_by_the_keyboard_alone(visit: Callable[..., Visitor
     page.keyboard.press("Enter")
     page.keyboard.type(" \u2026 it is normal.")
     page.get_by_text("\u201cnormal\u201d is never said.").wait_for()
-    assert page.get_by_role("alert").is_visible()
+    assert "To mend:" in page.locator(".wrong").inner_text()
     for _letter in "it is normal.":
         page.keyboard.press("Backspace")
     page.get_by_text("Ask for Marguerite-Anne ...").wait_for()
-    assert not page.get_by_role("alert").is_visible()
+    assert page.locator(".wrong").count() == 0
     assert visitor.violations() == []
     tab_to(page, "[name=save]")
     page.keyboard.press("Enter")
@@ -141,7 +141,7 @@ def test_an_editor_full_of_matters_is_whole(
         assert small_targets(visitor) == [], path
     page = visitor.open("/wordings/care/any/sms/en")
     page.get_by_label("Text").fill("{{ studio }} {{ horoscope }} all is safe " + "y" * 300)
-    page.get_by_role("alert").wait_for()
+    page.locator(".wrong").wait_for()
     assert visitor.violations() == []
     assert not cut_off(visitor)
     assert visitor.complaints == []
