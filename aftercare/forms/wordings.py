@@ -25,7 +25,7 @@ def _text(label: _StrPromise, rows: int, **more: Any) -> forms.CharField:
         label=label,
         required=False,  # the check says it better
         strip=False,
-        widget=forms.Textarea(attrs={"rows": rows, "spellcheck": "true"}),
+        widget=forms.Textarea(attrs={"rows": rows, "spellcheck": "true", "dir": "auto"}),
         **more,
     )
 

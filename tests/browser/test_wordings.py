@@ -51,7 +51,7 @@ def test_a_wording_is_changed_by_the_keyboard_alone(visit: Callable[..., Visitor
     for _letter in "it is normal.":
         page.keyboard.press("Backspace")
     page.get_by_text("Ask for Marguerite-Anne ...").wait_for()
-    assert page.locator(".wrong").count() == 0
+    assert "To mend:" not in page.locator("#preview").inner_text()
     assert visitor.violations() == []
     tab_to(page, "[name=save]")
     page.keyboard.press("Enter")
@@ -102,6 +102,10 @@ def test_without_scripts_the_buttons_do_it(
     page.get_by_text("What each field says here").click()
     assert page.get_by_text("{{ artist }}", exact=True).is_visible()
     page.get_by_label("Text").fill("{{ studio }}: no picking. {{ caution }} {{ how_to_stop }}")
+    page.get_by_label("Find a client").fill("bea")
+    page.get_by_label("Find a client").press("Enter")  # looks, and never saves
+    assert page.get_by_label("Shown for").input_value() == str(morning_cast.clients["Bea"].pk)
+    assert not Wording.objects.exists()
     page.get_by_role("button", name="Preview and check").click()
     assert "no picking." in page.locator(".bubble").inner_text()
     page.get_by_role("button", name="Save as a new version").click()
