@@ -12,7 +12,7 @@ studio's first language.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from datetime import date, datetime
 from functools import cache, lru_cache
@@ -164,9 +164,9 @@ def newest(studio: Studio) -> dict[Slot, Wording]:
     return found
 
 
-def added(own: Iterable[Slot], rows: dict[Slot, Wording]) -> list[Slot]:
+def added(own: dict[Slot, Wording]) -> list[Slot]:
     """Return those of the owner's slots that no first wording comes for and that are in force."""
-    return sorted(slot for slot in own if not slot.is_first and (rows[slot].body or rows[slot].added))
+    return sorted(slot for slot, row in own.items() if not slot.is_first and (row.body or row.added))
 
 
 def in_force(slot: Slot, row: Wording | None) -> Words | None:

@@ -16,6 +16,7 @@ from aftercare.core import say
 from aftercare.core.timing import Occasion
 from aftercare.models import Message, Wording
 from aftercare.versions import Slot
+from aftercare.wording import WordingError
 from studio.models import Studio
 
 ORDER = {str(occasion): place for place, occasion in enumerate(Occasion)}
@@ -23,11 +24,11 @@ ORDER = {str(occasion): place for place, occasion in enumerate(Occasion)}
 
 @dataclass(frozen=True, slots=True)
 class Cell:
-    """One slot of the list: the owner's newest version, and where nothing is in force which language stands in."""
+    """One slot of the list: the owner's newest version of it, and what goes instead where it has no words."""
 
     slot: Slot
     own: Wording | None
-    instead: str  # '' where it has words of its own
+    instead: Slot | None
 
     @property
     def has_own(self) -> bool:
@@ -66,7 +67,7 @@ def _further(reader: str) -> list[tuple[str, str]]:
 def rows(studio: Studio, own: dict[Slot, Wording], language: str, occasion: str = "") -> list[Row]:
     """Return every text that there is or might be in a language, whatever language it has words in."""
     shapes = {replace(slot, language=language) for slot in versions.slots()}
-    shapes |= {replace(slot, language=language) for slot in versions.added(own, own)}
+    shapes |= {replace(slot, language=language) for slot in versions.added(own)}
     found: dict[tuple[str, str, int], dict[str, Cell]] = {}
     for slot in sorted(shapes):
         if occasion in ("", slot.occasion):
@@ -76,15 +77,11 @@ def rows(studio: Studio, own: dict[Slot, Wording], language: str, occasion: str 
 
 
 def _cell(slot: Slot, own: dict[Slot, Wording], studio: Studio) -> Cell:
-    row = own.get(slot)
-    if versions.in_force(slot, row):
-        return Cell(slot, row, "")
-    spoken = say.language_of(studio.language)
-    first = replace(slot, language=spoken)
-    return Cell(slot, row, spoken if versions.in_force(first, own.get(first)) or slot.language != spoken else "en")
-
-
-# Who received which
+    for spoken in dict.fromkeys((slot.language, say.language_of(studio.language), "en")):
+        for one in versions.candidates(slot.occasion, slot.kind, slot.step, slot.channel, spoken):
+            if versions.in_force(one, own.get(one)):
+                return Cell(slot, own.get(slot), None if one == slot else one)
+    raise WordingError(f"Nothing goes for {slot}: there is a first wording for each.")
 
 
 @dataclass(frozen=True, slots=True)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from datetime import timedelta
+from datetime import time, timedelta
 
 import pytest
 from django.core.exceptions import ValidationError
@@ -25,6 +25,7 @@ def cast(db: None, settings) -> Cast:  # type: ignore[no-untyped-def]
     }
     cast = make()
     cast.olga.mobile, cast.olga.email = "+12125550147", "olga@wrenfield.example"
+    cast.olga.morning_at = time(23)  # no list of hers gets in between
     cast.olga.save()
     return cast
 

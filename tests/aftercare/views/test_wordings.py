@@ -317,6 +317,17 @@ def test_a_wording_of_a_service_s_own_is_added_and_ended(cast: Cast, as_: SignIn
     assert "/wordings/care/fill.0/sms/en" not in browser.get("/wordings").content.decode()
 
 
+def test_where_only_a_translation_is_of_the_service_s_own_the_others_go_as_for_any_other(
+    cast: Cast, as_: SignIn
+) -> None:
+    browser = as_(cast.olga)
+    spanish = "{{ studio }}: {{ caution }} {{ how_to_stop }}"
+    browser.post("/wordings/care/fill.0/sms/es", {"body": spanish, "seen": 0, "save": 1})
+
+    assert "not written goes as for any other" in words(browser.get("/wordings?language=en"))
+    assert "not written goes as for any other" not in words(browser.get("/wordings?language=es"))
+
+
 def test_a_wording_for_what_is_never_sent_is_refused(cast: Cast, as_: SignIn) -> None:
     asked = {"occasion": "care", "kind": "consultation", "step": "0", "channel": "sms", "language": "en"}
 
@@ -383,7 +394,7 @@ def test_she_tries_a_draft_out_on_her_own_pretend_phone(cast: Cast, as_: SignIn)
     tasks.send_due(now=cast.now)
 
     assert "goes to the pretend phone" in page
-    [sent] = Message.objects.filter(staff=cast.olga)
+    [sent] = Message.objects.filter(staff=cast.olga, kind="test")
     assert (sent.state, sent.rehearsed, sent.address) == ("handed_over", True, "+12125550147")
     assert sent.text.startswith("Test: Wrenfield Lash Room: Wilhelmina, no picking please.")
     assert "Test: Wrenfield Lash Room" in words(browser.get("/phone/own"))
