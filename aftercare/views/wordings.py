@@ -11,6 +11,7 @@ from django.views.decorators.http import require_safe
 
 from aftercare import versions
 from aftercare.core import worddiff
+from aftercare.core.fields import BLOCKS
 from aftercare.models import Wording
 from aftercare.pages import shown
 from aftercare.pages import wordings as listed
@@ -70,6 +71,7 @@ def wording_versions(request: StudioRequest, occasion: str, variant: str, channe
         "slot": slot,
         "what": shown.OCCASIONS.get(slot.occasion, slot.occasion),
         "history": history,
+        "goes_within": slot.occasion in BLOCKS,
         "numbers": numbers,
         "earlier": earlier,
         "later": later,

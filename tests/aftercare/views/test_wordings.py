@@ -383,6 +383,16 @@ def test_who_received_which_version_is_shown(cast: Cast, as_: SignIn) -> None:
     assert as_(cast.ada).get(f"{CARE}/versions").status_code == 403
 
 
+def test_of_a_caution_nobody_is_told_that_it_was_sent_to_nobody(cast: Cast, as_: SignIn) -> None:
+    browser = as_(cast.olga)
+    browser.post(CAUTION, {"added": "Clinic at night.", "body": OURS, "seen": 0, "save": 1})
+
+    page = words(browser.get(f"{CAUTION}/versions"))
+
+    assert "Sent to" not in page
+    assert "It goes within other messages" in page
+
+
 def test_she_tries_a_draft_out_on_her_own_pretend_phone(cast: Cast, as_: SignIn) -> None:
     cast.olga.mobile = "+12125550147"
     cast.olga.save()
