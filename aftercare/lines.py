@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from decimal import Decimal
+
 from aftercare.models import Line
 from studio.models import Studio
 
@@ -13,3 +15,10 @@ def lines_of(studio: Studio) -> dict[str, Line]:
         if channel not in found:
             found[channel] = Line.objects.create(studio=studio, channel=channel)
     return found
+
+
+def save_price(line: Line, price: Decimal | None, currency: str) -> Line:
+    """Note what one text costs by this line; None: not known."""
+    line.price, line.currency = price, currency if price is not None else ""
+    line.save(update_fields=["price", "currency"])
+    return line

@@ -13,11 +13,12 @@ from aftercare import links, versions
 from aftercare.core import reminders, say
 from aftercare.core.fields import Facts
 from aftercare.core.mornings import Waiting
+from aftercare.core.occasions import TEST
 from aftercare.core.timing import REMINDERS, Occasion
 from aftercare.facts import ClientBook
 from aftercare.links import Purpose
 from aftercare.models import Message
-from aftercare.wording import Finder, WordingError, Words, compose
+from aftercare.wording import Finder, WordingError, Words, compose, unmark_caution
 from studio.models import Staff, Studio, Visit
 
 DRY_HOURS = 24  # where the adhesive is not known or says nothing; common practice, no source
@@ -36,22 +37,24 @@ def for_message(
     morning list. Raises WordingError.
     """
     if message.own_words:
-        return Words(_own_subject(message, book), message.own_words)
+        words = Words(message.subject or _own_subject(message, book), message.own_words, message.language)
+        return unmark_caution(words) if message.kind == TEST else words
     find = find or versions.finder(book.studio if book else message.studio)
-    facts = _facts(message, book, now) if book else _staff_facts(message, now, count)
+    facts = facts_of(message, book, now) if book else _staff_facts(message, now, count)
     # While she is on hold nothing is said as if all were as usual: her aftercare goes as its caution alone.
     if book is not None and book.on_hold and message.occasion == Occasion.CARE:
         facts = replace(facts, kind="caution")
     return compose(find(facts.occasion, facts.kind, facts.step, facts.channel, facts.language), facts, find)
 
 
-def _facts(message: Message, book: ClientBook, now: datetime) -> Facts:
+def facts_of(message: Message, book: ClientBook, now: datetime) -> Facts:
+    """Return what a message to a client is about, as things stand at ``now``."""
     client, studio = book.client, book.studio
     visit = book.visits.get(message.visit_id or 0)
     facts = Facts(
         studio=studio.name,
         studio_phone=studio.phone,
-        language=message.language or say.language_of(client.language, studio.language),
+        language=message.language or client.language or studio.language,
         region=studio.region,
         channel=message.channel,
         occasion=message.occasion,

@@ -13,15 +13,17 @@ from aftercare.views.decisions import client_declined, client_pause, client_stop
 from aftercare.views.figures import figures, figures_csv
 from aftercare.views.forecasts import forecasts
 from aftercare.views.health import healthz
+from aftercare.views.letterhead import letter_head
 from aftercare.views.live import first_reminders, going_live
 from aftercare.views.lots import lot_aside, lot_ask, lot_report, lot_wearers, lots
 from aftercare.views.marking import visit_after, visit_done, visit_missed, visit_unmark
 from aftercare.views.messages import messages
 from aftercare.views.morning import flag_close, flag_reopen, flag_take, flags_close, morning
-from aftercare.views.phone import phone, phone_of
+from aftercare.views.phone import phone, phone_of, phone_own
 from aftercare.views.seen_to import early_see_to, message_see_to, unhappy_see_to, wish_hand_over, wishes_seen_to
 from aftercare.views.unsubscribe import unsubscribe
-from aftercare.views.wordings import wording, wordings
+from aftercare.views.wording_editor import wording, wording_preview
+from aftercare.views.wordings import wording_new, wording_versions, wordings
 
 urlpatterns = [
     path("healthz", healthz, name="healthz"),
@@ -54,14 +56,27 @@ urlpatterns = [
     path("visits/<int:visit_id>/early/seen-to", early_see_to, name="early_see_to"),
     path("messages", messages, name="messages"),
     path("phone", phone, name="phone"),
+    path("phone/own", phone_own, name="phone_own"),
     path("phone/<int:client_id>", phone_of, name="phone_of"),
     path("unsubscribe/<str:token>", unsubscribe, name="unsubscribe"),
     path("c/<str:token>", consultation, name="consultation"),
     path("wordings", wordings, name="wordings"),
+    path("wordings/new", wording_new, name="wording_new"),
     path("wordings/<slug:occasion>/<str:variant>/<slug:channel>/<slug:language>", wording, name="wording"),
     path("figures", figures, name="figures"),
     path("figures/<slug:section>/<slug:table>.csv", figures_csv, name="figures_csv"),
     path("settings/questions", questions, name="questions"),
+    path(
+        "wordings/<slug:occasion>/<str:variant>/<slug:channel>/<slug:language>/preview",
+        wording_preview,
+        name="wording_preview",
+    ),
+    path(
+        "wordings/<slug:occasion>/<str:variant>/<slug:channel>/<slug:language>/versions",
+        wording_versions,
+        name="wording_versions",
+    ),
+    path("settings/letterhead", letter_head, name="letterhead"),
     path("settings/forecasts", forecasts, name="forecasts"),
     path("settings/lots", lots, name="lots"),
     path("settings/lots/<int:adhesive_id>/wearers", lot_wearers, name="lot_wearers"),

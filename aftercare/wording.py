@@ -9,13 +9,14 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 from datetime import date, datetime, time
 from functools import lru_cache
 from itertools import product
 from pathlib import Path
-from typing import Any, Protocol
+from typing import Any, Protocol, TypeGuard
 
+from django.conf import settings
 from liquid import Environment as LiquidEnvironment
 from liquid import Mode
 from liquid.exceptions import LiquidError
@@ -30,6 +31,8 @@ from aftercare.core.segments import cheaper, measure
 MESSAGES = Path(__file__).resolve().parent.parent / "templates" / "messages"
 _TAGS = frozenset({"content", "output", "illegal", "if", "unless", "comment"})
 _SUBJECT = "Subject:"
+_MARK = "\x1e"  # "record separator": no name, no wording and no road holds one
+_LINK = re.compile(r"https?://[^\s{}<>\"']+[^\s{}<>\"'.,;:!?)]")
 _FLAGS = frozenset({"moved", "first", "waiver_due", "under_18", "wears_lenses"})
 
 
@@ -39,10 +42,18 @@ class WordingError(ValueError):
 
 @dataclass(frozen=True, slots=True)
 class Words:
-    """A text: its source with fields, or filled in. An SMS has no subject."""
+    """A text: its source with fields, or filled in. An SMS has no subject.
+
+    ``language`` is the one that it was found in ('': as asked), ``source`` the wording and version that it is. Filled
+    in, it knows its ``caution`` as it stands in the body, and the ``links`` that its owner or the service put there.
+    """
 
     subject: str
     body: str
+    language: str = field(default="", compare=False)
+    source: str = field(default="", compare=False)
+    caution: str = field(default="", compare=False)
+    links: tuple[str, ...] = field(default=(), compare=False)
 
 
 class Finder(Protocol):
@@ -117,13 +128,38 @@ def values(facts: Facts, find: Finder | None = None) -> dict[str, Value]:
 def compose(words: Words, facts: Facts, find: Finder | None = None) -> Words:
     """Fill a wording in for one message, as it will arrive: an SMS in its cheapest spelling.
 
-    ``find`` is asked for the blocks. Raises WordingError where the wording cannot be read or filled in.
+    Days and hours are said in the language that the wording was found in. ``find`` is asked for the blocks. Raises
+    WordingError where the wording cannot be read or filled in.
     """
+    facts = replace(facts, language=words.language or facts.language)
     filled = values(facts, find)
     body = render(words.body, filled)
     if facts.channel == "sms":
-        return Words("", cheaper(body))
-    return Words(" ".join(render(words.subject, filled).split()), body)
+        return replace(words, subject="", body=cheaper(body))
+    return replace(
+        words,
+        subject=" ".join(render(words.subject, filled).split()),
+        body=body,
+        caution=str(filled.get("caution") or ""),
+        links=(*_LINK.findall(words.body), *(value for value in filled.values() if _is_link(value))),
+    )
+
+
+def mark_caution(words: Words) -> str:
+    """Return a body with its caution between two marks that are in no text, so that it can be kept and found again."""
+    before, found, after = words.body.partition(words.caution) if words.caution else (words.body, "", "")
+    return f"{before}{_MARK}{found}{_MARK}{after}" if found else words.body
+
+
+def unmark_caution(words: Words) -> Words:
+    """Take the marks out again."""
+    before, *rest = words.body.split(_MARK)
+    return replace(words, body=before + "".join(rest), caution=rest[0] if len(rest) > 1 else "")
+
+
+def _is_link(value: Value) -> TypeGuard[str]:
+    """Say whether a field's whole value is an address of ours; a name that looks like one holds none."""
+    return isinstance(value, str) and value.startswith(f"{settings.PUBLIC_URL}/") and len(value.split()) == 1
 
 
 @lru_cache(maxsize=1024)
@@ -138,19 +174,24 @@ def first_wording(occasion: str, kind: str, step: int, channel: str, language: s
     folder = MESSAGES / occasion / say.language_of(language)
     for file in (f"{channel}.{name}.{step}.txt", f"{channel}.{name}.txt", f"{channel}.txt"):
         if (folder / file).is_file():
-            return _read(folder / file)
+            return _read(folder / file, folder.name)
     raise WordingError(f"There is no first wording for “{occasion}” by {channel}: add {occasion}/en/{channel}.txt.")
 
 
 def problems(
-    occasion: str, kind: str, step: int, channel: str, language: str, words: Words
+    occasion: str, kind: str, step: int, channel: str, language: str, words: Words, find: Finder | None = None
 ) -> tuple[wordcheck.Problem, ...]:
-    """Return all that is wrong with a wording, its length at the longest names included."""
-    draft = wordcheck.Draft(occasion, kind, channel, words.subject, words.body)
+    """Return all that is wrong with a wording, its length at the longest names included.
+
+    ``find`` is asked for the blocks: a caution that was added to makes each text longer.
+    """
+    first = first_wording(occasion, kind, step, channel, language).body if occasion == "caution" else ""
+    spoken = say.subtag(language)
+    draft = wordcheck.Draft(occasion, kind, channel, words.subject, words.body, language=spoken, first=first)
     found = wordcheck.check(draft)
     if channel != "sms" or wordcheck.blocks_saving(found):
         return found
-    texts = (compose(words, facts).body for facts in longest(occasion, kind, step, channel, language, words))
+    texts = (compose(words, facts, find).body for facts in longest(occasion, kind, step, channel, language, words))
     dearest = max(texts, key=lambda text: (measure(text).segments, measure(text).units))
     return wordcheck.check(replace(draft, longest=dearest))
 
@@ -195,19 +236,22 @@ LONGEST = Facts(
 """The longest names of the demo studio, and a Wednesday in September: what a wording's length is judged by."""
 
 
-def _read(file: Path) -> Words:
+def _read(file: Path, language: str) -> Words:
     text = file.read_text(encoding="utf-8").strip()
     if not text.startswith(_SUBJECT):
-        return Words("", text)
+        return Words("", text, language)
     subject, _, body = text.partition("\n")
-    return Words(subject.removeprefix(_SUBJECT).strip(), body.strip())
+    return Words(subject.removeprefix(_SUBJECT).strip(), body.strip(), language)
 
 
 def _block(name: str, facts: Facts, filled: Mapping[str, Value], find: Finder) -> str:
     """Fill in a block: an answer's caution is its kind's, any other the occasion's."""
     kind = facts.kind if facts.occasion == "answer" else facts.occasion
-    body = find(name, kind, 0, facts.channel, say.language_of(facts.language)).body
-    return _filled(body, tuple((field, filled[field]) for field in sorted(fields_used(body)) if field in filled))
+    found = find(name, kind, 0, facts.channel, facts.language)
+    if found.language and found.language != say.subtag(facts.language):  # there is none in hers: say it in one language
+        filled = plain_values(replace(facts, language=found.language))
+    used = sorted(fields_used(found.body))
+    return _filled(found.body, tuple((name, filled[name]) for name in used if name in filled))
 
 
 @lru_cache(maxsize=4096)

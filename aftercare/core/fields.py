@@ -163,7 +163,7 @@ def kind_of(name: str) -> str:
 
 def values(facts: Facts) -> dict[str, Value]:
     """Return every field's value but ``caution`` and ``how_to_stop``, which are wordings themselves."""
-    language = say.language_of(facts.language)
+    language = say.subtag(facts.language) or "en"
     visit: dict[str, Value] = {"day": None, "hour": None}
     if facts.starts_at is not None:
         visit["day"] = say.day(facts.starts_at.date(), language)
@@ -218,7 +218,7 @@ def _window(facts: Facts, language: str) -> str | None:
 
 
 def _service_name(kind: str, language: str) -> str:
-    names = SERVICE_NAMES[language]
+    names = SERVICE_NAMES.get(language, SERVICE_NAMES["en"])
     return names.get(kind, names[""])
 
 

@@ -197,6 +197,14 @@ PHRASES: tuple[Phrase, ...] = (
         \d+ ?(?:%|percent) (?:off|de descuento)
         discounts?|special offers?|coupons?|promo(?:tion)?s?(?: codes?)?|prices?
         book (?:now|today|here|online|your)
+        (?:on|for|flash|big) sale
+        (?:great|best|special) deals?
+        gift (?:cards?|vouchers?)
+        refer a friend
+        free (?:fills?|sets?|upgrades?|gifts?|lift)
+        gratis
+        rebajas?
+        tarjetas? (?:de )?regalo
         descuentos?|ofertas?|cupon(?:es)?|promocion(?:es)?|precios?
         reserva (?:ya|ahora|hoy|aqui|tu)
         """,

@@ -51,4 +51,5 @@ NEEDS_THE_BOOK = REMINDERS | {Occasion.PREPARE}  # waits while the book that it 
 SAFETY = frozenset({Occasion.CARE, Occasion.CHECK, Occasion.PATCH_TEST, Occasion.ANSWER, Occasion.ALERT})
 EVERYONE_TESTED_IN = frozenset({"GB", "IE"})  # regions where every first client is patch-tested by default
 
+TEST = "test"  # kind of a page to staff: a wording that somebody tries out on herself
 LOT = "lot"  # kind of a check that a person has asked of those who wore a lot of adhesive, apart from the table

@@ -6,11 +6,12 @@ either one turns a whole SMS into UCS-2: 70 characters a segment, twice the pric
 
 from __future__ import annotations
 
+import re
 from datetime import date, datetime, time
 from functools import lru_cache
 
 from babel import Locale, UnknownLocaleError
-from babel.dates import format_date
+from babel.dates import format_date, format_interval
 
 LANGUAGES = ("en", "es")
 
@@ -58,9 +59,28 @@ def language_of(tag: str, other: str = "en") -> str:
     return language if language in LANGUAGES else other
 
 
+def subtag(tag: str) -> str:
+    """Return the language of any BCP 47 ``tag`` in which dates can be said here ("pt-BR" is pt), else ''.
+
+    The owner may write wordings in more languages than the first ones are written in.
+    """
+    language = tag.replace("_", "-").partition("-")[0].lower()
+    return language if _locale(language) else ""
+
+
+@lru_cache(maxsize=256)
+def _locale(language: str) -> Locale | None:
+    try:
+        return Locale.parse(language)
+    except (UnknownLocaleError, ValueError):
+        return None
+
+
 @lru_cache(maxsize=4096)
 def day(when: date, language: str) -> str:
-    """Say a date without its year: "Tuesday 9 March", "martes 9 de marzo"."""
+    """Say a date without its year: "Tuesday 9 March", "martes 9 de marzo"; in further languages as CLDR has it."""
+    if language not in LANGUAGES:
+        return _cheap(format_date(when, _pattern(language), locale=language))
     return format_date(when, _DAY[language], locale=language)
 
 
@@ -68,13 +88,15 @@ def day(when: date, language: str) -> str:
 def hour(when: time, language: str, region: str) -> str:
     """Say a time of day, on the clock that the region's speakers of the language use: "2:30 pm", "14:30"."""
     if not _says_am_pm(language, region):
-        return f"{when.hour}:{when.minute:02}" if language == "es" else f"{when.hour:02}:{when.minute:02}"
+        return f"{when.hour:02}:{when.minute:02}" if language == "en" else f"{when.hour}:{when.minute:02}"
     return f"{when.hour % 12 or 12}:{when.minute:02} {'am' if when.hour < 12 else 'pm'}"
 
 
 def moment(when: datetime, language: str, region: str) -> str:
     """Say a date and an hour: "Tuesday 9 March, 2:30 pm"."""
-    return _MOMENT[language].format(day=day(when.date(), language), hour=hour(when.time(), language, region))
+    return _MOMENT.get(language, "{day}, {hour}").format(
+        day=day(when.date(), language), hour=hour(when.time(), language, region)
+    )
 
 
 @lru_cache(maxsize=4096)
@@ -85,6 +107,8 @@ def between(first: date, last: date, language: str) -> str:
     """
     if last < first:
         raise ValueError(f"A range of days cannot end on {last} before it begins on {first}: exchange the two.")
+    if language not in LANGUAGES:
+        return day(first, language) if first == last else _cheap(format_interval(first, last, "MMMEd", locale=language))
     words = {
         "first": format_date(first, _SHORT_DAY[language], locale=language),
         "first_month": format_date(first, _MONTH[language], locale=language),
@@ -99,7 +123,7 @@ def between(first: date, last: date, language: str) -> str:
 
 def soon(language: str) -> str:
     """Say that it should be soon, where there are no days to name."""
-    return _SOON[language]
+    return _SOON.get(language, _SOON["en"])
 
 
 def emergency_number(region: str) -> str:
@@ -108,20 +132,41 @@ def emergency_number(region: str) -> str:
 
 
 def emergency_call(language: str, region: str) -> str:
-    """Say whom to call, to stand after "call" or "llama": "911 or your local emergency number"."""
+    """Say whom to call, to stand after "call" or "llama": "911 or your local emergency number".
+
+    In a language that these words are not written in, the number alone; where none is known, the English words.
+    """
     number = emergency_number(region)
+    if language not in LANGUAGES:
+        return number or _LOCAL_NUMBER["en"]
     return _NUMBER_OR_LOCAL[language].format(number=number) if number else _LOCAL_NUMBER[language]
 
 
 def emergency_care(language: str, region: str) -> str:
     """Say where to go, to stand after "get" or "ve": "emergency eye care (A&E or eye casualty)", "a urgencias"."""
-    places = _EMERGENCY_CARE[language]
+    places = _EMERGENCY_CARE.get(language, _EMERGENCY_CARE["en"])
     return places.get(region.upper(), places[""])
 
 
 def poison_line(region: str) -> str:
     """Return the region's poison line, or an empty string where none is known here."""
     return POISON_LINES.get(region.upper(), "")
+
+
+@lru_cache(maxsize=256)
+def _pattern(language: str) -> str:
+    """Return CLDR's pattern of a day and its month, both written out: its own has them short in most languages."""
+    known = Locale.parse(language).datetime_skeletons
+    short = str(known["MMMMEd"].pattern if "MMMMEd" in known else known["MMMEd"].pattern)
+    return "".join(
+        part if part.startswith("'") else re.sub("M+", "MMMM", re.sub("[Ec]+", "EEEE", part))
+        for part in re.split(r"('[^']*')", short)
+    )
+
+
+def _cheap(said: str) -> str:
+    """Take out of CLDR's words what would make a whole SMS dear: its spaces of other widths, its dash."""
+    return "-".join(part.strip() for part in " ".join(said.split()).split("\u2013"))
 
 
 @lru_cache(maxsize=1024)

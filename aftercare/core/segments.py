@@ -121,6 +121,15 @@ def cheaper(text: str) -> str:
     return spelled if _ALPHABET.issuperset(spelled) else text
 
 
+def plainest(text: str) -> str:
+    """Spell a text in GSM-7 whatever it takes: what no spelling stands for is left out, with the spaces around it."""
+    spelled = cheaper(text)
+    if _ALPHABET.issuperset(spelled):
+        return spelled
+    bare = _FOREIGN.sub(lambda found: _spelling(found[0]) or "", spelled)
+    return re.sub(r" {2,}", " ", re.sub(r" +(?=[\n.,;:!?]|$)", "", bare))
+
+
 def _split_septets(text: str) -> tuple[str, ...]:
     extended = [place.start() for place in _EXTENSION_CHARACTER.finditer(text)]
     if len(text) + len(extended) <= SINGLE["gsm7"]:

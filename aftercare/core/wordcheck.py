@@ -10,7 +10,7 @@ import dataclasses
 import re
 from dataclasses import dataclass
 
-from aftercare.core import neversaid, placeholders
+from aftercare.core import carriers, cautions, neversaid, placeholders, say
 from aftercare.core.fields import BLOCKS, FIELDS, STAFF, kind_of
 from aftercare.core.placeholders import Problem, Source
 from aftercare.core.segments import Measure, measure
@@ -55,7 +55,10 @@ _HELP = re.compile(r"\bHELP\b")
 
 @dataclass(frozen=True, slots=True)
 class Draft:
-    """A wording as its owner typed it; ``longest`` is its body as it arrives with the longest names, "" if unknown."""
+    """A wording as its owner typed it; ``longest`` is its body as it arrives with the longest names, "" if unknown.
+
+    ``first`` is the caution that its body would stand in for, "" where it stands in for none.
+    """
 
     occasion: str
     kind: str
@@ -63,6 +66,8 @@ class Draft:
     subject: str
     body: str
     longest: str = ""
+    language: str = "en"
+    first: str = ""
 
 
 def check(draft: Draft) -> tuple[Problem, ...]:
@@ -76,7 +81,10 @@ def check(draft: Draft) -> tuple[Problem, ...]:
     else:
         _check_required(body, draft)
         _check_way_to_stop(body, draft)
+    _check_language(body, draft)
+    _check_caution(body, draft)
     if draft.channel == "sms":
+        _check_carriers(body)
         _check_length(body, draft.longest)
     return (*subject, *sorted(body.problems, key=lambda problem: (problem.line, problem.column)))
 
@@ -134,6 +142,31 @@ def _check_way_to_stop(source: Source, draft: Draft) -> None:
             source.fields.get("how_to_stop", 0),
             "It does not always say how to stop these messages.",
             "Write {{ how_to_stop }} outside every if, or the word STOP.",
+        )
+
+
+def _check_language(source: Source, draft: Draft) -> None:
+    if draft.language not in say.LANGUAGES and draft.occasion not in STAFF:
+        source.problem(
+            0,
+            "What is never said cannot be looked for in this language.",
+            "Have somebody who speaks it read the text before you save it.",
+            warning=True,
+        )
+
+
+def _check_caution(source: Source, draft: Draft) -> None:
+    missing = cautions.left_out(draft.first, draft.body) if draft.first else ()
+    if missing:
+        what = f"The caution no longer says: {'; '.join(missing)}."
+        source.problem(0, what, "Put it back, or make sure that the clinician has seen that it is gone.", warning=True)
+
+
+def _check_carriers(source: Source) -> None:
+    for found in carriers.find_blocked(source.shown):
+        place = source.places[found.start] if source.places else 0
+        source.problem(
+            place, f"“{found.words}” may keep it from arriving. {found.why}", found.cure, warning=not found.surely
         )
 
 

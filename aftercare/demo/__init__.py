@@ -6,7 +6,7 @@ import random
 from collections.abc import Callable
 from datetime import datetime, timedelta
 
-from aftercare.demo import asked, cast, past, reactions
+from aftercare.demo import asked, cast, past, reactions, wordings
 from aftercare.demo.days import Days
 from aftercare.demo.year import Year, at
 
@@ -30,6 +30,7 @@ def make(now: datetime, passwords: Callable[[], str], say: Callable[[str], None]
     say("demo studio: a year of visits")
     year.write(people)
     reactions.write(studio, since, random.Random(SEED))  # a dice of its own: the rest of the demo stays as it was
+    wordings.write(studio, since)
     days = Days(studio, people, year, since, now)
     days.forecast_before(say)
     past.write(studio, people, since, random.Random(SEED))

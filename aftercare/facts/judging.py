@@ -8,7 +8,7 @@ from datetime import datetime, timedelta
 from aftercare.core import answering, reminders, timing
 from aftercare.core.delivery import Event
 from aftercare.core.hours import next_open
-from aftercare.core.occasions import LOT
+from aftercare.core.occasions import LOT, TEST
 from aftercare.core.reach import Purpose, Reach, reach
 from aftercare.core.timing import NEEDS_THE_BOOK, REMINDERS, Occasion, Reason
 from aftercare.facts import staffing
@@ -41,7 +41,7 @@ def judge(message: Message, book: ClientBook | None, now: datetime) -> Verdict:
     if message.occasion == Occasion.MORNING_LIST:
         return _judge_list(message, now)
     if message.occasion == Occasion.ALERT:
-        return _judge_alert(message)
+        return _judge_test(message, now) if message.kind == TEST else _judge_alert(message)
     if message.kind == answering.NOBODY_YET and message.flag is not None and message.flag.state != Flag.State.OPEN:
         return Verdict(Event.WITHDRAW, reason=TAKEN)
     if book is None:
@@ -138,6 +138,18 @@ def _judge_alert(message: Message) -> Verdict:
     if way is None:
         return Verdict(Event.WITHHOLD, reason=Reason.NO_WAY)
     return Verdict(Event.JOURNAL, channel=way.channel, address=way.address)
+
+
+def _judge_test(message: Message, now: datetime) -> Verdict:
+    """A wording that she tries out goes to her own number or address, as it still is, and at once or not at all."""
+    person = message.staff
+    if person is None or not person.is_active:
+        return Verdict(Event.WITHDRAW, reason="she does not work here any more")
+    if message.no_later_than is not None and now >= message.no_later_than:
+        return Verdict(Event.WITHHOLD, reason=Reason.TOO_LATE)
+    if message.address not in {"sms": {person.mobile}, "email": {person.email}}[message.channel] - {""}:
+        return Verdict(Event.WITHHOLD, reason=Reason.NO_WAY)
+    return Verdict(Event.JOURNAL, channel=message.channel, address=message.address)
 
 
 def _other(channel: str) -> str:

@@ -96,6 +96,20 @@ class Migration(migrations.Migration):
             ),
         ),
         migrations.AddField(
+            model_name="letterhead",
+            name="by",
+            field=models.ForeignKey(
+                blank=True, null=True, on_delete=django.db.models.deletion.SET_NULL, related_name="+", to="studio.staff"
+            ),
+        ),
+        migrations.AddField(
+            model_name="letterhead",
+            name="studio",
+            field=models.OneToOneField(
+                on_delete=django.db.models.deletion.CASCADE, related_name="letterhead", to="studio.studio"
+            ),
+        ),
+        migrations.AddField(
             model_name="line",
             name="studio",
             field=models.ForeignKey(
@@ -412,6 +426,10 @@ class Migration(migrations.Migration):
             model_name="message",
             index=models.Index(fields=["line", "address"], name="message_by_address"),
         ),
+        migrations.AddIndex(
+            model_name="message",
+            index=models.Index(fields=["studio", "worded", "handed_over_at"], name="message_by_wording"),
+        ),
         migrations.AddConstraint(
             model_name="message",
             constraint=models.UniqueConstraint(fields=("studio", "key"), name="one_message_a_key"),
@@ -485,6 +503,18 @@ class Migration(migrations.Migration):
             constraint=models.UniqueConstraint(
                 fields=("studio", "occasion", "kind", "step", "channel", "language", "version"),
                 name="one_wording_a_version",
+            ),
+        ),
+        migrations.AddConstraint(
+            model_name="wording",
+            constraint=models.CheckConstraint(
+                condition=models.Q(
+                    models.Q(("occasion", "caution"), _negated=True),
+                    ("body", ""),
+                    models.Q(models.Q(("seen_by", ""), _negated=True), ("seen_on__isnull", False)),
+                    _connector="OR",
+                ),
+                name="no_other_caution_unseen",
             ),
         ),
     ]

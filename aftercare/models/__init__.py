@@ -7,7 +7,7 @@ from aftercare.models.link import Revocation
 from aftercare.models.message import Attempt, Heartbeat, Message, Receipt
 from aftercare.models.reply import HELD_BY, URGENCIES, Attachment, Flag, Reply, Wish
 from aftercare.models.rules import RuleSet
-from aftercare.models.wording import Wording
+from aftercare.models.wording import Letterhead, Wording
 
 __all__ = [
     "HELD_BY",
@@ -19,6 +19,7 @@ __all__ = [
     "Flag",
     "Forecast",
     "Heartbeat",
+    "Letterhead",
     "Line",
     "Message",
     "QuestionForm",

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from django.core.validators import MinValueValidator
 from django.db import models
 from django.utils.translation import gettext_lazy as _
 
@@ -17,6 +18,10 @@ class Line(models.Model):
     transport = models.CharField(max_length=120, blank=True)  # '': the one named in settings
     options = models.JSONField(default=dict, blank=True)
     is_active = models.BooleanField(default=True)
+    price = models.DecimalField(  # of one segment, as the owner states it; null: not known
+        _("price of one text"), max_digits=9, decimal_places=5, null=True, blank=True, validators=[MinValueValidator(0)]
+    )
+    currency = models.CharField(_("currency"), max_length=3, blank=True)  # ISO 4217
 
     class Meta:
         ordering = ["channel", "id"]

@@ -67,6 +67,7 @@ class Message(models.Model):
     subject = models.CharField(max_length=200, blank=True)  # as handed over
     text = models.TextField(blank=True)  # as handed over
     segments = models.PositiveSmallIntegerField(null=True, blank=True)  # of its newest text
+    worded = models.CharField(max_length=80, blank=True)  # by which wording: care/any/sms/en@3; @0 is the first one
 
     claimed_at = models.DateTimeField(null=True, blank=True)
     handing_over_at = models.DateTimeField(null=True, blank=True)
@@ -88,6 +89,7 @@ class Message(models.Model):
             models.Index(fields=["studio", "occasion", "state", "due_at"], name="message_by_occasion"),
             models.Index(fields=["client", "due_at"], name="message_of_client"),
             models.Index(fields=["line", "address"], name="message_by_address"),
+            models.Index(fields=["studio", "worded", "handed_over_at"], name="message_by_wording"),
         ]
 
     def __str__(self) -> str:

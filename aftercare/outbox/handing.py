@@ -34,6 +34,7 @@ class Parcel:
     text: str
     rehearsed: bool
     reference: str
+    worded: str = ""  # by which wording and version
     receipt_wait: int = 0  # seconds for which a receipt may still tell what became of it
     attempt_id: int = 0  # once it is journaled
 
@@ -85,7 +86,7 @@ def journal(parcels: Sequence[Parcel], now: datetime, patience: int) -> None:
     for parcel, attempt in zip(parcels, attempts, strict=True):
         parcel.attempt_id = attempt.pk
         _fill(parcel, now, began + timedelta(seconds=patience + parcel.receipt_wait))
-    written = ("state", "reason", "line", "channel", "address", "subject", "text", "segments", "rehearsed")
+    written = ("state", "reason", "line", "channel", "address", "subject", "text", "segments", "rehearsed", "worded")
     rows.update([parcel.message for parcel in parcels], (*written, "handing_over_at", "lease_until"))
 
 
@@ -96,6 +97,7 @@ def _fill(parcel: Parcel, now: datetime, lease_until: datetime) -> None:
     message.subject, message.text, message.rehearsed = parcel.subject[:200], parcel.text, parcel.rehearsed
     if parcel.channel == "sms":  # kept where an e-mail follows: the text that failed has been paid for
         message.segments = segments.measure(parcel.text).segments
+    message.worded = parcel.worded
     message.reason, message.handing_over_at, message.lease_until = "", now, lease_until
 
 

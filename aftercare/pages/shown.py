@@ -15,6 +15,7 @@ from django.utils.translation import gettext_lazy
 
 from aftercare import links, planning
 from aftercare.core.delivery import GONE, State
+from aftercare.core.occasions import TEST
 from aftercare.core.timing import Occasion, Reason, Rules
 from aftercare.models import Message
 from aftercare.pages.spoken import spoken
@@ -87,7 +88,7 @@ def _show(message: Message, rules: Rules, reads: bool) -> Shown:
     says = message.state in GONE and not telling
     return Shown(
         message=message,
-        what=_("message") if telling else str(OCCASIONS.get(message.occasion, message.occasion)),
+        what=_("message") if telling else _what(message),
         by=str(CHANNELS.get(message.channel, "")),
         stands=_stands(message),
         why=_why(message, rules, reads, telling),
@@ -96,6 +97,12 @@ def _show(message: Message, rules: Rules, reads: bool) -> Shown:
         text=(message.text if reads else links.hidden(message.text)) if says else "",
         at=_at(message),
     )
+
+
+def _what(message: Message) -> str:
+    if message.kind == TEST and message.staff_id is not None:
+        return _("test of a wording")
+    return str(OCCASIONS.get(message.occasion, message.occasion))
 
 
 def _stands(message: Message) -> str:

@@ -4,23 +4,23 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import datetime
 
-from aftercare import outbox, texts, unsubscribing, versions
-from aftercare.core import answering, delivery
+from aftercare import calendars, letterhead, outbox, texts, unsubscribing, versions
+from aftercare.core import answering, calendar_file, delivery
 from aftercare.core.reach import Purpose, reach
 from aftercare.core.timing import Occasion
 from aftercare.facts import ClientBook
 from aftercare.lines import lines_of
-from aftercare.models import Line, Message, Reply, Stop
+from aftercare.models import Letterhead, Line, Message, Reply, Stop
 from aftercare.outbox import Parcel
 from aftercare.sending import introductions
 from aftercare.sending.introductions import First
 from aftercare.sending.roads import Road, Roads
 from aftercare.texts import Count
-from aftercare.transports.base import Outgoing
-from aftercare.wording import Finder
+from aftercare.transports.base import Enclosure, Outgoing
+from aftercare.wording import Finder, Words
 from studio.models import Studio
 
 _MESSAGE_ID = re.compile(r"<[!-;=?-~]+@[!-;=?-~]+>")  # printable, no space: nothing of hers makes another header
@@ -28,15 +28,16 @@ _MESSAGE_ID = re.compile(r"<[!-;=?-~]+@[!-;=?-~]+>")  # printable, no space: not
 
 @dataclass(slots=True, eq=False)
 class Sender:
-    """A studio with its lines and its wordings in force."""
+    """A studio with its lines, its wordings in force and the head of its letters."""
 
     studio: Studio
     lines: dict[str, Line]  # by channel
     find: Finder
+    head: Letterhead | None
 
     @classmethod
     def of(cls, studio: Studio) -> Sender:
-        return cls(studio, lines_of(studio), versions.finder(studio))
+        return cls(studio, lines_of(studio), versions.finder(studio), letterhead.of(studio))
 
     def line_of(self, message: Message) -> Line:
         """Return the line that an answer or an introduction is bound to, for others the studio's for their channel."""
@@ -53,6 +54,7 @@ class Letter:
     road: Road
     sender: Sender
     revision: int | None  # of the client when her facts were read
+    laid_out: letterhead.Letter  # an e-mail's two forms; of an SMS the text alone
 
     @property
     def message(self) -> Message:
@@ -68,7 +70,9 @@ class Letter:
             sender=parcel.line.address,
             sender_name=self.sender.studio.name,
             subject=parcel.subject,
-            text=parcel.text,
+            text=self.laid_out.text,
+            html=self.laid_out.html,
+            enclosures=self.laid_out.enclosures,
             headers=self._headers,
         )
 
@@ -133,9 +137,25 @@ def write(
         text=words.body,
         rehearsed=rehearsed,
         reference=outbox.new_reference(),
+        worded=words.source,
         receipt_wait=road.transport.receipt_wait,
     )
-    return Letter(parcel, book, road, sender, revision)
+    return Letter(parcel, book, road, sender, revision, _laid_out(message, words, sender, book, now))
+
+
+def _laid_out(
+    message: Message, words: Words, sender: Sender, book: ClientBook | None, now: datetime
+) -> letterhead.Letter:
+    if message.channel != "email":
+        return letterhead.Letter(words.body, "", ())
+    laid_out = letterhead.lay_out(words, sender.studio, sender.head)
+    visit = book.visits.get(message.visit_id or 0) if book is not None else None
+    if message.occasion != Occasion.PREPARE or visit is None:
+        return laid_out
+    visit.studio = sender.studio
+    file = calendars.of_visit(visit, now, words.language or sender.studio.language)
+    enclosed = Enclosure(name=calendar_file.FILE_NAME, media_type=calendar_file.MEDIA_TYPE, content=file)
+    return replace(laid_out, enclosures=(*laid_out.enclosures, enclosed))
 
 
 def stops(addresses: Iterable[str]) -> set[tuple[int, str]]:

@@ -16,8 +16,21 @@ from aftercare.core.delivery import Event
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Enclosure:
+    """A file that goes with an e-mail; ``inline_id``: shown within its HTML form, which names it so (RFC 2392)."""
+
+    name: str
+    media_type: str  # with its parameters, such as text/calendar; method=PUBLISH
+    content: bytes
+    inline_id: str = ""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Outgoing:
-    """One message on its way. ``reference`` is ours, is new with every try and must travel with it."""
+    """One message on its way. ``reference`` is ours, is new with every try and must travel with it.
+
+    An e-mail has its words in HTML too, and enclosures; a road that knows neither carries the text alone.
+    """
 
     reference: str
     channel: str  # sms, email
@@ -26,6 +39,8 @@ class Outgoing:
     sender_name: str = ""
     subject: str = ""
     text: str
+    html: str = ""
+    enclosures: Sequence[Enclosure] = ()
     headers: Mapping[str, str] = field(default_factory=dict)
 
 

@@ -10,21 +10,26 @@ from __future__ import annotations
 import smtplib
 from collections.abc import Iterator, Sequence
 from contextlib import suppress
+from email import encoders
 from email.errors import MessageError
+from email.message import Message as MIME
+from email.mime.base import MIMEBase
+from email.mime.multipart import MIMEMultipart
 from email.utils import formataddr, parseaddr
 from typing import Any, ClassVar
 
 import requests
+from anymail.backends.base import AnymailBaseBackend
 from anymail.exceptions import AnymailError, AnymailInvalidAddress, AnymailRecipientsRefused, AnymailRequestsAPIError
 from django.core.exceptions import ValidationError
-from django.core.mail import EmailMessage, get_connection
+from django.core.mail import EmailMessage, EmailMultiAlternatives, get_connection
 from django.core.mail.backends.base import BaseEmailBackend
 from django.core.mail.backends.smtp import EmailBackend as SMTPBackend
 from django.core.mail.message import sanitize_address
 from django.core.validators import validate_email
 
 from aftercare.core.delivery import Event
-from aftercare.transports.base import Outcome, Outgoing, Transport
+from aftercare.transports.base import Enclosure, Outcome, Outgoing, Transport
 
 REFERENCE_HEADER = "X-Message-Reference"
 _REFUSED_BY_PROVIDER = frozenset({"rejected", "invalid", "failed"})  # anymail's words for a recipient's status
@@ -82,7 +87,7 @@ class Email(Transport):
 
     def _email(self, outgoing: Outgoing) -> EmailMessage:
         sender = outgoing.sender or self.from_address
-        email = EmailMessage(
+        email = _Letter(
             subject=" ".join(outgoing.subject.split()),
             body=outgoing.text,
             from_email=formataddr((outgoing.sender_name, sender)),
@@ -96,7 +101,46 @@ class Email(Transport):
             },
         )
         email.metadata = {"reference": outgoing.reference}  # type: ignore[attr-defined]  # anymail's: comes back in callbacks
+        within = [one for one in outgoing.enclosures if one.inline_id]
+        if outgoing.html:
+            email.attach_alternative(outgoing.html, "text/html")
+        if isinstance(self.backend, AnymailBaseBackend):  # each provider nests pictures in its own way: anymail knows
+            email.attachments += [_part(one) for one in within]
+        else:
+            email.within = [_part(one) for one in within]
+        email.attachments += [_part(one) for one in outgoing.enclosures if not one.inline_id]
         return email
+
+
+class _Letter(EmailMultiAlternatives):
+    """Text and HTML that say the same, the pictures of the latter beside it (RFC 2046, 5.1.4; RFC 2387)."""
+
+    within: Sequence[MIMEBase] = ()
+
+    def _create_mime_attachment(self, content: Any, mimetype: str) -> MIME:
+        # Django builds each alternative by this: it has no public place for multipart/related.
+        made: MIME = super()._create_mime_attachment(content, mimetype)  # type: ignore[misc]  # not in its stubs
+        if mimetype != "text/html" or not self.within:
+            return made
+        related = MIMEMultipart("related", type="text/html")
+        for part in (made, *self.within):
+            related.attach(part)
+        return related
+
+
+def _part(enclosure: Enclosure) -> MIMEBase:
+    """Write an enclosure as a part of a mail, its type's parameters kept."""
+    media_type, *parameters = (piece.strip() for piece in enclosure.media_type.split(";"))
+    part = MIMEBase(*media_type.split("/", 1))
+    for parameter in parameters:
+        name, _, value = parameter.partition("=")
+        part.set_param(name, value.strip('"'))
+    part.set_payload(enclosure.content)
+    encoders.encode_base64(part)
+    part.add_header("Content-Disposition", "inline" if enclosure.inline_id else "attachment", filename=enclosure.name)
+    if enclosure.inline_id:
+        part["Content-ID"] = f"<{enclosure.inline_id}>"
+    return part
 
 
 def _domain(address: str) -> str:

@@ -29,7 +29,16 @@ def phone(request: StudioRequest) -> HttpResponse:
     on_it = Q(messages__rehearsed=True, messages__handed_over_at__isnull=False)
     rows = _seen(request).filter(on_it).annotate(newest=Max("messages__handed_over_at", filter=on_it))
     shown_rows = Paginator(rows.order_by("-newest", "pk"), PER_PAGE).get_page(request.GET.get("page"))
-    return render(request, "aftercare/phone.html", {"shown": shown_rows})
+    return render(request, "aftercare/phone.html", {"shown": shown_rows, "own": _has_own(request)})
+
+
+@page()
+def phone_own(request: StudioRequest) -> HttpResponse:
+    """Show one's own phone: pages and lists to oneself, and wordings that one tried out."""
+    _only_in_rehearsal(request)
+    mine = Message.objects.filter(staff=request.staff, rehearsed=True, handed_over_at__isnull=False)
+    said = shown.show(list(mine.order_by("-handed_over_at")[: card.LATEST]), facts.rules_of(request.studio), set())
+    return render(request, "aftercare/phone_own.html", {"said": said})
 
 
 @require_http_methods(["GET", "POST"])
@@ -48,6 +57,10 @@ def phone_of(request: StudioRequest, client_id: int) -> HttpResponseBase:
         return redirect(f"{reverse('phone_of', args=[her.pk])}#answer")
     said = card.conversation(card.replies_of(her), shown.show(messages, facts.rules_of(request.studio), {her.pk}))
     return render(request, "aftercare/phone_of.html", {"client": her, "said": said, "form": form})
+
+
+def _has_own(request: StudioRequest) -> bool:
+    return Message.objects.filter(staff=request.staff, rehearsed=True, handed_over_at__isnull=False).exists()
 
 
 def _only_in_rehearsal(request: StudioRequest) -> None:

@@ -39,6 +39,7 @@ SETTINGS += [
     "/settings/lots",
     "/settings/duty",
     "/settings/absences",
+    "/settings/letterhead",
 ]
 
 
@@ -78,6 +79,12 @@ def pages(cast: Cast) -> list[str]:
         "/wordings/care/any/sms/en",
         "/wordings/care/any/email/es",
         "/wordings/caution/any/sms/en",
+        "/wordings/how_to_stop/any/email/en",
+        "/wordings/care/fill.0/sms/en",
+        "/wordings/check/any/email/fr",
+        "/wordings?language=fr",
+        "/wordings/care/any/sms/en/versions",
+        "/phone/own",
         f"/unsubscribe/{unsubscribing.token(lines_of(cast.studio)['email'], 'mia@mail.example')}",
         f"/clients/{bea.pk}/merge?other={mia.pk}",
         f"/settings/adhesives/{cast.glue.pk}",

@@ -163,3 +163,36 @@ def test_a_language_tag_is_read_by_its_first_part(tag: str, language: str) -> No
 
 def test_a_language_without_words_falls_back_to_the_one_named() -> None:
     assert say.language_of("fr", other="es") == "es"
+
+
+@pytest.mark.parametrize(
+    ("language", "expected"),
+    [  # CLDR 44's patterns of a day with its month, as Babel carries them; both words written out
+        ("fr", "mardi 9 mars"),
+        ("pt", "terça-feira, 9 de março"),
+        ("de", "Dienstag, 9. März"),
+        ("it", "martedì 9 marzo"),
+        ("vi", "Thứ Ba, 9 tháng 3"),
+    ],
+)
+def test_a_day_is_said_in_further_languages_as_their_speakers_do(language: str, expected: str) -> None:
+    assert say.day(date(2027, 3, 9), language) == expected
+
+
+def test_what_is_said_in_further_languages_holds_no_space_or_dash_that_makes_a_text_dear() -> None:
+    said = say.between(date(2027, 3, 9), date(2027, 4, 15), "fr")
+
+    assert {"\u202f", "\u2009", "\u00a0", "\u2013"}.isdisjoint(said)
+    assert "9 mars" in said
+    assert "15 avr" in said
+
+
+def test_in_a_language_without_its_words_the_emergency_number_stands_alone() -> None:
+    assert say.emergency_call("fr", "FR") == "112"
+    assert say.emergency_call("fr", "ZZ") == "your local emergency number"
+    assert say.emergency_care("fr", "US") == say.emergency_care("en", "US")
+
+
+@pytest.mark.parametrize(("tag", "language"), [("fr-CA", "fr"), ("PT_br", "pt"), ("xx", ""), ("", ""), ("../e", "")])
+def test_a_language_is_one_that_dates_can_be_said_in(tag: str, language: str) -> None:
+    assert say.subtag(tag) == language

@@ -183,3 +183,18 @@ def test_the_cheaper_spelling_never_costs_more_and_is_final(text: str) -> None:
     assert segments.cheaper(spelled) == spelled
     assert segments.measure(spelled).segments <= segments.measure(text).segments
     assert spelled == text or segments.measure(spelled).encoding == "gsm7"
+
+
+@pytest.mark.parametrize(
+    ("text", "plain"),
+    [
+        ("No rubbing 🌿", "No rubbing"),
+        ("“No” rubbing… 🌿, please", '"No" rubbing..., please'),
+        ("Até já", "Até ja"),
+        ("GSM already: é ñ €", "GSM already: é ñ €"),
+        ("中文", ""),
+    ],
+)
+def test_the_plainest_spelling_leaves_out_what_cannot_be_spelled(text: str, plain: str) -> None:
+    assert segments.plainest(text) == plain
+    assert segments.measure(segments.plainest(text)).encoding == "gsm7"

@@ -165,3 +165,22 @@ def test_words_to_staff_need_no_way_to_stop_and_may_say_what_is_never_said_to_a_
 def test_only_warnings_let_a_wording_be_saved() -> None:
     assert not blocks_saving((Problem(1, 1, "long", "cut", warning=True),))
     assert blocks_saving((Problem(1, 1, "long", "cut", warning=True), Problem(1, 1, "bad", "mend")))
+
+
+def test_in_a_language_without_its_list_somebody_who_speaks_it_is_asked_for() -> None:
+    (problem,) = check(Draft("patch_test", "", "sms", "", f"{{{{ studio }}}} {STOP}", language="fr"))
+
+    assert problem.warning
+    assert "in this language" in problem.what
+    assert check(Draft("alert", "", "sms", "", "{{ link }}", language="fr")) == ()
+
+
+@pytest.mark.parametrize(
+    "offer", ["Book now", "only $40", "20% off", "free fill", "gift card", "rebajas", "Reserva ya", "flash sale"]
+)
+@pytest.mark.parametrize("occasion", ["prepare", "patch_test", "care", "check"])
+def test_an_offer_in_a_message_about_a_visit_or_health_is_refused(offer: str, occasion: str) -> None:
+    # 47 CFR 64.1200(f)(1) and CTIA 5.1: what advertises needs another consent than what informs.
+    body = f"{{{{ studio }}}} {{{{ day }}}} {{{{ hour }}}} {offer} {STOP}"
+
+    assert any("advertisement" in what for what in found(occasion, body))

@@ -6,6 +6,7 @@ Outside facts: RFC 5321 4.2.1 (5yz permanent, 4yz passing), 4.5.2 (dots), RFC 38
 
 from __future__ import annotations
 
+import base64
 import json
 from collections.abc import Iterator
 from email import message_from_bytes, policy
@@ -13,13 +14,14 @@ from email.message import EmailMessage
 from http.server import BaseHTTPRequestHandler, ThreadingHTTPServer
 from socketserver import StreamRequestHandler, ThreadingTCPServer
 from threading import Thread
-from typing import ClassVar
+from typing import Any, ClassVar
 
 import pytest
 from django.core import mail
 
+from aftercare.core import calendar_file
 from aftercare.core.delivery import Event
-from aftercare.transports.base import Outcome, Outgoing, Transport
+from aftercare.transports.base import Enclosure, Outcome, Outgoing, Transport
 from aftercare.transports.email import Email
 from tests import servers
 from tests.aftercare.transports.contract import (
@@ -213,12 +215,15 @@ def test_a_report_is_asked_to_name_our_reference_and_to_leave_out_her_words() ->
 class Provider(BaseHTTPRequestHandler):
     """Answers as Postmark's API documents it; the recipient's address says how."""
 
+    sent: ClassVar[list[dict[str, Any]]] = []
+
     protocol_version = "HTTP/1.1"
     disable_nagle_algorithm = True
     wbufsize = -1
 
     def do_POST(self) -> None:
         sent = json.loads(self.rfile.read(int(self.headers["Content-Length"])))
+        self.sent.append(sent)
         kind = sent["To"].partition("-")[0]
         if kind == "mute":
             self.close_connection = True
@@ -294,3 +299,110 @@ def test_a_provider_that_is_not_there_has_not_taken_it() -> None:
     transport = Email(backend=POSTMARK, server_token="t", api_url=f"http://127.0.0.1:{servers.free_port()}/")
 
     assert one(transport, "mia@example.org").event is Event.NOT_TAKEN
+
+
+PICTURE = b"\x89PNG\r\n\x1a\n" + bytes(range(256)) * 4
+CALENDAR = b"BEGIN:VCALENDAR\r\nSUMMARY:Visit \xc3\xa9\r\nEND:VCALENDAR\r\n"
+
+
+def letter(**changed: Any) -> Outgoing:
+    given: dict[str, Any] = {
+        "reference": "ref9",
+        "channel": "email",
+        "address": "mia@example.org",
+        "sender": "s@example.org",
+        "subject": "Your visit",
+        "text": "Hola Mía,\n\n.\n- " + "x" * 1200,
+        "html": "<p>Hola Mía</p>\n.\n<p>" + "x" * 1200 + "</p>",
+        "enclosures": (
+            Enclosure(name="logo.png", media_type="image/png", content=PICTURE, inline_id="logo"),
+            Enclosure(name="visit.ics", media_type=calendar_file.MEDIA_TYPE, content=CALENDAR),
+        ),
+    }
+    return Outgoing(**{**given, **changed})
+
+
+def shape(part: EmailMessage) -> object:
+    """Return a mail's parts as nested lists of their types."""
+    if part.is_multipart():
+        return [part.get_content_subtype(), *(shape(one) for one in part.iter_parts())]  # type: ignore[arg-type]
+    return part.get_content_type()
+
+
+def arrived(server: MailServer) -> EmailMessage:
+    found = message_from_bytes(server.newest, policy=policy.default)
+    assert isinstance(found, EmailMessage)
+    return found
+
+
+def test_a_letter_arrives_in_two_forms_with_its_logo_within_and_its_calendar_file(
+    smtp: Email, server: MailServer
+) -> None:
+    """RFC 2046, 5.1.4: the plainest form first. RFC 2387: what belongs together. RFC 2392: cid names a Content-ID."""
+    hand_over(smtp, [letter()])
+
+    mail_ = arrived(server)
+    assert shape(mail_) == [
+        "mixed",
+        ["alternative", "text/plain", ["related", "text/html", "image/png"]],
+        "text/calendar",
+    ]
+    plain, html = mail_.get_body(("plain",)), mail_.get_body(("html",))
+    assert plain is not None
+    assert plain.get_content().splitlines() == letter().text.splitlines()
+    assert html is not None
+    assert html.get_content().splitlines() == letter().html.splitlines()
+    [picture] = [part for part in mail_.walk() if part.get_content_type() == "image/png"]
+    assert picture["Content-ID"] == "<logo>"
+    assert picture.get_content_disposition() == "inline"
+    assert picture.get_payload(decode=True) == PICTURE
+    [calendar] = mail_.iter_attachments()
+    assert calendar.get_filename() == "visit.ics"
+    assert (calendar.get_param("method"), calendar.get_content_charset()) == ("PUBLISH", "utf-8")
+    assert calendar.get_payload(decode=True) == CALENDAR
+
+
+def test_no_line_of_a_letter_is_longer_than_smtp_carries(smtp: Email, server: MailServer) -> None:
+    """RFC 5321, 4.5.3.1.6: 1,000 octets with the line's end."""
+    hand_over(smtp, [letter()])
+
+    assert max(len(line) for line in server.newest.split(b"\r\n")) <= 998
+
+
+@pytest.mark.parametrize(
+    ("changed", "expected"),
+    [
+        ({"enclosures": ()}, ["alternative", "text/plain", "text/html"]),
+        ({"enclosures": letter().enclosures[:1]}, ["alternative", "text/plain", ["related", "text/html", "image/png"]]),
+        ({"enclosures": (), "html": ""}, "text/plain"),
+    ],
+)
+def test_a_letter_has_no_parts_that_it_does_not_need(changed: dict[str, Any], expected: object) -> None:
+    assert shape(written(letter(**changed))) == expected
+
+
+def test_a_letter_says_how_to_end_it_and_that_a_machine_wrote_it() -> None:
+    """RFC 8058, 3.1, and RFC 3834, 5, beside the parts."""
+    headers = {
+        "List-Unsubscribe": "<https://lashes.example/u/x>",
+        "List-Unsubscribe-Post": "List-Unsubscribe=One-Click",
+    }
+
+    found = written(letter(headers=headers))
+
+    assert found["List-Unsubscribe"] == "<https://lashes.example/u/x>"
+    assert found["List-Unsubscribe-Post"] == "List-Unsubscribe=One-Click"
+    assert found["Auto-Submitted"] == "auto-generated"
+
+
+def test_a_provider_is_given_both_forms_and_the_files(provider: Email) -> None:
+    [outcome] = provider.send([letter()])
+
+    sent = Provider.sent[-1]
+    assert outcome.event is Event.TAKEN
+    assert (sent["TextBody"], sent["HtmlBody"]) == (letter().text, letter().html)
+    inline, calendar = sent["Attachments"]
+    assert (inline["Name"], inline["ContentType"], inline["ContentID"]) == ("logo.png", "image/png", "cid:logo")
+    assert (calendar["Name"], calendar["ContentType"].split(";")[0]) == ("visit.ics", "text/calendar")
+    assert base64.b64decode(inline["Content"]) == PICTURE
+    assert base64.b64decode(calendar["Content"]) == CALENDAR

@@ -7,8 +7,9 @@ from typing import Any
 
 import pytest
 
-from aftercare import tasks
+from aftercare import tasks, trials
 from aftercare.models import Flag, Message, Reply, Stop
+from aftercare.wording import Words
 from tests.cast import Cast
 from tests.pages import SignIn, words
 
@@ -96,5 +97,17 @@ def test_many_phones_cost_no_more_queries(cast: Cast, as_: SignIn, django_assert
         cast.gone(her, None, "answer", cast.at(6), rehearsed=True)
     browser = as_(cast.olga)
 
-    with django_assert_max_num_queries(6):
+    with django_assert_max_num_queries(7):
         assert "Page 1 of 2" in words(browser.get("/phone"))
+
+
+def test_one_s_own_phone_shows_what_went_to_oneself_alone(cast: Cast, as_: SignIn) -> None:
+    cast.ada.email = "ada@wrenfield.example"
+    cast.ada.save()
+    trials.send(Words("Your visit", "Rinse first.", "en"), "email", to=cast.ada, token="1", now=cast.now)
+    tasks.send_due(now=cast.now)
+
+    assert "Your own phone" in words(as_(cast.ada).get("/phone"))
+    assert "Test: Your visit" in words(as_(cast.ada).get("/phone/own"))
+    assert "Your own phone" not in words(as_(cast.olga).get("/phone"))
+    assert "Nothing on it yet." in words(as_(cast.olga).get("/phone/own"))

@@ -1,0 +1,50 @@
+// The editor of a wording: fields put in by a click, and a preview as she types. Without this file both work by buttons.
+"use strict";
+{
+  const form = document.getElementById("editor");
+  const preview = document.getElementById("preview");
+  const list = document.getElementById("puts");
+  let writing = form.elements.added || form.elements.body;
+  let asked = null;
+  let waits = 0;
+
+  const look = async () => {
+    asked?.abort();
+    asked = new AbortController();
+    try {
+      const answer = await fetch(form.dataset.preview, { method: "POST", body: new FormData(form), signal: asked.signal });
+      if (answer.ok && !answer.redirected) preview.innerHTML = await answer.text();
+    } catch (error) {
+      if (error.name !== "AbortError") throw error;
+    }
+  };
+  const soon = () => {
+    clearTimeout(waits);
+    waits = setTimeout(look, 400);
+  };
+
+  const chips = document.createElement("div");
+  chips.className = "chips";
+  chips.setAttribute("role", "group");
+  chips.setAttribute("aria-label", list.dataset.name);
+  for (const code of list.querySelectorAll("[data-put]")) {
+    const button = document.createElement("button");
+    button.type = "button";
+    button.textContent = code.dataset.name;
+    button.title = code.closest("div").querySelector("dd").textContent.trim().replace(/\s+/g, " ");
+    button.addEventListener("click", () => {
+      writing.focus();
+      writing.setRangeText(code.dataset.put, writing.selectionStart, writing.selectionEnd, "end");
+      writing.dispatchEvent(new Event("input", { bubbles: true }));
+    });
+    chips.append(button);
+  }
+  list.before(chips);
+
+  form.addEventListener("focusin", (event) => {
+    if (event.target.matches("textarea, [name=subject]")) writing = event.target;
+  });
+  form.addEventListener("input", (event) => {
+    if (event.target.matches("textarea, [name=subject], [name=who]")) soon();
+  });
+}
