@@ -9,7 +9,7 @@ from datetime import date, datetime
 from django.conf import settings
 from django.urls import reverse
 
-from aftercare import versions
+from aftercare import links, versions
 from aftercare.core import reminders, say
 from aftercare.core.fields import Facts
 from aftercare.core.mornings import Waiting
@@ -19,6 +19,7 @@ from aftercare.models import Message
 from aftercare.wording import Finder, WordingError, Words, compose
 from studio.models import Staff, Studio, Visit
 
+RECORD = "your_record"  # of an answer: the link to what is kept about her
 DRY_HOURS = 24  # where the adhesive is not known or says nothing; common practice, no source
 
 
@@ -63,15 +64,16 @@ def _facts(message: Message, book: ClientBook, now: datetime) -> Facts:
         under_18=bool(client.under_18),
         wears_lenses=bool(client.wears_lenses),
         call_by=_call_by(message, studio),
+        record=_record(message, book),
         visit_ahead=book.on_hold and any(book.calendar.is_booked(one) for one in book.calendar.visits),
     )
     if visit is None:
         return facts
-    facts = _with_visit(facts, message, visit, studio)
+    facts = _with_visit(facts, message, visit, studio, book.revoked)
     return _with_next(facts, message, visit, book, now) if message.occasion in REMINDERS else facts
 
 
-def _with_visit(facts: Facts, message: Message, visit: Visit, studio: Studio) -> Facts:
+def _with_visit(facts: Facts, message: Message, visit: Visit, studio: Studio, revoked: int) -> Facts:
     return replace(
         facts,
         kind=message.kind or visit.service,
@@ -80,6 +82,7 @@ def _with_visit(facts: Facts, message: Message, visit: Visit, studio: Studio) ->
         starts_at=visit.starts_at.astimezone(studio.zone),
         minutes=visit.minutes,
         dry_hours=_dry_hours(visit) if visit.is_set else None,
+        page=links.address(links.Purpose.VISIT, visit, revoked=revoked),
     )
 
 
@@ -99,6 +102,13 @@ def _window(start: date, visit: Visit, book: ClientBook, today: date) -> tuple[d
     if book.forecast is None or book.forecast.visit != visit.pk:
         return None
     return reminders.window(start, book.forecast, book.rules, today)
+
+
+def _record(message: Message, book: ClientBook) -> str:
+    """The way to what is kept about her, in the one answer that she asked for: whoever has it reads her record."""
+    if message.kind != RECORD:
+        return ""
+    return links.address(links.Purpose.DATA, book.client, revoked=book.revoked)
 
 
 def _own_name(visit: Visit) -> str:

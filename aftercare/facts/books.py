@@ -34,6 +34,7 @@ class ClientBook:
     reactions: list[Reaction]
     resting: frozenset[str]  # channels whose number or address is somebody else's
     hold_why: str
+    revoked: int  # how often her links were
     now: datetime
 
     @property
@@ -94,6 +95,7 @@ def load(client_ids: Iterable[int], now: datetime) -> dict[int, ClientBook]:
             reactions[person.client.pk],
             person.asked,
             person.flagged,
+            person.revoked,
             messages[person.client.pk],
             forecasts,
             now,
@@ -118,6 +120,7 @@ def _book(
     reactions: list[Reaction],
     asked: tuple[datetime, ...],
     flagged: bool,
+    revoked: int,
     messages: list[Message],
     forecasts: dict[int, list[SetForecast]],
     now: datetime,
@@ -149,6 +152,7 @@ def _book(
         reactions=reactions,
         resting=frozenset(channel for channel, why in own.items() if why == Stop.Why.WRONG_PERSON),
         hold_why="a reaction is on record" if standing_reaction else "an open flag" if flagged else "",
+        revoked=revoked,
         now=now,
     )
 

@@ -8,27 +8,28 @@ from dataclasses import dataclass
 from datetime import UTC, date, datetime
 from functools import lru_cache
 
-from django.db.models import Exists, OuterRef, QuerySet, Subquery, Value
-from django.db.models.functions import Concat
+from django.db.models import Count, Exists, OuterRef, Q, QuerySet, Subquery, Value
+from django.db.models.functions import Coalesce, Concat
 
 from aftercare.core.occasions import LOT
 from aftercare.core.outcomes import ASKS_NEXT_DAY
 from aftercare.core.timing import SetForecast
-from aftercare.models import HELD_BY, Flag, Forecast, Message, RuleSet, Stop
+from aftercare.models import HELD_BY, Flag, Forecast, Message, Revocation, RuleSet, Stop
 from studio.aggregates import Listed
 from studio.models import Client, ClosingDay, Consent, Reaction, Visit, VisitRef
 
 
 @dataclass(frozen=True, slots=True)
 class Person:
-    """One client; with her the owner's own numbers, the studio's closing days, whether an open flag holds her, and when
-    matters of hers were closed so that she is asked once more the next day."""
+    """One client; with her the owner's own numbers, the studio's closing days, whether an open flag holds her, when
+    matters of hers were closed so that she is asked once more the next day, and how often her links were revoked."""
 
     client: Client
     own_rules: dict[str, object]
     closed: tuple[date, ...]
     flagged: bool
     asked: tuple[datetime, ...]
+    revoked: int
 
 
 def clients(ids: list[int]) -> list[Person]:
@@ -41,8 +42,19 @@ def clients(ids: list[int]) -> list[Person]:
     people: QuerySet[Client] = Client.objects.filter(pk__in=ids).select_related("studio__calendar_feed")
     over = Flag.objects.filter(clients=OuterRef("pk"), state=Flag.State.CLOSED, outcome__in=ASKS_NEXT_DAY)
     asked = over.order_by().values("clients").annotate(moments=Listed("closed_at")).values("moments")
-    rows = people.annotate(own_rules=Subquery(newest), closed=Subquery(closed), flagged=held, asked=Subquery(asked))
-    return [Person(row, row.own_rules or {}, _dates(row.closed), row.flagged, _moments(row.asked)) for row in rows]
+    revoked = Revocation.objects.filter(Q(client=OuterRef("pk")) | Q(client__merged_into=OuterRef("pk")))
+    times = revoked.order_by().values(every=Value(1)).annotate(n=Count("pk")).values("n")
+    rows = people.annotate(
+        own_rules=Subquery(newest),
+        closed=Subquery(closed),
+        flagged=held,
+        asked=Subquery(asked),
+        revoked=Coalesce(Subquery(times), 0),
+    )
+    return [
+        Person(row, row.own_rules or {}, _dates(row.closed), row.flagged, _moments(row.asked), row.revoked)
+        for row in rows
+    ]
 
 
 @lru_cache(maxsize=64)  # the same for all clients of a studio

@@ -18,6 +18,7 @@ from aftercare.core import away, commands, reading, routing
 from aftercare.core.commands import Command
 from aftercare.core.reading import Reading, Topic, Urgency
 from aftercare.core.routing import Route
+from aftercare.core.ticks import Ticked, together
 from aftercare.core.timing import Occasion
 from aftercare.models import HELD_BY, Reply, Wish
 from aftercare.triage import wishes
@@ -59,9 +60,10 @@ def read(reply_id: int, now: datetime) -> bool:
     staff = staff_of(reply) if not clients else None
     reply.client = clients[0] if len(clients) == 1 else None
     reply.answers = last_told(reply)
-    found = _read_words(reply)
+    found = _read(reply)
     reply.reading = _kept(found)
-    command = None if reply.automatic else commands.read(words_of(reply))
+    # On her page a word such as "stop" stands beside signs that she ticked: it is read, and obeyed, with them.
+    command = None if reply.automatic or reply.ticked else commands.read(words_of(reply))
     reply.command = command or ""
     ended = not command and not reply.automatic and Topic.STOP in found.about
     obeyed = wishes.stop(reply, clients, found, now) if ended else wishes.obey(reply, command, clients, found, now)
@@ -87,6 +89,18 @@ def read(reply_id: int, now: datetime) -> bool:
     reply.read_at = now
     reply.save(update_fields=["client", "answers", "command", "reading", "flag", "read_at"])
     return True
+
+
+def _read(reply: Reply) -> Reading:
+    """Read her words, together with what she ticked on her page."""
+    if not reply.ticked:
+        return _read_words(reply)
+    return together(Ticked.kept(reply.ticked), _read_words(reply) if _has_to_be_read(reply) else None)
+
+
+def _has_to_be_read(reply: Reply) -> bool:
+    ticked = Ticked.kept(reply.ticked)
+    return bool(reply.text.strip()) or (ticked.is_about_her_eyes and not ticked.ticks)
 
 
 def _read_words(reply: Reply) -> Reading:
@@ -122,6 +136,8 @@ def _route(reply: Reply, command: Command | None, found: Reading, *, obeyed: boo
 
     What reads as thanks is at the end of the artist's list, and yet on it.
     """
+    if reply.ticked:
+        return _route_of_page(reply, found)
     if command is Command.STOP:
         may_cancel = commands.may_mean_the_visit(words_of(reply))
         return Route(matter=False, wish=routing.Wish.MAY_CANCEL if may_cancel else None)
@@ -136,6 +152,16 @@ def _route(reply: Reply, command: Command | None, found: Reading, *, obeyed: boo
     if _says_yes_to(reply, Occasion.OPT_IN):
         return Route(matter=False)
     return routing.of_words(found)
+
+
+def _route_of_page(reply: Reply, found: Reading) -> Route:
+    """Where it goes that she ticked or wrote on her page: a button has its one meaning, and words beside it theirs."""
+    asks = Ticked.kept(reply.ticked).asks
+    route = routing.of_words(found)
+    if asks is None:
+        return route
+    is_matter = bool(reply.text.strip()) and route.matter
+    return Route(matter=is_matter, wish=routing.Wish(asks), rests=False)
 
 
 def _is_away(reply: Reply, found: Reading) -> bool:

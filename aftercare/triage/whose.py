@@ -25,8 +25,11 @@ def words_of(reply: Reply) -> str:
 def clients_of(reply: Reply, now: datetime) -> list[Client]:
     """Return whom it can be from: those with its number, of several those who were lately written to there.
 
-    Where nobody has the number any more, those who were lately written to there all the same.
+    Where nobody has the number any more, those who were lately written to there all the same. What was written on a
+    page of hers is hers, whatever number she has.
     """
+    if reply.ticked and reply.client is not None:
+        return [reply.client.merged_into or reply.client]
     standing = Client.objects.filter(studio=reply.studio_id, merged_into=None).order_by("pk")
     if reply.line.channel == "sms":
         hers = list(standing.filter(mobile=reply.from_address))
@@ -60,6 +63,8 @@ def last_told(reply: Reply) -> Message | None:
 
     An introduction goes just ahead of the text that she answers.
     """
+    if not reply.from_address:
+        return None
     told = Message.objects.filter(line=reply.line_id, address=reply.from_address)
     last = list(told.filter(handed_over_at__lte=reply.received_at).order_by("-handed_over_at", "-pk")[:2])
     if len(last) == 2 and last[0].occasion == Occasion.OPT_IN and _together(*last):

@@ -35,6 +35,8 @@ def stop(reply: Reply, clients: list[Client], found: Reading, now: datetime) -> 
 
     Where she also tells of an eye, the confirmation carries the caution.
     """
+    if not reply.from_address:  # of a page: nothing goes to her anyhow
+        return False
     _, is_new = Stop.objects.get_or_create(
         line_id=reply.line_id,
         address=reply.from_address,
@@ -63,6 +65,8 @@ def start(reply: Reply, clients: list[Client], now: datetime) -> bool:
 def rest(reply: Reply, clients: list[Client]) -> None:
     """Whoever has this number is not the one meant: nothing more goes there. She gets no confirmation, having asked for
     none; a corrected number on the record is another one, and is written to."""
+    if not reply.from_address:
+        return
     _, is_new = Stop.objects.get_or_create(
         line_id=reply.line_id,
         address=reply.from_address,
