@@ -11,7 +11,7 @@ from django.urls import reverse
 
 from aftercare import links, versions
 from aftercare.core import reminders, say
-from aftercare.core.fields import Facts
+from aftercare.core.fields import BLOCKS, Facts
 from aftercare.core.mornings import Waiting
 from aftercare.core.timing import REMINDERS, Occasion
 from aftercare.facts import ClientBook
@@ -43,6 +43,21 @@ def for_message(
     if book is not None and book.on_hold and message.occasion == Occasion.CARE:
         facts = replace(facts, kind="caution")
     return compose(find(facts.occasion, facts.kind, facts.step, facts.channel, facts.language), facts, find)
+
+
+def for_page(occasion: Occasion, visit: Visit, book: ClientBook, language: str, now: datetime, find: Finder) -> str:
+    """Return what her own page says before or after a visit: the e-mail's words, without what the page itself has.
+
+    The caution and the way to stop have a place of their own there. Raises WordingError.
+    """
+
+    def without_blocks(occasion: str, kind: str, step: int, channel: str, language: str) -> Words:
+        return Words("", "") if occasion in BLOCKS else find(occasion, kind, step, channel, language)
+
+    message = Message(client=book.client, visit=visit, occasion=occasion, channel="email", language=language)
+    facts = replace(_facts(message, book, now), page="")
+    words = find(occasion, facts.kind, facts.step, facts.channel, facts.language)
+    return compose(words, facts, without_blocks).body
 
 
 def _facts(message: Message, book: ClientBook, now: datetime) -> Facts:

@@ -10,6 +10,7 @@ from aftercare.views.day_sheet import day_sheet
 from aftercare.views.decisions import client_declined, client_pause, client_stop, reaction_new, reaction_release
 from aftercare.views.forecasts import forecasts
 from aftercare.views.health import healthz
+from aftercare.views.hers import her_calendar, her_visit
 from aftercare.views.live import first_reminders, going_live
 from aftercare.views.lots import lot_aside, lot_ask, lot_report, lot_wearers, lots
 from aftercare.views.marking import visit_after, visit_done, visit_missed, visit_unmark
@@ -50,6 +51,8 @@ urlpatterns = [
     path("messages", messages, name="messages"),
     path("phone", phone, name="phone"),
     path("phone/<int:client_id>", phone_of, name="phone_of"),
+    path("v/<str:token>", her_visit, name="her_visit"),
+    path("v/<str:token>/visit.ics", her_calendar, name="her_calendar"),
     path("unsubscribe/<str:token>", unsubscribe, name="unsubscribe"),
     path("wordings", wordings, name="wordings"),
     path("wordings/<slug:occasion>/<str:variant>/<slug:channel>/<slug:language>", wording, name="wording"),

@@ -22,10 +22,10 @@ from aftercare.core.ticks import Ticked, together
 from aftercare.core.timing import Occasion
 from aftercare.models import HELD_BY, Reply, Wish
 from aftercare.triage import wishes
-from aftercare.triage.answers import answer_at_once
+from aftercare.triage.answers import answer_at_once, kind_for
 from aftercare.triage.whose import clients_of, last_told, open_matter, staff_of, words_of
 
-__all__ = ["read", "read_waiting"]
+__all__ = ["kind_for", "read", "read_waiting", "reading_of"]
 log = logging.getLogger(__name__)
 
 UNREAD = "unread"  # on screen: not understood
@@ -60,7 +60,7 @@ def read(reply_id: int, now: datetime) -> bool:
     staff = staff_of(reply) if not clients else None
     reply.client = clients[0] if len(clients) == 1 else None
     reply.answers = last_told(reply)
-    found = _read(reply)
+    found = reading_of(reply)
     reply.reading = _kept(found)
     # On her page a word such as "stop" stands beside signs that she ticked: it is read, and obeyed, with them.
     command = None if reply.automatic or reply.ticked else commands.read(words_of(reply))
@@ -91,16 +91,13 @@ def read(reply_id: int, now: datetime) -> bool:
     return True
 
 
-def _read(reply: Reply) -> Reading:
-    """Read her words, together with what she ticked on her page."""
+def reading_of(reply: Reply) -> Reading:
+    """Read her words, together with what she ticked on her page. The reply need not be stored."""
     if not reply.ticked:
         return _read_words(reply)
-    return together(Ticked.kept(reply.ticked), _read_words(reply) if _has_to_be_read(reply) else None)
-
-
-def _has_to_be_read(reply: Reply) -> bool:
     ticked = Ticked.kept(reply.ticked)
-    return bool(reply.text.strip()) or (ticked.is_about_her_eyes and not ticked.ticks)
+    only_photos = ticked.is_about_her_eyes and not ticked.ticks
+    return together(ticked, _read_words(reply) if reply.text.strip() or only_photos else None)
 
 
 def _read_words(reply: Reply) -> Reading:
