@@ -6,7 +6,7 @@ from datetime import datetime
 
 from django.db import models
 
-from aftercare import facts, outbox
+from aftercare import facts, links, outbox
 from aftercare.core.commands import Command
 from aftercare.core.reading import Reading
 from aftercare.core.timing import Occasion
@@ -73,6 +73,8 @@ def rest(reply: Reply, clients: list[Client]) -> None:
         lifted_at=None,
         defaults={"at": reply.received_at, "words": words_of(reply), "why": Stop.Why.WRONG_PERSON},
     )
+    for client in clients:  # whoever has the number has her links, too
+        links.revoke(client, why=Stop.Why.WRONG_PERSON, now=reply.received_at)
     if is_new:
         plan_anew(clients)
 

@@ -286,7 +286,8 @@ def _why(row: Attachment) -> str:
     return _("it is not a photo that can be read. Take it anew, or tell it in words.")
 
 
-def _ask(request: HttpRequest, opened: Opened, asks: Asks, language: str, now: datetime) -> bool:
+def ask(request: HttpRequest, opened: Opened, asks: Asks, language: str, now: datetime) -> bool:
+    """Have what she asks for by a button put on a list; return whether it was."""
     told = Told.asking(request, asks, opened.visit.pk if opened.visit else None, language)
     draft = Reply(studio=opened.client.studio, client=opened.client, ticked=told.ticked.to_keep(), text=told.words)
     return not _too_many(opened, triage.reading_of(draft), now) and _receive(opened, told, now) is not None
@@ -295,7 +296,7 @@ def _ask(request: HttpRequest, opened: Opened, asks: Asks, language: str, now: d
 def _confirm(request: HttpRequest, opened: Opened, language: str, now: datetime) -> Said:
     if not _page(opened, language, now).is_ahead:
         return Said(problem=_over(), status=400, opened="visit")
-    if not _ask(request, opened, Asks.CONFIRM, language, now):
+    if not ask(request, opened, Asks.CONFIRM, language, now):
         return _not_kept("visit")
     return Said(text=_("Thank you: the studio knows that you come."), opened="visit")
 
@@ -303,7 +304,7 @@ def _confirm(request: HttpRequest, opened: Opened, language: str, now: datetime)
 def _move(request: HttpRequest, opened: Opened, language: str, now: datetime) -> Said:
     if not _page(opened, language, now).is_ahead:
         return Said(problem=_over(), status=400, opened="visit")
-    if not _ask(request, opened, Asks.MOVE, language, now):
+    if not ask(request, opened, Asks.MOVE, language, now):
         return _not_kept("visit")
     text = _("The studio has it and finds another day with you. Until you hear from them, the visit stays as it is.")
     return Said(text=text, opened="visit")
@@ -367,7 +368,7 @@ def _end(request: HttpRequest, opened: Opened, language: str, now: datetime) -> 
 
 def _not_me(request: HttpRequest, opened: Opened, language: str, now: datetime) -> Said:
     """Somebody else got the link: the front desk asks for the right number, and the links open nothing any more."""
-    if not _ask(request, opened, Asks.NOT_ME, language, now):
+    if not ask(request, opened, Asks.NOT_ME, language, now):
         return _not_kept("messages")
     choices.end_links(opened.client, why="wrong_person", now=now)
     return Said()

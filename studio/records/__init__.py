@@ -20,6 +20,7 @@ from studio.records.clients import (
     save_client,
 )
 from studio.records.duty import add_absence, remove_absence, save_duty
+from studio.records.erasing import erase_client, refuse_erasing
 from studio.records.merging import merge, undo_merge
 from studio.records.settings import (
     remove_closing_day,
@@ -57,6 +58,7 @@ __all__ = [
     "VisitFields",
     "cancel_visit",
     "end_pauses",
+    "erase_client",
     "give_consent",
     "give_sign_in",
     "mark_done",
@@ -69,6 +71,7 @@ __all__ = [
     "record_reaction",
     "record_test_result",
     "release_reaction",
+    "refuse_erasing",
     "remove_closing_day",
     "remove_feed",
     "remove_service_name",
