@@ -145,7 +145,7 @@ class HerPage:
 
     def has_asked(self, asks: Asks, replies: Iterable[Reply]) -> bool:
         """Whether she has asked for it on this page since the visit last changed."""
-        since = self.visit.changed_at or self.visit.created_at
+        since = (self.visit.changed_at or self.visit.created_at).replace(microsecond=0)  # replies come in whole seconds
         return any(
             reply.ticked.get("asks") == asks
             and reply.ticked.get("visit") == self.visit.pk

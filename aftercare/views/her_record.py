@@ -16,6 +16,7 @@ from aftercare.pages import kept
 from aftercare.pages.hers import emergency
 from aftercare.views.hers import Said, ask, gone, private, spoken
 from studio import clock
+from studio.models import Client
 
 
 @private
@@ -40,14 +41,18 @@ def her_record(request: HttpRequest, token: str) -> HttpResponse:
             "languages": [("en", "English"), ("es", "Español")],
             "said": said,
             "emergency": emergency(client.studio, language),
-            "asked": Wish.objects.filter(reply__client=client, kind=Wish.Kind.FORGET, seen_to_at=None).exists(),
+            "asked": _has_asked(client),
             "as_of": now,
         }
         return render(request, "aftercare/hers/record.html", context, status=said.status)
 
 
+def _has_asked(client: Client) -> bool:
+    return Wish.objects.filter(reply__client=client, kind=Wish.Kind.FORGET, seen_to_at=None).exists()
+
+
 def _forget(request: HttpRequest, opened: Opened, language: str) -> Said:
-    if not ask(request, opened, Asks.FORGET, language, clock.now()):
+    if not _has_asked(opened.client) and not ask(request, opened, Asks.FORGET, language, clock.now()):
         return Said(problem=_("That could not be written down now. Call the studio."), status=503)
     return Said(text=_("The studio’s owner has it and does it by hand. Until then all stays as it is."))
 

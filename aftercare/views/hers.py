@@ -143,7 +143,7 @@ def _page(opened: Opened, language: str, now: datetime) -> HerPage:
 
 def _show(request: HttpRequest, opened: Opened, token: str, language: str, said: Said, now: datetime) -> HttpResponse:
     page = _page(opened, language, now)
-    replies = list(Reply.objects.filter(client=opened.client).exclude(ticked={}).order_by("-pk")[:50])
+    replies = _told(opened)
     again = said.told
     context = {
         "page": page,
@@ -171,6 +171,11 @@ def _show(request: HttpRequest, opened: Opened, token: str, language: str, said:
         "channel": page.book.reach.channel,
     }
     return render(request, "aftercare/hers/visit.html", context, status=said.status)
+
+
+def _told(opened: Opened) -> list[Reply]:
+    """Return the newest of what she told on her pages."""
+    return list(Reply.objects.filter(client=opened.client).exclude(ticked={}).defer("raw").order_by("-pk")[:50])
 
 
 def _offered(ticks: tuple[Tick, ...], again: Told | None) -> list[tuple[str, Any, bool]]:
@@ -296,7 +301,9 @@ def ask(request: HttpRequest, opened: Opened, asks: Asks, language: str, now: da
 def _confirm(request: HttpRequest, opened: Opened, language: str, now: datetime) -> Said:
     if not _page(opened, language, now).is_ahead:
         return Said(problem=_over(), status=400, opened="visit")
-    if not ask(request, opened, Asks.CONFIRM, language, now):
+    if not _page(opened, language, now).has_asked(Asks.CONFIRM, _told(opened)) and not ask(
+        request, opened, Asks.CONFIRM, language, now
+    ):
         return _not_kept("visit")
     return Said(text=_("Thank you: the studio knows that you come."), opened="visit")
 
