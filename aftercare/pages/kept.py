@@ -78,12 +78,16 @@ LABELS: dict[str, Promise] = {
     "side": gettext_lazy("Eye"),
     "released_at": gettext_lazy("Released"),
     "purpose": gettext_lazy("For"),
-    "given": gettext_lazy("Yes"),
+    "given": gettext_lazy("Agreed"),
     "how": gettext_lazy("How"),
     "words_shown": gettext_lazy("Words shown"),
     "address": gettext_lazy("Number or address"),
 }
-_OF_HER = (
+_PURPOSES: dict[str, Promise] = {
+    Consent.Purpose.VISITS: gettext_lazy("messages about your visits"),
+    Consent.Purpose.REMINDERS: gettext_lazy("reminders"),
+}
+OF_HER = (
     *("first_name", "last_name", "mobile", "email", "time_zone", "language", "channel", "sensitive", "wears_lenses"),
     *("oily_lids", "under_18", "guardian_name", "guardian_mobile", "guardian_agreed_on", "waiver_signed_on"),
     *("on_break", "note"),
@@ -165,7 +169,7 @@ def _encoded(pk: int) -> str:
 
 
 def _her(client: Client) -> Thing:
-    return {name: getattr(client, name) for name in _OF_HER}
+    return {name: getattr(client, name) for name in OF_HER}
 
 
 def _visit(visit: Visit) -> Thing:
@@ -229,7 +233,7 @@ def _consent(consent: Consent) -> Thing:
     return {
         "at": consent.at,
         "channel": consent.get_channel_display(),
-        "purpose": consent.get_purpose_display(),
+        "purpose": str(_PURPOSES[consent.purpose]),
         "given": consent.given,
         "how": consent.how,
         "words_shown": consent.words_shown,

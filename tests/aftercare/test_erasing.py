@@ -110,7 +110,7 @@ def test_what_counts_stays_without_her(mia: Client, olga: Staff) -> None:
     erasing.erase(mia, by=olga, now=NOW)
 
     visit = Visit.objects.get(client=mia)
-    assert (visit.share_left, visit.status, visit.service) == (50, "done", "fill")
+    assert (str(visit.share_left), visit.status, visit.service) == ("50.0", "done", "fill")
     assert Reaction.objects.get().visit == visit
     assert Message.objects.filter(state="delivered").get().handed_over_at == NOW
 

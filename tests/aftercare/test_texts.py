@@ -22,7 +22,8 @@ DUE = datetime(2027, 3, 15, 14, 0, tzinfo=UTC)  # the Monday 19 days later, 10:0
 @pytest.fixture
 def mia() -> Client:
     her = make_client(make_studio(), mobile="+12125550101", time_zone="America/New_York")
-    Consent.objects.create(client=her, channel="sms", purpose="reminders", given=True, at=NOW, how="on paper")
+    for purpose in ("reminders", "visits"):
+        Consent.objects.create(client=her, channel="sms", purpose=purpose, given=True, at=NOW, how="on paper")
     for days in (30, 0):
         done = make_visit(her, status="done", starts_at=DONE - timedelta(days=days), heard_at=NOW - timedelta(days=40))
     forecast(done, NOW, fill_day=26.5, full_set_low=40, full_set_day=41.5)

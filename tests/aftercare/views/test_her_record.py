@@ -14,6 +14,7 @@ from aftercare import links, receiving, triage
 from aftercare.lines import lines_of
 from aftercare.links import Purpose
 from aftercare.models import Attachment, Message, Wish
+from aftercare.pages.kept import OF_HER
 from studio import clock, records
 from studio.models import Client, Consent, Visit
 from tests.aftercare.test_pictures import photo
@@ -59,11 +60,9 @@ def test_all_that_is_kept_is_shown(client: Browser, mia: Client) -> None:
 
 def test_every_field_of_hers_is_shown_or_left_out_on_purpose() -> None:
     """A field that is added later must be shown to her, too."""
-    from aftercare.pages.kept import _OF_HER
-
     ours = {"id", "studio", "created_at", "revision", "planned_revision", "forecast_revision", "merged_into"}
     ours |= {"erased_at", "erased_by", "paused_until", "earlier_declined", "no_set_since"}
-    assert {field.name for field in Client._meta.concrete_fields} == ours | set(_OF_HER)
+    assert {field.name for field in Client._meta.concrete_fields} == ours | set(OF_HER)
 
 
 def test_it_is_taken_along_for_a_machine_with_the_photos(client: Browser, mia: Client) -> None:

@@ -21,7 +21,7 @@ from aftercare.links import Purpose
 from aftercare.models import Attachment, Flag, Message, Reply, Revocation, Stop, Wish
 from aftercare.pages.hers import HerPage
 from aftercare.views import hers
-from aftercare.wording import WordingError
+from aftercare.wording import WordingError, Words
 from studio import clock
 from studio.models import Client, Consent, Studio, Visit
 from tests.aftercare.test_pictures import photo
@@ -667,7 +667,7 @@ def test_after_she_was_forgotten_her_links_open_nothing(browser: Browser, done: 
 
 
 def test_a_wording_that_cannot_be_filled_in_falls_back_to_the_first_one(done: Visit, mia: Client) -> None:
-    def broken(*_slot: object) -> Any:
+    def broken(occasion: str, kind: str, step: int, channel: str, language: str) -> Words:
         raise WordingError("unclosed if")
 
     book = facts.load([mia.pk], clock.now())[mia.pk]
