@@ -87,6 +87,6 @@ def send_record(client: Client, *, now: datetime) -> str:
     return way.channel
 
 
-def end_links(client: Client, *, why: str, now: datetime) -> None:
+def end_links(client: Client, *, now: datetime) -> None:
     """End all links to her pages; new ones come with the next message."""
-    links.revoke(client, why=why, now=now)
+    links.revoke(client, why="asked", now=now)

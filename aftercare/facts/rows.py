@@ -8,8 +8,8 @@ from dataclasses import dataclass
 from datetime import UTC, date, datetime
 from functools import lru_cache
 
-from django.db.models import Count, Exists, OuterRef, Q, QuerySet, Subquery, Value
-from django.db.models.functions import Coalesce, Concat
+from django.db.models import Exists, Func, IntegerField, OuterRef, Q, QuerySet, Subquery, Value
+from django.db.models.functions import Concat
 
 from aftercare.core.occasions import LOT
 from aftercare.core.outcomes import ASKS_NEXT_DAY
@@ -43,13 +43,14 @@ def clients(ids: list[int]) -> list[Person]:
     over = Flag.objects.filter(clients=OuterRef("pk"), state=Flag.State.CLOSED, outcome__in=ASKS_NEXT_DAY)
     asked = over.order_by().values("clients").annotate(moments=Listed("closed_at")).values("moments")
     revoked = Revocation.objects.filter(Q(client=OuterRef("pk")) | Q(client__merged_into=OuterRef("pk")))
-    times = revoked.order_by().values(every=Value(1)).annotate(n=Count("pk")).values("n")
+    # As a plain function it counts all of them; as an aggregate it would group them, which leaves out who has none.
+    times = revoked.order_by().values(n=Func("pk", function="COUNT", output_field=IntegerField()))
     rows = people.annotate(
         own_rules=Subquery(newest),
         closed=Subquery(closed),
         flagged=held,
         asked=Subquery(asked),
-        revoked=Coalesce(Subquery(times), 0),
+        revoked=Subquery(times),
     )
     return [
         Person(row, row.own_rules or {}, _dates(row.closed), row.flagged, _moments(row.asked), row.revoked)

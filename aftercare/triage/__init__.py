@@ -18,7 +18,7 @@ from aftercare.core import away, commands, reading, routing
 from aftercare.core.commands import Command
 from aftercare.core.reading import Reading, Topic, Urgency
 from aftercare.core.routing import Route
-from aftercare.core.ticks import Ticked, together
+from aftercare.core.ticks import Asks, Ticked, together
 from aftercare.core.timing import Occasion
 from aftercare.models import HELD_BY, Reply, Wish
 from aftercare.triage import wishes
@@ -158,7 +158,7 @@ def _route_of_page(reply: Reply, found: Reading) -> Route:
     if asks is None:
         return route
     is_matter = bool(reply.text.strip()) and route.matter
-    return Route(matter=is_matter, wish=routing.Wish(asks), rests=False)
+    return Route(matter=is_matter, wish=routing.Wish(asks), rests=asks is Asks.NOT_ME)
 
 
 def _is_away(reply: Reply, found: Reading) -> bool:

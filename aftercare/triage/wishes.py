@@ -65,6 +65,8 @@ def start(reply: Reply, clients: list[Client], now: datetime) -> bool:
 def rest(reply: Reply, clients: list[Client]) -> None:
     """Whoever has this number is not the one meant: nothing more goes there. She gets no confirmation, having asked for
     none; a corrected number on the record is another one, and is written to."""
+    for client in clients:  # whoever has the number has her links, too
+        links.revoke(client, why=Stop.Why.WRONG_PERSON, now=reply.received_at)
     if not reply.from_address:
         return
     _, is_new = Stop.objects.get_or_create(
@@ -73,8 +75,6 @@ def rest(reply: Reply, clients: list[Client]) -> None:
         lifted_at=None,
         defaults={"at": reply.received_at, "words": words_of(reply), "why": Stop.Why.WRONG_PERSON},
     )
-    for client in clients:  # whoever has the number has her links, too
-        links.revoke(client, why=Stop.Why.WRONG_PERSON, now=reply.received_at)
     if is_new:
         plan_anew(clients)
 

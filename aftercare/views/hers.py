@@ -369,13 +369,12 @@ def _record(request: HttpRequest, opened: Opened, language: str, now: datetime) 
 
 
 def _end(request: HttpRequest, opened: Opened, language: str, now: datetime) -> Said:
-    choices.end_links(opened.client, why="asked", now=now)
+    choices.end_links(opened.client, now=now)
     return Said()
 
 
 def _not_me(request: HttpRequest, opened: Opened, language: str, now: datetime) -> Said:
-    """Somebody else got the link: the front desk asks for the right number, and the links open nothing any more."""
+    """Somebody else got the link: the number rests, the links end, and the front desk asks for the right one."""
     if not ask(request, opened, Asks.NOT_ME, language, now):
         return _not_kept("messages")
-    choices.end_links(opened.client, why="wrong_person", now=now)
-    return Said()
+    return Said(text=_("Thank you: the studio is told, and nothing more goes there."), opened="messages")

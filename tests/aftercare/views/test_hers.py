@@ -645,6 +645,7 @@ def test_whoever_it_is_not_about_ends_the_links_and_the_front_desk_is_told(brows
     browser.post(old, {"do": "not_me", "form": FORM})
 
     assert Wish.objects.get().kind == "wrong_person"
+    assert [(stop.address, stop.why) for stop in Stop.objects.all()] == [(NUMBER, "wrong_person")]
     assert browser.get(old).status_code == 404
 
 
