@@ -89,7 +89,10 @@ def _words(sent: QueryDict) -> str:
 
 
 def _files(request: HttpRequest) -> Files:
-    return [(file.name or "", _content(file)) for file in request.FILES.getlist("photo")]
+    """Return name and content of each; of very many, the names alone of those that would not be kept anyhow."""
+    files = request.FILES.getlist("photo")
+    read = [(file.name or "", _content(file)) for file in files[: pictures.MOST_FILES]]
+    return read + [(file.name or "", b"") for file in files[pictures.MOST_FILES :]]
 
 
 def _content(file: UploadedFile) -> bytes:

@@ -44,7 +44,9 @@ def her_record(request: HttpRequest, token: str) -> HttpResponse:
             "asked": _has_asked(client),
             "as_of": now,
         }
-        return render(request, "aftercare/hers/record.html", context, status=said.status)
+        response = render(request, "aftercare/hers/record.html", context, status=said.status)
+        response["Content-Language"] = language
+        return response
 
 
 def _has_asked(client: Client) -> bool:

@@ -170,7 +170,9 @@ def _show(request: HttpRequest, opened: Opened, token: str, language: str, said:
         "channels": choices.channels(opened.client),
         "channel": page.book.reach.channel,
     }
-    return render(request, "aftercare/hers/visit.html", context, status=said.status)
+    response = render(request, "aftercare/hers/visit.html", context, status=said.status)
+    response["Content-Language"] = language  # else the middleware names that of the browser
+    return response
 
 
 def _told(opened: Opened) -> list[Reply]:

@@ -180,3 +180,21 @@ def test_another_studio_s_owner_cannot(mia: Client) -> None:
     with pytest.raises(ValidationError):
         erasing.erase(mia, by=other, now=NOW)
     assert Client.objects.get(pk=mia.pk).last_name == "Okafor"
+
+
+def test_every_table_that_points_at_a_client_is_thought_of() -> None:
+    """A table that is added later has to be shown to her (pages/kept.py) and forgotten (erasing.py), too."""
+    tables = {relation.related_model._meta.label for relation in Client._meta.related_objects}
+
+    assert tables == {
+        "studio.Client",  # merged into her: forgotten with her
+        "studio.ClientRef",
+        "studio.Consent",
+        "studio.Merge",
+        "studio.Reaction",
+        "studio.Visit",
+        "aftercare.Flag",
+        "aftercare.Message",
+        "aftercare.Reply",
+        "aftercare.Revocation",  # says when her links were ended, and nothing else
+    }

@@ -132,7 +132,9 @@ def test_it_speaks_her_language_and_can_be_switched(browser: Browser, done: Visi
     Client.objects.filter(pk=mia.pk).update(language="es")
 
     assert '<html lang="es">' in browser.get(way(done)).content.decode()
-    assert '<html lang="en">' in browser.get(f"{way(done)}?lang=en").content.decode()
+    english = browser.get(f"{way(done)}?lang=en")
+    assert '<html lang="en">' in english.content.decode()
+    assert english.headers["Content-Language"] == "en"
     assert '<html lang="es">' in browser.get(f"{way(done)}?lang=xx").content.decode()
 
 
@@ -465,6 +467,16 @@ def test_more_than_three_photos_keep_three_and_say_so(browser: Browser, done: Vi
 
     assert Attachment.objects.filter(content__isnull=False).count() == 3
     assert said.count("only three photos can be kept at once") == 2
+
+
+def test_of_a_hundred_files_her_words_and_three_photos_are_kept(browser: Browser, done: Visit) -> None:
+    files = [SimpleUploadedFile(f"{n}.jpg", photo(), content_type="image/jpeg") for n in range(100)]
+
+    page = tell(browser, done, words="look at all of these", photo=files)
+
+    assert page.status_code == 200
+    assert Reply.objects.get().text == "look at all of these"
+    assert Attachment.objects.filter(content__isnull=False).count() == 3
 
 
 def test_a_photo_that_is_too_large_is_named_and_no_more_of_it_is_read(browser: Browser, done: Visit) -> None:
