@@ -21,7 +21,7 @@ from django.utils.translation import gettext_lazy
 from aftercare import stops
 from aftercare.core.delivery import GONE
 from aftercare.core.ticks import Ticked
-from aftercare.models import Attachment, Flag, Message, Reply, Stop
+from aftercare.models import Attachment, Flag, Forecast, Message, Reply, Stop
 from aftercare.pages.ticks import in_words
 from studio.models import Client, Consent, Reaction, Visit
 
@@ -35,6 +35,10 @@ LABELS: dict[str, Promise] = {
     "replies": gettext_lazy("What you wrote"),
     "matters": gettext_lazy("What came of it"),
     "reactions": gettext_lazy("Reactions on record"),
+    "forecasts": gettext_lazy("What was expected of your sets"),
+    "set_of": gettext_lazy("Set of"),
+    "fill_day": gettext_lazy("Ready for a fill after, days"),
+    "full_set_day": gettext_lazy("May need a new set after, days"),
     "consents": gettext_lazy("What you agreed to"),
     "stops": gettext_lazy("Messages that you stopped"),
     "first_name": gettext_lazy("First name"),
@@ -129,6 +133,7 @@ def kept(client: Client) -> list[Section]:
         Section("replies", [_reply(one) for one in replies], [pictures.get(one.pk, []) for one in replies]),
         _plain("matters", map(_matter, Flag.objects.filter(clients=client).order_by("opened_at", "pk"))),
         _plain("reactions", map(_reaction, client.reactions.order_by("at", "pk"))),
+        _plain("forecasts", map(_forecast, client.forecasts.select_related("visit").order_by("made_at", "pk"))),
         _plain("consents", map(_consent, client.consents.order_by("at", "pk"))),
         _plain("stops", map(_stop, stops.standing(client).values())),
     ]
@@ -226,6 +231,15 @@ def _reaction(reaction: Reaction) -> Thing:
         "side": reaction.side,
         "outcome": reaction.outcome,
         "released_at": reaction.released_at,
+    }
+
+
+def _forecast(forecast: Forecast) -> Thing:
+    return {
+        "at": forecast.made_at,
+        "set_of": forecast.visit.starts_at,
+        "fill_day": round(forecast.fill_day),
+        "full_set_day": round(forecast.full_set_day),
     }
 
 

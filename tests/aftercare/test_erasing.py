@@ -195,6 +195,7 @@ def test_every_table_that_points_at_a_client_is_thought_of() -> None:
         "studio.Reaction",
         "studio.Visit",
         "aftercare.Flag",
+        "aftercare.Forecast",  # numbers of a set: stays with its visit, without her
         "aftercare.Message",
         "aftercare.Reply",
         "aftercare.Revocation",  # says when her links were ended, and nothing else

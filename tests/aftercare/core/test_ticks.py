@@ -42,10 +42,10 @@ def test_two_ticks_are_never_less_urgent_than_both_sentences_together(pair: tupl
 
 @pytest.mark.parametrize(
     "ticks",
-    [{Tick.RED, Tick.LIGHT}, {Tick.RED, Tick.SICK}, {Tick.SWOLLEN, Tick.FEVER}],
+    [(Tick.RED, Tick.LIGHT), (Tick.RED, Tick.SICK), (Tick.SWOLLEN, Tick.FEVER)],
     ids=str,
 )
-def test_what_is_an_emergency_only_together_is_one_when_ticked_together(ticks: set[Tick]) -> None:
+def test_what_is_an_emergency_only_together_is_one_when_ticked_together(ticks: tuple[Tick, ...]) -> None:
     # NHS, "Red eye", reviewed 21 March 2022: a red eye with light that hurts, or with a headache and feeling sick.
     assert together(Ticked(frozenset(ticks)), None).urgency is Urgency.EMERGENCY
 
