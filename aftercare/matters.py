@@ -198,8 +198,13 @@ def unsee_unhappy(visit: Visit) -> None:
 
 
 def see_to_wishes(studio: Studio, wishes: Collection[int], *, by: Staff, now: datetime) -> int:
-    """Note that the front desk has seen to what was asked of it; return how many that was news of."""
+    """Note that the front desk has seen to what was asked of it; return how many that was news of.
+
+    Being forgotten is the owner's to see to.
+    """
     standing = Wish.objects.filter(studio=studio, pk__in=wishes, seen_to_at=None)
+    if not by.is_owner:
+        standing = standing.exclude(kind=Wish.Kind.FORGET)
     return standing.update(seen_to_at=now, seen_to_by=by)
 
 

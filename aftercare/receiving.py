@@ -7,6 +7,7 @@ import uuid
 from collections.abc import Iterator, Sequence
 from datetime import datetime
 from email.utils import parseaddr
+from typing import Any
 
 import phonenumbers
 from django.db import transaction
@@ -16,7 +17,7 @@ from aftercare.models import Attachment, Line, Reply
 from aftercare.pictures import Kept
 from studio.models import Client
 
-TOO_MANY = f"Not kept: more than {pictures.MOST_FILES} files came at once. Ask her to send it by itself."
+TOO_MANY = "Not kept: more than {most} files came at once. Ask her to send it by itself."
 MOST_NAMED = 50  # files of which at least the name is kept; of the rest, what came in whole tells how many
 _LONGEST_REF, _LONGEST_ADDRESS, _LONGEST_SUBJECT = 200, 254, 400
 
@@ -33,13 +34,16 @@ def receive(
     raw: str = "",
     below: str = "",
     files: Sequence[tuple[str, bytes]] = (),
+    most_files: int = pictures.MOST_FILES,
     client: Client | None = None,
+    ticked: dict[str, Any] | None = None,
 ) -> Reply:
     """Store a reply to ``line`` and return it; the same ``provider_ref`` twice is one. Nothing is dropped or refused.
 
     Without a ``provider_ref`` every call is a reply of its own. ``automatic`` says that a machine wrote it (RFC 3834).
     ``below`` is what stands under her words in an e-mail, ``files`` what came with them (name, content).
     ``client`` is hers whose own page it came from: then nobody has to tell it from the address, which may be ''.
+    ``ticked`` is what she ticked there (`core.ticks`).
     ``raw`` is the whole as the provider gave it; where the address or the subject is cut here, it is whole in there.
     """
     address = _address(line, storable(from_address))
@@ -49,7 +53,7 @@ def receive(
     reference = _reference(storable(provider_ref))
     # Pictures are made anew before the transaction: others wait to write meanwhile. What came before is not looked at.
     is_known = bool(files) and Reply.objects.filter(line=line, provider_ref=reference).exists()
-    kept = [] if is_known else list(_kept(files))
+    kept = [] if is_known else list(_kept(files, most_files))
     with transaction.atomic():
         reply, is_new = Reply.objects.get_or_create(
             line=line,
@@ -64,6 +68,7 @@ def receive(
                 "below": storable(below),
                 "raw": whole,
                 "automatic": automatic,
+                "ticked": ticked or {},
             },
         )
         if is_new:
@@ -73,13 +78,13 @@ def receive(
     return reply
 
 
-def _kept(files: Sequence[tuple[str, bytes]]) -> Iterator[Attachment]:
+def _kept(files: Sequence[tuple[str, bytes]], most: int) -> Iterator[Attachment]:
     """Keep pictures, made anew, the largest of too many: the smallest are a sign-off's. Of all else, say why not."""
     by_size = sorted(range(len(files)), key=lambda number: -len(files[number][1]))[:MOST_NAMED]
     found: dict[int, Kept] = {}
     for number in by_size:
-        is_full = sum(kept.content is not None for kept in found.values()) >= pictures.MOST_FILES
-        found[number] = Kept(problem=TOO_MANY) if is_full else pictures.keep(files[number][1])
+        is_full = sum(kept.content is not None for kept in found.values()) >= most
+        found[number] = Kept(problem=TOO_MANY.format(most=most)) if is_full else pictures.keep(files[number][1])
     for number, kept in sorted(found.items()):
         name, data = files[number]
         yield Attachment(

@@ -11,7 +11,7 @@ from django.urls import reverse
 
 from aftercare import links, versions
 from aftercare.core import reminders, say
-from aftercare.core.fields import Facts
+from aftercare.core.fields import BLOCKS, Facts
 from aftercare.core.mornings import Waiting
 from aftercare.core.occasions import TEST
 from aftercare.core.timing import REMINDERS, Occasion
@@ -21,6 +21,7 @@ from aftercare.models import Message
 from aftercare.wording import Finder, WordingError, Words, compose, unmark_caution
 from studio.models import Staff, Studio, Visit
 
+RECORD = "your_record"  # of an answer: the link to what is kept about her
 DRY_HOURS = 24  # where the adhesive is not known or says nothing; common practice, no source
 
 
@@ -47,6 +48,21 @@ def for_message(
     return compose(find(facts.occasion, facts.kind, facts.step, facts.channel, facts.language), facts, find)
 
 
+def for_page(occasion: Occasion, visit: Visit, book: ClientBook, language: str, now: datetime, find: Finder) -> str:
+    """Return what her own page says before or after a visit: the e-mail's words, without what the page itself has.
+
+    The caution and the way to stop have a place of their own there. Raises WordingError.
+    """
+
+    def without_blocks(occasion: str, kind: str, step: int, channel: str, language: str) -> Words:
+        return Words("", "") if occasion in BLOCKS else find(occasion, kind, step, channel, language)
+
+    message = Message(client=book.client, visit=visit, occasion=occasion, channel="email", language=language)
+    facts = replace(facts_of(message, book, now), page="")
+    words = find(occasion, facts.kind, facts.step, facts.channel, facts.language)
+    return compose(words, facts, without_blocks).body
+
+
 def facts_of(message: Message, book: ClientBook, now: datetime) -> Facts:
     """Return what a message to a client is about, as things stand at ``now``."""
     client, studio = book.client, book.studio
@@ -67,17 +83,18 @@ def facts_of(message: Message, book: ClientBook, now: datetime) -> Facts:
         under_18=bool(client.under_18),
         wears_lenses=bool(client.wears_lenses),
         call_by=_call_by(message, studio),
+        record=_record(message, book),
         visit_ahead=book.on_hold and any(book.calendar.is_booked(one) for one in book.calendar.visits),
     )
     if visit is None:
         return facts
-    facts = _with_visit(facts, message, visit, studio)
+    facts = _with_visit(facts, message, visit, studio, book.revoked)
     if message.occasion == Occasion.PREPARE:
         facts = replace(facts, questions=_questions(visit, book))
     return _with_next(facts, message, visit, book, now) if message.occasion in REMINDERS else facts
 
 
-def _with_visit(facts: Facts, message: Message, visit: Visit, studio: Studio) -> Facts:
+def _with_visit(facts: Facts, message: Message, visit: Visit, studio: Studio, revoked: int) -> Facts:
     return replace(
         facts,
         kind=message.kind or visit.service,
@@ -86,6 +103,7 @@ def _with_visit(facts: Facts, message: Message, visit: Visit, studio: Studio) ->
         starts_at=visit.starts_at.astimezone(studio.zone),
         minutes=visit.minutes,
         dry_hours=_dry_hours(visit) if visit.is_set else None,
+        page=links.address(links.Purpose.VISIT, visit, revoked=revoked),
     )
 
 
@@ -112,6 +130,13 @@ def _window(start: date, visit: Visit, book: ClientBook, today: date) -> tuple[d
     if book.forecast is None or book.forecast.visit != visit.pk:
         return None
     return reminders.window(start, book.forecast, book.rules, today)
+
+
+def _record(message: Message, book: ClientBook) -> str:
+    """The way to what is kept about her, in the one answer that she asked for: whoever has it reads her record."""
+    if message.kind != RECORD:
+        return ""
+    return links.address(links.Purpose.DATA, book.client, revoked=book.revoked)
 
 
 def _own_name(visit: Visit) -> str:

@@ -1,6 +1,6 @@
 """The routes of everything that happens because a visit happened."""
 
-from django.urls import include, path
+from django.urls import include, path, re_path
 
 from aftercare.views.answers import conversation, flag_answer
 from aftercare.views.attachments import attachment
@@ -12,7 +12,10 @@ from aftercare.views.day_sheet import day_sheet
 from aftercare.views.decisions import client_declined, client_pause, client_stop, reaction_new, reaction_release
 from aftercare.views.figures import figures, figures_csv
 from aftercare.views.forecasts import forecasts
+from aftercare.views.forgetting import client_forget, client_links
 from aftercare.views.health import healthz
+from aftercare.views.her_record import her_photo, her_record, her_record_file
+from aftercare.views.hers import her_calendar, her_visit
 from aftercare.views.letterhead import letter_head
 from aftercare.views.live import first_reminders, going_live
 from aftercare.views.lots import lot_aside, lot_ask, lot_report, lot_wearers, lots
@@ -49,6 +52,8 @@ urlpatterns = [
     path("clients/<int:client_id>/declined", client_declined, name="client_declined"),
     path("clients/<int:client_id>/pause", client_pause, name="client_pause"),
     path("clients/<int:client_id>/stop", client_stop, name="client_stop"),
+    path("clients/<int:client_id>/links", client_links, name="client_links"),
+    path("clients/<int:client_id>/forget", client_forget, name="client_forget"),
     path("clients/<int:client_id>/reaction", reaction_new, name="reaction_new"),
     path("reactions/<int:reaction_id>/release", reaction_release, name="reaction_release"),
     path("messages/<int:message_id>/seen-to", message_see_to, name="message_see_to"),
@@ -58,6 +63,11 @@ urlpatterns = [
     path("phone", phone, name="phone"),
     path("phone/own", phone_own, name="phone_own"),
     path("phone/<int:client_id>", phone_of, name="phone_of"),
+    path("v/<str:token>", her_visit, name="her_visit"),
+    path("v/<str:token>/visit.ics", her_calendar, name="her_calendar"),
+    path("d/<str:token>", her_record, name="her_record"),
+    path("d/<str:token>/photos/<int:attachment_id>", her_photo, name="her_photo"),
+    re_path(r"^d/(?P<token>[^/]+)/record\.(?P<kind>json|txt)$", her_record_file, name="her_record_file"),
     path("unsubscribe/<str:token>", unsubscribe, name="unsubscribe"),
     path("c/<str:token>", consultation, name="consultation"),
     path("wordings", wordings, name="wordings"),

@@ -69,6 +69,8 @@ class Facts:
     window: tuple[date, date] | None = None  # for a reminder: None is soon
     booked_at: datetime | None = None
     call_by: datetime | None = None
+    page: str = ""  # the address of her own page about the visit
+    record: str = ""  # the address of the page with what is kept about her
     visit_ahead: bool = False  # she has a visit booked, and is on hold until a person has spoken with her
     link: str = ""
     questions: str = ""  # the page with the questions before her visit; '' where there is nothing to answer
@@ -145,6 +147,16 @@ FIELDS: dict[str, Field] = {
     "visit_ahead": Field(
         "For an if: she has a visit booked, which waits until somebody spoke with her.", "yes", _ANSWER
     ),
+    "page": Field(
+        "Her own page about this visit: what to do, how to tell you of her eyes, the calendar entry.",
+        "https://…/v/4Kx9aTq0ZbLmEr",
+        _VISIT,
+    ),
+    "record": Field(
+        "Her own page with what you keep about her: she asked for it.",
+        "https://…/d/4Kx9aTq0ZbLmEr",
+        frozenset({"answer"}),
+    ),
     "link": Field("The page that opens what this is about.", "https://…", STAFF),
     "as_of": Field("When the list was counted.", "7:31 am", _LIST),
     "last_reply": Field("When the newest reply came in; empty where none has.", "6:12 am", _LIST),
@@ -190,6 +202,8 @@ def values(facts: Facts) -> dict[str, Value]:
         "poison_line": say.poison_line(facts.region) or None,
         "call_by": say.moment(facts.call_by, language, facts.region) if facts.call_by else None,
         "visit_ahead": facts.visit_ahead,
+        "page": "".join(facts.page.split()) or None,
+        "record": "".join(facts.record.split()) or None,
         "link": "".join(facts.link.split()) or None,
         "questions": "".join(facts.questions.split()) or None,
         "as_of": _seen_from(facts.as_of, facts, language),

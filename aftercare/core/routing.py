@@ -13,6 +13,8 @@ class Wish(StrEnum):
 
     BOOKING = "booking"
     CONFIRMED = "confirmed"
+    MOVE = "move"
+    FORGET = "forget"  # for the owner
     MAY_CANCEL = "may_cancel"
     WRONG_PERSON = "wrong_person"
 

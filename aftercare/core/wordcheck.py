@@ -41,6 +41,7 @@ _REQUIRED_OF_KINDS: dict[tuple[str, str], tuple[str, ...]] = {
     ("answer", "stopped"): ("studio",),
     ("answer", "started"): ("studio",),
     ("answer", "help"): ("studio",),
+    ("answer", "your_record"): ("studio", "record"),
     ("caution", "chemical"): ("emergency_care",),
 }
 _STOP_IN_ANSWERS = frozenset({"started", "help"})

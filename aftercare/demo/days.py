@@ -7,6 +7,8 @@ from dataclasses import dataclass
 from datetime import datetime, timedelta
 
 from aftercare import forecasting, receiving, tasks, upkeep
+from aftercare.core.reading import Side
+from aftercare.core.ticks import Asks, Since, Suits, Tick, Ticked
 from aftercare.demo.cast import ZONE, Person
 from aftercare.demo.year import Before, Year, at
 from aftercare.lines import lines_of
@@ -36,6 +38,12 @@ REPLIES: list[tuple[tuple[int, int] | float, str, str]] = [
     (0.9, "Imani", "woke up and cant open my right eye, its swollen and theres gunk"),
 ]
 
+# What they ticked on their own pages, hours before now.
+TICKED: list[tuple[float, str, Ticked, str]] = [
+    (3.4, "Maren", Ticked(ticks=frozenset({Tick.ITCHING, Tick.WATERING}), side=Side.RIGHT, since=Since.YESTERDAY), ""),
+    (20.5, "Hana", Ticked(asks=Asks.MOVE, suits=frozenset({Suits.WEEKDAYS, Suits.EVENINGS})), ""),
+]
+
 
 @dataclass(slots=True)
 class Days:
@@ -62,10 +70,10 @@ class Days:
         forecasting.fit(self.since, studio=self.studio)
         upkeep.catch_up(self.since, studio=self.studio)
         line = lines_of(self.studio)["sms"]
-        replies = sorted((self._moment(when), name, text) for when, name, text in REPLIES)
+        replies = sorted(self._told(), key=lambda one: one[0])
         moment, day = self.since, None
         while moment < self.until:
-            moment = min(moment + STEP, self.until, *(at for at, _name, _text in replies[:1]))
+            moment = min(moment + STEP, self.until, *(at for at, *_told in replies[:1]))
             if (today := moment.astimezone(ZONE).date()) != day:
                 day = today
                 say(f"demo studio: living through {day:%A} {day.day} {day:%B}")
@@ -91,10 +99,21 @@ class Days:
                 records.mark_done(visit=visit, by=visit.artist, now=marked_at, **used)
                 upkeep.plan_clients([visit.client_id], marked_at)
 
-    def _receive(self, line: Line, moment: datetime, name: str, text: str) -> None:
+    def _told(self) -> list[tuple[datetime, str, str, Ticked | None]]:
+        texts = [(self._moment(when), name, text, None) for when, name, text in REPLIES]
+        return [*texts, *((self._moment(when), name, words, ticked) for when, name, ticked, words in TICKED)]
+
+    def _receive(self, line: Line, moment: datetime, name: str, text: str, ticked: Ticked | None) -> None:
         client = Client.objects.get(studio=self.studio, first_name=name)
         reference = f"demo-{client.pk}-{moment:%d%H%M}"
-        receiving.receive(line, client.mobile, text, provider_ref=reference, received_at=moment)
+        kept = ticked.to_keep() if ticked else None
+        receiving.receive(
+            *(line, client.mobile, text),
+            provider_ref=reference,
+            received_at=moment,
+            client=client if ticked else None,
+            ticked=kept,
+        )
 
 
 def _last_set(visit: Visit) -> Before | None:

@@ -155,9 +155,9 @@ def _book(
         forecast=made[-1] if made else None,
         reactions=reactions,
         filled=filled,
-        revoked=revoked,
         resting=frozenset(channel for channel, why in own.items() if why == Stop.Why.WRONG_PERSON),
         hold_why="a reaction is on record" if standing_reaction else "an open flag" if flagged else "",
+        revoked=revoked,
         now=now,
     )
 

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from datetime import UTC, date, datetime
 from functools import lru_cache
 
-from django.db.models import CharField, Count, Exists, IntegerField, OuterRef, QuerySet, Subquery, Value
+from django.db.models import CharField, Exists, Func, IntegerField, OuterRef, Q, QuerySet, Subquery, Value
 from django.db.models.functions import Cast, Coalesce, Concat
 
 from aftercare.core.consultation import Filled
@@ -45,13 +45,16 @@ def clients(ids: list[int]) -> list[Person]:
     people: QuerySet[Client] = Client.objects.filter(pk__in=ids).select_related("studio__calendar_feed")
     over = Flag.objects.filter(clients=OuterRef("pk"), state=Flag.State.CLOSED, outcome__in=ASKS_NEXT_DAY)
     asked = over.order_by().values("clients").annotate(moments=Listed("closed_at")).values("moments")
+    revoked = Revocation.objects.filter(Q(client=OuterRef("pk")) | Q(client__merged_into=OuterRef("pk")))
+    # As a plain function it counts all of them; as an aggregate it would group them, which leaves out who has none.
+    times = revoked.order_by().values(n=Func("pk", function="COUNT", output_field=IntegerField()))
     rows = people.annotate(
         own_rules=Subquery(newest),
         closed=Subquery(closed),
         flagged=held,
         asked=Subquery(asked),
         filled=Subquery(_filled_in()),
-        revoked=_revocations("client") + _revocations("client__merged_into"),
+        revoked=Subquery(times),
     )
     return [
         Person(
@@ -65,12 +68,6 @@ def clients(ids: list[int]) -> list[Person]:
         )
         for row in rows
     ]
-
-
-def _revocations(field: str) -> Coalesce:
-    """How often her links were revoked, or those of a client merged into her."""
-    hers = Revocation.objects.filter(**{field: OuterRef("pk")}).order_by().values(field)
-    return Coalesce(Subquery(hers.annotate(n=Count("pk")).values("n")), 0)
 
 
 def _filled_in() -> QuerySet[Consultation, dict[str, str]]:

@@ -64,6 +64,7 @@ class Reply(models.Model):
     answers = models.ForeignKey(Message, on_delete=models.SET_NULL, null=True, blank=True, related_name="answers")
     automatic = models.BooleanField(default=False)  # a machine's: RFC 3834; never answered
     command = models.CharField(max_length=8, blank=True)  # stop, start, help: the standard words alone
+    ticked = models.JSONField(default=dict)  # on a page of her own, see core.ticks; {}: it came by the line itself
     reading = models.JSONField(default=dict)  # what the software takes it to say, see core.reading; {} is nothing
     flag = models.ForeignKey(Flag, on_delete=models.SET_NULL, null=True, blank=True, related_name="replies")
     read_at = models.DateTimeField(null=True, blank=True)  # when the software made something of it
@@ -109,6 +110,8 @@ class Wish(models.Model):
     class Kind(models.TextChoices):
         BOOKING = "booking", _("about a booking")
         CONFIRMED = "confirmed", _("confirms her visit")
+        MOVE = "move", _("asks to move her visit")
+        FORGET = "forget", _("asks to be forgotten")
         MAY_CANCEL = "may_cancel", _("ended the texts, and may have meant the visit")
         WRONG_PERSON = "wrong_person", _("says she is not the person meant")
 

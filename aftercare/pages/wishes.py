@@ -9,8 +9,10 @@ from typing import Any
 from django.db.models import OuterRef, QuerySet, Subquery
 
 from aftercare.core import routing
+from aftercare.core.ticks import Ticked
 from aftercare.facts import ClientBook
 from aftercare.models import Reply, Wish
+from aftercare.pages.ticks import suits_in_words
 from studio.models import Studio, Visit
 
 
@@ -24,6 +26,16 @@ class Wished:
     book: ClientBook | None
     words: str
     now: datetime
+
+    @property
+    def suits(self) -> str:
+        """When another day would suit her, as she ticked it on her page."""
+        return suits_in_words(Ticked.kept(self.reply.ticked)) if self.reply.ticked else ""
+
+    @property
+    def is_by_button(self) -> bool:
+        """Whether she pressed a button on her page and wrote no word beside it."""
+        return bool(self.reply.ticked) and not self.reply.text
 
     @property
     def next_visit(self) -> Visit | None:

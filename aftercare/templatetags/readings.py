@@ -11,7 +11,17 @@ from django.utils.safestring import SafeString
 from django.utils.translation import gettext as _
 from django.utils.translation import gettext_lazy
 
+from aftercare.core.ticks import Asks, Ticked
+from aftercare.pages.ticks import in_words, suits_in_words
+
 register = template.Library()
+
+ASKED: dict[str, Promise] = {
+    Asks.CONFIRM: gettext_lazy("she comes"),
+    Asks.MOVE: gettext_lazy("another day"),
+    Asks.FORGET: gettext_lazy("to be forgotten"),
+    Asks.NOT_ME: gettext_lazy("not about her"),
+}
 
 SIGNS: dict[str, Promise] = {
     "redness": gettext_lazy("redness"),
@@ -61,3 +71,12 @@ def found(reading: dict[str, Any]) -> str:
     denied = ", ".join(str(SIGNS[sign]) for sign in reading.get("negated", []) if sign in SIGNS)
     said.append(_("denied: %(signs)s") % {"signs": denied} if denied else "")
     return " · ".join(part for part in said if part)
+
+
+@register.filter
+def ticked(kept: dict[str, Any]) -> str:
+    """Say what she ticked on her own page, or asked for there by a button."""
+    said = Ticked.kept(kept)
+    if said.asks is not None:
+        return " · ".join(filter(None, [str(ASKED[said.asks]), suits_in_words(said)]))
+    return in_words(said) or _("nothing")

@@ -34,6 +34,7 @@ KINDS: dict[str, Promise] = {
     "stopped": gettext_lazy("she said stop"),
     "stopped_with_sign": gettext_lazy("she said stop, and named a sign"),
     "started": gettext_lazy("she said start"),
+    "your_record": gettext_lazy("she asked to see what is kept about her"),
     "help": gettext_lazy("she asked for help with the texts"),
     "unmarked": gettext_lazy("a visit that nobody marked"),
     "try_again": gettext_lazy("time to try again"),

@@ -18,13 +18,14 @@ from aftercare.core import away, commands, reading, routing
 from aftercare.core.commands import Command
 from aftercare.core.reading import Reading, Topic, Urgency
 from aftercare.core.routing import Route
+from aftercare.core.ticks import Asks, Ticked, together
 from aftercare.core.timing import Occasion
 from aftercare.models import HELD_BY, Reply, Wish
 from aftercare.triage import wishes
-from aftercare.triage.answers import answer_at_once
+from aftercare.triage.answers import answer_at_once, kind_for
 from aftercare.triage.whose import clients_of, last_told, open_matter, staff_of, words_of
 
-__all__ = ["read", "read_waiting"]
+__all__ = ["kind_for", "read", "read_waiting", "reading_of"]
 log = logging.getLogger(__name__)
 
 UNREAD = "unread"  # on screen: not understood
@@ -59,9 +60,10 @@ def read(reply_id: int, now: datetime) -> bool:
     staff = staff_of(reply) if not clients else None
     reply.client = clients[0] if len(clients) == 1 else None
     reply.answers = last_told(reply)
-    found = _read_words(reply)
+    found = reading_of(reply)
     reply.reading = _kept(found)
-    command = None if reply.automatic else commands.read(words_of(reply))
+    # On her page a word such as "stop" stands beside signs that she ticked: it is read, and obeyed, with them.
+    command = None if reply.automatic or reply.ticked else commands.read(words_of(reply))
     reply.command = command or ""
     ended = not command and not reply.automatic and Topic.STOP in found.about
     obeyed = wishes.stop(reply, clients, found, now) if ended else wishes.obey(reply, command, clients, found, now)
@@ -87,6 +89,15 @@ def read(reply_id: int, now: datetime) -> bool:
     reply.read_at = now
     reply.save(update_fields=["client", "answers", "command", "reading", "flag", "read_at"])
     return True
+
+
+def reading_of(reply: Reply) -> Reading:
+    """Read her words, together with what she ticked on her page. The reply need not be stored."""
+    if not reply.ticked:
+        return _read_words(reply)
+    ticked = Ticked.kept(reply.ticked)
+    only_photos = ticked.is_about_her_eyes and not ticked.ticks
+    return together(ticked, _read_words(reply) if reply.text.strip() or only_photos else None)
 
 
 def _read_words(reply: Reply) -> Reading:
@@ -122,6 +133,8 @@ def _route(reply: Reply, command: Command | None, found: Reading, *, obeyed: boo
 
     What reads as thanks is at the end of the artist's list, and yet on it.
     """
+    if reply.ticked:
+        return _route_of_page(reply, found)
     if command is Command.STOP:
         may_cancel = commands.may_mean_the_visit(words_of(reply))
         return Route(matter=False, wish=routing.Wish.MAY_CANCEL if may_cancel else None)
@@ -136,6 +149,16 @@ def _route(reply: Reply, command: Command | None, found: Reading, *, obeyed: boo
     if _says_yes_to(reply, Occasion.OPT_IN):
         return Route(matter=False)
     return routing.of_words(found)
+
+
+def _route_of_page(reply: Reply, found: Reading) -> Route:
+    """Where it goes that she ticked or wrote on her page: a button has its one meaning, and words beside it theirs."""
+    asks = Ticked.kept(reply.ticked).asks
+    route = routing.of_words(found)
+    if asks is None:
+        return route
+    is_matter = bool(reply.text.strip()) and route.matter
+    return Route(matter=is_matter, wish=routing.Wish(asks), rests=asks is Asks.NOT_ME)
 
 
 def _is_away(reply: Reply, found: Reading) -> bool:

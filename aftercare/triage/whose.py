@@ -25,11 +25,11 @@ def words_of(reply: Reply) -> str:
 def clients_of(reply: Reply, now: datetime) -> list[Client]:
     """Return whom it can be from: those with its number, of several those who were lately written to there.
 
-    What came from a client's own page is hers. Where nobody has the number any more, those who were lately written to
-    there all the same.
+    What came from a client's own page is hers, whatever number she has. Where nobody has the number any more, those who
+    were lately written to there all the same.
     """
     if reply.client is not None:
-        return [reply.client]
+        return [reply.client.merged_into or reply.client]
     standing = Client.objects.filter(studio=reply.studio_id, merged_into=None).order_by("pk")
     if reply.line.channel == "sms":
         hers = list(standing.filter(mobile=reply.from_address))

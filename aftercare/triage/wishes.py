@@ -6,7 +6,7 @@ from datetime import datetime
 
 from django.db import models
 
-from aftercare import facts, outbox
+from aftercare import facts, links, outbox
 from aftercare.core.commands import Command
 from aftercare.core.reading import Reading
 from aftercare.core.timing import Occasion
@@ -35,7 +35,7 @@ def stop(reply: Reply, clients: list[Client], found: Reading, now: datetime) -> 
 
     Where she also tells of an eye, the confirmation carries the caution. Where nothing can go anyway, nothing ends.
     """
-    if not reply.from_address:
+    if not reply.from_address:  # of a page: nothing goes to her anyhow
         return False
     _, is_new = Stop.objects.get_or_create(
         line_id=reply.line_id,
@@ -65,6 +65,8 @@ def start(reply: Reply, clients: list[Client], now: datetime) -> bool:
 def rest(reply: Reply, clients: list[Client]) -> None:
     """Whoever has this number is not the one meant: nothing more goes there. She gets no confirmation, having asked for
     none; a corrected number on the record is another one, and is written to."""
+    for client in clients:  # whoever has the number has her links, too
+        links.revoke(client, why=Stop.Why.WRONG_PERSON, now=reply.received_at)
     if not reply.from_address:
         return
     _, is_new = Stop.objects.get_or_create(

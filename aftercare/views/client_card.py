@@ -5,10 +5,12 @@ from __future__ import annotations
 from django.http import Http404, HttpResponseBase
 from django.shortcuts import redirect, render
 
-from aftercare import facts
+from aftercare import facts, links
+from aftercare.facts import ClientBook
 from aftercare.pages import card, consultation, herset, sheet, shown
 from studio.access import StudioRequest, page
 from studio.forms.clients import PauseForm
+from studio.models import Visit
 
 
 @page()
@@ -46,7 +48,14 @@ def client(request: StudioRequest, client_id: int) -> HttpResponseBase:
             "consents": list(book.client.consents.select_related("by").order_by("-at", "-pk")),
             "stopped": sorted(book.contact.stopped),
             "resting": book.resting,
+            "own_page": _own_page(book, ahead, past) if reads and request.may.treat else "",
             "pause": PauseForm(),
             "changes": request.may.book or reads,
         },
     )
+
+
+def _own_page(book: ClientBook, ahead: list[Visit], past: list[Visit]) -> str:
+    """Return the way to her page about the visit next to today; '' where she has none."""
+    visit = next(iter([*ahead[:1], *past[:1]]), None)
+    return links.address(links.Purpose.VISIT, visit, revoked=book.revoked) if visit else ""

@@ -18,7 +18,7 @@ from django.views.decorators.http import require_http_methods, require_POST
 from aftercare import facts, matters, upkeep
 from aftercare.core.outcomes import Outcome
 from aftercare.forms.matters import CloseForm, SeveralForm, when
-from aftercare.models import Flag
+from aftercare.models import Flag, Wish
 from aftercare.pages.morning import MorningList, morning_list
 from aftercare.pages.sheet import reads_health
 from aftercare.views.errors import tell
@@ -73,7 +73,12 @@ def _person(request: StudioRequest, chosen: str) -> Staff:
 
 
 def _for_the_desk(everything: MorningList) -> dict[str, object]:
-    desk = replace(everything, matters=[], unkept=[line for line in everything.unkept if line.kind in FOR_THE_DESK])
+    desk = replace(
+        everything,
+        matters=[],
+        unkept=[line for line in everything.unkept if line.kind in FOR_THE_DESK],
+        wishes=[wish for wish in everything.wishes if wish.kind != Wish.Kind.FORGET],
+    )
     return {
         "found": desk,
         "groups": desk.groups,

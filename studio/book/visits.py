@@ -7,6 +7,7 @@ from datetime import datetime
 from decimal import Decimal
 
 from django.db.models import F
+from django.db.models.functions import Now
 
 from studio.book import bulk
 from studio.book.compare import Comparison, VisitRow, counts
@@ -30,6 +31,7 @@ FIELDS = [
     "share_seen",
     "adhesive",
     "revision",
+    "changed_at",
 ]
 
 
@@ -54,7 +56,7 @@ def cancel(missing: Iterable[Missing]) -> set[int]:
                 ref.said["sequence"] = versions[ref.pk]
             touched.add(ref.visit.client_id)
         Visit.objects.filter(pk__in=[ref.visit_id for ref in booked], status=Status.BOOKED).update(
-            status=Status.CANCELLED, revision=F("revision") + 1
+            status=Status.CANCELLED, revision=F("revision") + 1, changed_at=Now()
         )
         bulk.update(booked, ["said"])
     return touched
@@ -126,6 +128,7 @@ class _Writer:
         if "minutes" not in ref.said and visit.minutes == SERVICES[service]:
             visit.minutes = SERVICES[visit.service]
         visit.revision += 1
+        visit.changed_at = self.now
         return whose | {visit.client_id}
 
     def _set(self, visit: Visit, name: str, value: Value) -> None:

@@ -3,17 +3,18 @@
 from __future__ import annotations
 
 from django.db import models
+from django.utils.translation import gettext
 from django.utils.translation import gettext_lazy as _
 
 from studio.models.people import Staff, Studio, check_zone
 
 
 class ClientQuerySet(models.QuerySet["Client"]):
-    """Clients, those merged into another among them."""
+    """Clients, those merged into another and those forgotten among them."""
 
     def standing(self) -> ClientQuerySet:
-        """Without those merged into another: whoever lists clients lists these."""
-        return self.filter(merged_into=None)
+        """Without those merged into another, and those forgotten: whoever lists clients lists these."""
+        return self.filter(merged_into=None, erased_at=None)
 
 
 class Client(models.Model):
@@ -46,6 +47,9 @@ class Client(models.Model):
     paused_until = models.DateField(_("send nothing until"), null=True, blank=True)
     earlier_declined = models.PositiveSmallIntegerField(_("declined an earlier visit, times"), default=0)
     merged_into = models.ForeignKey("self", on_delete=models.SET_NULL, null=True, blank=True, related_name="merged")
+    # Forgotten at her wish, see records.erasing: what is left of her has no name.
+    erased_at = models.DateTimeField(null=True, blank=True)
+    erased_by = models.ForeignKey(Staff, on_delete=models.SET_NULL, null=True, blank=True, related_name="+")
     created_at = models.DateTimeField(auto_now_add=True)
     # Every write to her or her visits raises the revision; who plans from these records follows with planned_revision.
     revision = models.PositiveIntegerField(default=1)
@@ -78,6 +82,8 @@ class Client(models.Model):
 
     @property
     def name(self) -> str:
+        if self.erased_at is not None:
+            return gettext("a client who was forgotten")
         return f"{self.first_name} {self.last_name}".strip()
 
 

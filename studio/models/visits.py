@@ -124,6 +124,7 @@ class Visit(models.Model):
     note = models.TextField(_("note"), blank=True)
 
     revision = models.PositiveIntegerField(default=1)
+    changed_at = models.DateTimeField(null=True, blank=True)  # with the revision; null: it is as it was made
     created_at = models.DateTimeField(auto_now_add=True)
 
     class Meta:

@@ -20,6 +20,7 @@ from studio.records.clients import (
     save_client,
 )
 from studio.records.duty import add_absence, remove_absence, save_duty
+from studio.records.erasing import erase_client, refuse_erasing
 from studio.records.merging import merge, undo_merge
 from studio.records.settings import (
     remove_closing_day,
@@ -58,6 +59,7 @@ __all__ = [
     "cancel_visit",
     "choose_language",
     "end_pauses",
+    "erase_client",
     "give_consent",
     "give_sign_in",
     "mark_done",
@@ -70,6 +72,7 @@ __all__ = [
     "record_reaction",
     "record_test_result",
     "release_reaction",
+    "refuse_erasing",
     "remove_closing_day",
     "remove_feed",
     "remove_service_name",

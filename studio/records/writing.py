@@ -7,6 +7,7 @@ from typing import TypeVar
 
 from django.core.exceptions import ValidationError
 from django.db.models import F, Model
+from django.db.models.functions import Now
 from django.utils.translation import gettext as _
 
 from studio.models import Client, Studio, Visit
@@ -41,7 +42,7 @@ def raise_client_revision(*client_ids: int) -> None:
 
 def raise_visit_revision(visit_ids: Iterable[int]) -> None:
     """Mark the visits as changed."""
-    Visit.objects.filter(pk__in=list(visit_ids)).update(revision=F("revision") + 1)
+    Visit.objects.filter(pk__in=list(visit_ids)).update(revision=F("revision") + 1, changed_at=Now())
 
 
 def raise_studio_revision(studio: Studio) -> None:

@@ -8,7 +8,7 @@ from typing import Any
 import pytest
 from django.test import override_settings
 
-from aftercare import links
+from aftercare import facts, links
 from aftercare.links import Purpose
 from tests.people import NOW, make_client, make_studio, make_visit
 
@@ -95,3 +95,17 @@ def test_of_two_that_were_merged_the_links_open_the_one_that_was_kept_until_hers
 def test_a_link_about_a_visit_is_not_made_of_a_client() -> None:
     with pytest.raises(TypeError):
         links.token(Purpose.VISIT, make_client(make_studio()))
+
+
+def test_how_often_they_were_revoked_is_read_with_her_book_whoever_was_merged_into_her() -> None:
+    studio = make_studio()
+    kept, merged, other = make_client(studio), make_client(studio), make_client(studio)
+    merged.merged_into = kept
+    merged.save()
+    for client in (kept, merged, merged):
+        links.revoke(client, why="asked", now=NOW)
+
+    books = facts.load([kept.pk, other.pk], NOW)
+
+    assert (books[kept.pk].revoked, books[other.pk].revoked) == (3, 0)
+    assert links.revocations(kept.pk) == 3

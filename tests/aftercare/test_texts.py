@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from datetime import UTC, datetime, timedelta
+from typing import Any
 
 import pytest
 
-from aftercare import facts, planning, texts
+from aftercare import facts, links, planning, texts, versions
 from aftercare.models import Message
 from studio.models import Client, Consent
 from tests.forecasts import forecast
@@ -21,7 +22,8 @@ DUE = datetime(2027, 3, 15, 14, 0, tzinfo=UTC)  # the Monday 19 days later, 10:0
 @pytest.fixture
 def mia() -> Client:
     her = make_client(make_studio(), mobile="+12125550101", time_zone="America/New_York")
-    Consent.objects.create(client=her, channel="sms", purpose="reminders", given=True, at=NOW, how="on paper")
+    for purpose in ("reminders", "visits"):
+        Consent.objects.create(client=her, channel="sms", purpose=purpose, given=True, at=NOW, how="on paper")
     for days in (30, 0):
         done = make_visit(her, status="done", starts_at=DONE - timedelta(days=days), heard_at=NOW - timedelta(days=40))
     forecast(done, NOW, fill_day=26.5, full_set_low=40, full_set_day=41.5)
@@ -67,3 +69,55 @@ def test_it_is_said_in_her_language(mia: Client) -> None:
     text = says(mia)
     assert "entre el vie 19 y el sáb 27 de marzo" in text or "entre el vie 19 y el sab 27 de marzo" in text
     assert "Tu cita: domingo 25 de abril. ¿Antes? Responde." in text
+
+
+def test_a_message_about_a_visit_carries_the_way_to_her_page(mia: Client) -> None:
+    visit = make_visit(mia, service="lift", starts_at=NOW + timedelta(days=6))
+    planning.plan_clients([mia.pk], NOW)
+    message = Message.objects.get(visit=visit, occasion="prepare")
+    book = facts.load([mia.pk], NOW)[mia.pk]
+
+    said = texts.for_message(message, book, NOW).body
+
+    token = said.rpartition("/v/")[2].split()[0]
+    opened = links.opened(links.Purpose.VISIT, token)
+    assert opened is not None
+    assert opened.visit == visit
+
+
+def test_after_her_links_were_ended_a_message_carries_one_that_opens(mia: Client) -> None:
+    visit = make_visit(mia, service="lift", starts_at=NOW + timedelta(days=6))
+    planning.plan_clients([mia.pk], NOW)
+    links.revoke(mia, why="asked", now=NOW)
+    book = facts.load([mia.pk], NOW)[mia.pk]
+
+    said = texts.for_message(Message.objects.get(visit=visit, occasion="prepare"), book, NOW).body
+
+    assert links.opened(links.Purpose.VISIT, said.rpartition("/v/")[2].split()[0]) is not None
+
+
+def test_many_messages_are_written_without_a_query_each(mia: Client, django_assert_num_queries: Any) -> None:
+    for days in range(5, 25):
+        make_visit(mia, service="lift", starts_at=NOW + timedelta(days=days))
+    planning.plan_clients([mia.pk], NOW)
+    messages = list(Message.objects.filter(client=mia, occasion="prepare"))
+    find = versions.finder(mia.studio)
+    book = facts.load([mia.pk], NOW)[mia.pk]
+
+    with django_assert_num_queries(0):
+        said = {texts.for_message(message, book, NOW, find).body for message in messages}
+
+    assert len(said) == len(messages) >= 20
+
+
+def test_the_way_to_her_record_stands_in_no_message_but_the_one_that_she_asked_for(mia: Client) -> None:
+    book = facts.load([mia.pk], NOW)[mia.pk]
+    kinds = ("your_record", "help", "started", "same_day", "chemical")
+    answers = {
+        kind: texts.for_message(
+            Message(studio=mia.studio, client=mia, occasion="answer", kind=kind, channel="sms"), book, NOW
+        ).body
+        for kind in kinds
+    }
+
+    assert [kind for kind in kinds if "/d/" in answers[kind]] == ["your_record"]

@@ -14,7 +14,17 @@ from studio.models import Reaction, Staff, Visit
 from tests.cast import Cast
 from tests.pages import SignIn, words
 
-OPEN_TO_ALL = {"sign_in", "healthz", "unsubscribe"}
+# A client needs no sign-in for what is hers: the link is all.
+OPEN_TO_ALL = {
+    "sign_in",
+    "healthz",
+    "unsubscribe",
+    "her_visit",
+    "her_calendar",
+    "her_record",
+    "her_record_file",
+    "her_photo",
+}
 
 
 def routes(patterns: list[URLPattern | URLResolver] | None = None) -> Iterator[URLPattern]:

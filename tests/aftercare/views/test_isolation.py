@@ -46,6 +46,8 @@ ROUTES = [
     ("questions", "", set()),
     ("client_pause", "client", {"front desk"}),
     ("client_stop", "client", {"front desk"}),
+    ("client_links", "client", {"front desk"}),
+    ("client_forget", "client", set()),
     ("settings", "", set()),
     ("studio_facts", "", set()),
     ("closing_days", "", set()),

@@ -103,7 +103,7 @@ def test_three_changed_fields_change_three_fields_and_hand_edits_stay(studio: St
 
     after: dict[str, Any] = dict(Visit.objects.values().get())
     changed = {name for name in after if after[name] != before[name]}
-    assert changed == {"minutes", "artist_id", "starts_at", "revision"}
+    assert changed == {"minutes", "artist_id", "starts_at", "revision", "changed_at"}
 
 
 def test_an_unknown_artist_gets_a_record_without_sign_in_and_is_one_in_any_capitals(studio: Studio) -> None:

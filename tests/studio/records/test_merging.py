@@ -16,11 +16,11 @@ from studio.records.merging import preview, refused
 from tests.people import NOW, make_client, make_studio, make_visit
 
 pytestmark = pytest.mark.django_db
-REVISIONS = ("revision", "planned_revision")
+REVISIONS = ("revision", "planned_revision", "changed_at")
 
 
 def dump() -> dict[str, list[dict[str, Any]]]:
-    """Every row of every table but the record of merges, without the revisions, which only ever rise."""
+    """Every row of every table but the record of merges, without the revisions, which only ever rise, and when."""
     models = [model for model in apps.get_models(include_auto_created=True) if model is not Merge]
     rows = {model._meta.label: list(model._base_manager.order_by("pk").values()) for model in models}
     return {

@@ -1,0 +1,67 @@
+"""Forgetting a client at her wish: name, contacts and words go; visits stay, without her, for the studio's figures.
+
+What stays says nothing of who she was: a row without a name, her visits with what was used, and that a reaction
+followed one of them. Without those a lot that hurts would look better for every client who leaves because of it.
+"""
+
+from __future__ import annotations
+
+from datetime import datetime
+
+from django.core.exceptions import ValidationError
+from django.db import transaction
+from django.db.models import Q
+from django.utils.translation import gettext as _
+
+from studio.models import BookFile, Client, ClientRef, Merge, Reaction, Staff, Visit, VisitRef
+from studio.records.writing import locked, raise_client_revision, same_studio
+
+KEPT = frozenset(
+    {"id", "studio", "merged_into", "created_at", "revision", "planned_revision", "forecast_revision", "erased_at"}
+    | {"erased_by", "no_set_since", "on_break"}
+)
+OVER = (BookFile.State.DONE, BookFile.State.FAILED)
+
+
+def refuse_erasing(client: Client, now: datetime) -> None:
+    """Raise ValidationError where something of hers is still to come."""
+    if client.erased_at is not None:
+        raise ValidationError(_("She was forgotten before: nothing of hers is left."))
+    if client.merged_into_id is not None:
+        raise ValidationError(_("She was merged into another client: go to that one."))
+    if client.visits.filter(status=Visit.Status.BOOKED, starts_at__gt=now).exists():
+        raise ValidationError(_("She has a visit booked: cancel it first, then she can be forgotten."))
+
+
+@transaction.atomic
+def erase_client(*, client: Client, by: Staff, now: datetime) -> list[int]:
+    """Take her name, her contacts and all words about her off the records, for good; note who did it and when.
+
+    Those who were merged into her are she: they go too. Returns the keys of all these rows. Raises ValidationError
+    where something of hers is still to come.
+    """
+    same_studio(client.studio, by=by)
+    row = locked(client)
+    refuse_erasing(row, now)
+    rows = [row, *Client.objects.select_for_update(of=("self",)).filter(merged_into=row)]
+    ids = [one.pk for one in rows]
+    for one in rows:
+        _blank(one)
+        one.erased_at, one.erased_by = now, by
+        one.save()
+    Visit.objects.filter(client__in=ids).update(note="", lash_map="", style="", room="")
+    VisitRef.objects.filter(visit__client__in=ids).update(said={})
+    ClientRef.objects.filter(client__in=ids).delete()
+    Reaction.objects.filter(client__in=ids).update(words="", side="")
+    Merge.objects.filter(Q(kept__in=ids) | Q(gone__in=ids)).delete()
+    # A file that was brought in stays only as the fact that it was: her row stands in it.
+    BookFile.objects.filter(studio=row.studio, state__in=OVER).update(data=b"")
+    raise_client_revision(*ids)
+    return ids
+
+
+def _blank(client: Client) -> None:
+    """Put every field back to nothing but those that say nothing of her."""
+    for column in Client._meta.concrete_fields:
+        if column.name not in KEPT:
+            setattr(client, column.attname, column.get_default())

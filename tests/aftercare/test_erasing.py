@@ -1,0 +1,202 @@
+"""Being forgotten: nothing that says who she was is left in any table, and nothing that counts is lost."""
+
+from __future__ import annotations
+
+from datetime import timedelta
+
+import pytest
+from django.apps import apps
+from django.core.exceptions import ValidationError
+from django.db import models
+
+from aftercare import erasing, links, receiving, stops, triage
+from aftercare.lines import lines_of
+from aftercare.models import Attachment, Flag, Message, Reply, Stop
+from studio import records
+from studio.models import BookFile, Client, ClientRef, Consent, Reaction, Staff, Visit, VisitRef
+from tests.aftercare.test_pictures import photo
+from tests.letters import make_message
+from tests.people import NOW, make_client, make_staff, make_studio, make_visit
+
+pytestmark = pytest.mark.django_db
+SAID = ("Okafor", "Wilhelmina", "+12125550101", "willa@mail.example", "puffy", "secret note", "other eye", "guardian")
+
+
+@pytest.fixture
+def olga() -> Staff:
+    return make_staff(make_studio(), "Olga", is_owner=True)
+
+
+@pytest.fixture
+def mia(olga: Staff) -> Client:
+    """One of whom everything is kept that can be."""
+    studio = olga.studio
+    her = make_client(
+        studio,
+        "Wilhelmina",
+        last_name="Okafor",
+        mobile="+12125550101",
+        email="willa@mail.example",
+        note="secret note",
+        guardian_name="guardian",
+        sensitive=True,
+    )
+    twin = make_client(studio, "Wilhelmina", last_name="Okafor", mobile="+12125550101")
+    ClientRef.objects.create(studio=studio, source="csv", reference="c1", client=her, said={"last_name": "Okafor"})
+    visit = make_visit(her, status="done", starts_at=NOW - timedelta(days=3), note="secret note", share_left=50)
+    VisitRef.objects.create(studio=studio, source="csv", reference="v1", visit=visit, said={"client": "Okafor"})
+    Consent.objects.create(client=her, channel="sms", purpose="visits", given=True, at=NOW, how="on paper")
+    message = make_message(her, visit=visit)
+    Message.objects.filter(pk=message.pk).update(
+        state="delivered", handed_over_at=NOW, text="Hi Wilhelmina", address=her.mobile
+    )
+    make_message(her, visit=visit, occasion="check")
+    reply = receiving.receive(
+        lines_of(studio)["sms"],
+        her.mobile,
+        "Okafor here, lid puffy",
+        received_at=NOW,
+        raw="puffy",
+        files=[("other eye", photo())],
+    )
+    Reply.objects.filter(pk=reply.pk).update(client=her, read_at=NOW, reading={"why": [["puffy", 0, 1]]})
+    flag = Flag.objects.create(
+        studio=studio, opened_at=NOW, urgent_since=NOW, state="closed", words="puffy, she says", outcome="seen"
+    )
+    flag.clients.add(her)
+    records.record_reaction(client=her, visit=visit, words="puffy", by=None, now=NOW, side="left")
+    records.merge(kept=her, gone=twin, by=olga, now=NOW)
+    stops.stop(her, "sms", words="Okafor says stop", by=olga, now=NOW)
+    BookFile.objects.create(
+        studio=studio, name="b.csv", format="csv", data=b"Okafor,+12125550101", uploaded_at=NOW, state="done"
+    )
+    return Client.objects.get(pk=her.pk)
+
+
+def left() -> str:
+    """Everything that stands in the tables of studio and aftercare, but for the numbers that said stop."""
+    found = []
+    for model in [*apps.get_app_config("studio").get_models(), *apps.get_app_config("aftercare").get_models()]:
+        for row in model._default_manager.all():
+            for column in row._meta.concrete_fields:
+                if (model, column.name) != (Stop, "address") and not isinstance(column, models.ForeignKey):
+                    value = getattr(row, column.attname)
+                    found.append(
+                        bytes(value).decode(errors="replace") if isinstance(value, memoryview | bytes) else str(value)
+                    )
+    return "\n".join(found)
+
+
+def test_nothing_that_says_who_she_was_is_left_in_any_table(mia: Client, olga: Staff) -> None:
+    before = left()
+    assert all(said in before for said in SAID)
+
+    erasing.erase(mia, by=olga, now=NOW)
+
+    after = left()
+    assert [said for said in SAID if said in after] == []
+
+
+def test_who_did_it_and_when_is_on_record(mia: Client, olga: Staff) -> None:
+    erasing.erase(mia, by=olga, now=NOW)
+
+    mia.refresh_from_db()
+    assert (mia.erased_at, mia.erased_by) == (NOW, olga)
+    assert mia not in Client.objects.standing()
+    assert str(mia) == "a client who was forgotten"
+
+
+def test_what_counts_stays_without_her(mia: Client, olga: Staff) -> None:
+    erasing.erase(mia, by=olga, now=NOW)
+
+    visit = Visit.objects.get(client=mia)
+    assert (str(visit.share_left), visit.status, visit.service) == ("50.0", "done", "fill")
+    assert Reaction.objects.get().visit == visit
+    assert Message.objects.filter(state="delivered").get().handed_over_at == NOW
+
+
+def test_photos_go_and_what_waited_to_be_sent_is_withdrawn(mia: Client, olga: Staff) -> None:
+    erasing.erase(mia, by=olga, now=NOW)
+
+    assert not Attachment.objects.exists()
+    assert Message.objects.get(occasion="check").state == "withdrawn"
+
+
+def test_her_stop_holds_on_for_whoever_is_brought_in_with_that_number(mia: Client, olga: Staff) -> None:
+    erasing.erase(mia, by=olga, now=NOW)
+
+    again = make_client(olga.studio, "Willa", mobile="+12125550101")
+    assert set(stops.standing(again)) == {"sms"}
+    assert Stop.objects.get().words == ""
+
+
+def test_her_links_open_nothing(mia: Client, olga: Staff) -> None:
+    token = links.token(links.Purpose.DATA, mia)
+
+    erasing.erase(mia, by=olga, now=NOW)
+
+    assert links.opened(links.Purpose.DATA, token) is None
+
+
+def test_nobody_else_is_touched(mia: Client, olga: Staff) -> None:
+    zoe = make_client(olga.studio, "Zoe", mobile="+12125550102", note="hers")
+    visit = make_visit(zoe, note="hers")
+
+    erasing.erase(mia, by=olga, now=NOW)
+
+    zoe.refresh_from_db()
+    visit.refresh_from_db()
+    assert (zoe.first_name, zoe.note, visit.note, zoe.erased_at) == ("Zoe", "hers", "hers", None)
+
+
+def test_who_has_a_visit_ahead_is_not_forgotten(mia: Client, olga: Staff) -> None:
+    make_visit(mia)
+
+    with pytest.raises(ValidationError, match="cancel it first"):
+        erasing.erase(mia, by=olga, now=NOW)
+    assert Client.objects.get(pk=mia.pk).last_name == "Okafor"
+
+
+def test_who_waits_for_a_person_is_not_forgotten(mia: Client, olga: Staff) -> None:
+    reply = receiving.receive(lines_of(olga.studio)["sms"], mia.mobile, "my eye hurts", received_at=NOW)
+    triage.read(reply.pk, NOW)
+
+    with pytest.raises(ValidationError, match="still open"):
+        erasing.erase(mia, by=olga, now=NOW)
+    assert Client.objects.get(pk=mia.pk).last_name == "Okafor"
+
+
+def test_twice_is_refused(mia: Client, olga: Staff) -> None:
+    erasing.erase(mia, by=olga, now=NOW)
+    mia.refresh_from_db()
+
+    with pytest.raises(ValidationError, match="forgotten before"):
+        erasing.erase(mia, by=olga, now=NOW)
+
+
+def test_another_studio_s_owner_cannot(mia: Client) -> None:
+    other = make_staff(make_studio("elm"), "Ivy", is_owner=True)
+
+    with pytest.raises(ValidationError):
+        erasing.erase(mia, by=other, now=NOW)
+    assert Client.objects.get(pk=mia.pk).last_name == "Okafor"
+
+
+def test_every_table_that_points_at_a_client_is_thought_of() -> None:
+    """A table that is added later has to be shown to her (pages/kept.py) and forgotten (erasing.py), too."""
+    fields = [field for model in apps.get_models() for field in (*model._meta.fields, *model._meta.many_to_many)]
+    tables = {field.model._meta.label for field in fields if field.related_model is Client}
+
+    assert tables == {
+        "studio.Client",  # merged into her: forgotten with her
+        "studio.ClientRef",
+        "studio.Consent",
+        "studio.Merge",
+        "studio.Reaction",
+        "studio.Visit",
+        "aftercare.Flag",
+        "aftercare.Forecast",  # numbers of a set: stays with its visit, without her
+        "aftercare.Message",
+        "aftercare.Reply",
+        "aftercare.Revocation",  # says when her links were ended, and nothing else
+    }
