@@ -25,7 +25,19 @@ from datetime import date, datetime, timedelta
 
 from aftercare.core.hours import DAY, moment
 from aftercare.core.occasions import BOOKED, CANCELLED, MISSED, REMINDERS, Occasion, Reason
-from aftercare.core.promises import NOTHING, Apart, Planned, Row, Slot, Standing, decide, edition, promised, revive
+from aftercare.core.promises import (
+    NOTHING,
+    Apart,
+    Planned,
+    Row,
+    Slot,
+    Standing,
+    decide,
+    edition,
+    promised,
+    revive,
+    was_over,
+)
 from aftercare.core.rules import Rules
 from aftercare.core.visits import Calendar, SetForecast, Visit, whole_seconds
 
@@ -148,9 +160,9 @@ def _followed(
 
 
 def _reminder(aimed: _Aimed, calendar: Calendar, on_record: Standing, apart: Apart) -> Planned | None:
-    visit, occasion, _, _, last = aimed.row
+    visit, occasion, _, _, _ = aimed.row
     number = edition(visit, occasion, on_record)
-    if last < visit.heard_at or not number:
+    if not number or was_over(aimed.row, on_record, calendar.rules):
         return None
     message = promised(aimed.row, number, on_record, calendar.now)
     message.forecast, message.apart, message.go_from = aimed.forecast, apart, on_record.go_from

@@ -6,7 +6,7 @@ Read by every stage. Nothing here writes.
 from aftercare.facts.books import ClientBook, load, standing_of
 from aftercare.facts.feeds import book_is_old
 from aftercare.facts.judging import Verdict, judge, why_gone
-from aftercare.facts.rules import BadRule, rules_from, rules_of
+from aftercare.facts.rules import BadRule, defaults, in_force, rules_from, rules_of, to_values
 from aftercare.facts.staffing import Team, gets_a_list, responsible, team, ways
 
 __all__ = [
@@ -15,7 +15,9 @@ __all__ = [
     "Team",
     "Verdict",
     "book_is_old",
+    "defaults",
     "gets_a_list",
+    "in_force",
     "judge",
     "load",
     "responsible",
@@ -23,6 +25,7 @@ __all__ = [
     "rules_of",
     "standing_of",
     "team",
+    "to_values",
     "ways",
     "why_gone",
 ]

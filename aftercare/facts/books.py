@@ -12,7 +12,7 @@ from aftercare.core.delivery import GONE, State
 from aftercare.core.reach import Contact, Purpose, Reach, only_zone, reach
 from aftercare.core.timing import Occasion, Reason, Rules, SetForecast, Standing
 from aftercare.facts import rows
-from aftercare.facts.rules import rules_from
+from aftercare.facts.rules import in_force
 from aftercare.models import Message, Stop
 from studio.models import SETS, Client, Reaction, Studio, Visit
 
@@ -76,7 +76,10 @@ def load(client_ids: Iterable[int], now: datetime) -> dict[int, ClientBook]:
     ids = list(client_ids)
     people = rows.clients(ids)
     of_studio = {person.client.studio: person for person in people}
-    rules = {one.pk: rules_from(person.own_rules, one.region, person.closed) for one, person in of_studio.items()}
+    rules = {
+        one.pk: in_force(person.own_rules, one.region, person.closed, person.rules_since)
+        for one, person in of_studio.items()
+    }
     visits, refs = rows.visits(ids)
     forecasts = rows.forecasts([pk for hers in visits.values() for pk in _worn(hers)])
     consents = rows.consents(ids)

@@ -26,6 +26,7 @@ class Person:
 
     client: Client
     own_rules: dict[str, object]
+    rules_since: datetime | None
     closed: tuple[date, ...]
     flagged: bool
     asked: tuple[datetime, ...]
@@ -33,7 +34,7 @@ class Person:
 
 def clients(ids: list[int]) -> list[Person]:
     """These clients with their studios and what bears on them as a whole."""
-    newest = RuleSet.objects.filter(studio=OuterRef("studio")).order_by("-version").values("values")[:1]
+    newest = RuleSet.objects.filter(studio=OuterRef("studio")).order_by("-version")
     of_studio = ClosingDay.objects.filter(studio=OuterRef("studio")).order_by().values("studio")
     closed = of_studio.annotate(dates=Listed("date")).values("dates")
     standing = Flag.clients.through.objects.filter(client=OuterRef("pk"), flag__urgency__in=HELD_BY)
@@ -41,8 +42,17 @@ def clients(ids: list[int]) -> list[Person]:
     people: QuerySet[Client] = Client.objects.filter(pk__in=ids).select_related("studio__calendar_feed")
     over = Flag.objects.filter(clients=OuterRef("pk"), state=Flag.State.CLOSED, outcome__in=ASKS_NEXT_DAY)
     asked = over.order_by().values("clients").annotate(moments=Listed("closed_at")).values("moments")
-    rows = people.annotate(own_rules=Subquery(newest), closed=Subquery(closed), flagged=held, asked=Subquery(asked))
-    return [Person(row, row.own_rules or {}, _dates(row.closed), row.flagged, _moments(row.asked)) for row in rows]
+    rows = people.annotate(
+        own_rules=Subquery(newest.values("values")[:1]),
+        rules_since=Subquery(newest.values("at")[:1]),
+        closed=Subquery(closed),
+        flagged=held,
+        asked=Subquery(asked),
+    )
+    return [
+        Person(row, row.own_rules or {}, row.rules_since, _dates(row.closed), row.flagged, _moments(row.asked))
+        for row in rows
+    ]
 
 
 @lru_cache(maxsize=64)  # the same for all clients of a studio

@@ -27,12 +27,12 @@ def test_every_first_client_is_tested_in_two_regions_unless_the_owner_says_other
 
 
 def test_the_owners_numbers_come_as_core_wants_them_and_unknown_names_do_nothing() -> None:
-    values = {"hours": [600, 1080], "care_hours": [420, 1200], "check_days": [1, 3, 6], "colour": "red", "at": 540}
+    values = {"hours": [600, 1080], "care_hours": [480, 1200], "check_days": [1, 3, 6], "colour": "red", "at": 660}
 
     rules = facts.rules_from(values, "US")
 
-    assert (rules.hours, rules.care_hours) == (Hours(600, 1080), Hours(420, 1200))
-    assert (rules.check_days, rules.at) == ((1, 3, 6), 540)
+    assert (rules.hours, rules.care_hours) == (Hours(600, 1080), Hours(480, 1200))
+    assert (rules.check_days, rules.at) == ((1, 3, 6), 660)
     assert rules.prepare_days == Rules().prepare_days
 
 
@@ -48,7 +48,7 @@ def test_the_highest_version_of_this_studio_is_in_force() -> None:
 def test_reminders_stay_away_from_closing_days_and_the_weekdays_off() -> None:
     closed = [date(2027, 3, 17)]
 
-    assert facts.rules_from({}, "US", closed).reminder_hours == Hours(600, 1140, frozenset({6}), frozenset(closed))
+    assert facts.in_force({}, "US", closed).reminder_hours == Hours(600, 1140, frozenset({6}), frozenset(closed))
     given = facts.rules_from({"reminder_hours": [660, 1080]}, "US").reminder_hours
     assert given == Hours(660, 1080, frozenset({6}))
     given = facts.rules_from({"reminder_hours": [660, 1080, [0, 6]]}, "US").reminder_hours
@@ -93,7 +93,7 @@ def test_a_number_that_cannot_be_a_rule_is_named_with_its_cure(name: str, value:
 
 
 def test_a_set_is_at_the_fill_level_before_the_full_set_level() -> None:
-    with pytest.raises(facts.BadRule, match="make that the higher one"):
+    with pytest.raises(facts.BadRule, match="fill_level cannot be 0.4: write more than 40 %"):
         facts.rules_from({"fill_level": 0.4}, "US")
 
 
