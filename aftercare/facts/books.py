@@ -2,19 +2,23 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
-from datetime import datetime
+from datetime import datetime, timedelta
+from functools import partial
 from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
 from aftercare.core import timing
 from aftercare.core.delivery import GONE, State
 from aftercare.core.reach import Contact, Purpose, Reach, only_zone, reach
+from aftercare.core.shedding import LONGEST_WORN
 from aftercare.core.timing import Occasion, Reason, Rules, SetForecast, Standing
 from aftercare.facts import rows
 from aftercare.facts.rules import in_force
 from aftercare.models import Message, Stop
 from studio.models import SETS, Client, Reaction, Studio, Visit
+
+LOOK_BACK = timedelta(days=LONGEST_WORN + 1)  # from a visit longer ago nothing follows any more
 
 
 @dataclass(slots=True)
@@ -80,12 +84,40 @@ def load(client_ids: Iterable[int], now: datetime) -> dict[int, ClientBook]:
         one.pk: in_force(person.own_rules, one.region, person.closed, person.rules_since)
         for one, person in of_studio.items()
     }
-    visits, refs = rows.visits(ids)
-    forecasts = rows.forecasts([pk for hers in visits.values() for pk in _worn(hers)])
+    return _books(people, rules, {}, now, plan_only=False)
+
+
+def load_as_if(
+    client_ids: Iterable[int],
+    now: datetime,
+    studio: Studio,
+    rules: Rules,
+    forecasts: Mapping[int, SetForecast] | None = None,
+) -> dict[int, ClientBook]:
+    """Return the same of one studio's clients as if ``rules`` were in force, for a plan and nothing else.
+
+    ``forecasts`` are newer than those on record, by the visit of the set.
+    """
+    return _books(rows.clients(list(client_ids), studio), {studio.pk: rules}, forecasts or {}, now, plan_only=True)
+
+
+def _books(
+    people: Sequence[rows.Person],
+    rules: Mapping[int, Rules],
+    forecasts: Mapping[int, SetForecast],
+    now: datetime,
+    *,
+    plan_only: bool,
+) -> dict[int, ClientBook]:
+    ids = [person.client.pk for person in people]
+    visits, refs = rows.visits(ids, plan_only=plan_only)
+    made = rows.forecasts([pk for hers in visits.values() for pk in _worn(hers)])
+    for visit, forecast in forecasts.items():
+        made[visit].append(forecast)
     consents = rows.consents(ids)
     stops = rows.stops([person.client for person in people])
     reactions = rows.reactions(ids)
-    messages = rows.messages(visits)
+    messages = rows.messages(visits, now - LOOK_BACK if plan_only else None)
     return {
         person.client.pk: _book(
             person.client,
@@ -98,7 +130,7 @@ def load(client_ids: Iterable[int], now: datetime) -> dict[int, ClientBook]:
             person.asked,
             person.flagged,
             messages[person.client.pk],
-            forecasts,
+            made,
             now,
         )
         for person in people
@@ -241,11 +273,11 @@ def standing_of(
         if message.visit_id is None or message.occasion == Occasion.OPT_IN:
             continue
         slot = (message.visit_id, Occasion(message.occasion), message.step)
-        before = found.get(slot, timing.NOTHING)
+        before = found.get(slot)
+        write = Standing if before is None else partial(replace, before)  # the second takes twice as long
         if State(message.state) in GONE:
             elsewhere = message.client_id != client_id
-            found[slot] = replace(
-                before,
+            found[slot] = write(
                 gone_edition=message.edition,
                 gone_start=message.about_start,
                 gone_due=None if elsewhere else message.due_at,
@@ -254,8 +286,7 @@ def standing_of(
                 open_edition=0,
             )
         else:
-            found[slot] = replace(
-                before,
+            found[slot] = write(
                 open_edition=message.edition,
                 open_planned=message.state in (State.PLANNED, State.CLAIMED),
                 open_gave_way=message.reason == Reason.ANOTHER_CHECK,
