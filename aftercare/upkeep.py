@@ -62,6 +62,7 @@ def preview(
 ) -> Moves:
     """Return what would move within ``days`` if ``rules`` were in force from ``now`` on; nothing is written.
 
+    It goes by the forecasts on record, which each night renews, or where the levels change by what they would be.
     ``stop`` is asked between some hundred clients and the next: once it is true, the others are not looked at.
     """
     ids = ahead.concerned(studio, now)

@@ -17,6 +17,7 @@ from aftercare.views.messages import messages
 from aftercare.views.morning import flag_close, flag_reopen, flag_take, flags_close, morning
 from aftercare.views.phone import phone, phone_of
 from aftercare.views.seen_to import early_see_to, message_see_to, unhappy_see_to, wish_hand_over, wishes_seen_to
+from aftercare.views.timing import timing, timing_group, timing_history, timing_put_back
 from aftercare.views.unsubscribe import unsubscribe
 from aftercare.views.wordings import wording, wordings
 
@@ -59,6 +60,10 @@ urlpatterns = [
     path("settings/lots/<int:adhesive_id>/ask", lot_ask, name="lot_ask"),
     path("settings/lots/<int:adhesive_id>/report", lot_report, name="lot_report"),
     path("settings/lots/<int:adhesive_id>/aside", lot_aside, name="lot_aside"),
+    path("settings/timing", timing, name="timing"),
+    path("settings/timing/history", timing_history, name="timing_history"),
+    path("settings/timing/history/<int:version>", timing_put_back, name="timing_put_back"),
+    path("settings/timing/<slug:slug>", timing_group, name="timing_group"),
     path("settings/live", going_live, name="going_live"),
     path("settings/live/first-reminders", first_reminders, name="first_reminders"),
     path("", include("aftercare.urls_records")),
