@@ -98,7 +98,7 @@ def _with_next(facts: Facts, message: Message, visit: Visit, book: ClientBook, n
 def _window(start: date, visit: Visit, book: ClientBook, today: date) -> tuple[date, date] | None:
     if book.forecast is None or book.forecast.visit != visit.pk:
         return None
-    return reminders.window(start, book.forecast, book.rules, today)
+    return reminders.window(start, book.forecast, book.rules, today, book.away(visit.artist_id))
 
 
 def _own_name(visit: Visit) -> str:

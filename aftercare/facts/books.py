@@ -11,11 +11,13 @@ from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 from aftercare.core import timing
 from aftercare.core.delivery import GONE, State
 from aftercare.core.reach import Contact, Purpose, Reach, only_zone, reach
+from aftercare.core.reminders import Away
 from aftercare.core.shedding import LONGEST_WORN
 from aftercare.core.timing import Occasion, Reason, Rules, SetForecast, Standing
 from aftercare.facts import rows
 from aftercare.facts.rules import in_force
 from aftercare.models import Message, Stop
+from studio.covering import Span
 from studio.models import SETS, Client, Reaction, Studio, Visit
 
 LOOK_BACK = timedelta(days=LONGEST_WORN + 1)  # from a visit longer ago nothing follows any more
@@ -38,7 +40,13 @@ class ClientBook:
     reactions: list[Reaction]
     resting: frozenset[str]  # channels whose number or address is somebody else's
     hold_why: str
+    absences: tuple[Span, ...]  # of the staff, those that are not over
     now: datetime
+
+    def away(self, staff_id: int | None) -> list[Away]:
+        """When somebody of the staff is away from now on, and whether anybody covers for her."""
+        mine = [one for one in self.absences if one.staff == staff_id]
+        return [Away(one.first, one.last, covered=one.cover is not None) for one in mine]
 
     @property
     def on_hold(self) -> bool:
@@ -78,7 +86,7 @@ class ClientBook:
 def load(client_ids: Iterable[int], now: datetime) -> dict[int, ClientBook]:
     """Return the books of these clients, in a fixed number of queries."""
     ids = list(client_ids)
-    people = rows.clients(ids)
+    people = rows.clients(ids, now)
     of_studio = {person.client.studio: person for person in people}
     rules = {
         one.pk: in_force(person.own_rules, one.region, person.closed, person.rules_since)
@@ -98,7 +106,7 @@ def load_as_if(
 
     ``forecasts`` are newer than those on record, by the visit of the set.
     """
-    return _books(rows.clients(list(client_ids), studio), {studio.pk: rules}, forecasts or {}, now, plan_only=True)
+    return _books(rows.clients(list(client_ids), now, studio), {studio.pk: rules}, forecasts or {}, now, plan_only=True)
 
 
 def _books(
@@ -129,6 +137,7 @@ def _books(
             reactions[person.client.pk],
             person.asked,
             person.flagged,
+            person.absences,
             messages[person.client.pk],
             made,
             now,
@@ -153,6 +162,7 @@ def _book(
     reactions: list[Reaction],
     asked: tuple[datetime, ...],
     flagged: bool,
+    absences: tuple[Span, ...],
     messages: list[Message],
     forecasts: dict[int, list[SetForecast]],
     now: datetime,
@@ -184,6 +194,7 @@ def _book(
         reactions=reactions,
         resting=frozenset(channel for channel, why in own.items() if why == Stop.Why.WRONG_PERSON),
         hold_why="a reaction is on record" if standing_reaction else "an open flag" if flagged else "",
+        absences=absences,
         now=now,
     )
 

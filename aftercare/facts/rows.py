@@ -17,7 +17,9 @@ from aftercare.core.occasions import LOT
 from aftercare.core.outcomes import ASKS_NEXT_DAY
 from aftercare.core.timing import SetForecast
 from aftercare.models import HELD_BY, Flag, Forecast, Message, RuleSet, Stop
+from studio import covering
 from studio.aggregates import Listed
+from studio.covering import Span
 from studio.models import Adhesive, Client, ClosingDay, Consent, Reaction, Studio, Visit, VisitRef
 
 Row = TypeVar("Row", bound=Model)
@@ -55,8 +57,8 @@ def slim(rows: QuerySet[Row], names: tuple[str, ...], *more: str) -> list[Row]:
 
 @dataclass(frozen=True, slots=True)
 class Person:
-    """One client; with her the owner's own numbers, the studio's closing days, whether an open flag holds her, and when
-    matters of hers were closed so that she is asked once more the next day."""
+    """One client; with her the owner's own numbers, the studio's closing days, whether an open flag holds her, when
+    matters of hers were closed so that she is asked once more the next day, and who of the staff is or will be away."""
 
     client: Client
     own_rules: dict[str, object]
@@ -64,9 +66,10 @@ class Person:
     closed: tuple[date, ...]
     flagged: bool
     asked: tuple[datetime, ...]
+    absences: tuple[Span, ...]
 
 
-def clients(ids: list[int], studio: Studio | None = None) -> list[Person]:
+def clients(ids: list[int], now: datetime, studio: Studio | None = None) -> list[Person]:
     """These clients with their studios and what bears on them as a whole.
 
     ``studio``: all are of this one and only its plan is wanted, by rules that are at hand.
@@ -83,16 +86,25 @@ def clients(ids: list[int], studio: Studio | None = None) -> list[Person]:
         found: list[Any] = slim(people.annotate(flagged=held, asked=Subquery(asked)), OF_CLIENT, "flagged", "asked")
         for row in found:
             row.studio = studio
-        return [Person(row, {}, None, (), row.flagged, _moments(row.asked)) for row in found]
+        return [Person(row, {}, None, (), row.flagged, _moments(row.asked), ()) for row in found]
     rows = people.select_related("studio__calendar_feed").annotate(
         own_rules=Subquery(newest.values("values")[:1]),
         rules_since=Subquery(newest.values("at")[:1]),
         closed=Subquery(closed),
         flagged=held,
         asked=Subquery(asked),
+        absences=covering.ahead(now),
     )
     return [
-        Person(row, row.own_rules or {}, row.rules_since, _dates(row.closed), row.flagged, _moments(row.asked))
+        Person(
+            row,
+            row.own_rules or {},
+            row.rules_since,
+            _dates(row.closed),
+            row.flagged,
+            _moments(row.asked),
+            _spans(row.absences),
+        )
         for row in rows
     ]
 
@@ -100,6 +112,11 @@ def clients(ids: list[int], studio: Studio | None = None) -> list[Person]:
 @lru_cache(maxsize=64)  # the same for all clients of a studio
 def _dates(text: str | None) -> tuple[date, ...]:
     return tuple(date.fromisoformat(day) for day in text.split(",")) if text else ()
+
+
+@lru_cache(maxsize=64)  # the same for all clients of a studio
+def _spans(text: str | None) -> tuple[Span, ...]:
+    return covering.spans(text)
 
 
 def _moments(text: str | None) -> tuple[datetime, ...]:

@@ -30,8 +30,14 @@ ROOM: dict[str, dict[str, Any]] = {
 }
 
 
-def wrong(region: str = "ES", **numbers: Any) -> list[tuple[str, Why]]:
+def wrong(*, region: str = "ES", **numbers: Any) -> list[tuple[str, Why]]:
     return [(one.name, one.why) for one in limits.problems(replace(Rules(), **numbers), region)]
+
+
+def wrong_hours(name: str, hours: Hours, region: str = "ES") -> list[tuple[str, Why]]:
+    """Of a studio where everything falls due within these hours."""
+    numbers: dict[str, Any] = {name: hours}
+    return wrong(region=region, at=hours.opens + 60, evening_at=hours.opens + 60, **numbers)
 
 
 @pytest.mark.parametrize("region", ["US", "GB", "IE", "ES", "MX", "PR", "AU"])
@@ -55,22 +61,21 @@ def test_both_ends_of_a_limit_may_be_and_what_lies_just_beyond_may_not(name: str
 @pytest.mark.parametrize("name", limits.HOURS)
 @pytest.mark.parametrize("region", ["US", "PR", "GU", "VI", "AS", "MP"])
 def test_in_the_united_states_nothing_leaves_before_eight_or_after_nine(name: str, region: str) -> None:
-    at_noon = {"at": 720, "evening_at": 720}
-    assert wrong(region, **at_noon, **{name: Hours(8 * 60, 21 * 60)}) == []
-    assert wrong(region, **at_noon, **{name: Hours(8 * 60 - 1, 20 * 60)}) == [(name, Why.OUTSIDE)]
-    assert wrong(region, **at_noon, **{name: Hours(9 * 60, 21 * 60 + 1)}) == [(name, Why.OUTSIDE)]
+    assert wrong_hours(name, Hours(8 * 60, 21 * 60), region) == []
+    assert wrong_hours(name, Hours(8 * 60 - 1, 20 * 60), region) == [(name, Why.OUTSIDE)]
+    assert wrong_hours(name, Hours(9 * 60, 21 * 60 + 1), region) == [(name, Why.OUTSIDE)]
 
 
 @pytest.mark.parametrize("name", limits.HOURS)
 def test_elsewhere_hours_are_seven_to_ten_at_the_widest_and_four_hours_at_least(name: str) -> None:
-    assert wrong(**{name: Hours(7 * 60, 22 * 60)}) == []
-    assert wrong(**{name: Hours(7 * 60 - 1, 22 * 60)}) == [(name, Why.OUTSIDE)]
-    assert wrong(at=600, evening_at=600, **{name: Hours(9 * 60, 13 * 60)}) == []
-    assert wrong(at=600, evening_at=600, **{name: Hours(9 * 60, 13 * 60 - 1)}) == [(name, Why.TOO_SHORT)]
+    assert wrong_hours(name, Hours(7 * 60, 22 * 60)) == []
+    assert wrong_hours(name, Hours(7 * 60 - 1, 22 * 60)) == [(name, Why.OUTSIDE)]
+    assert wrong_hours(name, Hours(9 * 60, 13 * 60)) == []
+    assert wrong_hours(name, Hours(9 * 60, 13 * 60 - 1)) == [(name, Why.TOO_SHORT)]
 
 
 def test_only_reminders_may_rest_on_days_of_the_week_and_not_on_most_of_them() -> None:
-    resting = {"weekdays_off": frozenset({6})}
+    resting: dict[str, Any] = {"weekdays_off": frozenset({6})}
     assert wrong(hours=Hours(540, 1200, **resting)) == [("hours", Why.NO_DAYS_OFF)]
     assert wrong(care_hours=Hours(540, 1200, **resting)) == [("care_hours", Why.NO_DAYS_OFF)]
     assert wrong(reminder_hours=Hours(540, 1200, frozenset({3, 4, 5, 6}))) == []

@@ -94,7 +94,7 @@ def told(moves: Moves) -> Told:
     gone=st.booleans(),
 )
 def test_it_tells_just_what_planning_then_does(
-    db: None, people: list[Any], numbers: dict[str, object], earlier: dict[str, object] | None, gone: bool
+    db: None, people: list[Any], numbers: dict[str, Any], earlier: dict[str, object] | None, gone: bool
 ) -> None:
     with transaction.atomic():
         studio = make_studio()
