@@ -34,14 +34,17 @@ def for_message(
     ``find`` finds the studio's wordings in force: pass one where many messages are written. ``count`` is needed for a
     morning list. Raises WordingError.
     """
-    if message.own_words:
+    if message.own_words and message.occasion != Occasion.NOTICE:
         return Words(_own_subject(message, book), message.own_words)
     find = find or versions.finder(book.studio if book else message.studio)
     facts = _facts(message, book, now) if book else _staff_facts(message, now, count)
     # While she is on hold nothing is said as if all were as usual: her aftercare goes as its caution alone.
     if book is not None and book.on_hold and message.occasion == Occasion.CARE:
         facts = replace(facts, kind="caution")
-    return compose(find(facts.occasion, facts.kind, facts.step, facts.channel, facts.language), facts, find)
+    words = find(facts.occasion, facts.kind, facts.step, facts.channel, facts.language)
+    if message.own_words:  # a notice that was worded for this once: filled in as a wording is
+        words = replace(words, body=message.own_words)
+    return compose(words, facts, find)
 
 
 def _facts(message: Message, book: ClientBook, now: datetime) -> Facts:

@@ -17,6 +17,7 @@ from aftercare.views.messages import messages
 from aftercare.views.morning import flag_close, flag_reopen, flag_take, flags_close, morning
 from aftercare.views.phone import phone, phone_of
 from aftercare.views.seen_to import early_see_to, message_see_to, unhappy_see_to, wish_hand_over, wishes_seen_to
+from aftercare.views.telling import tell
 from aftercare.views.timing import timing, timing_group, timing_history, timing_put_back
 from aftercare.views.unsubscribe import unsubscribe
 from aftercare.views.wordings import wording, wordings
@@ -24,6 +25,7 @@ from aftercare.views.wordings import wording, wordings
 urlpatterns = [
     path("healthz", healthz, name="healthz"),
     path("today", day_sheet, name="day_sheet"),
+    path("today/tell", tell, name="tell"),
     path("visits/<int:visit_id>/done", visit_done, name="visit_done"),
     path("visits/<int:visit_id>/missed", visit_missed, name="visit_missed"),
     path("visits/<int:visit_id>/unmark", visit_unmark, name="visit_unmark"),

@@ -12,7 +12,16 @@ from collections.abc import Iterable, Iterator, Mapping
 from datetime import date, datetime
 
 from aftercare.core import reminders, table
-from aftercare.core.occasions import EVERYONE_TESTED_IN, MOVES_ANEW, NEEDS_THE_BOOK, REMINDERS, SAFETY, Occasion, Reason
+from aftercare.core.occasions import (
+    EVERYONE_TESTED_IN,
+    MOVES_ANEW,
+    NEEDS_THE_BOOK,
+    REMINDERS,
+    SAFETY,
+    UNPLANNED,
+    Occasion,
+    Reason,
+)
 from aftercare.core.patchtests import test_due
 from aftercare.core.promises import (
     ASKED,
@@ -37,6 +46,7 @@ __all__ = [
     "NOTHING",
     "REMINDERS",
     "SAFETY",
+    "UNPLANNED",
     "Calendar",
     "Client",
     "Occasion",

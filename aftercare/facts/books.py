@@ -281,7 +281,7 @@ def standing_of(
     found: dict[timing.Slot, Standing] = {}
     by_id = {forecast.id: forecast for forecast in forecasts}
     for message in sorted(messages, key=lambda message: message.edition):
-        if message.visit_id is None or message.occasion == Occasion.OPT_IN:
+        if message.visit_id is None or message.occasion in timing.UNPLANNED:
             continue
         slot = (message.visit_id, Occasion(message.occasion), message.step)
         before = found.get(slot)

@@ -50,6 +50,8 @@ def judge(message: Message, book: ClientBook | None, now: datetime) -> Verdict:
         return _judge_answer(message, book)
     if message.occasion == Occasion.OPT_IN:
         return _judge_opt_in(message, book, now)
+    if message.occasion == Occasion.NOTICE:
+        return _judge_notice(message, book, now)
     if message.kind == LOT:
         return _judge_asked(message, book, now)
     return _judge_visit(message, book, now)
@@ -99,6 +101,16 @@ def _judge_asked(message: Message, book: ClientBook, now: datetime) -> Verdict:
     if way.reason is not None:
         return Verdict(Event.WITHHOLD, reason=way.reason)
     return _in_hours(message, way, book, now)
+
+
+def _judge_notice(message: Message, book: ClientBook, now: datetime) -> Verdict:
+    """What a person has those told who are booked: as long as the visit stands where it stood, in spite of a hold."""
+    visit = book.visits.get(message.visit_id or 0)
+    if visit is None or visit.status != Visit.Status.BOOKED:
+        return Verdict(Event.WITHDRAW, reason=why_gone(message, book, now))
+    if visit.starts_at != message.about_start:
+        return Verdict(Event.WITHDRAW, reason="the visit was moved")
+    return _judge_asked(message, book, now)
 
 
 def _in_hours(message: Message, way: Reach, book: ClientBook, now: datetime) -> Verdict:

@@ -12,7 +12,7 @@ from enum import StrEnum
 
 from aftercare import facts
 from aftercare.core.delivery import OPEN, State
-from aftercare.core.timing import Occasion, Rules, SetForecast
+from aftercare.core.timing import UNPLANNED, Occasion, Rules, SetForecast
 from aftercare.facts import ClientBook
 from aftercare.models import Message
 from studio.models import Client, Studio, Visit
@@ -104,7 +104,7 @@ def _of(book: ClientBook, now: datetime, until: datetime, moves: Moves) -> Itera
             moves.stay += 1
     for message in standing.values():
         before = _leaves(message)
-        if message.occasion != Occasion.OPT_IN and before is not None and before <= until:
+        if message.occasion not in UNPLANNED and before is not None and before <= until:
             why = facts.why_gone(message, book, now)
             yield Move(Kind.GOES, book.client, Occasion(message.occasion), message.step, message.key, before, None, why)
 

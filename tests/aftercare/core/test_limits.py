@@ -42,18 +42,19 @@ def wrong_hours(name: str, hours: Hours, region: str = "ES") -> list[tuple[str, 
 
 @pytest.mark.parametrize("region", ["US", "GB", "IE", "ES", "MX", "PR", "AU"])
 def test_the_defaults_keep_to_every_limit_everywhere(region: str) -> None:
-    assert wrong(region) == []
+    assert wrong(region=region) == []
 
 
 @pytest.mark.parametrize("name", LIMITS)
 def test_both_ends_of_a_limit_may_be_and_what_lies_just_beyond_may_not(name: str) -> None:
-    limit, room = LIMITS[name], ROOM.get(name, {})
+    limit = LIMITS[name]
+    room: dict[str, Any] = ROOM.get(name, {})
     step = 0.001 if limit.unit in (Unit.SHARE, Unit.CHANCE) else 1
 
     for end in (limit.least, limit.most):
-        assert wrong(**room, **{name: end}) == [], end
+        assert wrong(**{**room, name: end}) == [], end
     for beyond in (limit.least - step, limit.most + step):
-        assert (name, Why.BEYOND) in wrong(**room, **{name: beyond}), beyond
+        assert (name, Why.BEYOND) in wrong(**{**room, name: beyond}), beyond
 
 
 # 47 CFR 64.1200(c)(1), from memory: "before the hour of 8 a.m. or after 9 p.m. (local time at the called party's
