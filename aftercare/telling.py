@@ -1,4 +1,4 @@
-"""One word to those who are booked on a day, by a person's act: an artist is ill, the water is off, all is an hour late.
+"""One word to those who are booked on a day, by a person's act: an artist is ill, the water is off, all is late.
 
 It is about their visits, so it goes by the consent for those, never past a stop and within the sending hours. Whom it
 cannot reach before her visit is named with her number, to be called.
