@@ -74,6 +74,6 @@ def preview(
             break
         batch = ids[start : start + ahead.BATCH]
         forecasts = forecasting.as_if(batch, studio, rules, now) if other_levels else {}
-        ahead.compare(batch, studio, rules, now, forecasts, moves, days)
+        ahead.compare(batch, studio, rules, in_force, now, forecasts, moves, days)
     moves.found.sort(key=lambda move: (move.at, move.key))
     return moves

@@ -177,10 +177,10 @@ def _tier_fields() -> dict[str, forms.Field]:
     found: dict[str, forms.Field] = {}
     for place in range(TIERS - 1):
         found[f"fill_minutes-share{place}"] = _whole(
-            _("%(n)s. from so much left, %%") % {"n": place + 1}, percent=True, required=False
+            _("%(n)s. from %% left") % {"n": place + 1}, percent=True, required=False
         )
         found[f"fill_minutes-long{place}"] = _whole(_("%(n)s. minutes") % {"n": place + 1}, required=False)
-    found["fill_minutes-rest"] = _whole(gettext_lazy("minutes with less left than that"))
+    found["fill_minutes-rest"] = _whole(gettext_lazy("Less left: minutes"))
     return found
 
 

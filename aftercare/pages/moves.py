@@ -13,7 +13,7 @@ from aftercare.core.timing import Occasion
 from aftercare.pages.shown import OCCASIONS
 from aftercare.planning.ahead import DAYS, Kind, Move, Moves
 
-LISTED = 25  # of one occasion; the rest is counted
+SHOWN, LISTED = 8, 200  # of one occasion: at once, and on asking; beyond them they are counted
 ORDER = (Kind.GOES, Kind.COMES, Kind.MOVES)
 
 
@@ -23,6 +23,7 @@ class Heap:
 
     what: str
     lines: list[Move]
+    rest: list[Move]
     counts: str
     more: int
 
@@ -34,7 +35,7 @@ def heaps(moves: Moves) -> Iterator[Heap]:
         if mine:
             mine.sort(key=lambda move: (ORDER.index(move.kind), move.at, move.key))
             counts = summary(Counter(move.kind for move in mine))
-            yield Heap(str(OCCASIONS[occasion]), mine[:LISTED], counts, len(mine) - LISTED)
+            yield Heap(str(OCCASIONS[occasion]), mine[:SHOWN], mine[SHOWN:LISTED], counts, len(mine) - LISTED)
 
 
 def told(moves: Moves) -> str:

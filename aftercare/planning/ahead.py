@@ -6,13 +6,13 @@ import gc
 from collections import Counter
 from collections.abc import Iterable, Iterator, Mapping
 from contextlib import contextmanager
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import datetime, timedelta
 from enum import StrEnum
 
 from aftercare import facts
 from aftercare.core.delivery import OPEN, State
-from aftercare.core.timing import UNPLANNED, Occasion, Rules, SetForecast
+from aftercare.core.timing import UNPLANNED, Occasion, Planned, Rules, SetForecast
 from aftercare.facts import ClientBook
 from aftercare.models import Message
 from studio.models import Client, Studio, Visit
@@ -78,24 +78,43 @@ def compare(
     ids: Iterable[int],
     studio: Studio,
     rules: Rules,
+    in_force: Rules,
     now: datetime,
     forecasts: Mapping[int, SetForecast],
     moves: Moves,
     days: int = DAYS,
 ) -> None:
-    """Add to ``moves`` what planning these clients by ``rules`` at ``now`` would change of the next ``days``."""
+    """Add to ``moves`` what planning these clients by ``rules`` at ``now`` would change of the next ``days``.
+
+    What planning by the rules ``in_force`` would change just as much is none of it: a visit may have begun meanwhile.
+    """
     until = now + timedelta(days=days)
     with _uninterrupted():
-        for book in facts.load_as_if(ids, now, studio, rules, forecasts).values():
-            moves.found.extend(_of(book, now, until, moves))
+        found: dict[int, list[Move]] = {}
+        books = facts.load_as_if(ids, now, studio, rules, forecasts)
+        for client, book in books.items():
+            found[client] = list(_of(book, now, until, moves))
             moves.looked += 1
+        doubtful = [client for client, mine in found.items() if any(move.kind is not Kind.MOVES for move in mine)]
+        if forecasts:
+            as_is = facts.load_as_if(doubtful, now, studio, in_force)
+        else:
+            as_is = {client: replace(books[client], rules=in_force) for client in doubtful}
+        for client, mine in found.items():
+            anyway = {one.key: _goes(one) for one in as_is[client].plan(now)} if client in as_is else None
+            moves.found.extend(move for move in mine if anyway is None or anyway.get(move.key) != move.after)
+
+
+def _goes(planned: Planned) -> datetime | None:
+    """When a message would leave; None: not at all."""
+    return planned.due if planned.reason is None else None
 
 
 def _of(book: ClientBook, now: datetime, until: datetime, moves: Moves) -> Iterator[Move]:
     standing = {message.key: message for message in book.messages.values() if State(message.state) in OPEN}
     for planned in book.plan(now):
         message = standing.pop(planned.key, None)
-        before, after = _leaves(message), planned.due if planned.reason is None else None
+        before, after = _leaves(message), _goes(planned)
         kind = _kind(before, after, until)
         if kind is not None:
             why = str(planned.reason or "")

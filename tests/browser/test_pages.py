@@ -7,9 +7,10 @@ from collections.abc import Callable
 
 import pytest
 
-from aftercare import unsubscribing
+from aftercare import ruling, unsubscribing
 from aftercare.lines import lines_of
 from aftercare.models import Flag, Message
+from aftercare.numbers import GROUPS
 from studio.models import Reaction, Visit
 from tests.browser.conftest import SCHEMES, WIDTHS, Visitor
 from tests.cast import Cast
@@ -29,6 +30,10 @@ SETTINGS += [
     "/settings/lots",
     "/settings/duty",
     "/settings/absences",
+    "/settings/timing",
+    "/settings/timing/history",
+    *(f"/settings/timing/{group.slug}" for group in GROUPS),
+    "/today/tell",
 ]
 
 
@@ -40,6 +45,7 @@ def pages(cast: Cast) -> list[str]:
     due = Visit.objects.get(client=bea, status=Visit.Status.BOOKED)
     done = Visit.objects.filter(client=mia, status=Visit.Status.DONE).latest("starts_at")
     test = Visit.objects.get(client=bea, service="patch test")
+    ruling.change(cast.studio, by=cast.olga, now=cast.now, prepare_days=5, lead_days=9)
     return [
         *LISTS,
         *SETTINGS,
@@ -64,6 +70,8 @@ def pages(cast: Cast) -> list[str]:
         f"/phone/{mia.pk}",
         f"/settings/lots/{cast.glue.pk}/wearers",
         f"/settings/lots/{cast.glue.pk}/report",
+        "/settings/timing/before?usual=prepare_days",
+        "/settings/timing/history/0",
         "/wordings",
         "/wordings/care/any/sms/en",
         "/wordings/care/any/email/es",

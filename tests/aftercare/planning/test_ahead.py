@@ -17,7 +17,7 @@ from aftercare.core.delivery import State
 from aftercare.models import Message
 from aftercare.planning.ahead import DAYS, Kind, Moves
 from studio.models import Client, Consent, Studio, Visit
-from tests.people import NOW, make_client, make_staff, make_studio
+from tests.people import NOW, make_client, make_staff, make_studio, make_visit
 
 PLANNED_AT = NOW - timedelta(hours=9)  # of the same day: each night every forecast is made anew
 Told = dict[str, tuple[str, Any, Any]]
@@ -112,6 +112,7 @@ def test_it_tells_just_what_planning_then_does(
             left.update(state=State.DELIVERED, handed_over_at=F("due_at"))
         forecasting.renew(studio, PLANNED_AT)
         upkeep.catch_up(PLANNED_AT, studio=studio)
+        planning.plan_studio(studio, NOW)
         before = leaving(studio)
 
         moves = upkeep.preview(studio, rules, NOW)
@@ -146,6 +147,24 @@ def test_one_check_more_for_everybody_reaches_back_to_nobody(studio: Studio) -> 
     new = Message.objects.exclude(key__in=before)
     assert sorted(new.values_list("occasion", "step", "state")) == [("check", 2, "planned"), ("check", 3, "planned")]
     assert len(set(new.values_list("visit"))) == 1  # of the last visit alone, and no line of the others is written
+
+
+@pytest.mark.parametrize("numbers", [{"prepare_days": 5}, {"full_set_level": 0.39}])
+def test_what_planning_would_change_by_the_rules_as_they_are_is_left_out(
+    studio: Studio, numbers: dict[str, object]
+) -> None:
+    her = write(studio, ([("full set", "", -45, 15), ("fill", "", -21, 15)], False, True))
+    booked = make_visit(her, starts_at=NOW - timedelta(hours=1), minutes=75)
+    upkeep.catch_up(NOW - timedelta(hours=3), studio=studio)
+    before = leaving(studio)
+    assert Message.objects.filter(reason="already booked").exists()  # and by now that visit has begun, unmarked
+
+    moves = upkeep.preview(studio, ruling.read(numbers, studio, NOW), NOW)
+
+    assert [move.key for move in moves.found if move.kind is Kind.COMES] == []
+    planning.plan_studio(studio, NOW)
+    assert leaving(studio).keys() - before.keys()
+    assert booked.status == Visit.Status.BOOKED
 
 
 def test_it_says_why_what_goes_away_does(studio: Studio) -> None:
