@@ -67,6 +67,14 @@ class Look:
         return len(self.tell) - self.texts
 
     @property
+    def samples(self) -> list[One]:
+        """The first that goes by each channel."""
+        first: dict[str, One] = {}
+        for one in self.tell:
+            first.setdefault(one.channel, one)
+        return list(first.values())
+
+    @property
     def is_blocked(self) -> bool:
         return blocks_saving(self.problems)
 

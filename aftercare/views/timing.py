@@ -24,7 +24,7 @@ from aftercare.planning.ahead import Moves
 from aftercare.views.errors import tell
 from studio.access import StudioRequest, page
 
-SECONDS = 8  # that a look takes before it is shown as far as it got
+SECONDS, AT_MOST = 8, 25  # that a look takes before it is shown as far as it got; that one at everybody may take
 Values = Mapping[str, object]
 
 
@@ -106,9 +106,8 @@ def _ahead(request: StudioRequest, changed: Values) -> dict[str, Any]:
         return {"same": True}
     found = Moves(clients=0)
     if not {one.number.name for one in differ} <= ruling.PLANS_NOTHING:
-        end = time.monotonic() + SECONDS
-        in_full = "whole" in request.POST
-        found = upkeep.preview(request.studio, rules, request.now, stop=lambda: not in_full and time.monotonic() > end)
+        end = time.monotonic() + (AT_MOST if "whole" in request.POST else SECONDS)
+        found = upkeep.preview(request.studio, rules, request.now, stop=lambda: time.monotonic() > end)
     return {
         "differ": differ,
         "moves": found,

@@ -13,6 +13,7 @@ from aftercare.core import limits
 from aftercare.models import Message, RuleSet
 from aftercare.numbers import GROUPS
 from aftercare.pages import moves
+from aftercare.views import timing
 from studio.models import Service
 from tests.cast import Cast
 from tests.forecasts import forecast
@@ -221,6 +222,20 @@ def test_a_long_list_is_cut_and_counted(morning_cast: Cast, browser: Browser, mo
     assert "12 more" in page
     assert re.search(r"and \d+ that are not listed", page)
     assert page.count("Number ") < 120
+
+
+def test_a_look_that_takes_too_long_says_how_far_it_got_and_offers_the_rest(
+    browser: Browser, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(timing, "SECONDS", -1)
+
+    page = posted(browser, "before", prepare_days="2")
+    assert "Not everybody was looked at yet." in words(page)
+    assert re.search(r"So far 0 of \d+ clients", words(page))
+    whole = browser.post("/settings/timing/before", {**field_values(page), "whole": "1"})
+
+    assert "Not everybody" not in words(whole)
+    assert "Look at everybody" not in words(whole)
 
 
 @pytest.mark.parametrize("path", ["", "/before", "/history", "/history/0"])
