@@ -1,6 +1,6 @@
 """What a changed number would move, before it is saved: 20,000 planned messages, against two seconds of one core.
 
-    python tests/bench/rules_preview.py [--messages 20000] [--postgres URL]
+    python tests/bench/rules_preview.py [--messages 20000] [--postgres]
 
 A third of the clients have a first set done within the last days, with its aftercare, checks and reminders to come; a
 third are regulars with a fill done lately and the next one booked; a third have a booked first set with a patch test
@@ -16,12 +16,15 @@ import random
 import sys
 import tempfile
 import time
+from contextlib import ExitStack
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
 from typing import Any
 
 ROOT = Path(__file__).resolve().parents[2]
-sys.path.insert(0, str(ROOT))
+sys.path.insert(0, str(ROOT))  # run as a script from anywhere
+
+from tests import servers  # noqa: E402
 
 LIMIT = 2.0  # seconds
 NOW = datetime(2027, 3, 10, 15, 30, tzinfo=UTC)
@@ -144,13 +147,12 @@ def measure(messages: int) -> int:
 if __name__ == "__main__":
     parser = argparse.ArgumentParser(description=__doc__)
     parser.add_argument("--messages", type=int, default=20_000)
-    parser.add_argument("--postgres", default="", help="the URL of an empty database; else SQLite in a fresh folder")
+    parser.add_argument("--postgres", action="store_true", help="on a PostgreSQL of its own; else on SQLite")
     chosen = parser.parse_args()
-    with tempfile.TemporaryDirectory() as folder:
+    with ExitStack() as stack:
+        folder = stack.enter_context(tempfile.TemporaryDirectory())
+        url = stack.enter_context(servers.postgres()) if chosen.postgres else f"sqlite:///{folder}/bench.sqlite3"
         os.environ.update(
-            DATA_DIR=folder,
-            DATABASE_URL=chosen.postgres or f"sqlite:///{folder}/bench.sqlite3",
-            DJANGO_SETTINGS_MODULE="studio.settings",
-            LOG_LEVEL="ERROR",
+            DATA_DIR=folder, DATABASE_URL=url, DJANGO_SETTINGS_MODULE="studio.settings", LOG_LEVEL="ERROR"
         )
         sys.exit(measure(chosen.messages))
