@@ -125,7 +125,7 @@ def _books(
     consents = rows.consents(ids)
     stops = rows.stops([person.client for person in people])
     reactions = rows.reactions(ids)
-    messages = rows.messages(visits, now - LOOK_BACK if plan_only else None)
+    messages = rows.messages(visits, now if plan_only else None)
     return {
         person.client.pk: _book(
             person.client,
@@ -286,7 +286,7 @@ def standing_of(
         slot = (message.visit_id, Occasion(message.occasion), message.step)
         before = found.get(slot)
         write = Standing if before is None else partial(replace, before)  # the second takes twice as long
-        if State(message.state) in GONE:
+        if message.state in GONE:
             elsewhere = message.client_id != client_id
             found[slot] = write(
                 gone_edition=message.edition,

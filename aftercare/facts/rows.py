@@ -5,17 +5,17 @@ from __future__ import annotations
 from collections import defaultdict
 from collections.abc import Collection
 from dataclasses import dataclass
-from datetime import UTC, date, datetime
+from datetime import UTC, date, datetime, timedelta
 from functools import lru_cache
 from typing import Any, TypeVar
 
-from django.db.models import Exists, Model, OuterRef, QuerySet, Subquery, Value
+from django.db.models import Exists, Model, OuterRef, Q, QuerySet, Subquery, Value
 from django.db.models.base import ModelState
 from django.db.models.functions import Concat
 
 from aftercare.core.occasions import LOT
 from aftercare.core.outcomes import ASKS_NEXT_DAY
-from aftercare.core.timing import SetForecast
+from aftercare.core.timing import REMINDERS, SetForecast
 from aftercare.models import HELD_BY, Flag, Forecast, Message, RuleSet, Stop
 from studio import covering
 from studio.aggregates import Listed
@@ -185,16 +185,26 @@ def forecasts(worn: Collection[int]) -> dict[int, list[SetForecast]]:
     return found
 
 
-def messages(hers: dict[int, list[Visit]], since: datetime | None = None) -> dict[int, list[Message]]:
+# Whatever number changes within its limits, a message about one visit whose time was over by so long stays over. A
+# reminder's follows from the forecast.
+OVER = timedelta(days=20)
+
+
+def _can_matter(now: datetime) -> Q:
+    """The messages that a plan at ``now`` can follow from, by whatever rules."""
+    return Q(no_later_than=None) | Q(no_later_than__gte=now - OVER) | Q(occasion__in=REMINDERS)
+
+
+def messages(hers: dict[int, list[Visit]], plan_at: datetime | None = None) -> dict[int, list[Message]]:
     """The messages to these clients that are planned for their visits.
 
-    A visit can have been another's: whose it is now counts. ``since``: about visits from then on alone, and with no
-    more than a plan follows from.
+    A visit can have been another's: whose it is now counts. ``plan_at``: no more than a plan at that moment follows
+    from.
     """
     found: dict[int, list[Message]] = defaultdict(list)
     whose = {visit.pk: client for client, visits in hers.items() for visit in visits}
     about = Message.objects.filter(visit__client__in=list(hers), staff=None).exclude(kind=LOT)
-    every = slim(about.filter(about_start__gte=since), OF_MESSAGE) if since else about.defer("text", "subject")
+    every = slim(about.filter(_can_matter(plan_at)), OF_MESSAGE) if plan_at else about.defer("text", "subject")
     for message in every:
         if (client := whose.get(message.visit_id or 0)) is not None:
             found[client].append(message)

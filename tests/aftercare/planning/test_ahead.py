@@ -36,6 +36,7 @@ CHANGES = st.one_of(
     st.fixed_dictionaries({"fill_level": st.sampled_from((0.5, 0.65, 0.8)), "full_set_level": st.just(0.35)}),
     st.fixed_dictionaries({"early_days": st.integers(5, 21), "reminder_after_days": st.integers(5, 28)}),
 )
+LATE = 18  # visits that begin at this hour are marked done long after: their aftercare counts from then
 ONE_VISIT = st.tuples(
     st.sampled_from(("full set", "fill", "fill", "removal", "patch test", "lift", "touch-up")),
     st.sampled_from(("", "", "", "cancelled", "missed")),
@@ -60,6 +61,7 @@ def write(studio: Studio, hers: tuple[list[tuple[str, str, int, int]], bool, boo
             minutes=75,
             status=fell_through or ("done" if days < 0 else "booked"),
             heard_at=NOW - timedelta(days=80),
+            marked_at=NOW - timedelta(days=1) if days < 0 and hour == LATE else None,
         )
     return her
 
@@ -232,7 +234,7 @@ def test_books_read_for_a_look_plan_as_those_read_for_planning_do(studio: Studio
 
     assert slim.facts == full.facts
     assert slim.planned_visits == full.planned_visits
-    assert slim.standing == full.standing
+    assert slim.standing.items() <= full.standing.items()  # what is over whatever the rules say is left out
     assert [(one.key, one.due, one.reason) for one in slim.plan(NOW)] == [
         (one.key, one.due, one.reason) for one in full.plan(NOW)
     ]
