@@ -18,6 +18,7 @@ from aftercare.models import Flag, Message
 from studio.models import Visit
 
 OLD_BOOK = "the book has not been read for two days"
+NO_LONGER_DUE = "no longer due for this visit"
 TAKEN = "somebody has this by now"
 LOOK_AGAIN = timedelta(hours=1)  # at a message that waits for the book
 
@@ -162,10 +163,12 @@ def why_gone(message: Message, book: ClientBook, now: datetime) -> str:
     if visit is None:
         return "the visit is no longer hers"
     if visit.status == Visit.Status.BOOKED:
-        return "the visit has begun" if visit.starts_at <= now else "no longer due for this visit"
+        return "the visit has begun" if visit.starts_at <= now else NO_LONGER_DUE
     if visit.status != Visit.Status.DONE:
         return f"the visit was {visit.status}"
-    return _why_not_reminded(visit, book) if message.occasion in REMINDERS else "the visit is done"
+    if message.occasion in REMINDERS:
+        return _why_not_reminded(visit, book)
+    return NO_LONGER_DUE if message.occasion in (Occasion.CARE, Occasion.CHECK) else "the visit is done"
 
 
 def _why_not_reminded(visit: Visit, book: ClientBook) -> str:

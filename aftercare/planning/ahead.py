@@ -69,9 +69,11 @@ class Moves:
 
 
 def concerned(studio: Studio, now: datetime) -> list[int]:
-    """Return the clients whose plan can follow from the rules: they have a visit lately or ahead."""
-    lately = Visit.objects.filter(studio=studio, starts_at__gte=now - facts.LOOK_BACK)
-    return sorted(set(lately.order_by().values_list("client_id", flat=True)))
+    """Return the clients whose plan can follow from the rules: a visit lately or ahead, or a message to go."""
+    lately = Visit.objects.filter(studio=studio, starts_at__gte=now - facts.LOOK_BACK).order_by()
+    to_go = Message.objects.filter(studio=studio, state=State.PLANNED, visit__isnull=False).order_by()
+    ids = {*lately.values_list("client_id", flat=True), *to_go.values_list("visit__client_id", flat=True)}
+    return sorted(ids)
 
 
 def compare(

@@ -127,10 +127,10 @@ def _digest(values: Values) -> str:
 def timing_history(request: StudioRequest) -> HttpResponse:
     """Show every version of the numbers: who, when, what changed."""
     rows = list(RuleSet.objects.filter(studio=request.studio).select_related("by"))
-    befores: list[Values] = [*(row.values for row in rows[1:]), {}]
+    befores: list[Values] = [*(row.values for row in rows[1:]), {}]  # the first one changed what the service came with
     region = request.studio.region
     versions = [
-        (row, numbers.differences(before, row.values, region)) for row, before in zip(rows, befores, strict=True)
+        (row, numbers.differences(before, row.values, region)) for row, before in zip(rows, befores, strict=False)
     ]
     return render(request, "aftercare/timing_history.html", {"versions": versions})
 

@@ -181,6 +181,19 @@ def test_it_says_why_what_goes_away_does(studio: Studio) -> None:
     assert move.after is None
 
 
+def test_a_check_that_the_rules_call_for_no_longer_goes_away_and_says_so(studio: Studio) -> None:
+    write(studio, ([("full set", "", -45, 15), ("fill", "", -1, 15)], False, False))
+    ruling.change(studio, by=None, now=NOW - timedelta(days=2), set_checks=3)
+    planning.plan_studio(studio, NOW)
+
+    moves = upkeep.preview(studio, ruling.read({}, studio, NOW), NOW)
+
+    assert [(move.kind, move.step, move.why) for move in moves.found] == [
+        (Kind.GOES, 2, "no longer due for this visit"),
+        (Kind.GOES, 3, "no longer due for this visit"),
+    ]
+
+
 def test_what_lies_beyond_the_days_compared_is_left_out(studio: Studio) -> None:
     regular(studio, days=40)
     planning.plan_studio(studio, NOW)

@@ -189,6 +189,10 @@ def test_the_history_says_who_changed_what_and_puts_a_version_back(morning_cast:
     assert ruling.values_of(studio) == {}
 
 
+def test_without_a_change_the_history_says_that_all_is_as_the_service_came(browser: Browser) -> None:
+    assert "As the service came In force" in words(browser.get("/settings/timing/history"))
+
+
 def test_putting_back_what_somebody_changed_meanwhile_is_refused(morning_cast: Cast, browser: Browser) -> None:
     ruling.change(morning_cast.studio, by=morning_cast.olga, now=morning_cast.now, prepare_days=5)
     ruling.change(morning_cast.studio, by=morning_cast.olga, now=morning_cast.now, prepare_days=6)
