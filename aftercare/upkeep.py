@@ -69,11 +69,12 @@ def preview(
     moves = Moves(clients=len(ids))
     in_force = facts.rules_of(studio)
     other_levels = (rules.fill_level, rules.full_set_level) != (in_force.fill_level, in_force.full_set_level)
-    for start in range(0, len(ids), ahead.BATCH):
-        if stop():
-            break
-        batch = ids[start : start + ahead.BATCH]
-        forecasts = forecasting.as_if(batch, studio, rules, now) if other_levels else {}
-        ahead.compare(batch, studio, rules, in_force, now, forecasts, moves, days)
+    with ahead.uninterrupted():
+        for start in range(0, len(ids), ahead.BATCH):
+            if stop():
+                break
+            batch = ids[start : start + ahead.BATCH]
+            forecasts = forecasting.as_if(batch, studio, rules, now) if other_levels else {}
+            ahead.compare(batch, studio, rules, in_force, now, forecasts, moves, days)
     moves.found.sort(key=lambda move: (move.at, move.key))
     return moves

@@ -91,20 +91,19 @@ def compare(
     What planning by the rules ``in_force`` would change just as much is none of it: a visit may have begun meanwhile.
     """
     until = now + timedelta(days=days)
-    with _uninterrupted():
-        found: dict[int, list[Move]] = {}
-        books = facts.load_as_if(ids, now, studio, rules, forecasts)
-        for client, book in books.items():
-            found[client] = list(_of(book, now, until, moves))
-            moves.looked += 1
-        doubtful = [client for client, mine in found.items() if any(move.kind is not Kind.MOVES for move in mine)]
-        if forecasts:
-            as_is = facts.load_as_if(doubtful, now, studio, in_force)
-        else:
-            as_is = {client: replace(books[client], rules=in_force) for client in doubtful}
-        for client, mine in found.items():
-            anyway = {one.key: _goes(one) for one in as_is[client].plan(now)} if client in as_is else None
-            moves.found.extend(move for move in mine if anyway is None or anyway.get(move.key) != move.after)
+    found: dict[int, list[Move]] = {}
+    books = facts.load_as_if(ids, now, studio, rules, forecasts)
+    for client, book in books.items():
+        found[client] = list(_of(book, now, until, moves))
+        moves.looked += 1
+    doubtful = [client for client, mine in found.items() if any(move.kind is not Kind.MOVES for move in mine)]
+    if forecasts:
+        as_is = facts.load_as_if(doubtful, now, studio, in_force)
+    else:
+        as_is = {client: replace(books[client], rules=in_force) for client in doubtful}
+    for client, mine in found.items():
+        anyway = {one.key: _goes(one) for one in as_is[client].plan(now)} if client in as_is else None
+        moves.found.extend(move for move in mine if anyway is None or anyway.get(move.key) != move.after)
 
 
 def _goes(planned: Planned) -> datetime | None:
@@ -145,7 +144,7 @@ def _kind(before: datetime | None, after: datetime | None, until: datetime) -> K
 
 
 @contextmanager
-def _uninterrupted() -> Iterator[None]:
+def uninterrupted() -> Iterator[None]:
     """Keep the collector of cycles from looking again and again at thousands of rows that all are still needed."""
     was_on = gc.isenabled()
     gc.disable()
