@@ -32,5 +32,5 @@ def of_visit(visit: Visit, now: datetime, language: str, *, url: str = "") -> by
         location=", ".join(part for part in (studio.name, studio.address) if part),
         description=telephone,
         url=url,
-        cancelled=visit.status == Visit.Status.CANCELLED,
+        cancelled=visit.status in (Visit.Status.CANCELLED, Visit.Status.MISSED),
     )

@@ -37,7 +37,7 @@ def for_message(
     ``find`` finds the studio's wordings in force: pass one where many messages are written. ``count`` is needed for a
     morning list. Raises WordingError.
     """
-    if message.own_words:
+    if message.own_words and message.occasion != Occasion.NOTICE:
         words = Words(message.subject or _own_subject(message, book), message.own_words, message.language)
         return unmark_caution(words) if message.kind == TEST else words
     find = find or versions.finder(book.studio if book else message.studio)
@@ -45,7 +45,10 @@ def for_message(
     # While she is on hold nothing is said as if all were as usual: her aftercare goes as its caution alone.
     if book is not None and book.on_hold and message.occasion == Occasion.CARE:
         facts = replace(facts, kind="caution")
-    return compose(find(facts.occasion, facts.kind, facts.step, facts.channel, facts.language), facts, find)
+    words = find(facts.occasion, facts.kind, facts.step, facts.channel, facts.language)
+    if message.own_words:  # a notice that was worded for this once: filled in as a wording is
+        words = replace(words, body=message.own_words)
+    return compose(words, facts, find)
 
 
 def for_page(occasion: Occasion, visit: Visit, book: ClientBook, language: str, now: datetime, find: Finder) -> str:
@@ -129,7 +132,7 @@ def _with_next(facts: Facts, message: Message, visit: Visit, book: ClientBook, n
 def _window(start: date, visit: Visit, book: ClientBook, today: date) -> tuple[date, date] | None:
     if book.forecast is None or book.forecast.visit != visit.pk:
         return None
-    return reminders.window(start, book.forecast, book.rules, today)
+    return reminders.window(start, book.forecast, book.rules, today, book.away(visit.artist_id))
 
 
 def _record(message: Message, book: ClientBook) -> str:

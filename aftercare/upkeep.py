@@ -11,7 +11,10 @@ from collections.abc import Callable, Iterable
 from datetime import datetime
 from functools import partial
 
-from aftercare import forecasting, planning
+from aftercare import facts, forecasting, planning
+from aftercare.core.timing import Rules
+from aftercare.planning import ahead
+from aftercare.planning.ahead import Moves
 from studio import records
 from studio.models import Studio
 
@@ -47,3 +50,31 @@ def _forecast(make: Callable[[], object]) -> None:
         make()
     except Exception:
         log.exception("forecasts could not be made; the plan goes by the last ones")
+
+
+def preview(
+    studio: Studio,
+    rules: Rules,
+    now: datetime,
+    *,
+    days: int = ahead.DAYS,
+    stop: Callable[[], bool] = lambda: False,
+) -> Moves:
+    """Return what would move within ``days`` if ``rules`` were in force from ``now`` on; nothing is written.
+
+    It goes by the forecasts on record, which each night renews, or where the levels change by what they would be.
+    ``stop`` is asked between some hundred clients and the next: once it is true, the others are not looked at.
+    """
+    ids = ahead.concerned(studio, now)
+    moves = Moves(clients=len(ids))
+    in_force = facts.rules_of(studio)
+    other_levels = (rules.fill_level, rules.full_set_level) != (in_force.fill_level, in_force.full_set_level)
+    with ahead.uninterrupted():
+        for start in range(0, len(ids), ahead.BATCH):
+            if stop():
+                break
+            batch = ids[start : start + ahead.BATCH]
+            forecasts = forecasting.as_if(batch, studio, rules, now) if other_levels else {}
+            ahead.compare(batch, studio, rules, in_force, now, forecasts, moves, days)
+    moves.found.sort(key=lambda move: (move.at, move.key))
+    return moves

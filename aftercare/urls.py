@@ -24,6 +24,8 @@ from aftercare.views.messages import messages
 from aftercare.views.morning import flag_close, flag_reopen, flag_take, flags_close, morning
 from aftercare.views.phone import phone, phone_of, phone_own
 from aftercare.views.seen_to import early_see_to, message_see_to, unhappy_see_to, wish_hand_over, wishes_seen_to
+from aftercare.views.telling import tell
+from aftercare.views.timing import timing, timing_group, timing_history, timing_put_back
 from aftercare.views.unsubscribe import unsubscribe
 from aftercare.views.wording_editor import wording, wording_preview
 from aftercare.views.wordings import wording_new, wording_versions, wordings
@@ -31,6 +33,7 @@ from aftercare.views.wordings import wording_new, wording_versions, wordings
 urlpatterns = [
     path("healthz", healthz, name="healthz"),
     path("today", day_sheet, name="day_sheet"),
+    path("today/tell", tell, name="tell"),
     path("visits/<int:visit_id>/done", visit_done, name="visit_done"),
     path("visits/<int:visit_id>/missed", visit_missed, name="visit_missed"),
     path("visits/<int:visit_id>/unmark", visit_unmark, name="visit_unmark"),
@@ -93,6 +96,10 @@ urlpatterns = [
     path("settings/lots/<int:adhesive_id>/ask", lot_ask, name="lot_ask"),
     path("settings/lots/<int:adhesive_id>/report", lot_report, name="lot_report"),
     path("settings/lots/<int:adhesive_id>/aside", lot_aside, name="lot_aside"),
+    path("settings/timing", timing, name="timing"),
+    path("settings/timing/history", timing_history, name="timing_history"),
+    path("settings/timing/history/<int:version>", timing_put_back, name="timing_put_back"),
+    path("settings/timing/<slug:slug>", timing_group, name="timing_group"),
     path("settings/live", going_live, name="going_live"),
     path("settings/live/first-reminders", first_reminders, name="first_reminders"),
     path("", include("aftercare.urls_records")),

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from datetime import date, datetime, timedelta
-from typing import Any
+from typing import Any, NamedTuple
 
 from django.db.models import Case, CharField, F, OuterRef, QuerySet, Subquery, Value, When
 from django.db.models.functions import Cast, Concat
@@ -31,10 +31,18 @@ def away(studio: Studio, day: date) -> dict[int, int | None]:
 
 
 def near(now: datetime) -> Any:
-    """Return an expression that brings along with a member of staff who is away in her studio about ``now``."""
+    """Return an expression that brings along, with a row of a studio's, who is away there about ``now``."""
+    return _rows(Absence.objects.filter(first_day__lte=(now + DAY).date(), last_day__gte=(now - DAY).date()))
+
+
+def ahead(now: datetime) -> Any:
+    """Return the same of every absence that is not over yet."""
+    return _rows(Absence.objects.filter(last_day__gte=(now - DAY).date()))
+
+
+def _rows(days: QuerySet[Absence]) -> Any:
     cover = Case(When(cover__is_active=True, then=Cast("cover", CharField())), default=Value(""))
     row = Concat(Cast("staff", CharField()), *_apart(cover, "first_day", "last_day"), output_field=CharField())
-    days = Absence.objects.filter(first_day__lte=(now + DAY).date(), last_day__gte=(now - DAY).date())
     of_studio = days.filter(staff__studio=OuterRef("studio")).order_by().values("staff__studio")
     return Subquery(of_studio.annotate(rows=Listed(row)).values("rows"))
 
@@ -49,12 +57,25 @@ def on(rows: str | None, day: date) -> dict[int, int | None]:
     >>> on("1 2 2027-03-09 2027-03-12,3  2027-03-01 2027-03-08", date(2027, 3, 9))
     {1: 2}
     """
-    found = {}
-    for row in rows.split(",") if rows else ():
-        staff, cover, first, last = row.split(" ")
-        if date.fromisoformat(first) <= day <= date.fromisoformat(last):
-            found[int(staff)] = int(cover) if cover else None
-    return found
+    return {one.staff: one.cover for one in spans(rows) if one.first <= day <= one.last}
+
+
+class Span(NamedTuple):
+    """One absence: who is away, who covers for her, and the first and the last day."""
+
+    staff: int
+    cover: int | None
+    first: date
+    last: date
+
+
+def spans(rows: str | None) -> tuple[Span, ...]:
+    """Return the absences that `near` or `ahead` brought along."""
+    parted = (row.split(" ") for row in (rows.split(",") if rows else ()))
+    return tuple(
+        Span(int(staff), int(cover) if cover else None, date.fromisoformat(first), date.fromisoformat(last))
+        for staff, cover, first, last in parted
+    )
 
 
 def stands_in(away: Mapping[int, int | None], staff_id: int) -> int | None:

@@ -138,10 +138,12 @@ def sources(event: Event) -> dict[State, State]:
     return {state: steps[event] for state, steps in NEXT.items() if steps.get(event, state) is not state}
 
 
-FALLS_BACK = frozenset({Occasion.CARE, Occasion.CHECK, Occasion.PATCH_TEST})  # tried once more, by the other channel
+FALLS_BACK = frozenset(
+    {Occasion.CARE, Occasion.CHECK, Occasion.PATCH_TEST, Occasion.NOTICE}
+)  # tried once more, by the other channel
 
 _AT_ONCE = frozenset({Occasion.ANSWER, Occasion.ALERT})
-_NEXT = SAFETY | {Occasion.OPT_IN, Occasion.MORNING_LIST}
+_NEXT = SAFETY | {Occasion.OPT_IN, Occasion.NOTICE, Occasion.MORNING_LIST}
 RANKS = (0, 1, 2)
 
 

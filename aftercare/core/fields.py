@@ -100,7 +100,8 @@ BLOCKS = frozenset({"caution", "how_to_stop"})
 _BOOKED = frozenset({"prepare", "patch_test"})
 _DUE = frozenset({"fill_due", "full_set_due"})
 _VISIT = _BOOKED | _DUE | {"care", "check"}
-_CLIENT = _VISIT | {"opt_in", "answer"}
+_TOLD = _VISIT | {"notice"}
+_CLIENT = _TOLD | {"opt_in", "answer"}
 _CLIENT_OR_BLOCK = _CLIENT | BLOCKS
 _ANSWER = frozenset({"answer", "caution"})
 _LIST = frozenset({"morning_list"})
@@ -110,9 +111,9 @@ FIELDS: dict[str, Field] = {
     "studio_phone": Field("Your studio's telephone for clients.", "+1 555 010 0199", _CLIENT_OR_BLOCK),
     "first_name": Field("Her first name.", "Mia", _CLIENT_OR_BLOCK),
     "artist": Field("The artist of the visit.", "Ada", _CLIENT_OR_BLOCK),
-    "service": Field("Your own name for the service.", "volume full set", _VISIT),
-    "day": Field("The visit's day, on your studio's clock.", "Tuesday 9 March", _VISIT),
-    "hour": Field("The visit's hour, on your studio's clock.", "2:30 pm", _VISIT),
+    "service": Field("Your own name for the service.", "volume full set", _TOLD),
+    "day": Field("The visit's day, on your studio's clock.", "Tuesday 9 March", _TOLD),
+    "hour": Field("The visit's hour, on your studio's clock.", "2:30 pm", _TOLD),
     "minutes": Field("How many minutes are booked.", "180", _VISIT),
     "step": Field("Which of the messages for this occasion it is: the first is 0.", "0", _VISIT),
     "moved": Field("For an if: the visit has moved since she was last told.", "yes", _BOOKED),

@@ -14,7 +14,7 @@ from dataclasses import dataclass
 from enum import Enum
 
 HEALTH = frozenset({"patch_test", "care", "check", "answer", "caution"})
-VISIT = frozenset({"prepare", "opt_in", "how_to_stop"}) | HEALTH
+VISIT = frozenset({"prepare", "opt_in", "notice", "how_to_stop"}) | HEALTH
 EVERYWHERE: frozenset[str] = frozenset()
 
 
@@ -234,6 +234,18 @@ PHRASES: tuple[Phrase, ...] = (
         "Send her to emergency eye care or a doctor; a person of the studio calls her.",
         Unless.NO_BEFORE,
         frozenset({"answer", "caution"}),
+    ),
+    _phrase(
+        r"""
+        eyes?|eye ?lids?|lids?|vision|ojos?|parpados?
+        allerg\w+|alergi\w+|reactions?|reacted|reaccion(?:es)?|infect\w+|infeccion(?:es)?|irritat\w+|irritacion(?:es)?
+        swell\w*|swollen|hinchad[oa]s?|hinchazon|itch\w*|picor(?:es)?|picazon|burning|ardor|sore|rash(?:es)?|redness
+        symptoms?|sintomas?|patch[- ]?tests?|pruebas? de parche|sensitiv\w+|sensibles?|sensibilidad
+        doctors?|medic(?:al|ation|ations|ine|ines|os?|as?|amentos?)|pregnan\w+|embaraz\w+|chemo\w*|quimio\w*
+        """,
+        "It is a word on health, and a screen with a notice to all of a day is read by others.",
+        "Leave it out, or write to her alone.",
+        occasions=frozenset({"notice"}),
     ),
 )
 SHORTENERS = re.compile(

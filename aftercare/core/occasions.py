@@ -15,6 +15,7 @@ class Occasion(StrEnum):
     FILL_DUE = "fill_due"
     FULL_SET_DUE = "full_set_due"
     OPT_IN = "opt_in"
+    NOTICE = "notice"
     ANSWER = "answer"
     ALERT = "alert"
     MORNING_LIST = "morning_list"
@@ -47,6 +48,7 @@ MOVES_ANEW = frozenset(
 )  # one more edition when the visit moves after it had gone
 REMINDERS = frozenset({Occasion.FILL_DUE, Occasion.FULL_SET_DUE})  # promotional: they need a consent of their own
 LEADS_ON = MOVES_ANEW | REMINDERS  # leads to the next visit: stops while she is on hold, or a person paused her
+UNPLANNED = frozenset({Occasion.OPT_IN, Occasion.NOTICE})  # promised by an act, apart from the plan of a visit
 NEEDS_THE_BOOK = REMINDERS | {Occasion.PREPARE}  # waits while the book that it speaks from is old
 SAFETY = frozenset({Occasion.CARE, Occasion.CHECK, Occasion.PATCH_TEST, Occasion.ANSWER, Occasion.ALERT})
 EVERYONE_TESTED_IN = frozenset({"GB", "IE"})  # regions where every first client is patch-tested by default

@@ -115,6 +115,17 @@ def edition(visit: Visit, occasion: Occasion, on_record: Standing) -> int:
     return 0
 
 
+def was_over(row: Row, on_record: Standing, rules: Rules) -> bool:
+    """Whether its time had passed before anything called for it, so that there is to be no message at all.
+
+    Before the visit was first heard of: imported history stays quiet. Or, of a later check, before the rules in force
+    held: one more check for everybody reaches back to nobody.
+    """
+    visit, occasion, step, _, last = row
+    may_be_new = occasion is Occasion.CHECK and 1 < step < ASKED and on_record is NOTHING
+    return last < visit.heard_at or (may_be_new and rules.since is not None and last < rules.since)
+
+
 def promised(row: Row, edition: int, on_record: Standing, now: datetime) -> Planned:
     """Return the message of a row, not decided yet: planned from when it was, as long as its aim is the same."""
     visit, occasion, step, aim, last = row

@@ -19,18 +19,31 @@ Where the design leaves a choice:
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date, datetime, timedelta
 
 from aftercare.core.hours import DAY, moment
 from aftercare.core.occasions import BOOKED, CANCELLED, MISSED, REMINDERS, Occasion, Reason
-from aftercare.core.promises import NOTHING, Apart, Planned, Row, Slot, Standing, decide, edition, promised, revive
+from aftercare.core.promises import (
+    NOTHING,
+    Apart,
+    Planned,
+    Row,
+    Slot,
+    Standing,
+    decide,
+    edition,
+    promised,
+    revive,
+    was_over,
+)
 from aftercare.core.rules import Rules
 from aftercare.core.visits import Calendar, SetForecast, Visit, whole_seconds
 
 FURTHEST_DAY = 3_650  # a set that lasts for ten years needs no date
 OFFERED_BEFORE, OFFERED_FOR = timedelta(days=3), timedelta(days=10)  # the days that a reminder names
+LONG_GAP = 3  # days shut one after the other: "between Friday and Thursday" would not be true of them
 SAME = 1.0  # days: a change of less than this is none
 
 
@@ -48,22 +61,49 @@ def fails_early(forecast: SetForecast, rules: Rules) -> bool:
     return forecast.fill_day < rules.early_days
 
 
-def window(start: date, forecast: SetForecast, rules: Rules, today: date) -> tuple[date, date] | None:
+@dataclass(frozen=True, slots=True)
+class Away:
+    """Days on which her artist is away, both included; ``covered``: somebody else does her work."""
+
+    first: date
+    last: date
+    covered: bool = False
+
+
+def window(
+    start: date, forecast: SetForecast, rules: Rules, today: date, away: Sequence[Away] = ()
+) -> tuple[date, date] | None:
     """Return the days to offer for her fill, both included, where ``start`` is the date of the set that she wears.
 
     From tomorrow, or some days before the fill level's median day, to the day before the full-set level's; ten days at
-    most, and neither end on a day without reminders (closed, mostly). None where fewer than two such days are left:
-    then it is to be soon.
+    most, and neither end on a day on which the studio is closed, her artist is away, or no reminders go. Where fewer
+    than two days are left of those on which her artist is there, those on which somebody covers for her are taken too.
+    None where there are not two of them either: then it is to be soon.
     """
-    is_open = rules.reminder_hours.open_on
     first = max(today + DAY, day_of(start, forecast.fill_day) - OFFERED_BEFORE)
     last = day_of(start, forecast.full_set_day) - DAY
-    while first < last and not is_open(first):
-        first += DAY
-    last = min(last, first + OFFERED_FOR - DAY)
-    while first < last and not is_open(last):
-        last -= DAY
-    return (first, last) if first < last else None
+    found = _stretch(first, last, rules, away)
+    return found or _stretch(first, last, rules, [one for one in away if not one.covered])
+
+
+def _stretch(first: date, last: date, rules: Rules, away: Sequence[Away]) -> tuple[date, date] | None:
+    """Return the first days from ``first`` to ``last`` that can be offered: two at least, with no long gap in them."""
+    hours = rules.reminder_hours
+    offered: list[date] = []
+    shut = 0
+    day = first
+    while day <= last and not (offered and day >= offered[0] + OFFERED_FOR):
+        if day in hours.days_off or any(one.first <= day <= one.last for one in away):
+            shut += 1
+        elif hours.open_on(day):
+            if shut >= LONG_GAP and len(offered) < 2:
+                offered = []
+            elif shut >= LONG_GAP:
+                break
+            offered.append(day)
+            shut = 0
+        day += DAY
+    return (offered[0], offered[-1]) if len(offered) > 1 else None
 
 
 def plan(
@@ -148,9 +188,9 @@ def _followed(
 
 
 def _reminder(aimed: _Aimed, calendar: Calendar, on_record: Standing, apart: Apart) -> Planned | None:
-    visit, occasion, _, _, last = aimed.row
+    visit, occasion, _, _, _ = aimed.row
     number = edition(visit, occasion, on_record)
-    if last < visit.heard_at or not number:
+    if not number or was_over(aimed.row, on_record, calendar.rules):
         return None
     message = promised(aimed.row, number, on_record, calendar.now)
     message.forecast, message.apart, message.go_from = aimed.forecast, apart, on_record.go_from

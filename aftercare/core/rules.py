@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from datetime import datetime
 
 from aftercare.core.hours import Hours
 from aftercare.core.occasions import REMINDERS, Occasion
@@ -31,6 +32,10 @@ class Rules:
     care_last_hours: int = 24
     check_days: tuple[int, int, int] = (2, 4, 7)
     check_last_hours: int = 24
+    # Which checks for whom: patch tests, a client's first set and the first after a reaction always get all three.
+    set_checks: int = 1  # of any other set
+    other_checks: int = 1  # of a removal or a lift
+    sensitive_sets: int = 2  # so many first sets of a sensitive client get all three
 
     reminder_hours: Hours = Hours(10 * 60, 19 * 60, weekdays_off=frozenset({SUNDAY}))  # and not on closing days
     fill_level: float = 0.60
@@ -57,6 +62,9 @@ class Rules:
     call_within_minutes: int = 120  # open minutes by when she is told that a person calls
 
     lot_chance: float = 0.05  # how likely a lot of adhesive like all others may be ever to be marked
+
+    # From when these numbers hold: a later check that was over by then is not called for by them. None: always.
+    since: datetime | None = None
 
     def hours_of(self, occasion: Occasion) -> Hours:
         """Return the sending hours of ``occasion``."""

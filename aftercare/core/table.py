@@ -6,7 +6,7 @@ from collections.abc import Iterable, Iterator
 from datetime import timedelta
 
 from aftercare.core.hours import DAY, moment
-from aftercare.core.occasions import CARED_FOR, CHECKED, DONE, FILL, FULL_SET, PREPARED, Occasion
+from aftercare.core.occasions import CARED_FOR, CHECKED, DONE, FILL, FULL_SET, PREPARED, SETS, Occasion
 from aftercare.core.patchtests import test_due
 from aftercare.core.promises import ASKED, Row
 from aftercare.core.visits import Calendar, Visit, whole_seconds
@@ -58,11 +58,12 @@ def _check(calendar: Calendar) -> Iterator[Row]:
     done = [visit for visit in calendar.visits if visit.status == DONE and visit.service in CHECKED]
     watched = calendar.watched()
     for visit in _one_a_date(done, calendar):
-        for step, days in enumerate(rules.check_days, start=1):
-            if step == 1 or visit.id in watched:
-                day = calendar.dates[visit.id] + timedelta(days=days)
-                aim = moment(day, rules.at, calendar.client.zone)
-                yield visit, Occasion.CHECK, step, aim, aim + timedelta(hours=rules.check_last_hours)
+        usual = rules.set_checks if visit.service in SETS else rules.other_checks
+        asked = len(rules.check_days) if visit.id in watched else usual
+        for step, days in enumerate(rules.check_days[:asked], start=1):
+            day = calendar.dates[visit.id] + timedelta(days=days)
+            aim = moment(day, rules.at, calendar.client.zone)
+            yield visit, Occasion.CHECK, step, aim, aim + timedelta(hours=rules.check_last_hours)
 
 
 def _asked(calendar: Calendar) -> Iterator[Row]:

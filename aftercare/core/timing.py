@@ -12,7 +12,16 @@ from collections.abc import Iterable, Iterator, Mapping
 from datetime import date, datetime
 
 from aftercare.core import reminders, table
-from aftercare.core.occasions import EVERYONE_TESTED_IN, MOVES_ANEW, NEEDS_THE_BOOK, REMINDERS, SAFETY, Occasion, Reason
+from aftercare.core.occasions import (
+    EVERYONE_TESTED_IN,
+    MOVES_ANEW,
+    NEEDS_THE_BOOK,
+    REMINDERS,
+    SAFETY,
+    UNPLANNED,
+    Occasion,
+    Reason,
+)
 from aftercare.core.patchtests import test_due
 from aftercare.core.promises import (
     ASKED,
@@ -25,6 +34,7 @@ from aftercare.core.promises import (
     first_moment,
     promised,
     revive,
+    was_over,
 )
 from aftercare.core.rules import Rules
 from aftercare.core.visits import Calendar, Client, SetForecast, Visit, whole_seconds
@@ -36,6 +46,7 @@ __all__ = [
     "NOTHING",
     "REMINDERS",
     "SAFETY",
+    "UNPLANNED",
     "Calendar",
     "Client",
     "Occasion",
@@ -74,12 +85,10 @@ def plan(
     standing = standing or {}
     found: list[Planned] = []
     for row in table.rows(calendar):
-        visit, occasion, step, _, last = row
-        if last < visit.heard_at:
-            continue  # its time had passed before the visit was first heard of: imported history stays quiet
+        visit, occasion, step, _, _ = row
         on_record = standing.get((visit.id, occasion, step), NOTHING)
         number = edition(visit, occasion, on_record)
-        if number:
+        if number and not was_over(row, on_record, rules):
             message = promised(row, number, on_record, now)
             decide(message, calendar)
             found.append(message)

@@ -131,9 +131,9 @@ class Calendar:
         return any(by is None or visit.start <= by for visit in removals)
 
     def watched(self) -> set[int]:
-        """Return the visits that get the later checks too."""
+        """Return the visits that get every check there is."""
         found = {visit.id for visit in self.tests if visit.status == DONE}
-        found.update(visit.id for visit in self.done_sets[: 2 if self.client.sensitive else 1])
+        found.update(visit.id for visit in self.done_sets[: self.rules.sensitive_sets if self.client.sensitive else 1])
         for reaction in self.client.reactions:
             found.update([visit.id for visit in self.done_sets if visit.start > reaction][:1])
         return found

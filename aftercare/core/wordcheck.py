@@ -30,6 +30,7 @@ _REQUIRED: dict[str, tuple[str, ...]] = {
     "fill_due": ("studio", "window"),
     "full_set_due": ("studio", "window"),
     "opt_in": ("studio",),
+    "notice": ("studio",),
     "answer": ("caution",),
     "alert": ("link",),
     "morning_list": ("link",),

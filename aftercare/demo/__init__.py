@@ -6,6 +6,7 @@ import random
 from collections.abc import Callable
 from datetime import datetime, timedelta
 
+from aftercare import ruling
 from aftercare.demo import asked, cast, past, reactions, wordings
 from aftercare.demo.days import Days
 from aftercare.demo.year import Year, at
@@ -25,6 +26,10 @@ def make(now: datetime, passwords: Callable[[], str], say: Callable[[str], None]
     say("demo studio: its staff, adhesives and 60 clients")
     studio = cast.studio()
     signing_in = cast.staff(studio, passwords)
+    cast.closed_and_away(studio, today)
+    owner = studio.staff.get(is_owner=True)
+    ruling.change(studio, by=owner, now=since - timedelta(days=20), lead_days=9)
+    ruling.change(studio, by=owner, now=since, lead_days=6, set_checks=2)
     year = Year(studio, cast.adhesives(studio), today, since, pick)
     people = cast.people(studio, pick, since)
     say("demo studio: a year of visits")

@@ -9,11 +9,11 @@ from __future__ import annotations
 import random
 from collections.abc import Callable
 from dataclasses import dataclass
-from datetime import datetime, timedelta
+from datetime import date, datetime, timedelta
 from zoneinfo import ZoneInfo
 
 from aftercare.lines import lines_of
-from studio.models import Adhesive, Client, Consent, ServiceName, Staff, Studio, User
+from studio.models import Absence, Adhesive, Client, ClosingDay, Consent, ServiceName, Staff, Studio, User
 
 SLUG = "demo"
 ZONE = ZoneInfo("America/New_York")
@@ -89,6 +89,15 @@ def staff(studio: Studio, passwords: Callable[[], str]) -> list[tuple[str, str, 
         Staff.objects.create(studio=studio, user=user, name=name, email=email, **flags)
         made.append((role, email, password))
     return made
+
+
+def closed_and_away(studio: Studio, today: date) -> None:
+    """Close the studio for two days some weeks ahead, and let an artist be away for three with a cover."""
+    for days, name in ((24, "Wrenfield street fair"), (25, "")):
+        ClosingDay.objects.create(studio=studio, date=today + timedelta(days=days), name=name)
+    owner, noor = Staff.objects.filter(studio=studio, is_artist=True).order_by("pk")[:2]
+    first, last = today + timedelta(days=16), today + timedelta(days=18)
+    Absence.objects.create(staff=noor, cover=owner, first_day=first, last_day=last)
 
 
 def adhesives(studio: Studio) -> list[Adhesive]:

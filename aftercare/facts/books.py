@@ -2,20 +2,26 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
-from datetime import datetime
+from datetime import datetime, timedelta
+from functools import partial
 from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
 from aftercare.core import timing
 from aftercare.core.consultation import Filled
 from aftercare.core.delivery import GONE, State
 from aftercare.core.reach import Contact, Purpose, Reach, only_zone, reach
+from aftercare.core.reminders import Away
+from aftercare.core.shedding import LONGEST_WORN
 from aftercare.core.timing import Occasion, Reason, Rules, SetForecast, Standing
 from aftercare.facts import rows
-from aftercare.facts.rules import rules_from
+from aftercare.facts.rules import in_force
 from aftercare.models import Message, Stop
+from studio.covering import Span
 from studio.models import SETS, Client, Reaction, Studio, Visit
+
+LOOK_BACK = timedelta(days=LONGEST_WORN + 1)  # from a visit longer ago nothing follows any more
 
 
 @dataclass(slots=True)
@@ -37,7 +43,13 @@ class ClientBook:
     revoked: int  # how often her links were
     resting: frozenset[str]  # channels whose number or address is somebody else's
     hold_why: str
+    absences: tuple[Span, ...]  # of the staff, those that are not over
     now: datetime
+
+    def away(self, staff_id: int | None) -> list[Away]:
+        """When somebody of the staff is away from now on, and whether anybody covers for her."""
+        mine = [one for one in self.absences if one.staff == staff_id]
+        return [Away(one.first, one.last, covered=one.cover is not None) for one in mine]
 
     @property
     def on_hold(self) -> bool:
@@ -77,15 +89,46 @@ class ClientBook:
 def load(client_ids: Iterable[int], now: datetime) -> dict[int, ClientBook]:
     """Return the books of these clients, in a fixed number of queries."""
     ids = list(client_ids)
-    people = rows.clients(ids)
+    people = rows.clients(ids, now)
     of_studio = {person.client.studio: person for person in people}
-    rules = {one.pk: rules_from(person.own_rules, one.region, person.closed) for one, person in of_studio.items()}
-    visits, refs = rows.visits(ids)
-    forecasts = rows.forecasts([pk for hers in visits.values() for pk in _worn(hers)])
+    rules = {
+        one.pk: in_force(person.own_rules, one.region, person.closed, person.rules_since)
+        for one, person in of_studio.items()
+    }
+    return _books(people, rules, {}, now, plan_only=False)
+
+
+def load_as_if(
+    client_ids: Iterable[int],
+    now: datetime,
+    studio: Studio,
+    rules: Rules,
+    forecasts: Mapping[int, SetForecast] | None = None,
+) -> dict[int, ClientBook]:
+    """Return the same of one studio's clients as if ``rules`` were in force, for a plan and nothing else.
+
+    ``forecasts`` are newer than those on record, by the visit of the set.
+    """
+    return _books(rows.clients(list(client_ids), now, studio), {studio.pk: rules}, forecasts or {}, now, plan_only=True)
+
+
+def _books(
+    people: Sequence[rows.Person],
+    rules: Mapping[int, Rules],
+    forecasts: Mapping[int, SetForecast],
+    now: datetime,
+    *,
+    plan_only: bool,
+) -> dict[int, ClientBook]:
+    ids = [person.client.pk for person in people]
+    visits, refs = rows.visits(ids, plan_only=plan_only)
+    made = rows.forecasts([pk for hers in visits.values() for pk in _worn(hers)])
+    for visit, forecast in forecasts.items():
+        made[visit].append(forecast)
     consents = rows.consents(ids)
     stops = rows.stops([person.client for person in people])
     reactions = rows.reactions(ids)
-    messages = rows.messages(visits)
+    messages = rows.messages(visits, now if plan_only else None)
     return {
         person.client.pk: _book(
             person.client,
@@ -97,8 +140,9 @@ def load(client_ids: Iterable[int], now: datetime) -> dict[int, ClientBook]:
             reactions[person.client.pk],
             person.asked,
             person.flagged,
+            person.absences,
             messages[person.client.pk],
-            forecasts,
+            made,
             person.filled,
             person.revoked,
             now,
@@ -123,6 +167,7 @@ def _book(
     reactions: list[Reaction],
     asked: tuple[datetime, ...],
     flagged: bool,
+    absences: tuple[Span, ...],
     messages: list[Message],
     forecasts: dict[int, list[SetForecast]],
     filled: tuple[Filled, ...],
@@ -158,6 +203,7 @@ def _book(
         resting=frozenset(channel for channel, why in own.items() if why == Stop.Why.WRONG_PERSON),
         hold_why="a reaction is on record" if standing_reaction else "an open flag" if flagged else "",
         revoked=revoked,
+        absences=absences,
         now=now,
     )
 
@@ -244,14 +290,14 @@ def standing_of(
     found: dict[timing.Slot, Standing] = {}
     by_id = {forecast.id: forecast for forecast in forecasts}
     for message in sorted(messages, key=lambda message: message.edition):
-        if message.visit_id is None or message.occasion == Occasion.OPT_IN:
+        if message.visit_id is None or message.occasion in timing.UNPLANNED:
             continue
         slot = (message.visit_id, Occasion(message.occasion), message.step)
-        before = found.get(slot, timing.NOTHING)
-        if State(message.state) in GONE:
+        before = found.get(slot)
+        write = Standing if before is None else partial(replace, before)  # the second takes twice as long
+        if message.state in GONE:
             elsewhere = message.client_id != client_id
-            found[slot] = replace(
-                before,
+            found[slot] = write(
                 gone_edition=message.edition,
                 gone_start=message.about_start,
                 gone_due=None if elsewhere else message.due_at,
@@ -260,8 +306,7 @@ def standing_of(
                 open_edition=0,
             )
         else:
-            found[slot] = replace(
-                before,
+            found[slot] = write(
                 open_edition=message.edition,
                 open_planned=message.state in (State.PLANNED, State.CLAIMED),
                 open_gave_way=message.reason == Reason.ANOTHER_CHECK,

@@ -18,6 +18,7 @@ from aftercare.models import Flag, Message
 from studio.models import Visit
 
 OLD_BOOK = "the book has not been read for two days"
+NO_LONGER_DUE = "no longer due for this visit"
 TAKEN = "somebody has this by now"
 LOOK_AGAIN = timedelta(hours=1)  # at a message that waits for the book
 
@@ -50,6 +51,8 @@ def judge(message: Message, book: ClientBook | None, now: datetime) -> Verdict:
         return _judge_answer(message, book)
     if message.occasion == Occasion.OPT_IN:
         return _judge_opt_in(message, book, now)
+    if message.occasion == Occasion.NOTICE:
+        return _judge_notice(message, book, now)
     if message.kind == LOT:
         return _judge_asked(message, book, now)
     return _judge_visit(message, book, now)
@@ -99,6 +102,16 @@ def _judge_asked(message: Message, book: ClientBook, now: datetime) -> Verdict:
     if way.reason is not None:
         return Verdict(Event.WITHHOLD, reason=way.reason)
     return _in_hours(message, way, book, now)
+
+
+def _judge_notice(message: Message, book: ClientBook, now: datetime) -> Verdict:
+    """What a person has those told who are booked: as long as the visit stands where it stood, in spite of a hold."""
+    visit = book.visits.get(message.visit_id or 0)
+    if visit is None or visit.status != Visit.Status.BOOKED:
+        return Verdict(Event.WITHDRAW, reason=why_gone(message, book, now))
+    if visit.starts_at != message.about_start:
+        return Verdict(Event.WITHDRAW, reason="the visit was moved")
+    return _judge_asked(message, book, now)
 
 
 def _in_hours(message: Message, way: Reach, book: ClientBook, now: datetime) -> Verdict:
@@ -162,10 +175,12 @@ def why_gone(message: Message, book: ClientBook, now: datetime) -> str:
     if visit is None:
         return "the visit is no longer hers"
     if visit.status == Visit.Status.BOOKED:
-        return "the visit has begun" if visit.starts_at <= now else "no longer due for this visit"
+        return "the visit has begun" if visit.starts_at <= now else NO_LONGER_DUE
     if visit.status != Visit.Status.DONE:
         return f"the visit was {visit.status}"
-    return _why_not_reminded(visit, book) if message.occasion in REMINDERS else "the visit is done"
+    if message.occasion in REMINDERS:
+        return _why_not_reminded(visit, book)
+    return NO_LONGER_DUE if message.occasion in (Occasion.CARE, Occasion.CHECK) else "the visit is done"
 
 
 def _why_not_reminded(visit: Visit, book: ClientBook) -> str:

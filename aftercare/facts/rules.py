@@ -3,11 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Mapping, Sequence
-from dataclasses import fields, replace
-from datetime import date
+from dataclasses import replace
+from datetime import date, datetime
 
-from aftercare.core import timing
+from django.utils.translation import gettext as _
+
+from aftercare.core import limits, timing
 from aftercare.core.hours import Hours
+from aftercare.core.limits import Problem, Unit, Why
 from aftercare.core.timing import Rules
 from aftercare.models import RuleSet
 from studio.models import Studio
@@ -17,34 +20,70 @@ DAY_MINUTES = 24 * 60
 
 
 class BadRule(ValueError):  # noqa: N818  read by people as it stands
-    """A stored number cannot be a rule. The message names the rule, the value and the cure."""
+    """A number cannot be a rule. The message names the rule, the value and the cure; ``cures`` has one a name."""
+
+    def __init__(self, *found: tuple[str, object, str]) -> None:
+        super().__init__(" ".join(f"The rule {name} cannot be {value!r}: {cure}" for name, value, cure in found))
+        self.cures = {name: cure for name, _value, cure in reversed(found)}
 
 
 def rules_of(studio: Studio) -> Rules:
     """Return the rules in force for a studio: the defaults, and the owner's numbers where she set any."""
     newest = RuleSet.objects.filter(studio=studio).order_by("-version").first()
     closed = studio.closing_days.values_list("date", flat=True)
-    return rules_from(newest.values if newest else {}, studio.region, closed)
+    return in_force(newest.values if newest else {}, studio.region, closed, newest.at if newest else None)
 
 
-def rules_from(values: Mapping[str, object], region: str, closed: Iterable[date] = ()) -> Rules:
-    """Return the rules that stored ``values`` stand for; reminders stay away from the days in ``closed``.
+def in_force(
+    values: Mapping[str, object], region: str, closed: Iterable[date] = (), since: datetime | None = None
+) -> Rules:
+    """Return the rules that stored ``values`` stand for since ``since``; reminders stay away from days in ``closed``.
+
+    They were within their limits when they were stored. What the region does not allow any more, as the studio has
+    moved to another country, is cut off here, so that nothing leaves at such hours and everything else goes on.
+    """
+    rules = limits.narrowed(_read(values, region), region)
+    hours = rules.reminder_hours
+    return replace(rules, since=since, reminder_hours=replace(hours, days_off=hours.days_off | frozenset(closed)))
+
+
+def rules_from(values: Mapping[str, object], region: str) -> Rules:
+    """Return the rules that ``values`` stand for, where all of them may be stored.
 
     Hours are pairs of minutes since midnight, with the weekdays off as a list after them (Monday is 0; where there is
-    none, those of the default). Raises BadRule for a value that cannot be one. Unknown names do nothing.
+    none, those of the default). Raises BadRule for a value that cannot be one, and for those beyond their limits
+    (``core.limits``). Unknown names do nothing.
     """
+    rules = _read(values, region)
+    found = list(limits.problems(rules, region))
+    if found:
+        raise BadRule(*((one.name, values.get(one.name, _plain(getattr(rules, one.name))), cure(one)) for one in found))
+    return rules
+
+
+def defaults(region: str) -> dict[str, object]:
+    """Return every number as it is stored where the owner set none."""
+    return to_values(_read({}, region))
+
+
+def to_values(rules: Rules) -> dict[str, object]:
+    """Return every number of ``rules`` as it is stored."""
+    return {name: _plain(getattr(rules, name)) for name in limits.NUMBERS}
+
+
+def _plain(value: object) -> object:
+    """As JSON keeps it."""
+    if isinstance(value, Hours):
+        return [value.opens, value.closes, sorted(value.weekdays_off)]
+    return [_plain(one) for one in value] if isinstance(value, tuple) else value
+
+
+def _read(values: Mapping[str, object], region: str) -> Rules:
     given: dict[str, object] = {"test_everyone": region in timing.EVERYONE_TESTED_IN}
-    for one in fields(Rules):
-        if one.name in values:
-            given[one.name] = _rule(one.name, values[one.name])
-    rules: Rules = replace(DEFAULTS, **given)  # type: ignore[arg-type]  # each was read as its default's type
-    if not rules.full_set_level < rules.fill_level:
-        raise BadRule(
-            f"The rules full_set_level and fill_level are {rules.full_set_level} and {rules.fill_level}: "
-            "a set is at the fill level first, so make that the higher one."
-        )
-    hours = rules.reminder_hours
-    return replace(rules, reminder_hours=replace(hours, days_off=hours.days_off | frozenset(closed)))
+    for name in limits.NUMBERS:
+        if name in values:
+            given[name] = _rule(name, values[name])
+    return replace(DEFAULTS, **given)  # type: ignore[arg-type]  # each was read as its default's type
 
 
 def _rule(name: str, value: object) -> object:
@@ -55,7 +94,75 @@ def _rule(name: str, value: object) -> object:
         return _READERS.get(name, _READERS_BY_TYPE.get(type(default), _whole))(value)
     except (TypeError, ValueError, IndexError) as error:
         cure = _CURES[name] if name in _CURES else _CURES[type(default)]
-        raise BadRule(f"The rule {name} cannot be {value!r}: write {cure}.") from error
+        raise BadRule((name, value, f"write {cure}.")) from error
+
+
+def cure(problem: Problem) -> str:
+    """Return what to do about a number beyond its limits."""
+    figures = {name: _figure(name, value, problem) for name, value in problem.figures.items()}
+    return _SAID[problem.why]() % figures
+
+
+def _figure(name: str, value: object, problem: Problem) -> object:
+    unit = problem.figures.get("unit")
+    if name in ("opens", "closes", "at") or (unit is Unit.CLOCK and isinstance(value, int)):
+        return timing.clock(int(str(value)))
+    if name == "full" or (unit is Unit.SHARE and isinstance(value, float)):
+        return f"{float(str(value)):.0%}".replace("%", " %")
+    if name == "unit":
+        return UNITS[Unit(str(value))]()
+    return value
+
+
+# Functions, so that each is said in the language of whoever reads it.
+UNITS: dict[Unit, Callable[[], str]] = {
+    Unit.DAYS: lambda: _("days"),
+    Unit.HOURS: lambda: _("hours"),
+    Unit.MINUTES: lambda: _("minutes"),
+    Unit.OPEN_MINUTES: lambda: _("minutes within your sending hours"),
+    Unit.CLOCK: lambda: _("on the clock"),
+    Unit.SHARE: lambda: _("of a set"),
+    Unit.CHECKS: lambda: _("checks"),
+    Unit.SETS: lambda: _("sets"),
+    Unit.TIMES: lambda: _("times"),
+    Unit.REMINDERS: lambda: _("reminders"),
+    Unit.CHANCE: lambda: _("of one"),
+}
+_SAID: dict[Why, Callable[[], str]] = {
+    Why.BEYOND: lambda: _("write a number from %(least)s to %(most)s %(unit)s."),
+    Why.OUTSIDE: lambda: _(
+        "open at %(opens)s or later and close at %(closes)s or earlier: outside these hours nobody is to be disturbed, "
+        "in the United States by law."
+    ),
+    Why.TOO_SHORT: lambda: _("leave at least %(hours)s hours open, or what falls due finds no moment to go."),
+    Why.NO_DAYS_OFF: lambda: _("open on every day of the week: instructions and checks cannot wait for another day."),
+    Why.DAYS_OFF: lambda: _("take at most %(most)s days of the week off."),
+    Why.CHECK_DAYS: lambda: _(
+        "write three numbers of days, each above the one before: the first from 1 to 4, the second by day 10, the "
+        "third by day 14. Reactions mostly show within these days."
+    ),
+    Why.TIERS: lambda: _(
+        "write 1 to 6 steps from 15 to 300 minutes: the less is left, the longer a fill takes. Shares are 5 to 95 %%."
+    ),
+    Why.CLOSED_THEN: lambda: _(
+        "sending hours close at %(closes)s, so everything would wait for the next day: write an earlier hour, or close "
+        "them later."
+    ),
+    Why.CLOSED_BEFORE: lambda: _(
+        "close later than %(at)s, when reminders fall due, or all would wait for the next day."
+    ),
+    Why.AFTER_EVENING: lambda: _(
+        "write %(most)s days or fewer: the second instructions follow on the first, and more days before is earlier."
+    ),
+    Why.TEST_TOO_LATE: lambda: _("write %(least)s days or more, so that a day is left to come for the test."),
+    Why.TEST_UNBOOKED: lambda: _(
+        "write %(most)s hours or fewer: she is asked until then, and must still be able to book a test that counts."
+    ),
+    Why.LEVELS: lambda: _(
+        "write more than %(full)s: a set is at the fill level first, and later at the full-set level."
+    ),
+    Why.NOBODY_FIRST: lambda: _("write %(least)s minutes or more: the next person is asked before she is told so."),
+}
 
 
 def _whole(value: object) -> int:

@@ -5,6 +5,6 @@ one leaves her ahead of her plan, so that planning follows.
 """
 
 from aftercare.forecasting.fitting import fit, fit_if_grown, refit, refit_due
-from aftercare.forecasting.making import catch_up, refresh, renew
+from aftercare.forecasting.making import as_if, catch_up, refresh, renew
 
-__all__ = ["catch_up", "fit", "fit_if_grown", "refit", "refit_due", "refresh", "renew"]
+__all__ = ["as_if", "catch_up", "fit", "fit_if_grown", "refit", "refit_due", "refresh", "renew"]

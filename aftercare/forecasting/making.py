@@ -16,6 +16,7 @@ from django.db.models import F, QuerySet
 from aftercare import facts
 from aftercare.core import shedding
 from aftercare.core.shedding import Curve, Forecaster, History, Loss, Population, Quantiles
+from aftercare.core.timing import Rules, SetForecast
 from aftercare.forecasting import histories
 from aftercare.forecasting.histories import Record
 from aftercare.models import Fit, Forecast
@@ -54,6 +55,28 @@ def refresh(client_ids: Iterable[int], now: datetime) -> int:
 def renew(studio: Studio, now: datetime) -> int:
     """Forecast for everybody in a studio who has a set on, as after a fit; return how many forecasts were written."""
     return _in_batches(histories.wearing(studio, now), now)
+
+
+def as_if(client_ids: Iterable[int], studio: Studio, rules: Rules, now: datetime) -> dict[int, SetForecast]:
+    """Return what would be forecast by the levels of ``rules``, by the visit of the set; nothing is written.
+
+    Levels in force have every set forecast anew, so each that is on is among them.
+    """
+    alike: dict[date, list[Record]] = defaultdict(list)
+    for record in histories.load(client_ids, now):
+        if record.visit is not None:
+            alike[record.today].append(record)
+    forecaster = _forecaster_of(Fit.objects.filter(studio=studio).first())
+    levels = (rules.fill_level, rules.full_set_level)
+    made: dict[int, SetForecast] = {}
+    for today, rows in alike.items():
+        told = _told(forecaster, [record.history for record in rows], levels, today, curves=False)
+        for record, one in zip(rows, told, strict=True):
+            if one is not None and record.visit is not None:
+                fill, full = one.days[levels[0]], one.days[levels[1]]
+                fill_day, low, full_set_day = (round(day, DAY_DIGITS) for day in (fill.middle, full.low, full.middle))
+                made[record.visit] = SetForecast(record.visit, fill_day, low, full_set_day)
+    return made
 
 
 def _behind(studio: Studio | None) -> QuerySet[Client]:
@@ -102,11 +125,15 @@ def _of_studio(studio: Studio, records: list[Record], now: datetime) -> list[For
     rules = facts.rules_of(studio)
     levels = (rules.fill_level, rules.full_set_level)
     fit = Fit.objects.filter(studio=studio).first()
-    forecaster = _forecaster(json.dumps(fit.values) if fit else "")
+    forecaster = _forecaster_of(fit)
     usual, *hers = _told(forecaster, [USUAL, *(record.history for record in records)], levels, records[0].today)
     middle = _shares(_curve(usual).middle) if usual else []
     found = zip(records, hers, strict=True)
     return [_row(record, one, levels, middle, fit, now) for record, one in found if one is not None]
+
+
+def _forecaster_of(fit: Fit | None) -> Forecaster:
+    return _forecaster(json.dumps(fit.values) if fit else "")
 
 
 # Kept by what the fit says, as making it takes longer than one client's forecast.
@@ -116,16 +143,24 @@ def _forecaster(values: str) -> Forecaster:
 
 
 def _told(
-    forecaster: Forecaster, histories: list[History], levels: tuple[float, float], today: date
+    forecaster: Forecaster,
+    histories: list[History],
+    levels: tuple[float, float],
+    today: date,
+    *,
+    curves: bool = True,
 ) -> list[shedding.Forecast | None]:
     """Forecast for all of them; None for one whose readings cannot be, who must not keep the others waiting."""
     try:
-        return [*shedding.forecast(forecaster.population, histories, levels=levels, today=today, forecaster=forecaster)]
+        found = shedding.forecast(
+            forecaster.population, histories, levels=levels, today=today, curves=curves, forecaster=forecaster
+        )
+        return list(found)
     except ValueError as error:
         if len(histories) == 1:
             log.warning("no forecast for client %s: %s", histories[0].client, error)
             return [None]
-    return [one for history in histories for one in _told(forecaster, [history], levels, today)]
+    return [one for history in histories for one in _told(forecaster, [history], levels, today, curves=curves)]
 
 
 def _row(

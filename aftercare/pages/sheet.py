@@ -74,6 +74,7 @@ class Line:
     arrival: Arrival | None
     questions: Questions | None
     wrote: Sequence[Reply] = field(default_factory=tuple)
+    notice: Message | None = None  # the last word to those booked that day
 
     @property
     def things(self) -> str:
@@ -147,6 +148,7 @@ def _line(visit: Visit, book: ClientBook, wrote: list[Reply], forecast: dict[int
         prepare_due=due,
         arrival=arrival(visit, book, forecast),
         questions=questions_of(visit, book),
+        notice=_notice(visit, book),
         wrote=_since(wrote, before[-1].end if before else visit.starts_at - NEW_CLIENT_LOOK_BACK),
     )
 
@@ -207,6 +209,12 @@ def _prepare(visit: Visit, book: ClientBook) -> tuple[Message | None, Message | 
     due = [m for m in own if m.state in (State.PLANNED, State.CLAIMED, State.WITHHELD)]
     due.sort(key=lambda message: (message.state == State.WITHHELD, message.step))
     return (gone[-1] if gone else None, due[0] if due else None)
+
+
+def _notice(visit: Visit, book: ClientBook) -> Message | None:
+    """What she was told, or is about to be, by a person's act: the last of it."""
+    told = [m for m in book.messages.values() if m.occasion == Occasion.NOTICE and m.visit_id == visit.pk]
+    return max(told, key=lambda message: message.pk, default=None)
 
 
 def _wrote(client_ids: list[int], now: datetime) -> dict[int, list[Reply]]:

@@ -29,6 +29,7 @@ OCCASIONS: dict[str, Promise] = {
     Occasion.FILL_DUE: gettext_lazy("time for a fill"),
     Occasion.FULL_SET_DUE: gettext_lazy("time for a full set"),
     Occasion.OPT_IN: gettext_lazy("welcome to messages"),
+    Occasion.NOTICE: gettext_lazy("word to those booked"),
     Occasion.ANSWER: gettext_lazy("answer"),
     Occasion.ALERT: gettext_lazy("page to staff"),
     Occasion.MORNING_LIST: gettext_lazy("morning list"),

@@ -11,7 +11,7 @@ from django.db.models import F
 
 from aftercare import facts, outbox
 from aftercare.core.delivery import OPEN, State
-from aftercare.core.timing import Occasion, Planned
+from aftercare.core.timing import UNPLANNED, Planned
 from aftercare.facts import ClientBook
 from aftercare.models import Message
 from studio.models import Client, Studio
@@ -95,7 +95,7 @@ def _compare(book: ClientBook, now: datetime, new: list[Message], changed: list[
         elif _write(message, planned, book, now):
             changed.append(message)
     for message in standing.values():
-        if message.occasion != Occasion.OPT_IN and message.state != State.WITHDRAWN:
+        if message.occasion not in UNPLANNED and message.state != State.WITHDRAWN:
             _make_hers(message, book)
             message.state = State.WITHDRAWN
             message.reason = facts.why_gone(message, book, now)

@@ -21,7 +21,7 @@ ALL, NOBODY = "all", "none"
 def day_sheet(request: StudioRequest) -> HttpResponse:
     """Show a day: an artist's own visits unless she asks for all; everybody's to the owner and the front desk."""
     today = timezone.localdate(request.now)
-    day, problem = _day(request.GET.get("day", ""), today)
+    day, problem = read_day(request.GET.get("day", ""), today)
     ids = sheet.visit_ids(request.studio, day)
     books = facts.load({client for _visit, client in ids}, request.now)
     every = sheet.lines(ids, books, request.may, request.now)
@@ -41,6 +41,8 @@ def day_sheet(request: StudioRequest) -> HttpResponse:
             "chosen": chosen,
             "chosen_name": next((artist.name for artist in artists if str(artist.pk) == chosen), ""),
             "others": len(every) - len(lines),
+            "can_tell": _may_tell(request, chosen)
+            and any(line.waits and line.visit.starts_at > request.now for line in lines),
             "minutes": sum(line.visit.minutes for line in lines),
             "on_hold": sum(line.on_hold and line.waits and line.reads_health for line in lines),
             "without_artist": any(line.visit.artist_id is None for line in every),
@@ -50,7 +52,14 @@ def day_sheet(request: StudioRequest) -> HttpResponse:
     )
 
 
-def _day(text: str, today: date) -> tuple[date, str]:
+def _may_tell(request: StudioRequest, chosen: str) -> bool:
+    """Whether those on the sheet are hers to be told something: all of the day, or one artist's whose work she does."""
+    if request.may.see_every_list:
+        return chosen in ("", ALL) or chosen.isdigit()
+    return chosen.isdigit() and int(chosen) in request.may.stands_for
+
+
+def read_day(text: str, today: date) -> tuple[date, str]:
     """Read the day asked for; one that cannot be read is today, with words that say so."""
     if not text:
         return today, ""

@@ -22,15 +22,14 @@ from django.views.decorators.cache import never_cache
 from django.views.decorators.csrf import csrf_exempt
 from django.views.decorators.http import require_http_methods
 
-from aftercare import choices, facts, links, receiving, tasks, triage, upkeep, versions
-from aftercare.core import say
+from aftercare import calendars, choices, facts, links, receiving, tasks, triage, upkeep, versions
+from aftercare.core import calendar_file, say
 from aftercare.core.reading import Reading, Urgency
 from aftercare.core.ticks import EMERGENCIES, OTHERS, Asks, Tick
 from aftercare.forms.hers import LONGEST_WORDS, MOST_PHOTOS, Told, new_form
 from aftercare.lines import lines_of
 from aftercare.links import Opened, Purpose
 from aftercare.models import Attachment, Reply
-from aftercare.pages import calendar
 from aftercare.pages.hers import HerPage
 from aftercare.pages.ticks import SIDES, SINCE, SUITS, TICKS
 from aftercare.pictures import LARGEST_FILE
@@ -112,13 +111,9 @@ def her_calendar(request: HttpRequest, token: str) -> HttpResponse:
     opened = links.opened(Purpose.VISIT, token)
     if opened is None or opened.visit is None:
         return gone(request)
-    now = clock.now()
-    language = spoken(request, opened)
-    with translation.override(language):
-        page = _page(opened, language, now)
-        body = calendar.entry(opened.visit, page.service)
-    response = HttpResponse(body, content_type="text/calendar; charset=utf-8")
-    response["Content-Disposition"] = 'attachment; filename="visit.ics"'
+    body = calendars.of_visit(opened.visit, clock.now(), spoken(request, opened))
+    response = HttpResponse(body, content_type=calendar_file.MEDIA_TYPE)
+    response["Content-Disposition"] = f'attachment; filename="{calendar_file.FILE_NAME}"'
     return response
 
 

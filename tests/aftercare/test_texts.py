@@ -2,16 +2,16 @@
 
 from __future__ import annotations
 
-from datetime import UTC, datetime, timedelta
+from datetime import UTC, date, datetime, timedelta
 from typing import Any
 
 import pytest
 
 from aftercare import facts, links, planning, texts, versions
 from aftercare.models import Message
-from studio.models import Client, Consent
+from studio.models import Absence, Client, ClosingDay, Consent, Visit
 from tests.forecasts import forecast
-from tests.people import NOW, make_client, make_studio, make_visit
+from tests.people import NOW, make_client, make_staff, make_studio, make_visit
 
 pytestmark = pytest.mark.django_db
 
@@ -39,6 +39,20 @@ def says(her: Client, now: datetime = NOW, occasion: str = "fill_due") -> str:
 def test_a_fills_reminder_names_the_days_that_would_be_best(mia: Client) -> None:
     # Day 26 is 22 March, three days before it is 19 March; ten days from there end on Sunday the 28th.
     assert "will be ready for a fill between Fri 19 and Sat 27 March. Later you may need" in says(mia)
+
+
+def test_it_names_no_day_on_which_her_artist_is_away_or_the_studio_is_closed(mia: Client) -> None:
+    ada, noor = make_staff(mia.studio), make_staff(mia.studio, "Noor")
+    Visit.objects.filter(client=mia).update(artist=ada)
+    Absence.objects.create(staff=noor, first_day=date(2027, 3, 1), last_day=date(2027, 4, 30))
+    assert "between Fri 19 and Sat 27 March" in says(mia)
+
+    Absence.objects.create(staff=ada, first_day=date(2027, 3, 15), last_day=date(2027, 3, 20))
+    ClosingDay.objects.create(studio=mia.studio, date=date(2027, 3, 22))
+    assert "between Tue 23 March and Thu 1 April" in says(mia)
+
+    Absence.objects.filter(staff=ada).update(cover=noor, last_day=date(2027, 5, 1))
+    assert "between Fri 19 and Sat 27 March" in says(mia)  # it is covered, and nothing else is left
 
 
 def test_it_names_the_same_days_whenever_before_its_moment_it_is_looked_at(mia: Client) -> None:

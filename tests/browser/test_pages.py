@@ -7,9 +7,10 @@ from collections.abc import Callable
 
 import pytest
 
-from aftercare import bookwork, unsubscribing
+from aftercare import bookwork, ruling, unsubscribing
 from aftercare.lines import lines_of
 from aftercare.models import Flag, Message
+from aftercare.numbers import GROUPS
 from studio.models import BookFile, Reaction, Visit
 from tests.browser.conftest import SCHEMES, WIDTHS, Visitor
 from tests.cast import Cast
@@ -40,6 +41,10 @@ SETTINGS += [
     "/settings/duty",
     "/settings/absences",
     "/settings/letterhead",
+    "/settings/timing",
+    "/settings/timing/history",
+    *(f"/settings/timing/{group.slug}" for group in GROUPS),
+    "/today/tell",
 ]
 
 
@@ -51,6 +56,7 @@ def pages(cast: Cast) -> list[str]:
     due = Visit.objects.get(client=bea, status=Visit.Status.BOOKED)
     done = Visit.objects.filter(client=mia, status=Visit.Status.DONE).latest("starts_at")
     test = Visit.objects.get(client=bea, service="patch test")
+    ruling.change(cast.studio, by=cast.olga, now=cast.now, prepare_days=5, lead_days=9)
     return [
         *LISTS,
         *SETTINGS,
@@ -75,6 +81,8 @@ def pages(cast: Cast) -> list[str]:
         f"/phone/{mia.pk}",
         f"/settings/lots/{cast.glue.pk}/wearers",
         f"/settings/lots/{cast.glue.pk}/report",
+        "/settings/timing/before?usual=prepare_days",
+        "/settings/timing/history/0",
         "/wordings",
         "/wordings/care/any/sms/en",
         "/wordings/care/any/email/es",

@@ -128,19 +128,26 @@ class Book:
                 return True
         return False
 
-    def is_checked_three_times(self, visit: Visit) -> bool:
+    def checks_of(self, visit: Visit) -> int:
         if visit.service == "patch test":
-            return True
+            return 3
         if visit not in self.done_sets:
-            return False
+            return self.rules.other_checks
         place = self.done_sets.index(visit)
-        if place == 0 or (place == 1 and self.client.sensitive):
-            return True
+        if place == 0 or (self.client.sensitive and place + 1 <= self.rules.sensitive_sets):
+            return 3
         for reaction in self.client.reactions:
             after = [done for done in self.done_sets if seconds(done.start) > seconds(reaction)]
             if after and after[0] == visit:
-                return True
-        return False
+                return 3
+        return self.rules.set_checks
+
+    def began_too_late(self, message: Expected, on_record: bool) -> bool:
+        """Its time was over before the visit was heard of; a later check's before the rules that it is new by."""
+        last, since = message.no_later_than, self.rules.since
+        later_check = message.occasion == "check" and message.step in (2, 3)
+        new_by_rule = later_check and since is not None and last < since and not on_record
+        return last < seconds(message.visit.heard_at) or new_by_rule
 
 
 def one_a_day(visits: Sequence[Visit], book: Book, *, latest: bool) -> list[Visit]:
@@ -170,8 +177,7 @@ def table(book: Book) -> Iterator[Expected]:
         end = seconds(visit.end)
         yield Expected(visit, "care", 0, end + rules.care_minutes * MINUTE, end + rules.care_last_hours * HOUR)
     for visit in one_a_day([v for v in book.visits if v.status == "done" and v.service in CHECK], book, latest=True):
-        steps = (1, 2, 3) if book.is_checked_three_times(visit) else (1,)
-        for step in steps:
+        for step in range(1, book.checks_of(visit) + 1):
             aim = book.on_day(visit, rules.check_days[step - 1], rules.at)
             yield Expected(visit, "check", step, aim, aim + rules.check_last_hours * HOUR)
 
@@ -380,8 +386,8 @@ def plan(
     for message in table(book):
         slot = (message.visit.id, message.occasion, message.step)
         record = known.get(slot, Standing())
-        if message.no_later_than < seconds(message.visit.heard_at):
-            continue  # imported history stays quiet
+        if book.began_too_late(message, slot in known):
+            continue
         if record.gone_edition:
             if message.occasion not in ("prepare", "patch_test") or record.gone_start == seconds(message.visit.start):
                 continue  # it has gone, and speaks of the visit as it stands

@@ -6,12 +6,15 @@ Moments are written as UTC; Mia's clock is London's, in June and July an hour ah
 from __future__ import annotations
 
 from dataclasses import replace
-from datetime import date
+from datetime import date, timedelta
 
 import pytest
+from hypothesis import given
+from hypothesis import strategies as st
 
 from aftercare.core import reminders, timing
 from aftercare.core.hours import Hours
+from aftercare.core.reminders import Away
 from aftercare.core.timing import Client, Occasion, Planned, Reason, Rules, SetForecast, Slot, Standing, Visit
 from tests.aftercare.core.worked import DEFAULTS, MIA, NEW_YORK, gone, only, planned, told, utc, visit, waiting
 
@@ -398,6 +401,66 @@ def test_the_days_offered_are_ten_at_most_from_shortly_before_the_fills_day() ->
 def test_the_days_offered_end_before_the_full_sets_day_and_begin_tomorrow_at_the_soonest() -> None:
     assert offered("2027-06-28") == (date(2027, 6, 29), date(2027, 7, 6))  # at most ten, but day 36 is 7 July
     assert offered("2027-06-16", full_set_day=27.0) == (date(2027, 6, 21), date(2027, 6, 26))  # not on Sunday the 27th
+
+
+def days_offered(*, closed: tuple[int, ...] = (), away: tuple[Away, ...] = ()) -> tuple[int, int] | None:
+    """The days of June and July that are offered, 1 July as 31, where nothing else is in the way: 21 to 30."""
+    hours = replace(DEFAULTS.reminder_hours, days_off=frozenset(june(day) for day in closed))
+    rules = replace(DEFAULTS, reminder_hours=hours)
+    found = reminders.window(date(2027, 6, 1), FORECAST, rules, june(16), away)
+    return ((found[0] - june(1)).days + 1, (found[1] - june(1)).days + 1) if found else None
+
+
+def june(day: int) -> date:
+    return date(2027, 6, 1) + timedelta(days=day - 1)
+
+
+@pytest.mark.parametrize(
+    ("closed", "expected"),
+    [
+        ((), (21, 30)),
+        ((21, 22), (23, 32)),  # Monday and Tuesday: from Wednesday on, ten days
+        ((30,), (21, 29)),
+        ((24, 25), (21, 30)),  # two days amid the others do no harm
+        ((22, 23, 24), (25, 33)),  # after one day three shut ones: what lies behind them is more
+        ((24, 25, 26), (21, 23)),  # with the Sunday four: "between the 21st and the 30th" would not be true
+        (tuple(range(17, 40)), None),
+    ],
+)
+def test_no_closing_day_is_offered_and_no_span_that_is_mostly_shut(
+    closed: tuple[int, ...], expected: tuple[int, int] | None
+) -> None:
+    assert days_offered(closed=closed) == expected
+
+
+def test_no_day_is_offered_on_which_her_artist_is_away() -> None:
+    assert days_offered(away=(Away(june(18), june(23)),)) == (24, 33)
+    assert days_offered(away=(Away(june(28), june(40)),)) == (21, 26)
+    assert days_offered(away=(Away(june(1), june(60)),)) is None  # then it is to be soon
+
+
+def test_days_on_which_somebody_covers_for_her_are_offered_only_where_too_few_others_are() -> None:
+    assert days_offered(away=(Away(june(18), june(23), covered=True),)) == (24, 33)
+    assert days_offered(away=(Away(june(1), june(60), covered=True),)) == (21, 30)
+    assert days_offered(away=(Away(june(1), june(60), covered=True), Away(june(1), june(60)))) is None
+
+
+@given(
+    closed=st.frozensets(st.integers(15, 45), max_size=12),
+    spans=st.lists(st.tuples(st.integers(10, 45), st.integers(0, 12), st.booleans()), max_size=3),
+)
+def test_whatever_is_offered_begins_and_ends_on_a_day_on_which_she_can_come(
+    closed: frozenset[int], spans: list[tuple[int, int, bool]]
+) -> None:
+    away = tuple(Away(june(first), june(first + more), covered) for first, more, covered in spans)
+    found = days_offered(closed=tuple(closed), away=away)
+
+    if found is not None:
+        assert found[0] < found[1] < found[0] + 10
+        for day in found:
+            assert day not in closed
+            assert june(day).weekday() != 6
+            assert not any(one.first <= june(day) <= one.last for one in away if not one.covered)
 
 
 @pytest.mark.parametrize("today", ["2027-07-05", "2027-07-06", "2027-09-01"])

@@ -12,7 +12,8 @@ from zoneinfo import ZoneInfo
 
 import pytest
 
-from aftercare.core.timing import Client
+from aftercare.core import timing
+from aftercare.core.timing import Client, Rules, Visit
 from tests.aftercare.core.worked import (
     CHATHAM,
     KOLKATA,
@@ -214,6 +215,51 @@ def test_the_third_done_set_of_a_sensitive_client_is_checked_once() -> None:
     found = planned([OLD_SET, second, third], "2027-06-10 14:20", "check", client=SENSITIVE_MIA)
 
     assert {key for key in found if key.startswith("1 ")} == {"1 check 1"}
+
+
+def checks(client: Client, *visits: Visit, **numbers: int) -> dict[int, int]:
+    """Return how many checks each visit gets, by the owner's numbers."""
+    found = timing.plan(client, visits, Rules(**numbers), utc("2027-06-10 14:20"))  # type: ignore[arg-type]
+    steps = [message.visit.id for message in found if message.occasion == "check"]
+    return {visit.id: steps.count(visit.id) for visit in visits}
+
+
+def test_the_owner_chooses_how_often_a_regulars_set_and_a_removal_are_checked() -> None:
+    first, fill = visit(90, "full set", "done", "2027-01-10 13:00"), visit(1, "fill", "done", "2027-06-08 13:00")
+    removal, lift = visit(2, "removal", "done", "2027-06-09 13:00"), visit(3, "lift", "done", "2027-06-10 13:00")
+    every = (first, fill, removal, lift)
+
+    assert checks(MIA, *every) == {90: 3, 1: 1, 2: 1, 3: 1}
+    assert checks(MIA, *every, set_checks=2) == {90: 3, 1: 2, 2: 1, 3: 1}
+    assert checks(MIA, *every, set_checks=3, other_checks=2) == {90: 3, 1: 3, 2: 2, 3: 2}
+
+
+def test_so_many_first_sets_of_a_sensitive_client_get_all_three_as_the_owner_says() -> None:
+    sets = [visit(n, "fill", "done", f"2027-06-0{n} 13:00") for n in range(1, 6)]
+
+    assert checks(SENSITIVE_MIA, *sets, sensitive_sets=4) == {1: 3, 2: 3, 3: 3, 4: 3, 5: 1}
+    assert checks(SENSITIVE_MIA, *sets, sensitive_sets=1) == {1: 3, 2: 1, 3: 1, 4: 1, 5: 1}
+
+
+@pytest.mark.parametrize("fewest", [{"set_checks": 1, "other_checks": 1, "sensitive_sets": 1}])
+def test_patch_tests_first_sets_and_the_first_after_a_reaction_keep_all_three(fewest: dict[str, int]) -> None:
+    test, first = visit(1, "patch test", "done", "2027-05-20 13:00"), visit(2, "full set", "done", "2027-05-28 13:00")
+    after = visit(3, "fill", "done", "2027-06-09 13:00")
+    client = replace(MIA, reactions=(utc("2027-06-01 12:00"),))
+
+    assert checks(client, test, first, after, **fewest) == {1: 3, 2: 3, 3: 3}
+
+
+@pytest.mark.parametrize(
+    ("since", "steps"), [("2027-06-05 09:00", 3), ("2027-06-06 09:00", 2), ("2027-06-06 09:00:01", 1)]
+)
+def test_a_later_check_that_was_over_when_the_rule_came_gets_no_message(since: str, steps: int) -> None:
+    first, fill = visit(90, "full set", "done", "2027-01-10 13:00"), visit(1, "fill", "done", "2027-06-01 13:00")
+    rules = Rules(set_checks=3, check_days=(2, 3, 4), since=utc(since))  # the last by 6 June, 10:00 in London
+
+    found = timing.plan(MIA, [first, fill], rules, utc("2027-06-10 14:20"))
+
+    assert len([one for one in found if one.visit.id == 1 and one.occasion == "check"]) == steps
 
 
 def test_the_first_done_set_after_a_reaction_is_checked_three_times() -> None:

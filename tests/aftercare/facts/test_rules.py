@@ -2,13 +2,17 @@
 
 from __future__ import annotations
 
+import json
+from dataclasses import fields
 from datetime import date
 
 import pytest
 
 from aftercare import facts
 from aftercare.core.hours import Hours
+from aftercare.core.limits import Unit, Why
 from aftercare.core.timing import Rules
+from aftercare.facts import rules
 from aftercare.models import RuleSet
 from studio.models import ClosingDay
 from tests.people import NOW, make_studio
@@ -27,13 +31,13 @@ def test_every_first_client_is_tested_in_two_regions_unless_the_owner_says_other
 
 
 def test_the_owners_numbers_come_as_core_wants_them_and_unknown_names_do_nothing() -> None:
-    values = {"hours": [600, 1080], "care_hours": [420, 1200], "check_days": [1, 3, 6], "colour": "red", "at": 540}
+    values = {"hours": [600, 1080], "care_hours": [480, 1200], "check_days": [1, 3, 6], "colour": "red", "at": 660}
 
-    rules = facts.rules_from(values, "US")
+    found = facts.rules_from(values, "US")
 
-    assert (rules.hours, rules.care_hours) == (Hours(600, 1080), Hours(420, 1200))
-    assert (rules.check_days, rules.at) == ((1, 3, 6), 540)
-    assert rules.prepare_days == Rules().prepare_days
+    assert (found.hours, found.care_hours) == (Hours(600, 1080), Hours(480, 1200))
+    assert (found.check_days, found.at) == ((1, 3, 6), 660)
+    assert found.prepare_days == Rules().prepare_days
 
 
 @pytest.mark.django_db
@@ -48,7 +52,7 @@ def test_the_highest_version_of_this_studio_is_in_force() -> None:
 def test_reminders_stay_away_from_closing_days_and_the_weekdays_off() -> None:
     closed = [date(2027, 3, 17)]
 
-    assert facts.rules_from({}, "US", closed).reminder_hours == Hours(600, 1140, frozenset({6}), frozenset(closed))
+    assert facts.in_force({}, "US", closed).reminder_hours == Hours(600, 1140, frozenset({6}), frozenset(closed))
     given = facts.rules_from({"reminder_hours": [660, 1080]}, "US").reminder_hours
     assert given == Hours(660, 1080, frozenset({6}))
     given = facts.rules_from({"reminder_hours": [660, 1080, [0, 6]]}, "US").reminder_hours
@@ -56,10 +60,10 @@ def test_reminders_stay_away_from_closing_days_and_the_weekdays_off() -> None:
 
 
 def test_levels_and_tiers_come_as_core_wants_them() -> None:
-    rules = facts.rules_from({"fill_level": 0.5, "fill_minutes": [[0.5, 60], [0, 100]], "lead_days": 10}, "US")
+    found = facts.rules_from({"fill_level": 0.5, "fill_minutes": [[0.5, 60], [0, 100]], "lead_days": 10}, "US")
 
-    assert (rules.fill_level, rules.lead_days) == (0.5, 10)
-    assert rules.fill_minutes == ((0.5, 60), (0.0, 100))
+    assert (found.fill_level, found.lead_days) == (0.5, 10)
+    assert found.fill_minutes == ((0.5, 60), (0.0, 100))
 
 
 @pytest.mark.parametrize(
@@ -93,7 +97,7 @@ def test_a_number_that_cannot_be_a_rule_is_named_with_its_cure(name: str, value:
 
 
 def test_a_set_is_at_the_fill_level_before_the_full_set_level() -> None:
-    with pytest.raises(facts.BadRule, match="make that the higher one"):
+    with pytest.raises(facts.BadRule, match="fill_level cannot be 0.4: write more than 40 %"):
         facts.rules_from({"fill_level": 0.4}, "US")
 
 
@@ -104,3 +108,47 @@ def test_the_closing_days_are_this_studios() -> None:
     ClosingDay.objects.create(studio=elm, date=date(2027, 3, 18))
 
     assert facts.rules_of(studio).reminder_hours.days_off == {date(2027, 3, 17)}
+
+
+@pytest.mark.parametrize(
+    ("name", "value", "cure"),
+    [
+        ("prepare_days", 15, "write a number from 1 to 14 days."),
+        ("at", 1261, "write a number from 07:00 to 21:00 on the clock."),
+        ("fill_level", 0.9, "write a number from 40 % to 85 % of a set."),
+        ("hours", [450, 1200], "open at 08:00 or later and close at 21:00 or earlier"),
+        ("set_checks", 0, "write a number from 1 to 3 checks."),
+        ("check_days", [1, 2, 15], "the third by day 14"),
+        ("fill_minutes", [[0.5, 10], [0, 20]], "from 15 to 300 minutes"),
+    ],
+)
+def test_a_number_beyond_its_limits_is_named_with_its_cure(name: str, value: object, cure: str) -> None:
+    with pytest.raises(facts.BadRule) as raised:
+        facts.rules_from({name: value}, "US")
+
+    assert f"The rule {name} cannot be {value!r}: " in str(raised.value)
+    assert cure in str(raised.value)
+    assert cure in raised.value.cures[name]
+
+
+def test_every_reason_and_every_unit_has_its_words() -> None:
+    assert set(rules._SAID) == set(Why)
+    assert set(rules.UNITS) == set(Unit)
+
+
+def test_what_is_on_record_is_narrowed_to_a_new_region_and_does_not_stop_the_others() -> None:
+    stored = {"hours": [420, 1320], "prepare_days": 5}
+    assert facts.rules_from(stored, "ES").hours == Hours(420, 1320)
+
+    moved = facts.in_force(stored, "US")
+
+    assert moved.hours == Hours(480, 1260)
+    assert moved.prepare_days == 5
+
+
+def test_values_come_back_as_they_were_stored() -> None:
+    stored = facts.defaults("US")
+
+    assert set(stored) == {one.name for one in fields(Rules)} - {"since"}
+    assert facts.rules_from(stored, "US") == Rules()
+    assert facts.to_values(facts.rules_from(json.loads(json.dumps(stored)), "US")) == stored
