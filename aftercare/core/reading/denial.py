@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import itertools
+
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
 from aftercare.core.reading.tokens import ASK, COMMA, LINE, PICTURE, STOP, WORD, Token, listed
@@ -29,6 +31,8 @@ _SAYS_NO = listed("no none nope nah nada zero 0 never nil negative ninguna ningu
 def is_denied(page: Page, sign: Mark) -> bool:
     if _answered_no(page, sign) or _no_after(page, sign) or _asked_of_others(page, sign):
         return True
+    if any(mark.start >= sign.end for mark in page.named("scope:wrong")):
+        return False  # "I said no itching. I spoke too soon"
     if any(mark.start <= sign.start < mark.end for mark in page.named("scope:nonneg")):
         return False
     for mark in reversed(page.named("scope:no", "scope:not")):
@@ -172,9 +176,18 @@ def _goes_on(page: Page, place: int, target: int, before_noun: bool) -> bool:
     return False
 
 
+_UNTIL, _LATELY = listed("until till til hasta"), listed("now today tonight just last this yesterday hoy ahora")
+
+
+def _began_lately(page: Page, sign: Mark) -> bool:
+    """It wasn't sore till today; no itch until last night."""
+    after = [token.word for token in page.tokens[sign.end : sign.end + 3] if token.kind == WORD]
+    return any(first in _UNTIL and then in _LATELY for first, then in itertools.pairwise(after))
+
+
 def _has_condition(page: Page, sign: Mark) -> bool:
     """It doesn't hurt unless I touch it."""
-    return any(
+    return _began_lately(page, sign) or any(
         0 <= mark.start - sign.end <= 3 and page.sentence[mark.start] == page.sentence[sign.end - 1]
         for mark in page.named("scope:unless")
     )

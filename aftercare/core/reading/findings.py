@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from aftercare.core.reading import grading
+from aftercare.core.reading import grading, times
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
 from aftercare.core.reading.scope import Standing, standing_of
@@ -97,6 +97,9 @@ def _is_stuck_by_discharge(page: Page, mark: Mark, found: list[Mark]) -> bool:
 def _standings(page: Page, found: list[Mark]) -> Stand:
     stand = [(mark, standing_of(page, mark, found)) for mark in found]
     gone = {mark.name for mark, standing in stand if standing is Standing.DENIED_NOW}
+    gone |= {
+        mark.name for mark, standing in stand if standing is Standing.CURRENT and _was_and_is_not(page, mark, stand)
+    }
     comes_back = grading.clears_on_blinking(page)  # what clears on blinking is not over
     return [(mark, _corrected(mark, standing, gone, comes_back=comes_back)) for mark, standing in stand]
 
@@ -105,6 +108,16 @@ def _corrected(mark: Mark, standing: Standing, gone: set[str], *, comes_back: bo
     if comes_back and standing is Standing.OVER and mark.name.startswith("sign:vision"):
         standing = Standing.CURRENT
     return Standing.OVER if standing is Standing.CURRENT and mark.name in gone else standing
+
+
+def _was_and_is_not(page: Page, mark: Mark, stand: Stand) -> bool:
+    """It was sore. It is not sore now."""
+    denied = (
+        other
+        for other, standing in stand
+        if standing is Standing.DENIED and other.name == mark.name and other.start > mark.start
+    )
+    return times.is_told_in_past(page, mark) and any(times.is_told_of_now(page, other) for other in denied)
 
 
 def _with(stand: Stand, *standings: Standing) -> list[Mark]:

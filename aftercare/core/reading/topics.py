@@ -202,14 +202,26 @@ def _is_aside(page: Page, mark: Mark, asked: set[int]) -> bool:
     return len(words) == 1
 
 
+def _is_how_much(page: Page, mark: Mark) -> bool:
+    """They're pretty bloodshot."""
+    return page.tokens[mark.end - 1].word == "pretty" and any(
+        name.startswith("sign:") and other.start == mark.end for name, marks in page.marks.items() for other in marks
+    )
+
+
 def _fine(page: Page, found: dict[Topic, Mark | None], *, irritation: bool, denied: bool) -> Mark | None:
     if Topic.COMPLAINT in found and not page.named("topic:plain"):
         return None
     plain = [mark for mark in page.named("topic:plain") if not _is_denied(page, mark)]
     marks = [mark for mark in page.named("topic:fine") if not _is_denied(page, mark)]
-    weak = {(mark.start, mark.end) for mark in page.named("topic:thanks")}
+    weak = {(mark.start, end) for mark in page.named("topic:thanks") for end in range(mark.start + 1, mark.end + 1)}
+    plain = [mark for mark in plain if not _is_how_much(page, mark)]
     strong = [
-        mark for mark in marks if (mark.start, mark.end) not in weak and not page.covers("scope:over", mark.start)
+        mark
+        for mark in marks
+        if (mark.start, mark.end) not in weak
+        and not page.covers("scope:over", mark.start)
+        and not _is_how_much(page, mark)
     ]
     if irritation or found.keys() - {Topic.RETENTION, Topic.COMPLAINT} or Topic.RETENTION in found:
         return next(iter(plain or strong), None)

@@ -159,6 +159,7 @@ CLASSES = {
         screen indoors inside room bathroom lounge
     """,
     "glary": """
+        murder murderous,
         brutal vicious cruel nightmare killer bother bothers bothering bothered hurt hurts hurting kills killing kill bug bugs bugging wince wincing
         squint squinting squints unbearable agony torture painful pain stabs stabbing stings sting stinging burns
         burning hates hate intolerable much strong harsh sore flinch flinching sensitive irritates irritating

@@ -14,6 +14,8 @@ SCOPE = {
         no, nunca, jamas, ni me|se|los|las|lo|un|una|tantito|siquiera, ya no, no he, no han, no ha, no tengo, no hay
     """,
     "nonneg": """
+        no veas como|que|lo, no sabes como|que|lo|cuanto, no te imaginas como|que|lo|cuanto, no te puedes imaginar, no
+        ayuda, parpadear no, no es que no, no vea{s/} lo, no te digo, ni te cuento, ni te digo,
         no pasa .. dia|noche|hora sin, ni un dia|noche sin, no hay dia sin, no puedo decir que no, no es que no,
         no es que no me duela|pique|arda, no hace nada, no me hace nada, no se desinflama{n/}, no se deshincha{n/},
         y nada, no aguanto, no soporto, no puedo, no puedo dormir, no dormi, no he dormido, no he podido, no pude,
@@ -32,6 +34,10 @@ SCOPE = {
         no creo que sea normal, no creo que este bien, no hay manera, no hay forma, no hay dia, no sin, no por nada,
         como no, a que no, no es nada lindo, no enfoco, no distingo, no miro, no logro, no alcanzo, no me pude, no
         te asustes, nada mas, no mas que, ni modo, ni idea, nunca mas, no llego, no voy, no podre
+    """,
+    "wrong": """
+        hable muy pronto, hable antes de tiempo, me equivoque, mentira, retiro lo dicho, me retracto, olvida lo que dije,
+        eso fue ayer, eso era ayer
     """,
     "but": """
         pero, sino, aunque, excepto, salvo, solo, solamente, porque, pues, si, desde, cuando, mas que, nomas,
@@ -134,6 +140,7 @@ SCOPE = {
     """,
     "minenot": "a mi no, yo no, los mios no, las mias no",
     "report": """
+        manejar, manejo, tuvo que, tuvieron que, me tuvo que, me tuvieron que, me esta llevando,
         dice, dijo, dicen, dijeron, cree, piensa, me dijo, pregunta, pregunto, noto, vio, me llevo, me lleva, me
         trajo, opina, preguntaron, asustad{o/a}, preocupad{o/a}, ama, encanta{n/}, encanto, encantaron, reconocio,
         me ve, me vio, mira, quiere, es enfermera, es doctora, es doctor, es medico, es enfermero, escribe, escribo

@@ -7,6 +7,12 @@ from __future__ import annotations
 
 TOPICS = {
     "figure": """
+        me duele no haber|ir|poder|tener, me duele haber, duele|duelen no haber|verme|verte|pagar, me arde la
+        envidia|cara de, arde de envidia, ojos de envidia, me muero de envidia, morir de amor, ciega de amor, te arde
+        la, arden de envidia, picadas de envidia, rojas de envidia, verdes de envidia, roja de coraje|pena|envidia, me
+        pica la curiosidad, pica la curiosidad, me pico el gusanito, lloro de felicidad|emocion|alegria|risa, llore de
+        felicidad|emocion|alegria|risa, llorando de felicidad|emocion|alegria|risa, llorar de
+        felicidad|emocion|alegria|risa, duele el bolsillo, ojo de la cara, un ojo de la cara, arde troya,
         ciega de amor, ciego de amor, me ardio el precio|bolsillo|la cuenta, ardio el precio|bolsillo|la cuenta, pica la envidia|curiosidad, me pica la envidia, pica de envidia, como me veo, como se me ven, como hubiera llorado, no aguanto las? ganas, no aguanto la emocion, no aguanto mas? para, ya no aguanto por, me duele cancelar{te/les/}|faltar, me duele no poder, me duele tener que, cieg{a/o} sin .. lentes|gafas|anteojos, cieg{a/o} sin
         lentes|gafas|anteojos,
         huele a quemado, olia a quemado, olor a quemado, arde la cara de, cara de verguenza, de infarto, ojo
@@ -206,6 +212,30 @@ TOPICS = {
         arreglalas, mala calidad, no vale, no valio, una mas larga, muy caras, muy caro, estan caras, esta caro
     """,
     "stop": """
+        corten con, corten los|las, corta con .. mensajes|sms, basta de, basta con, basta che, basta ya, ya basta, ya
+        estuvo .. mensajes, no sigan, no sigas, no insistan, no insistas, dejen de, deja de
+        mandar|escribir|enviar|mandarme|escribirme|enviarme, dejenme en paz, dejame en paz, dejenme tranquil{a/o},
+        dejame tranquil{a/o}, quitamel{os/as}, quitenmel{os/as},
+        quiteme|quitenme|quitame|saquenme|sacame|saqueme|borrenme|borrame|borreme|eliminenme|eliminame|elimineme
+        de|del|de la|mi, denme|dame|deme de baja, darme de baja, dar de baja, quiero darme|salirme de, de baja por
+        favor|porfa, cancelen los|estos mensajes|avisos|recordatorios, cancelar los|estos mensajes|avisos|recordatorios,
+        paren de, paren con, paren ya, pare de, para de mandar|escribir|enviar, no mas
+        mensajes|mensajitos|avisos|recordatorios|sms|textos|correos, ni un mensaje mas, no quiero mas|recibir|que
+        me|sus|tus .. mensajes|escriban|manden|avisos|recordatorios|textos|contacten|sms|correos, no quiero recibir, no
+        deseo recibir|mas, no me manden, no me mandes, no me envien, no me envies, no me escriban, no me escribas, no me
+        contacten, no me contactes, no me llamen, no vuelvan a escribir|mandar|contactar|molestar|escribirme|mandarme,
+        no vuelvas a escribir|mandar|contactar|escribirme|mandarme, prefiero no recibir, preferiria no recibir,
+        preferiria que no me, prefiero que no me, sin mensajes por favor|porfa, ya no
+        manden|mandes|escriban|escribas|envien|envies, ya no me manden|mandes|escriban|escribas|envien|envies, ya no
+        quiero .. mensajes|recibir|avisos|recordatorios|textos|sms, dejar de recibir, dejar de recibirlos, no necesito
+        .. mensajes|avisos|recordatorios|textos|sms, no hace falta que .. escriban|manden|escribas|mandes|avisen|sigan,
+        les agradeceria que no me|volvieran|siguieran, te agradeceria que no me, los voy a bloquear, voy a bloquear, los
+        bloqueo, bloqueo este|el|su numero, borra|borren|elimina|eliminen|quita|quiten mi
+        numero|telefono|contacto|celular|movil|datos, sacar mi numero, fuera de la lista, me
+        sacan|sacas|quitan|quitas|borran|borras de, harta|harto de .. mensajes|sms|textos, cansada|cansado de ..
+        mensajes|sms|textos, dejad de, no me mandeis, no me escribais, parad de, quitadme, borradme, dadme de baja, no
+        escriban, no manden, cesen, desuscribir{me}, desuscribeme, desuscribanme, anular la suscripcion, no autorizo,
+        retiro mi consentimiento, revoco mi consentimiento,
         no quiero saber mas de|nada ustedes|por, borren mi telefono|numero, borra mi telefono|numero, suficiente no quiero, que ya no quiero, ya no quiero saber, de baja, basta de mensaj{es/itos}, dejar de textear|escribir|mandar|enviar|molestar|contactar, no
         contactar{me/}, favor de no .. contactar{me/}|escribir|mandar|enviar, ya estuvo bueno de mensajes, ya
         estuvo de mensajes, ya no me interesa .. mensajes|recibir, no me interesa recibir, no me interesa{n/} ..
@@ -238,6 +268,8 @@ TOPICS = {
         no quiero mas mensajitos|mensajes|textos|recordatorios|msj|msjs|sms|correos|avisos
     """,
     "notstop": """
+        no es que no me moleste{n/}, no me molesta{n/}, no me deja{n/} de, no deja de, basta de sol|agua|rimel, no me
+        manden foto, deja de picar|arder|doler|llorar, paren de picar|arder|llorar,
         no me dej{es/en/e/eis} de mandar|enviar|escribir|avisar|recordar, no dej{es/en/e/eis} de
         mandar|enviar|escribir|avisar|recordar{me/}|avisarme|mandarme|enviarme|escribirme,
         no me escrib{as/an/a} hasta, no me mand{es/en/e} hasta, no me llam{es/en/e} hasta, no me escrib{as/an/a} ahora,
