@@ -31,6 +31,9 @@ _SAYS_NO = listed("no none nope nah nada zero 0 never nil negative ninguna ningu
 def is_denied(page: Page, sign: Mark) -> bool:
     if _answered_no(page, sign) or _no_after(page, sign) or _asked_of_others(page, sign):
         return True
+    after = [token.word for token in page.tokens[sign.end : sign.end + 2]]
+    if after[:1] == ["sip"] and (len(after) == 1 or not after[1].isalpha()):
+        return False  # "rojo no tengo, picazón sí"
     if any(mark.start >= sign.end for mark in page.named("scope:wrong")):
         return False  # "I said no itching. I spoke too soon"
     if any(mark.start <= sign.start < mark.end for mark in page.named("scope:nonneg")):

@@ -67,6 +67,8 @@ _OPENING = 9  # tokens within which somebody who writes for a client says who sh
 def _writes_for_her(page: Page) -> bool:
     """Tamsin's mum here; mother of Hannah; my daughter had her lashes done with you."""
     tokens = page.tokens
+    if len(tokens) > 2 and tokens[0].word in _RELATIVES and tokens[1].word == "of":
+        return True
     for place, token in enumerate(tokens[:_OPENING]):
         if (
             token.word in _RELATIVES
@@ -82,18 +84,18 @@ def _writes_for_her(page: Page) -> bool:
 
 
 _NO_NAMES = listed("""
-    its it's that's he's she's there's here's what's today's friend's sister's mum's mom's brother's boss's husband's who's
+    its it's that's he's she's there's here's what's today's friend's sister's mum's mom's brother's boss's husband's
+    who's
 """)
+_BEFORE_A_NAME = listed("its is this hi hello hey from")
 
 
 def _is_a_name(tokens: list[Token], place: int) -> bool:
-    """Say whether a name stands before "mum", and what she is there to say behind it: "Ada's mum here, her eye …"."""
-    return tokens[place - 1].written not in _NO_NAMES and (
-        place < 2
-        or tokens[place - 2].word in ("its", "is", "this", "hi", "hello", "hey", "from")
-        or place == 1
-        or tokens[place - 2].kind != WORD
-    )
+    """Say whether what stands before "mum" is a name that opens the reply: "Ada's mum here", "hi, it's Ada's mum"."""
+    if tokens[place - 1].written in _NO_NAMES:
+        return False
+    before = tokens[place - 2] if place > 1 else None
+    return before is None or before.kind != WORD or before.word in _BEFORE_A_NAME
 
 
 def is_another_persons(page: Page, sign: Mark) -> bool:
@@ -117,13 +119,15 @@ def is_another_persons(page: Page, sign: Mark) -> bool:
     if nearest is None or nearest.name == "scope:self":
         return False
     return not any(
-        page.sentence[mark.start] == sentence and mark.start < sign.start and mark.end > nearest.start
+        page.sentence[mark.start] == sentence and mark.start < sign.start and mark.end >= nearest.start - 1
         for mark in page.named("scope:report")
     )
 
 
 def is_long_ago(page: Page, sign: Mark) -> bool:
     sentence = page.sentence[sign.start]
+    if any(mark.start >= sign.end and page.sentence[mark.start] == sentence for mark in page.named("scope:returns")):
+        return False  # "went faint after my last set too and it's happening again"
     for mark in page.named("scope:past"):
         if page.sentence[mark.start] == sentence:
             low, high = sorted((mark.end, sign.start)) if mark.start < sign.start else (sign.end, mark.start)

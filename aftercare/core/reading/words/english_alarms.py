@@ -17,6 +17,9 @@ ALARMS = {
         maroon, subconjunctival hemorrhage|haemorrhage, hyphema
     """,
     "swelling!": """
+        football from, wrong face, not my face, someone elses face, somebody elses face, dont look like me, face .. like
+        a football|basketball|pumpkin|balloon|moon|potato|loaf|dumpling, lips .. like ..
+        sausages|slugs|hotdogs|tyres|tires, hairline to chin, chin to hairline,
         lip{s/} .. getting? bigger|big|huge|fat, lips are getting bigger, lips fat, lips huge, lips feel big|fat|huge|thick, my lips .. bigger and bigger, eye .. sticking out further, sticking out further than, sticking out more than, eye .. sticks|stick|stuck out, sticks out more, pushed forward, pushed out, bulges, bulges out, bug eyed,
         popping out .. socket, coming out of .. socket, lips .. duck, duck lips .. swollen, look like
         shrek|quasimodo|elephant, face .. unrecogni{zable/sable}, cant recognise my face, cheeks ..

@@ -29,6 +29,9 @@ CLASSES = {
 
 COMMANDS = {
     "stop": """
+        never want these|your|the|any|more <msg>, never want <msg>, never want to hear, nuh bother <write>, nuh <write>,
+        no send me <msg>|message, no send me .. again, make una no send|text, abeg no send|text|message, no <write> me
+        again|more|anymore, no text me, no message me, no dey send|text|message me,
         no point|use|sense|reason|call|cause .. sending|texting|messaging|contacting|emailing|reminding .. me, no need
         to be <write> me, no need for these|the|any|all|more? <msg>, sooner ye|you|u|yous didnt, rather ye|you|u|yous
         didnt|not, enough with|of the|your|these|all|this <msg>, enough <msg>, enough now .. <msg>, full enough .. no
@@ -165,6 +168,7 @@ COMMANDS = {
         appointment|appt|fill, dont text back .. busy
     """,
     "start": """
+
         start texting|messaging|sending me? again, want .. texts|messages|reminders back, resume .. texts|messages|msgs|reminders|texting|messaging|sending|emails, restart .. texts|messages|reminders,
         put me back on .. texts|messages|reminders|msgs, me back on, back on your texts|messages|list, sign me up again,
         start .. texts|messages|reminders|texting|messaging again, start sending them again, get .. texts|messages|reminders
@@ -208,6 +212,7 @@ COMMANDS = {
         phone, not my wife|mum|mom
     """,
     "auto": """
+        sent from my, sent from outlook|mail|yahoo|samsung, get outlook for,
         out of office, out of the office, automatic reply, auto reply, autoreply, auto response, automated
         reply|response|message, annual leave, on leave, maternity leave, on vacation until, until further notice,
         limited access to email, currently driving, im driving, driving with focus|do, do not disturb, will reply

@@ -11,6 +11,13 @@ FIGURES = {
         a faint, faint pinkish|itchy|ache, very|so|quite|rather|slightly faint and
     """,
     "figure": """
+        vision|sight|eyesight sharp as a tack, vision|sight|eyesight like an eagle|hawk,
+        cant|couldnt swallow how, cant|couldnt swallow the price|cost|bill|fact, eyes look like
+        headlights|diamonds|stars, headlights .. ill take it, crying at my|the|her|his .. speech|wedding|film|movie,
+        swollen with pride, with pride, burning with envy|jealousy|curiosity|shame, red as a lobster, on fire literally,
+        bus is on fire, have keeled over, keeled over and died, couple have keeled, died on the, physical pain ..
+        invoice|bill|price|cost|£|$, invoice .. pain, lying there with my eyes shut|closed, with my eyes shut|closed,
+        pepper sprayed, complimented my, breaks the glue,
         chewed gum in my ear, not breathing but not me, people not breathing, lots of people not, tears happy, tears
         good, happy tears, in bits laughing, had me in bits, in stitches,hayfever make, hay fever make,
         faint|fainting|fainted|faints|swoon .. every|when|each|whenever .. i .. see|saw|catch|caught|look|looked|pass,

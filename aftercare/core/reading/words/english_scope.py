@@ -22,6 +22,7 @@ SCOPE = {
         remotely, not in the least, neither of them|my|is|are, failed to
     """,
     "nonneg": """
+        wont be|b driving|able|sleeping|coming|in|there|going|working|at|making,
         wish|love|like i? could|to say|tell|report .. stopped|gone|better|over|cleared|settled|fine, wish i could say
         it|they|the|my, would love to say, not that .. arent|isnt|dont|doesnt, it isnt that, isnt that my|the ..
         arent|isnt|dont|doesnt,  not so much .. as|more, not just, not
@@ -105,6 +106,10 @@ SCOPE = {
         not|isnt|arent|doesnt|dont, no|any significant|real|big? change|improvement in|to the?
         swelling|redness|itching|itch|pain|burning|soreness|discharge|crust
     """,
+    "returns": """
+        happening again, happened again, doing it again, back again now, same again, same again now, same thing again, same
+        now, now it doesnt|wont|isnt|cant, now they dont|wont|arent|cant, and again now, again right now, again today
+    """,
     "wrong": """
         spoke too soon, spoken too soon, i was wrong, i lied, take that back, take it back, i jinxed it, jinxed it,
         jinxed myself, famous last words, i stand corrected, correction, ignore that, ignore my last, ignore what i,
@@ -129,6 +134,15 @@ SCOPE = {
         apart from when, until i, till i
     """,
     "over": """
+        finished by|on|since|now, all finished, is finished, are finished, was finished by, = finished, ended
+        monday|tuesday|wednesday|thursday|friday|saturday|sunday|by|on|yesterday, that ended, behaved itself|themselves,
+        packed its bags, gone when i woke, gone when i got, back to human|normal|myself|regular, panic over, crisis
+        over, drama over, lasted exactly, lasted all of, lasted about, dry by|sun|mon|tue|wed|thu|fri|sat, away by
+        morning|evening|lunch|night|the, away now, near away, thats by, thats by with, e don
+        stop|go|finish|clear|vanish, don stop since, after it has finished|gone|stopped, they|it went away, and then
+        never again, then never again, were dry by, reduced fully|completely, has subsided|reduced|vanished
+        fully|completely|entirely, okay na, ok na, okay na po, all okay|ok|fine na,
+        flat again, is flat, gone flat,
         that is past, this is past, is past now, all in the past, wake up clean|clear|fine|normal, woke up
         clean|clear|fine|normal|grand|good, woke .. grand|fine|normal|clear|good|perfect, not a bother since, no bother
         since, all dried up, e don stop|go|finish|clear, don stop|finish|clear|vanish, come|came right? down
@@ -194,6 +208,10 @@ SCOPE = {
         great|fine|good|perfect|normal|ok, all is well|good|fine|great
     """,
     "near": """
+        reducing, reducing day by day, reduced a lot|much, don dey go down, dey go down, remain small, remains
+        small|little, packed its bags, last crumb, at the door, tint of, tint o, down to its last, almost packed, near
+        away, on the retreat, shrinking, shrinking day, more or less gone, as good as gone, good as gone, to a whisper,
+        almost|nearly|practically flat, almost|nearly|practically invisible, almost|nearly|practically unnoticeable,
         merest, suggestion of, paling, paler each|every|by, hint of, whisper of, ghost of, shadow of its|their, going
         down nicely|lovely|well|fast, nicely going down, only the merest, the merest, last of it, last of the, petering
         out, winding down, tailing off, on the wane, waning, a shadow of, half gone, three quarters gone, 90 percent,
@@ -274,6 +292,8 @@ SCOPE = {
         if, curious if, concerned if
     """,
     "will": """
+        what would .. look|feel|be like, what would, would my eyes, why would my, how long is it normal, how long
+        does|do|would, what does .. mean|look|feel, what do .. look|feel, what is|are meant by, what counts,
         what counts as, counts as, what does .. mean, whats the difference between, what is the difference between, tell
         the difference, how would i tell, how do you tell, how can i tell, half expecting, was half expecting, was fully
         expecting, fully expected, was waiting for, waiting for the, had visions of, thought i was going to, thought i
@@ -312,6 +332,9 @@ SCOPE = {
         sick|drop|collapse|keel|black
     """,
     "other": """
+        pug, spaniel, labrador, hamster, rabbit, parrot, my patient, pets, budgie, tortoise, kitten, boyfriend's,
+        nephews, nieces, my nail tech|girl, ex seen, ex saw, my ex seen|saw,
+        sis in law, bro in law, sister's, brother's,
         lad, lads, lass, wean, bairn, bairns, ex, exes, colleague's, auntie's, next door, niece's, nephew's, little
         brother|sister, small brother|sister, baby brother|sister, best man, bride, groom, oul lad|fella|one, himself,
         herself, man upstairs, wee man's, flatmate's, housemate's, in laws, mother in law's, father in law, goddaughter,
@@ -333,6 +356,8 @@ SCOPE = {
         homie, girl|lady|woman|person|client next|beside|opposite|in
     """,
     "self": """
+        with me its|it is|it, now its me|my|mine, this time its my|me|mine, for me its|it is, mine is|are|has|have, i
+        just|only,
         my one|other|poor|good|bad|two|2|own|wee|top|bottom|whole eye|eyes|lid|lids|eyelid|eyelids|face|side, me
         eye|eyes|lid|lids|left|right|face|throat|lips|tongue|chest, mi eye|eyes|lid|lids|face|throat|chest, ma
         eye|eyes|lid|lids|face|lips|throat, meself, maself,
@@ -342,7 +367,7 @@ SCOPE = {
         i still, i do, myself, on me, to me, i was, for me, i look, i, me, ur girl, yours truly
     """,
     "proxy": """
-        was in with you|ye|yous|u|yas, were in with you|ye|yous|u, in with you|ye|yous at|on|last|yesterday|for, 
+        was in with you|ye|yous|u|yas, were in with you|ye|yous|u, in with you|ye|yous at|on|last|yesterday|for,
         mam|mum|mom|mother|dad|father|sister|husband|wife|partner|daughter|son|aunt|auntie|carer|nan|granny
         here|writing|texting|messaging|typing|speaking, mother|father|mum|mam|mom|dad of ..
         writing|here|messaging|texting, asked me to say|tell|let|write|message|text|contact, she|he asked me to, she
@@ -366,6 +391,8 @@ SCOPE = {
     """,
     "good_kind": "good kind|way|sense|type, cute kind|way, best way|kind, in a good way",
     "report": """
+        colleague|friend|partner|mate|husband|sister|doctor|optician|optom|pharmacist .. look|check|examine|peek, had ..
+        look,
         insisted, drag, dragged, drove me, taking me, says one of my|says my, noticed my, had to
         read|drive|guide|lead|carry,
         says, said, say, saying, thinks, thought, think, told, tells, noticed, notices, pointed, asked, asks,

@@ -92,6 +92,10 @@ SIGNS = {
         smok{ed/ing}, <eye> .. scarlet, rubor, burst blood vessel{s/}
     """,
     "swelling": """
+        bags under my eyes .. since|now|today|shopping|appeared|overnight,
+        dumpling{s/}, impression of .. dumpling|frog|boxer|potato|balloon|pillow, pierogi, frog lids, lids like frog,
+        bit of puff, cheeky .. puff, lids .. dumpling{s/}, look like .. stung, like i lost .. fight, toad,
+        lid{s/}|eye{s/} .. puff|puffs,
         bit|lot|touch|hint of puff, puff to|on|in|around it|them|my|the, lids|lid|eyelid|eyelids .. like
         egg{s/}|plum{s/}|dough|bread|cushion{s/}|pillow{s/}|sausage{s/}|slug{s/}|grape{s/}|fig{s/}|peach{es}|doughnut{s/}|bun{s/},
         eyes like plums|eggs|slits|golf|cushions|pillows, lid{s/}|eyelid{s/} the? size of, size of an?
@@ -139,6 +143,9 @@ SIGNS = {
         .. <eye>, ouch, shooting pain, smarting pain, stab of, punch{ed/} in the eye
     """,
     "watering": """
+        wet pillow, pillow .. wet, through tissues, tissues like, used up|going through|get through .. tissues, i just
+        leak, leaky, drippy, sprung a leak, eyes .. sprung, like a leaky|dripping|burst tap|pipe|hose, eyes were crying,
+        crying the first,
         running like taps|tap|a|niagara, pouring like, they|it|eyes|eye do|does|did water, wont|doesnt|dont|cant|didnt
         stop leaking|watering|streaming|running|dripping|weeping, leaking like, <eye> .. leak, <eye> .. pouring, on the
         verge of tears all, mopping my|the? <eye>|face|cheek{s/}, eyes stream, <eye> .. streams,
@@ -153,6 +160,7 @@ SIGNS = {
         dripping, eye{s/} .. flood{ing/ed}
     """,
     "discharge": """
+        muta, eye boogers, matter .. morning, crumbs .. corner{s/},
         yellow|green|greeny|greenish|yellowish|white|cloudy|sticky .. sleep|thing|things|matter|bits in|on|at the|my?
         corner{s/}, sleep in the|my corner{s/}, yellow|green|greeny|white thing|sleep, gooped, stringy stuff,
         pick .. off .. lashes|corner{s/} .. morning, welded .. morning, wash .. open .. morning, soak .. open,
@@ -166,6 +174,7 @@ SIGNS = {
         morning, eye snot, <eye> .. bunged up, bunged up .. <eye>, gloopy, gloop, manky, flaky crust
     """,
     "rash": """
+        small balls, little balls, tiny balls, balls on .. lid{s/}|eyelid{s/},
         crop of spots|bumps|pimples, little|tiny|small|wee lumps, all in .. lumps, <eye> .. come up in ..
         lumps|bumps|spots|blisters|dots, come up in .. lumps|bumps|spots|hives|blisters|rash, lumps and bumps, skin ..
         <eye> .. peel{s/}, skin .. is peel, goosebumps on .. lid{s/}, like sandpaper lids, crocodile,
@@ -179,6 +188,8 @@ SIGNS = {
         off, lids .. dry, dry <eye>lids, chapped
     """,
     "light": """
+        tubelight, tube light, brightness .. zero|lowest|down .. hurts|bothers|still, sitting in dark, sit in dark, in
+        dark room,
         cant stand no light|sun|brightness, stand no light, light hittin|hitting it|my|them|me, sunlight evil, squinting at everything, squint at everything, light|sun .. is evil, sunlight is my enemy, sun makes .. stream|run|water, lights .. unbearable, squint{ing/ed} like, squinting .. outside|driving|sun|daylight|bright, daylight .. too much, daylight is just too much, sun|sunlight|sunshine .. too much, brightness .. too much, light .. like .. knife, lamp .. like .. knife|knives, if i turn on the lamp|light, turn on the lamp|light .. hurts|knife|ouch, cant|cannot|avoid|avoiding|hide|hiding|shield|shielding .. <lightsrc>, close|closed|closing|shut|draw|drew
         .. blinds|curtains, blinds .. closed|shut|down, <lightsrc> .. <lightbad>, <lightsrc> .. makes|make ..
         water|cry|squint|scream|wince|shut|close, <lightbad> .. <lightsrc>, too bright for, everything .. too
@@ -203,6 +214,7 @@ SIGNS = {
         hurts
     """,
     "gritty": """
+        sand thing, sand with every, full of sand, full of it .. sand, like a sandpit, sandpit,
         half|whole|all of .. under|in|behind my? <eye>, beach under|in|behind, grit under|behind, like a|the beach,
         beach .. sand, been to the beach, half the beach, sand out of, never got the sand, carry .. sand|beach, grains inside|grains|in, bits of sand, like breadcrumbs, toast crumbs, gravelly, gravel in my|the, feels like gravel, like grit, bit of sand, sand in the|my|my left|my right|it, grain of sand, some sand in, feels like sand, feel like
         sand, like sand, sand in my|the eye{s/}, sand under, sandy, full of sand, throwing sand, sand on my eyes,

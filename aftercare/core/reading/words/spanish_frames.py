@@ -38,7 +38,7 @@ CLASSES = {
         fallando falla falta menos bajo bajando limitada mitad
     """,
     "leer": "leer letras letra pantalla celular cel telefono letreros letrero placas placa semaforo numeros tele caras cara",
-    "nopuede": "no puedo logro consigo alcanzo cuesta apenas casi imposible trabajo batallo",
+    "nopuede": "cuesta apenas casi imposible trabajo batallo",
     "abre": "abrir abrirlo abrirlos abro abre abren abrirse despegar despegarlo despegarlos despega despegan separar",
     "horror": """
         horrores horrible horriblemente insoportable infernal brutal bestial mortal espantoso atroz terrible
@@ -122,7 +122,7 @@ FRAMES = {
         <goma>, <goma> .. en .. globo, tengo <goma> en .. <ojo>
     """,
     "sealed_eye!": """
-        no .. <abre> .. <ojillo>, <ojillo> .. no .. <abre>, <nopuede> .. <abre>, no me <abre>, <ojillo> ..
+        no .. <abre> .. <ojillo>, <ojillo> .. no .. <abre>, <nopuede> .. <abre>, no puedo|logro|consigo|alcanzo <abre>, no lo|los|me|le puedo|logro|consigo <abre>, no me <abre>, <ojillo> ..
         pegado|pegados|sellado|sellados|soldado|soldados, <ojillo> .. cerrado completamente|totalmente
     """,
     "swollen_shut!": """

@@ -7,6 +7,10 @@ from __future__ import annotations
 
 TOPICS = {
     "figure": """
+        que bonit{o/os} ojo{s/}, que lind{o/os} ojo{s/}, bonitos ojos,
+        precio me dejo ciega|sin|temblando|llorando, me dejo ciega el precio, ciega con el precio, en caso de que salga,
+        en caso de,
+        estan que arden jaja|fuego|puro, puro fuego, estan de fuego, estan fuego, de infarto,
         me duele no haber|ir|poder|tener, me duele haber, duele|duelen no haber|verme|verte|pagar, me arde la
         envidia|cara de, arde de envidia, ojos de envidia, me muero de envidia, morir de amor, ciega de amor, te arde
         la, arden de envidia, picadas de envidia, rojas de envidia, verdes de envidia, roja de coraje|pena|envidia, me
@@ -61,6 +65,10 @@ TOPICS = {
         pantalla .. borrosa
     """,
     "fine": """
+        parezco modelo|artista|famosa|reina|muneca, dice que parezco, no me han picado, ni un dia .. picado|molestado,
+        ni las siento, no se me ha caido ni, divinas, preciosas, de diez, un diez, de lujo, brutales, de infarto, de
+        muerte lenta, todo el mundo me, todas me preguntan, me preguntan donde, feliz con, contenta con, fascinada,
+        enamorada, puro fuego, que arden, estan que arden,
         dejaste guapisima|hermosa|divina|bella|preciosa|lindisima|como reina, guapisima, ando matando, regia{s/}, nada raro, por ahora nada, no tengo nada, ando perfecta, ando bien, chingon{as/es/a/}, todo
         el mundo me pregunta, tuanis, pura vida, brutales, la mera mera, sana y salva, de pelos, de poca, al
         cien, al 100, cheverisim{as/o}, mamacita, divinas, estoy perfecta, todo en su lugar, ni una se ha caido,
@@ -127,6 +135,9 @@ TOPICS = {
         todo bien
     """,
     "retention": """
+        se me empezaron a caer, se me empiezan a caer, empezaron a caer{se/}, se me cayeron, hueco en, huecos en, tengo
+        un hueco, tengo huecos, no quedaba ninguna, no me queda ninguna, ya casi no tengo, quedan pocas, me quedan
+        pocas, se me estan cayendo, no me duraron, no duraron, duraron nada, pelon{a/as}, se me caen, caen solas,
         se me caen, se me cayo, se me cayeron, se me han caido, se me estan cayendo, se estan cayendo, se caen, se
         cayo, se cayeron, caido, caidas, cayendo, cayeron, se me esta cayendo, se me caian, se me cae, perdi ..
         pestan{a/as}, perdi como|varias|la|muchas|algunas|unas, perdiendo .. pestan{a/as}, perdiendo, hueco{s/},
@@ -141,6 +152,13 @@ TOPICS = {
         tumbaron, arranque, arrancado, se desprend{en/ieron/io}, desprendiendo, abiertas, enredad{as/a}, mudando
     """,
     "booking": """
+        llego a las|tipo|como, llego en, llego tarde, llego un poco, voy tarde, voy retrasada, voy con retraso, pasame
+        al|para|a, me pasas al|para, mejor pasame|el|para, me cambias, me mueves, muevela|mueveme al|para|a,
+        cambiame|cambiala al|para|a, no alcanzo a llegar, no voy a poder, no podre ir|llegar|asistir, no puedo
+        ir|llegar|asistir, otro hueco|espacio|horario|dia, me das otro|otra, un huequito, un espacito,
+        tenes|tienes|tiene|teneis lugar|hueco|espacio|turno|algo, hay lugar|hueco|espacio|turno, me
+        agendas|apartas|anotas|apuntas|agendan, agendame, apartame, apuntame, anotame, reagendar, mover mi, se me hizo
+        tarde, ando atrasada, estoy atrasada,
         me lo|la|las cambias, lunes|martes|miercoles|jueves|viernes|sabado|domingo no puedo, no puedo el lunes|martes|miercoles|jueves|viernes|sabado|domingo, me muevo para, me muevo pal, se me paso el turno|la cita|cita, algo para hoy, hay algo para, algo para
         el|manana|mañana, se me cruzo, saliendo tarde, voy saliendo, pasar manana a, puedo pasar
         manana|hoy|el|a, paso manana|hoy|el|a las, llego tipo, llegando tarde, se me hizo tarde, voy a llegar,
@@ -168,6 +186,10 @@ TOPICS = {
         hora, cambio de hora, te caigo el|a, casi llego, ya casi llego, voy saliendo, me urge
     """,
     "question": """
+        me pasas|das|mandas la direccion|ubicacion, la direccion porfa, la ubicacion porfa, cual es la
+        direccion|ubicacion, donde quedan|estan|es, que|k precio tiene|tienen, cuanto cuesta|sale|cobras|cobran|vale|es,
+        en cuanto sale|esta, que onda con, puedo banarme|nadar|entrar|dormir|maquillarme|ponerme, es normal que, se
+        pueden|puede mojar, cada cuanto,
         sera por, sera el|la|alergia|normal|que, es verdad, dimelo what i do, dime que, que sera, solo pregunto,
         pregunto, quiero preguntar, usan el mismo, usan algo, ustedes usan, hay algun, me lo puedo, me las puedo, lo
         puedo, las puedo, puedo quitar, a donde voy, voy al doctor, que tan, cada cuanto, hasta cuando, con que, que
@@ -187,6 +209,11 @@ TOPICS = {
         sera que, sera alergia
     """,
     "complaint": """
+        estuvo con el celular|telefono|movil, con el celular todo, en el celular todo, las pague caras, un ojo de la
+        cara, de ojo de la cara, ni de chiste, no era lo que, no fue lo que, no es lo que pedi, queria mas, las queria
+        mas|menos, no quedo ninguna, me cobraron de mas, cobraron de mas, que carero, carisim{o/a/as}, me dejaron
+        esperando, me dejo esperando, me atendio mal, me trato mal, mal atendida, muy mala atencion, mala atencion, mal
+        servicio, pesimo servicio, con prisas, a las carreras, chuecas, disparejas, desparejas,
         muy caro, carisimo, carisima, carero, careros, salio caro, me salio caro, tan caro, fraude, un fraude,
         dineral, grosero, grosera, ni me saludo, mal atendida, descontent{a/o}, mas corta que, mas larga que,
         quedo mas corta|larga, verguenza salir, me da verguenza, pague .. y ya, carisimas, insatisfecha,
@@ -283,6 +310,8 @@ TOPICS = {
         activ{en/ar/ame} .. mensajes|recordatorios, mandenme de nuevo, vuelvan a mandar{me/}
     """,
     "wrong_person": """
+        se confundieron, se confundio de, te confundiste, no es el numero de, este celular|numero|telefono no, no soy
+        la|el|esa|ese, equivocad{o/a} de,
         ella ya no tiene este, ya no tiene este cel|celular|numero|telefono, no soy .. ella ya no, yo no soy esa|esta|maria|ella, no soy maria|ana|rosa|la|esa|ella|quien, no soy su clienta|cliente, no se de
         que|quien, no conozco a, aqui no es, no fui yo, mal numero, no es aqui, numero equivocado, numero
         incorrecto, equivocad{o/a} de numero, numero equibocado, persona equivocada, se equivoc{o/aron} de, se
@@ -293,6 +322,7 @@ TOPICS = {
         conmigo, quien me escribe, quien me habla, no es ella
     """,
     "auto": """
+        enviado desde mi, enviado desde el, enviado desde outlook,
         fuera de la oficina, respuesta automatica, mensaje automatico, estoy de vacaciones hasta, no estoy
         disponible, me encuentro fuera, estoy manejando, de licencia, regreso el
     """,
