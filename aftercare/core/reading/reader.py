@@ -34,13 +34,13 @@ def read(text: str) -> Reading:
     return _shifted(reading, parts.start)
 
 
-def unexplained(text: str) -> str:
-    """Return her own words without those that look like signs and, by the rules, are none now."""
+def unexplained(text: str) -> tuple[str, list[str]]:
+    """Return her own words without those that look like signs and, by the rules, are none now: the text, its words."""
     answer = quoting.split(text[:LONGEST]).answer
     tokens = tokenize(answer, known)
     told = language.tell(tokens, answer)
     if told.foreign:
-        return answer
+        return answer, [token.word for token in tokens]
     page = lay_out(tokens, english=told.english, spanish=told.spanish)
     return without(answer, page, sort_out(page).explained)
 
@@ -57,10 +57,10 @@ def _answer(answer: str, question: str) -> Reading:
     page = lay_out(tokens, english=told.english, spanish=told.spanish)
     found = sort_out(page)
     opinion = opinion_of(answer, page, found.explained)
-    reading = look_again(_judged(page, answer, found, opinion, told.code), opinion, page, found.explained)
-    reading = _or_foreign(reading, answer, page)
-    over = bool(page.marks.get("scope:over"))
-    return bare.answered(tokens, question, reading, over=over) or reading
+    reading = _judged(page, answer, found, opinion, told.code)
+    if (answered := bare.answered(tokens, question, reading, over=bool(page.marks.get("scope:over")))) is not None:
+        return answered
+    return _or_foreign(look_again(reading, opinion, page, found.explained), answer, page)
 
 
 def _or_foreign(reading: Reading, answer: str, page: Page) -> Reading:

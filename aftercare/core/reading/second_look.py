@@ -1,4 +1,4 @@
-"""What the second opinion changes in a reading: more urgent, or to a person; never less urgent."""
+"""What the second opinion changes in a reading: more urgent, or to a person; less urgent only to a person's eyes."""
 
 from __future__ import annotations
 
@@ -7,7 +7,7 @@ from dataclasses import replace
 from aftercare.core.reading import second
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
-from aftercare.core.reading.tokens import listed
+from aftercare.core.reading.tokens import WORD, listed
 from aftercare.core.reading.values import Reading, Topic, Urgency
 
 _SAID_LITTLE = 3  # tokens: "lol", "brb in 5"
@@ -25,49 +25,85 @@ def look_again(reading: Reading, opinion: second.Opinion, page: Page, explained:
     if reading.unread:
         return reading
     calm = reading.urgency is Urgency.NONE
-    lost = reading.about == (Topic.OTHER,) and not explained and not any(page.marks.get(name) for name in _OTHERWISE)
+    otherwise = any(page.marks.get(name) for name in _OTHERWISE)
+    lost = reading.about == (Topic.OTHER,) and not explained and not otherwise
     # "stop by", "don't stop": the word for something else. "start again", "back on": a wish for the contrary.
     other_stop = bool(page.named("topic:notstop")) or bool(_ON & {token.word for token in page.tokens})
     # Of "no me arde" it sees "no me", as in "no me escriban": of what is left of a denial it says nothing.
-    ends = opinion.stop if not explained else 0.0
+    ends = opinion.stop if not explained and not otherwise and calm else 0.0
+    if _is_mere_praise(reading, opinion, page):
+        return replace(reading, urgency=Urgency.NONE, about=(Topic.FINE,), signs=(), side=None, unread=True)
     if ends > second.SURE_STOP and not other_stop and not _NO_STOP & set(reading.about):
         return replace(reading, about=_joined(reading.about, Topic.STOP), unread=True)
     if reading.urgency is Urgency.EMERGENCY:
         return reading
-    # How bad a sign is that the rules found is theirs to say: "red and it hurts" is for today, not for the night.
-    if calm and opinion.emergency > second.SURE_EMERGENCY and not explained:
+    sure = bool(explained) or not {Topic.OTHER, Topic.QUESTION} & set(reading.about)
+    if not otherwise and (urgency := _more_urgent(reading, opinion, page, sure=sure)) is not None:
         about = _joined(reading.about, Topic.IRRITATION)
-        return replace(reading, urgency=Urgency.EMERGENCY, about=about, unread=True)
+        return replace(reading, urgency=urgency, about=about, unread=calm)
     if lost and opinion.topic is not None and opinion.sign < second.SIGN_UNEXPLAINED:
         return replace(reading, about=(opinion.topic,))
-    sure = bool(explained) or not {Topic.OTHER, Topic.QUESTION} & set(reading.about)
     doubtful = _doubts_calm(opinion, sure=sure) if calm else _doubts(opinion, reading)
-    unknown = lost and (opinion.sign > second.SIGN_UNEXPLAINED or len(page.tokens) > _SAID_LITTLE)
+    unknown = lost and (
+        opinion.sign > second.SIGN_UNEXPLAINED or len(page.tokens) > _SAID_LITTLE and opinion.sign > second.NO_SIGN
+    )
     unwanted = ends > second.STOP and Topic.STOP not in reading.about
     return replace(reading, unread=True) if doubtful or unknown or unwanted else reading
 
 
+def _is_mere_praise(reading: Reading, opinion: second.Opinion, page: Page) -> bool:
+    """Say whether words that the rules take for a sign are a figure of speech that they do not know."""
+    if opinion.topics.get(Topic.FINE, 0.0) < second.PRAISE or len(page.tokens) > second.FEW_WORDS:
+        return False
+    if reading.urgency is Urgency.EMERGENCY:
+        return max(opinion.sign, opinion.emergency) < second.NO_EMERGENCY_IN_PRAISE
+    return reading.urgency is Urgency.SAME_DAY and opinion.sign < second.NO_SIGN_IN_PRAISE
+
+
+def _more_urgent(reading: Reading, opinion: second.Opinion, page: Page, *, sure: bool) -> Urgency | None:
+    """Return how urgent a reply is by the model where that is more than by the rules, which are ``sure`` or not.
+
+    How bad a sign of few words is that the rules found is theirs to say: "red and it hurts" is for today, not for
+    the night.
+    """
+    if reading.urgency is Urgency.SAME_DAY:
+        words = sum(token.kind == WORD for token in page.tokens)
+        return Urgency.EMERGENCY if words >= second.SOME_WORDS and opinion.emergency > second.WORSE else None
+    if reading.urgency is Urgency.WATCH and not reading.signs:
+        return Urgency.SAME_DAY if opinion.sign > second.SIGN_COMES_BACK else None
+    if reading.urgency is not Urgency.NONE:
+        return None
+    if opinion.emergency > (second.SURE_EMERGENCY_AGAINST_RULES if sure else second.SURE_EMERGENCY):
+        return Urgency.EMERGENCY
+    if opinion.sign > (second.SURE_SIGN_AGAINST_RULES if sure else second.SURE_SIGN):
+        return Urgency.SAME_DAY
+    return None
+
+
 def opinion_of(answer: str, page: Page, explained: list[Mark]) -> second.Opinion:
     """Return what the model makes of what no rule explains: of "no redness, love them" it sees "no, love them"."""
-    return second.opinion(without(answer, page, explained))
+    return second.opinion(*without(answer, page, explained))
 
 
-def without(answer: str, page: Page, marks: list[Mark]) -> str:
-    """Return the answer without the words of some marks."""
+def without(answer: str, page: Page, marks: list[Mark]) -> tuple[str, list[str]]:
+    """Return the answer without the words of some marks, and its words without them."""
+    taken = {place for mark in marks for place in range(mark.start, mark.end)}
+    words = [token.word for place, token in enumerate(page.tokens) if place not in taken]
     for mark in sorted(marks, key=lambda one: -one.start):
         start, end = page.tokens[mark.start].start, page.tokens[mark.end - 1].end
         answer = answer[:start] + answer[max(start, end) :]
-    return answer
+    return answer, words
 
 
 def _doubts_calm(opinion: second.Opinion, *, sure: bool) -> bool:
-    least = second.SIGN_AGAINST_RULES if sure else second.SIGN
-    return opinion.sign > least or opinion.emergency > second.EMERGENCY
+    if sure:
+        return opinion.sign > second.SIGN_AGAINST_RULES or opinion.emergency > second.EMERGENCY_AGAINST_RULES
+    return opinion.sign > second.SIGN or opinion.emergency > second.EMERGENCY
 
 
 def _doubts(opinion: second.Opinion, reading: Reading) -> bool:
     """Say whether what is nearly over may be an emergency; a current sign reaches a person as it is."""
-    return opinion.emergency > second.EMERGENCY and reading.urgency is Urgency.WATCH
+    return opinion.emergency > second.EMERGENCY_AGAINST_RULES and reading.urgency is Urgency.WATCH
 
 
 def _joined(about: tuple[Topic, ...], topic: Topic) -> tuple[Topic, ...]:

@@ -66,10 +66,13 @@ def topics_of(page: Page, opinion: Opinion, *, irritation: bool, denied: bool) -
     asks = Topic.STOP not in found and not (is_long and opinion.doubts(Topic.QUESTION))
     if asks and (question := _question(page)) is not None:
         found[Topic.QUESTION] = question
-    if (fine := _fine(page, found, irritation=irritation, denied=denied)) is not None:
+    no_praise = (
+        opinion.doubts_fine_beside_sign() if irritation else is_long and not denied and opinion.doubts(Topic.FINE)
+    )
+    if not no_praise and (fine := _fine(page, found, irritation=irritation, denied=denied)) is not None:
         found[Topic.FINE] = fine if fine.start >= 0 else None
     if Topic.STOP not in found:
-        for topic in opinion.believed():
+        for topic in opinion.believed(beside_sign=irritation):
             if topic is not Topic.QUESTION or Topic.BOOKING not in found:  # a wish to book is none, even put as one
                 found.setdefault(topic, None)
     if not found:

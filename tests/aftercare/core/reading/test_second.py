@@ -5,7 +5,8 @@ from aftercare.core.reading import Topic, features, second
 
 def test_the_model_tells_signs_and_stops_from_praise() -> None:
     sore, praise, end = (
-        second.opinion(text) for text in ("my eye is swollen and sore", "love them thanks", "stop texting me")
+        second.opinion(text, text.split())
+        for text in ("my eye is swollen and sore", "love them thanks", "stop texting me")
     )
 
     assert sore.sign > 0.8 > 0.3 > praise.sign
@@ -13,12 +14,19 @@ def test_the_model_tells_signs_and_stops_from_praise() -> None:
 
 
 def test_the_weights_fit_the_features() -> None:
-    numbers = features.of("Ｉtchy eyes")
+    pieces, kinds = features.of("Ｉtchy eyes", ["itchy", "eyes"])
 
-    assert numbers == features.of("itchy EYES")
-    assert all(0 <= number < features.SIZE for number in numbers)
+    assert (pieces, kinds) == features.of("itchy EYES", ["itchy", "eyes"])
+    assert all(0 <= number < features.SIZE for number in pieces + kinds)
+
+
+def test_words_of_one_class_count_as_one() -> None:
+    assert features.of("", ["some", "cyanoacrylate"]) == features.of("", ["some", "superglue"])
+    assert features.of("", ["some", "cyanoacrylate"]) != features.of("", ["some", "elbow"])
 
 
 def test_it_guesses_what_a_reply_is_about() -> None:
-    assert second.opinion("can you fit me in on saturday for a fill?").topic is Topic.BOOKING
-    assert second.opinion("").topic is None
+    words = "can you fit me in on saturday for a fill ?"
+
+    assert second.opinion(words, words.split()).topic is Topic.BOOKING
+    assert second.opinion("", ()).topic is None

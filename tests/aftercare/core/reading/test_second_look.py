@@ -35,8 +35,23 @@ def test_words_of_an_emergency_that_no_rule_knows_are_one_and_go_to_a_person() -
     ],
 )
 def test_it_looks_at_what_the_rules_leave_unexplained(text: str, left: str) -> None:
-    assert unexplained(text) == left
+    assert unexplained(text)[0] == left
+    assert " ".join(unexplained(text)[1]) == " ".join(left.replace(",", " ,").split())
 
 
 def test_plain_denials_do_not_go_to_a_person() -> None:
     assert not read("no pain, no itching, no swelling, all good").unread
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["ngl i feel faint every time i look, gorgeous", "they look so good it should be a crime, blinded. love love love"],
+)
+def test_mere_praise_is_no_emergency(text: str) -> None:
+    assert read(text).urgency is not Urgency.EMERGENCY
+
+
+def test_praise_does_not_hide_a_sign() -> None:
+    found = read("obsessed, best lashes ever, thank you so much!! only my throat feels tight since I got home")
+
+    assert found.urgency is Urgency.EMERGENCY
