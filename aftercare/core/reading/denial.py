@@ -41,7 +41,7 @@ def is_denied(page: Page, sign: Mark) -> bool:
     for mark in reversed(page.named("scope:no", "scope:not")):
         if mark.start >= sign.end or page.sentence[mark.start] != page.sentence[sign.start]:
             continue
-        inside = sign.start < mark.start < sign.end and sign.name in _MAY_HOLD
+        inside = sign.start < mark.start < sign.end and (sign.name in _MAY_HOLD or _is_of_sight(page, sign))
         if mark.start >= sign.start and not inside:
             continue
         if (
@@ -51,6 +51,14 @@ def is_denied(page: Page, sign: Mark) -> bool:
         ):
             return not _has_condition(page, sign)
     return False
+
+
+_UNCLEAR = listed("hazy blurry blurred foggy cloudy fuzzy misty dim dark double wavy milky")
+
+
+def _is_of_sight(page: Page, sign: Mark) -> bool:
+    """My sight isn't hazy."""
+    return sign.name.startswith("sign:vision") and page.tokens[sign.end - 1].word in _UNCLEAR
 
 
 def _answered_no(page: Page, sign: Mark) -> bool:

@@ -127,7 +127,7 @@ def is_emergency(page: Page, current: list[Mark]) -> bool:
 _BLUR = listed("""
     read see focus screen text register reading
     foggy hazy fuzzy cloudy milky film smudgy blury nubladito nubladita lechosa misty off blurry blurred blur weird bad
-    filmy smeary borroso borrosa nublado nublada
+    filmy smeary window glass greasy bleary empana borroso borrosa nublado nublada
     nubla nublo empanada empanado
 """)
 
@@ -143,7 +143,7 @@ def clears_on_blinking(page: Page) -> bool:
     words = [token.word for token in page.tokens]
     for place, word in enumerate(words):
         if word in _BLINKS:
-            near = set(words[max(0, place - 6) : place + 7])
+            near = set(words[max(0, place - 8) : place + 9])
             if near & _CLEARS and not near & _FAILS:
                 return True
     return False

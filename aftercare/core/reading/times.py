@@ -5,7 +5,7 @@ from __future__ import annotations
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
 from aftercare.core.reading.standing import Standing
-from aftercare.core.reading.tokens import ASK, COMMA, STOP, listed
+from aftercare.core.reading.tokens import ASK, COMMA, STOP, WORD, listed
 from aftercare.core.reading.words.tenses import PAST_WORDS, PRESENT_WORDS
 
 
@@ -187,6 +187,12 @@ def _is_vague(page: Page, mark: Mark) -> bool:
 
 def _is_about_it(page: Page, mark: Mark) -> bool:
     before = [token.word for token in page.tokens[max(0, mark.start - 4) : mark.end]]
+    sentence = page.sentence[mark.start]
+    alone = sum(
+        token.kind == WORD and where == sentence for token, where in zip(page.tokens, page.sentence, strict=True)
+    )
+    if alone == mark.end - mark.start:
+        return True  # "that crusty thing? Cleared."
     return (
         bool({"it", "its", "they", "theyre", "all", "that", "se", "ya", "everything", "todo"} & set(before))
         or mark.start == 0

@@ -56,7 +56,7 @@ def _is_spoken_to(page: Page, mark: Mark) -> bool:
 
 _RELATIVES = listed("""
     mum mam mom mother mummy mammy dad father daddy daughter son husband wife sister brother partner aunt aunty auntie
-    gran nan granny boyfriend girlfriend carer flatmate roommate sis
+    gran nan granny boyfriend girlfriend carer flatmate roommate sis fella missus
 """)
 _CHILDREN = listed("daughter girl lass child niece hija nina hijita sobrina chamaca nieta granddaughter peque")
 _WITH_YOU = {("with", you) for you in ("you", "ye", "yous", "u", "yall", "yas")}

@@ -104,6 +104,7 @@ ALARMS = {
         milky, change in .. vision|sight|eyesight, vision change{s/}, change to .. vision|sight
     """,
     "breathing!": """
+        its my breathing, belt|band|rope|strap round|around me|my chest|ribs,
         blocking|blocked|block my|the throat|windpipe|airway|chest|breathing, something .. blocking|stuck .. throat,
         water|food|anything|spit|saliva .. not|isnt|wont|doesnt pass|passing|go|going .. down|well|through, gulp for,
         pulling|drawing|fighting .. breath|air, cant pull .. breath|air, breathing .. like ..
@@ -201,6 +202,7 @@ ALARMS = {
         my? body|arms|chest, broke|broken|breaking out .. all over, body .. hives|welts
     """,
     "faint!": """
+        out cold, dropped in the kitchen|hall|bathroom|shower|shop,
         woke|woken|wake|came|coming|come up|to|round|around .. on .. floor|ground|tiles|carpet|pavement, came|come
         round|around|to on|with|in|and|to, went down like, went down in, hit my head when i, on the floor .. minute{s/},
         found me on .. floor, legs went|gone|go .. from under, legs from under, room{s/} .. going|goes|went on me, went

@@ -12,7 +12,7 @@ CLASSES = {
         communications blasts messaging texting emailing contacting
     """,
     "endit": """
-        stop quit cease end kill cancel enough halt discontinue ditch axe cut drop lose unsubscribe pause silence
+        stop quit cease end kill cancel cancelling canceling enough halt discontinue ditch axe cut drop lose unsubscribe pause silence
         mute over done
     """,
     "write": """
@@ -23,12 +23,14 @@ CLASSES = {
         number # cell phone details info information name email address contact data account mobile numbers
     """,
     "wipe": """
-        delete remove erase scrub wipe take taken strike drop get removed deleted struck lose forget unlist
+        delete remove erase expunge scrub wipe take taken strike drop get removed deleted struck lose forget unlist
     """,
 }
 
 COMMANDS = {
     "stop": """
+        no more of your|ur|those|the|them <msg>, let my number go, expunge my, my particulars, pipe down forever, pipe
+        down now,
         never want these|your|the|any|more <msg>, never want <msg>, never want to hear, nuh bother <write>, nuh <write>,
         no send me <msg>|message, no send me .. again, make una no send|text, abeg no send|text|message, no <write> me
         again|more|anymore, no text me, no message me, no dey send|text|message me,
@@ -138,6 +140,7 @@ COMMANDS = {
         prefer|rather|like not .. <msg>, prefer|rather not to? get|receive|have
     """,
     "notstop": """
+        want these|them|the|my lashes|extensions|set|fans to|off|out|gone|for,
         stop .. asking if|how .. fine, stop .. tell me, stop with|w the
         emojis|smileys|smiley|jokes|small|pleasantries|questions|waffle, stop by
         after|before|around|tomorrow|later|on|at|with,  dont bother|disturb me .. fine, dont bother me, doesnt

@@ -11,6 +11,8 @@ FIGURES = {
         a faint, faint pinkish|itchy|ache, very|so|quite|rather|slightly faint and
     """,
     "figure": """
+        cant talk driving|busy|rn|im, blind date, burning holes in, eyes water ngl, cost|price|bill made my eyes,
+        enemies have, heels .. killing me, feet throbbing, wheezing at my, in my eyes envy,
         vision|sight|eyesight sharp as a tack, vision|sight|eyesight like an eagle|hawk,
         cant|couldnt swallow how, cant|couldnt swallow the price|cost|bill|fact, eyes look like
         headlights|diamonds|stars, headlights .. ill take it, crying at my|the|her|his .. speech|wedding|film|movie,

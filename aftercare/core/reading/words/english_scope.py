@@ -9,6 +9,7 @@ from __future__ import annotations
 
 SCOPE = {
     "no": """
+        none of the|your|my|that|it,
         no, zero, 0, without, w/o, nor, neither, not any, not a single, not one, not a, never any, nothing like, no
         sign{s/} of, free of, free from, absence of, denies, deny, denying, denied, negative for, nil, no more, not
         the slightest, none of, not even a, no trace of, nary a, hardly any sign, no kind of, no type of, nothing in
@@ -22,6 +23,7 @@ SCOPE = {
         remotely, not in the least, neither of them|my|is|are, failed to
     """,
     "nonneg": """
+        wouldnt wish, wont|hasnt|havent|doesnt|dont|didnt quit|let, since yesterday|morning|night|evening only,
         wont be|b driving|able|sleeping|coming|in|there|going|working|at|making,
         wish|love|like i? could|to say|tell|report .. stopped|gone|better|over|cleared|settled|fine, wish i could say
         it|they|the|my, would love to say, not that .. arent|isnt|dont|doesnt, it isnt that, isnt that my|the ..
@@ -134,6 +136,8 @@ SCOPE = {
         apart from when, until i, till i
     """,
     "over": """
+        then zilch|nowt|nada|nothing, went same night|day, stayed open since, tap turned itself off, turned itself off,
+        clean as a whistle, sank back, smooth as,
         finished by|on|since|now, all finished, is finished, are finished, was finished by, = finished, ended
         monday|tuesday|wednesday|thursday|friday|saturday|sunday|by|on|yesterday, that ended, behaved itself|themselves,
         packed its bags, gone when i woke, gone when i got, back to human|normal|myself|regular, panic over, crisis
@@ -367,6 +371,7 @@ SCOPE = {
         i still, i do, myself, on me, to me, i was, for me, i look, i, me, ur girl, yours truly
     """,
     "proxy": """
+        was|were with you|ye|yous this|today|yesterday|on|at|earlier|last, had her|his eyes done with you|ye|yous,
         was in with you|ye|yous|u|yas, were in with you|ye|yous|u, in with you|ye|yous at|on|last|yesterday|for,
         mam|mum|mom|mother|dad|father|sister|husband|wife|partner|daughter|son|aunt|auntie|carer|nan|granny
         here|writing|texting|messaging|typing|speaking, mother|father|mum|mam|mom|dad of ..

@@ -143,6 +143,7 @@ SIGNS = {
         .. <eye>, ouch, shooting pain, smarting pain, stab of, punch{ed/} in the eye
     """,
     "watering": """
+        wont|hasnt|doesnt|dont|didnt quit|stop running|dripping|pouring|dribbling, dribbled, dribbling,
         wet pillow, pillow .. wet, through tissues, tissues like, used up|going through|get through .. tissues, i just
         leak, leaky, drippy, sprung a leak, eyes .. sprung, like a leaky|dripping|burst tap|pipe|hose, eyes were crying,
         crying the first,
