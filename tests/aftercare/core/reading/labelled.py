@@ -33,6 +33,9 @@ SEEN = (
     "abe",
     "bea",
     "coy",
+    "dot",
+    "eve",
+    "flo",
 )
 UNSEEN = ("ora", "pip", "que", "rex")  # measured as a whole, never read: see corpus/README.md
 URGENT = ("emergency", "same_day")
