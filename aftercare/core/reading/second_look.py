@@ -20,7 +20,7 @@ _NO_STOP = {Topic.STOP, Topic.BOOKING, Topic.START}  # it is one already, or a w
 def look_again(reading: Reading, opinion: second.Opinion, page: Page, explained: list[Mark]) -> Reading:
     """Hand a reply to a person where the second opinion sees danger, or an end of messages, that the rules do not.
 
-    Where it is sure of an emergency or of a wish to stop, that is acted on.
+    Where it is sure of a sign, an emergency or a wish to stop, that is acted on; and where it is sure of mere praise.
     """
     if reading.unread:
         return reading
@@ -32,7 +32,8 @@ def look_again(reading: Reading, opinion: second.Opinion, page: Page, explained:
     # Of "no me arde" it sees "no me", as in "no me escriban": of what is left of a denial it says nothing.
     ends = opinion.stop if not explained and not otherwise and calm else 0.0
     if _is_mere_praise(reading, opinion, page):
-        return replace(reading, urgency=Urgency.NONE, about=(Topic.FINE,), signs=(), side=None, unread=True)
+        kept = tuple(topic for topic in reading.about if topic is not Topic.IRRITATION)
+        return replace(reading, urgency=Urgency.NONE, about=_joined(kept, Topic.FINE), signs=(), side=None, unread=True)
     if ends > second.SURE_STOP and not other_stop and not _NO_STOP & set(reading.about):
         return replace(reading, about=_joined(reading.about, Topic.STOP), unread=True)
     if reading.urgency is Urgency.EMERGENCY:

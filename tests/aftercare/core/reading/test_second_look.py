@@ -55,3 +55,7 @@ def test_praise_does_not_hide_a_sign() -> None:
     found = read("obsessed, best lashes ever, thank you so much!! only my throat feels tight since I got home")
 
     assert found.urgency is Urgency.EMERGENCY
+
+
+def test_praise_does_not_hide_a_stop() -> None:
+    assert Topic.STOP in read("gorgeous, blinded the whole party, stunning! now please stop texting me").about
