@@ -19,8 +19,20 @@ def _words(name: str) -> frozenset[str]:
 
 _YES, _NO, _POLITE, _PHOTO = (_words(name) for name in ("yes", "no", "please", "photo"))
 _ASKS_SIGNS = re.compile(
-    r"redness|swell|itch|burn|sting|pain|hurt|sore|discharge|irritat|reaction|water|tearing|crust|blur|puff|poking|rojez|enrojec|hinch|picaz|comez|ardor|dolor|molestia|lagrimeo|bother|symptom",
+    r"redness|swell|itch|burn|sting|pain|hurt|sore|discharge|irritat|reaction|water|tearing|crust|blur|puff|poking|"
+    r"discomfort|uncomfort|tender|gritty|(?:any|some) (?:problems?|trouble|issues?)|bother|symptom|"
+    r"rojez|enrojec|hinch|pic(?:or|az)|comez|ardor|dolor|molestia|lagrimeo",
     re.IGNORECASE,
+)
+_ASKS_VISIT = re.compile(
+    r"\bbook|\bslot\b|appointment|\bconfirm|in-?fill|\bfill\b|come in|\bcita\b|agend|relleno", re.IGNORECASE
+)
+_ASKS_LIKING = re.compile(
+    r"happy with|(?:like|love|pleased with|enjoying|feel about) (?:your|how|the)|satisfied|content[ao]", re.IGNORECASE
+)
+_CHOICE = re.compile(r"\b(\d)\s*(?:for|if|means|=|-|:|para|si)\s*([^,.;\n]+)", re.IGNORECASE)
+_NONE_OF_IT = re.compile(
+    r"\b(?:no|none|not|without|fine|good|well|perfect|happy|nada|sin|bien|ningun[ao]?)\b", re.IGNORECASE
 )
 _NUMBER = re.compile(r"\d+(?:[.,/]\d+)?(?: \d+)*")
 _LONGEST = 6
@@ -36,14 +48,20 @@ def read(tokens: list[Token], question: str, told: Told) -> Reading | None:
     said = " ".join(words)
     core = " ".join(word for word in words if word not in _POLITE or word in _YES or word in _NO)
     if _NUMBER.fullmatch(core) and core not in ("10/10", "100", "11/10", "100/10", "5/5"):
+        if (chosen := dict(_CHOICE.findall(question)).get(core)) is not None:
+            return _chosen(tokens, chosen, told)
         return _simple(tokens, Topic.OTHER, told, unread=True)
     if core in _NO or said in _NO:
         if _ASKS_SIGNS.search(question):
             return _simple(tokens, Topic.FINE, told)
+        if (about := _asked_about(question, yes=False)) is not None:
+            return _simple(tokens, about, told)
         return _simple(tokens, Topic.OTHER, told, unread=True)
     if core in _YES or said in _YES:
         if _ASKS_SIGNS.search(question):
             return _simple(tokens, Topic.IRRITATION, told, Urgency.SAME_DAY)
+        if (about := _asked_about(question, yes=True)) is not None:
+            return _simple(tokens, about, told)
         return _simple(tokens, Topic.OTHER, told, unread=True)
     if (
         words[0] in _PHOTO
@@ -55,6 +73,22 @@ def read(tokens: list[Token], question: str, told: Told) -> Reading | None:
     if len(said) == 1:
         return _simple(tokens, Topic.OTHER, told, unread=True)
     return None
+
+
+def _chosen(tokens: list[Token], chosen: str, told: Told) -> Reading:
+    """Return what the number stands for in the question: "2 for some redness"."""
+    if _NONE_OF_IT.search(chosen):
+        return _simple(tokens, Topic.FINE, told)
+    if _ASKS_SIGNS.search(chosen):
+        return _simple(tokens, Topic.IRRITATION, told, Urgency.SAME_DAY)
+    return _simple(tokens, Topic.OTHER, told, unread=True)
+
+
+def _asked_about(question: str, *, yes: bool) -> Topic | None:
+    """Return what a bare answer is about where the quoted question leaves no doubt."""
+    if _ASKS_LIKING.search(question):
+        return Topic.FINE if yes else Topic.COMPLAINT
+    return Topic.BOOKING if _ASKS_VISIT.search(question) else None
 
 
 _SAYS_YES = listed("yes yeah yep yup si sip affirmative affirmativo yess ja oui sim")
@@ -83,6 +117,8 @@ def answered(tokens: list[Token], question: str, reading: Reading, *, over: bool
         return _simple_like(reading, over)
     if asks and words[0] in _SAYS_NO and len(words) <= _LONGEST and reading.about == (Topic.OTHER,):
         return replace(reading, about=(Topic.FINE,), unread=False)
+    if asks and over and reading.about == (Topic.OTHER,):
+        return _simple_like(reading, over)  # "day one only, it has passed"
     if asks and "affirmative" in words:
         return _simple_like(reading, over)
     return None

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import itertools
+
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
 from aftercare.core.reading.tokens import ASK, COMMA, LINE, PICTURE, STOP, WORD, Token, listed
@@ -29,12 +31,17 @@ _SAYS_NO = listed("no none nope nah nada zero 0 never nil negative ninguna ningu
 def is_denied(page: Page, sign: Mark) -> bool:
     if _answered_no(page, sign) or _no_after(page, sign) or _asked_of_others(page, sign):
         return True
+    after = [token.word for token in page.tokens[sign.end : sign.end + 2]]
+    if after[:1] == ["sip"] and (len(after) == 1 or not after[1].isalpha()):
+        return False  # "rojo no tengo, picazón sí"
+    if any(mark.start >= sign.end for mark in page.named("scope:wrong")):
+        return False  # "I said no itching. I spoke too soon"
     if any(mark.start <= sign.start < mark.end for mark in page.named("scope:nonneg")):
         return False
     for mark in reversed(page.named("scope:no", "scope:not")):
         if mark.start >= sign.end or page.sentence[mark.start] != page.sentence[sign.start]:
             continue
-        inside = sign.start < mark.start < sign.end and sign.name in _MAY_HOLD
+        inside = sign.start < mark.start < sign.end and (sign.name in _MAY_HOLD or _is_of_sight(page, sign))
         if mark.start >= sign.start and not inside:
             continue
         if (
@@ -44,6 +51,14 @@ def is_denied(page: Page, sign: Mark) -> bool:
         ):
             return not _has_condition(page, sign)
     return False
+
+
+_UNCLEAR = listed("hazy blurry blurred foggy cloudy fuzzy misty dim dark double wavy milky")
+
+
+def _is_of_sight(page: Page, sign: Mark) -> bool:
+    """My sight isn't hazy."""
+    return sign.name.startswith("sign:vision") and page.tokens[sign.end - 1].word in _UNCLEAR
 
 
 def _answered_no(page: Page, sign: Mark) -> bool:
@@ -172,9 +187,18 @@ def _goes_on(page: Page, place: int, target: int, before_noun: bool) -> bool:
     return False
 
 
+_UNTIL, _LATELY = listed("until till til hasta"), listed("now today tonight just last this yesterday hoy ahora")
+
+
+def _began_lately(page: Page, sign: Mark) -> bool:
+    """It wasn't sore till today; no itch until last night."""
+    after = [token.word for token in page.tokens[sign.end : sign.end + 3] if token.kind == WORD]
+    return any(first in _UNTIL and then in _LATELY for first, then in itertools.pairwise(after))
+
+
 def _has_condition(page: Page, sign: Mark) -> bool:
     """It doesn't hurt unless I touch it."""
-    return any(
+    return _began_lately(page, sign) or any(
         0 <= mark.start - sign.end <= 3 and page.sentence[mark.start] == page.sentence[sign.end - 1]
         for mark in page.named("scope:unless")
     )

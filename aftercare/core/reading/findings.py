@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from aftercare.core.reading import grading
+from aftercare.core.reading import grading, times
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
 from aftercare.core.reading.scope import Standing, standing_of
@@ -48,7 +48,8 @@ class Findings:
 
 def sort_out(page: Page) -> Findings:
     """Return the signs of a page by how they stand."""
-    stand = _standings(page, _signs(page))
+    of_eyes, of_others = _signs(page)
+    stand = _standings(page, of_eyes)
     current = [mark for mark in _with(stand, Standing.CURRENT) if not _is_taken_back(page, mark, stand)]
     near = _with(stand, Standing.NEARLY_OVER)
     explained = [mark for mark, standing in stand if standing not in (Standing.CURRENT, Standing.NEARLY_OVER)]
@@ -57,21 +58,22 @@ def sort_out(page: Page) -> Findings:
         near=near,
         over=_with(stand, Standing.OVER, Standing.DENIED_NOW),
         denied=_with(stand, Standing.DENIED, Standing.DENIED_NOW),
-        explained=[*page.figures, *explained],
+        explained=[*page.named("topic:figure"), *of_others, *explained],
     )
 
 
-def _signs(page: Page) -> list[Mark]:
+def _signs(page: Page) -> tuple[list[Mark], list[Mark]]:
+    """Return the signs, and what looks like one and is of another part of her, or of a thing."""
     found = [mark for name, marks in page.marks.items() if name.startswith("sign:") for mark in marks]
     found += _left_open(page)
     found.sort(key=lambda mark: (mark.start, -mark.end))
-    found = [
-        mark for mark in grading.with_glue(page, found) if not (is_elsewhere(page, mark) or is_of_a_thing(page, mark))
-    ]
+    found = grading.with_glue(page, found)
+    others = [mark for mark in found if is_elsewhere(page, mark) or is_of_a_thing(page, mark)]
+    found = [mark for mark in found if mark not in others]
     found = [mark for mark in found if not _is_stuck_by_discharge(page, mark, found)]
     if page.marks.get("scope:good_kind"):
-        return [mark for mark in found if mark.name not in _OF_LOOKS]
-    return found
+        found = [mark for mark in found if mark.name not in _OF_LOOKS]
+    return found, others
 
 
 def _left_open(page: Page) -> list[Mark]:
@@ -97,6 +99,9 @@ def _is_stuck_by_discharge(page: Page, mark: Mark, found: list[Mark]) -> bool:
 def _standings(page: Page, found: list[Mark]) -> Stand:
     stand = [(mark, standing_of(page, mark, found)) for mark in found]
     gone = {mark.name for mark, standing in stand if standing is Standing.DENIED_NOW}
+    gone |= {
+        mark.name for mark, standing in stand if standing is Standing.CURRENT and _was_and_is_not(page, mark, stand)
+    }
     comes_back = grading.clears_on_blinking(page)  # what clears on blinking is not over
     return [(mark, _corrected(mark, standing, gone, comes_back=comes_back)) for mark, standing in stand]
 
@@ -105,6 +110,16 @@ def _corrected(mark: Mark, standing: Standing, gone: set[str], *, comes_back: bo
     if comes_back and standing is Standing.OVER and mark.name.startswith("sign:vision"):
         standing = Standing.CURRENT
     return Standing.OVER if standing is Standing.CURRENT and mark.name in gone else standing
+
+
+def _was_and_is_not(page: Page, mark: Mark, stand: Stand) -> bool:
+    """It was sore. It is not sore now."""
+    denied = (
+        other
+        for other, standing in stand
+        if standing is Standing.DENIED and other.name == mark.name and other.start > mark.start
+    )
+    return times.is_told_in_past(page, mark) and any(times.is_told_of_now(page, other) for other in denied)
 
 
 def _with(stand: Stand, *standings: Standing) -> list[Mark]:

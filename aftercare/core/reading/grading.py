@@ -41,7 +41,7 @@ _BLINKS = listed("""
 """)
 _CLEARS = listed("""
     clears clear cleared clearing sorts sorted fixes fix goes gone better helps away back quita aclara pasa
-    normal limpia mejora sharp focus ok fine until till off
+    normal limpia mejora sharp sharpens focus ok fine until till off proper becomes
 """)
 _FAILS = listed("nothing doesnt wont isnt not no nada odds difference didnt never cant still")
 
@@ -71,7 +71,27 @@ def with_glue(page: Page, found: list[Mark]) -> list[Mark]:
                 taken.append(Mark("sign:glue_in_eye!", mark.start, mark.end))
         else:
             taken.append(mark)
-    return taken
+    if not any(mark.name == "sign:glue_in_eye!" for mark in taken) and _took_the_wrong_bottle(page, found):
+        where = next(place for place, token in enumerate(page.tokens) if token.word in _CHEMICAL)
+        taken.append(Mark("sign:glue_in_eye!", where, where + 1))
+    return sorted(taken, key=lambda mark: (mark.start, -mark.end))
+
+
+_CHEMICAL = listed("acetone remover glue adhesive primer bonder superglue solvent acetona removedor pegamento")
+_BY_MISTAKE = listed(
+    "mixed grabbed instead mistook mistaken confused swapped wrong mistake accident thought confundi equivoque"
+)
+_RINSING = listed(
+    "rinsing rinse rinsed flushing flush flushed tap washing washed sink shower water enjuagando enjuague lavando"
+)
+
+
+def _took_the_wrong_bottle(page: Page, found: list[Mark]) -> bool:
+    """Mixed up the acetone with my saline, eye stings; grabbed the remover and got it in my eye, rinsing now."""
+    words = {token.word for token in page.tokens}
+    if not (_CHEMICAL & words and EYES & words and _BY_MISTAKE & words):
+        return False
+    return bool(_RINSING & words) or any(mark.name in ("sign:burning", "sign:in_eye") for mark in found)
 
 
 def named(mark: Mark) -> tuple[Sign, ...]:
@@ -107,7 +127,7 @@ def is_emergency(page: Page, current: list[Mark]) -> bool:
 _BLUR = listed("""
     read see focus screen text register reading
     foggy hazy fuzzy cloudy milky film smudgy blury nubladito nubladita lechosa misty off blurry blurred blur weird bad
-    filmy smeary borroso borrosa nublado nublada
+    filmy smeary window glass greasy bleary empana borroso borrosa nublado nublada
     nubla nublo empanada empanado
 """)
 
@@ -123,7 +143,7 @@ def clears_on_blinking(page: Page) -> bool:
     words = [token.word for token in page.tokens]
     for place, word in enumerate(words):
         if word in _BLINKS:
-            near = set(words[max(0, place - 6) : place + 7])
+            near = set(words[max(0, place - 8) : place + 9])
             if near & _CLEARS and not near & _FAILS:
                 return True
     return False

@@ -45,15 +45,15 @@ ENGLISH_TOPICS = {
     **english_praise.PRAISE,
     **english_topics.TOPICS,
 }
-ENGLISH = _tree(
-    {**english_signs.CLASSES, **english_frames.CLASSES, **english_commands.CLASSES},
-    ENGLISH_SIGNS,
-    english_scope.SCOPE,
-    ENGLISH_TOPICS,
-)
+ENGLISH_CLASSES = {**english_signs.CLASSES, **english_frames.CLASSES, **english_commands.CLASSES}
+ENGLISH = _tree(ENGLISH_CLASSES, ENGLISH_SIGNS, english_scope.SCOPE, ENGLISH_TOPICS)
 SPANISH_SIGNS = _together(spanish_signs.SIGNS, spanish_frames.FRAMES)
-SPANISH = _tree(
-    {**spanish_signs.CLASSES, **spanish_frames.CLASSES}, SPANISH_SIGNS, spanish_scope.SCOPE, spanish_topics.TOPICS
+SPANISH_CLASSES = {**spanish_signs.CLASSES, **spanish_frames.CLASSES}
+SPANISH = _tree(SPANISH_CLASSES, SPANISH_SIGNS, spanish_scope.SCOPE, spanish_topics.TOPICS)
+# Signs, topics and classes as they are written: the second opinion learns from them too.
+SOURCES = (
+    (ENGLISH_SIGNS, ENGLISH_TOPICS, ENGLISH_CLASSES),
+    (SPANISH_SIGNS, spanish_topics.TOPICS, SPANISH_CLASSES),
 )
 WORDS = frozenset(ENGLISH.words | SPANISH.words)
 
@@ -79,4 +79,4 @@ def _mended_words() -> frozenset[str]:
 
 _MENDED_CLASSES = {"eye", "glue", "face", "breathe", "swell", "sore", "ojo", "goma", "cara", "hinch"}
 MENDED = _mended_words()
-__all__ = ["ENGLISH", "MENDED", "SPANISH", "WORDS"]
+__all__ = ["ENGLISH", "MENDED", "SOURCES", "SPANISH", "WORDS"]

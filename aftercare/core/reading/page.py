@@ -65,7 +65,6 @@ class Page:
     sentence: list[int]
     clause: list[int]
     marks: dict[str, list[Mark]] = field(default_factory=lambda: defaultdict(list))
-    figures: list[Mark] = field(default_factory=list)  # figures of speech that took a sign away
 
     def named(self, *names: str) -> list[Mark]:
         """Return the marks of these names in the order of the text."""
@@ -84,10 +83,6 @@ def lay_out(tokens: list[Token], *, english: bool, spanish: bool) -> Page:
     found: list[Mark] = []
     for tree, counts in ((lexicon.ENGLISH, english), (lexicon.SPANISH, spanish)):
         found += [mark for mark in tree.find(tokens) if counts or mark.name.startswith("sign:")]
-    signs = [mark for mark in found if mark.name.startswith("sign:")]
-    page.figures = [
-        mark for mark in found if mark.name == "topic:figure" and any(_overrules(mark, sign) for sign in signs)
-    ]
     seen: set[tuple[str, int, int]] = set()
     for mark in _kept(found):
         if mark.name == "sign:swelling!" and _is_of_eyes(tokens, mark):

@@ -51,7 +51,7 @@ class Phrases:
         self._classes: dict[str, list[str]] = {}
         for name, text in classes.items():
             for written in text.replace("\n", " ").split():
-                for word in _endings(written):
+                for word in endings(written):
                     self._classes.setdefault(word, []).append(f"<{name}>")
                     self.words.add(word)
 
@@ -137,7 +137,7 @@ def contracted(words: Sequence[str]) -> list[str]:
     return found
 
 
-def _endings(written: str) -> Iterator[str]:
+def endings(written: str) -> Iterator[str]:
     """``hinchad{o/a}`` is hinchado and hinchada."""
     head, brace, rest = written.partition("{")
     if not brace:
@@ -145,14 +145,14 @@ def _endings(written: str) -> Iterator[str]:
         return
     inner, _, tail = rest.partition("}")
     for ending in inner.split("/"):
-        yield from _endings(head + ending + tail)
+        yield from endings(head + ending + tail)
 
 
 def _expanded(phrase: str) -> Iterable[tuple[str, ...]]:
     choices: list[list[str]] = []
     for element in phrase.split():
         may_miss = element.endswith("?")
-        options = [word for one in element.removesuffix("?").split("|") for word in _endings(one)]
+        options = [word for one in element.removesuffix("?").split("|") for word in endings(one)]
         choices.append([*options, ""] if may_miss else options)
     for words in itertools.product(*choices):
         kept = tuple(word for word in words if word)

@@ -33,25 +33,15 @@ def read(text: str) -> Reading:
     return _shifted(reading, parts.start)
 
 
-@dataclass(frozen=True, slots=True)
-class ByRules:
-    """A reply in English or Spanish that has words to read: laid out, and what the rules make of it."""
-
-    answer: str
-    page: Page
-    found: Findings
-    reading: Reading
-
-    def opinion(self) -> second.Opinion:
-        """Return what the model makes of it."""
-        return second.opinion(self.answer, self.page, self.found, self.reading)
-
-
-def by_rules(text: str) -> ByRules | None:
-    """Return what the second opinion is asked about; None for a reply that the rules settle alone."""
-    parts = quoting.split(text[:LONGEST])
-    laid = _laid(parts.answer, parts.question)
-    return laid if isinstance(laid, ByRules) else None
+def unexplained(text: str) -> tuple[str, list[str]]:
+    """Return her own words without those that look like signs and, by the rules, are none now: the text, its words."""
+    answer = quoting.split(text[:LONGEST]).answer
+    tokens = tokenize(answer, known)
+    told = language.tell(tokens, answer)
+    if told.foreign:
+        return answer, [token.word for token in tokens]
+    page = lay_out(tokens, english=told.english, spanish=told.spanish)
+    return without(answer, page, sort_out(page).explained)
 
 
 def _answer(answer: str, question: str) -> Reading:
@@ -75,7 +65,11 @@ def _laid(answer: str, question: str) -> ByRules | Reading:
         return reading
     page = lay_out(tokens, english=told.english, spanish=told.spanish)
     found = sort_out(page)
-    return ByRules(answer, page, found, _judged(page, answer, found, told.code))
+    opinion = opinion_of(answer, page, found.explained)
+    reading = _judged(page, answer, found, opinion, told.code)
+    if (answered := bare.answered(tokens, question, reading, over=bool(page.marks.get("scope:over")))) is not None:
+        return answered
+    return _or_foreign(look_again(reading, opinion, page, found.explained), answer, page)
 
 
 def _or_foreign(reading: Reading, answer: str, page: Page) -> Reading:

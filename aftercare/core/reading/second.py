@@ -1,12 +1,13 @@
 """The second opinion: regressions over her words and over what the rules made of them, trained on labelled replies.
 
-`tests/bench/train_reader.py` makes the weights and prints what the limits below rest on: each hand of the corpus read
-with weights that never saw it.
+It makes a reply less urgent than the rules do only where few words are all praise, and then a person reads it. Where it
+sees danger, or a wish for an end of messages, that the rules do not, that is acted on if it is sure, and a person reads
+the reply as well. `tests/bench/train_reader.py` makes the weights.
 """
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from functools import lru_cache
 from pathlib import Path
@@ -20,10 +21,28 @@ from aftercare.core.reading.page import Page
 from aftercare.core.reading.values import Reading, Topic, Urgency
 
 WEIGHTS = Path(__file__).with_name("second.npz")
-URGENCIES = (Urgency.NONE, Urgency.WATCH, Urgency.SAME_DAY, Urgency.EMERGENCY)
-TOPICS = (Topic.STOP, Topic.FINE, Topic.BOOKING, Topic.QUESTION, Topic.COMPLAINT, Topic.RETENTION)
-HEADS = (*URGENCIES, *TOPICS)
-RULES = 0.3  # how much what the rules read weighs beside her words, by cross-validation
+TOPICS = (Topic.FINE, Topic.BOOKING, Topic.QUESTION, Topic.COMPLAINT, Topic.RETENTION)
+HEADS = ("sign", "emergency", "stop", *TOPICS)
+# Above these the model's word counts; chosen by leaving out whole hands, one after the other, `sam` to `yan` of the
+# labelled replies (1,050), and a few then raised where it took everyday sentences of the tests for signs. Where the
+# rules know what a reply is about, or saw a sign that is none now, it has to be surer.
+SIGN, SIGN_AGAINST_RULES = 0.3, 0.65  # passed on to a person
+SURE_SIGN, SURE_SIGN_AGAINST_RULES = 0.6, 0.9  # read as a sign of today: five in six are
+SIGN_COMES_BACK = 0.85  # what is over by the rules
+EMERGENCY, EMERGENCY_AGAINST_RULES = 0.2, 0.45  # passed on to a person
+SURE_EMERGENCY, SURE_EMERGENCY_AGAINST_RULES = 0.35, 0.6
+WORSE, SOME_WORDS = 0.5, 10  # a sign of today that is an emergency; of fewer words the rules know more
+SIGN_UNEXPLAINED = 0.1  # where the rules understood nothing at all; below the next there is nothing in it for a person
+NO_SIGN = 0.03
+STOP, SURE_STOP = 0.25, 0.4
+TOPIC = 0.25  # what a reply is about, of which the rules know nothing
+# A topic of which a rule saw a word is doubted below the first, and one of which none did is believed above the second.
+DOUBTED = {Topic.BOOKING: 0.05, Topic.QUESTION: 0.05, Topic.COMPLAINT: 0.05, Topic.RETENTION: 0.02, Topic.FINE: 0.02}
+BELIEVED = {Topic.BOOKING: 0.4, Topic.QUESTION: 0.7, Topic.COMPLAINT: 0.3, Topic.RETENTION: 0.3, Topic.FINE: 0.5}
+# Praise, and no sign, in few words: "breathless, call an ambulance, I am gorgeous". A person sees to it.
+PRAISE, NO_SIGN_IN_PRAISE, NO_EMERGENCY_IN_PRAISE, FEW_WORDS = 0.5, 0.08, 0.05, 25
+# Beside a sign she seldom says that all is well.
+FINE_DOUBTED_BESIDE_SIGN, BELIEVED_BESIDE_SIGN = 0.1, 0.8
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,9 +57,18 @@ class Opinion:
         """The chance that she tells of a sign that she has now."""
         return self.urgency[Urgency.SAME_DAY] + self.urgency[Urgency.EMERGENCY]
 
-    @property
-    def emergency(self) -> float:
-        return self.urgency[Urgency.EMERGENCY]
+    def doubts(self, topic: Topic) -> bool:
+        """Whether a word of this topic is likelier of another matter."""
+        return self.topics.get(topic, 1.0) < DOUBTED[topic]
+
+    def doubts_fine_beside_sign(self) -> bool:
+        """Whether a word of praise beside a sign is likelier of another matter."""
+        return self.topics.get(Topic.FINE, 1.0) < FINE_DOUBTED_BESIDE_SIGN
+
+    def believed(self, *, beside_sign: bool) -> Iterator[Topic]:
+        """What it is about, whatever the rules know of it."""
+        least = dict.fromkeys(BELIEVED, BELIEVED_BESIDE_SIGN) if beside_sign else BELIEVED
+        return (topic for topic, chance in self.topics.items() if chance > least[topic])
 
 
 @lru_cache(maxsize=1)
@@ -49,22 +77,14 @@ def _weights() -> tuple[npt.NDArray[np.float32], npt.NDArray[np.float32]]:
         return stored["weights"].astype(np.float32), stored["bias"].astype(np.float32)
 
 
-def opinion(text: str, page: Page, found: Findings, reading: Reading) -> Opinion:
-    """Return what the model makes of a reply's own words and of their reading by the rules."""
+def opinion(text: str, words: Iterable[str]) -> Opinion:
+    """Return what the model makes of a reply's own words; ``words`` are the same as the lexicon spells them."""
+    pieces, kinds = features.of(text, words)
+    if not pieces:
+        return Opinion(0.0, 0.0, 0.0, {})
     weights, bias = _weights()
-    scores = bias.copy()
-    for numbers, weight in groups(text, page, found, reading):
-        if numbers:
-            scores += weights[numbers].sum(axis=0) * weight
-    of_urgency = np.exp(scores[: len(URGENCIES)] - scores[: len(URGENCIES)].max())
-    of_topics = 1 / (1 + np.exp(-scores[len(URGENCIES) :]))
-    return Opinion(
-        dict(zip(URGENCIES, (of_urgency / of_urgency.sum()).tolist(), strict=True)),
-        dict(zip(TOPICS, of_topics.tolist(), strict=True)),
-    )
-
-
-def groups(text: str, page: Page, found: Findings, reading: Reading) -> tuple[tuple[list[int], float], ...]:
-    """Return the numbers of the features and the value that each has: a long reply says no more than a short one."""
-    words, rules = features.of_words(text), features.of_rules(page, found, reading)
-    return (words, len(words) ** -0.5 if words else 0.0), (rules, RULES * len(rules) ** -0.5 if rules else 0.0)
+    scores = weights[pieces].sum(axis=0) / len(pieces) ** 0.5 + bias
+    if kinds:
+        scores = scores + weights[kinds].sum(axis=0) / len(kinds) ** 0.5
+    sign, emergency, stop, *about = (1 / (1 + np.exp(-scores))).tolist()
+    return Opinion(sign, emergency, stop, dict(zip(TOPICS, about, strict=True)))

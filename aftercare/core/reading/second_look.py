@@ -1,16 +1,12 @@
-"""What the second opinion changes in a reading.
-
-It may raise the urgency where it is sure, hand a reply to a person where it is not, and name what the reply is about.
-An emergency that the rules see stays one; a lesser sign that it does not believe in is none, but a person reads it.
-"""
+"""What the second opinion changes in a reading: more urgent, or to a person; less urgent only to a person's eyes."""
 
 from __future__ import annotations
 
 from dataclasses import replace
 
 from aftercare.core.reading.page import Page
-from aftercare.core.reading.second import Opinion
-from aftercare.core.reading.tokens import listed
+from aftercare.core.reading.phrases import Mark
+from aftercare.core.reading.tokens import WORD, listed
 from aftercare.core.reading.values import Reading, Topic, Urgency
 
 # Above these chances she is read as having a sign now, or an emergency, or a person reads it. Chosen with hands that
@@ -33,56 +29,92 @@ _URGENT = (Urgency.EMERGENCY, Urgency.SAME_DAY)
 def look_again(reading: Reading, opinion: Opinion, page: Page, *, explained: bool) -> Reading:
     """Return the reading by the rules with what the second opinion changes.
 
-    ``explained``: they saw what looks like a sign, and know why it is none now.
+    Where it is sure of a sign, an emergency or a wish to stop, that is acted on; and where it is sure of mere praise.
     """
-    urgency = _urgency(reading.urgency, opinion, explained=explained)
-    about = _about(reading, opinion, urgency)
-    ends = _ends(reading, opinion, page)
-    if ends > STOP:
-        about |= {Topic.STOP}
-    unbelieved = reading.urgency in _URGENT and urgency not in _URGENT
-    sure = bool(set(reading.about) - {Topic.OTHER, Topic.QUESTION})
-    least = PERHAPS_EXPLAINED if explained else PERHAPS_SURE if sure else PERHAPS
-    perhaps = urgency not in _URGENT and opinion.current > least
-    return replace(
-        reading,
-        urgency=urgency,
-        about=tuple(topic for topic in Topic if topic in (about or {Topic.OTHER})),
-        unread=perhaps or unbelieved or ends > PERHAPS_STOP,
-    )
-
-
-def _urgency(by_rules: Urgency, opinion: Opinion, *, explained: bool) -> Urgency:
-    known = explained or by_rules is Urgency.SAME_DAY
-    if by_rules is Urgency.EMERGENCY or opinion.emergency > (EMERGENCY_KNOWN if known else EMERGENCY):
-        return Urgency.EMERGENCY
-    if opinion.current > (CURRENT_EXPLAINED if explained else CURRENT):
-        return Urgency.SAME_DAY
-    if by_rules is Urgency.SAME_DAY:
-        return Urgency.SAME_DAY if opinion.current > UNBELIEVED else Urgency.NONE
-    return by_rules
-
-
-def _about(reading: Reading, opinion: Opinion, urgency: Urgency) -> set[Topic]:
-    about = set(reading.about) - {Topic.OTHER}
-    if Topic.WRONG_PERSON in about:
-        return about
-    if urgency is not Urgency.NONE:
-        about.add(Topic.IRRITATION)
-    for topic, chance in opinion.topics.items():
-        if topic is Topic.STOP:
-            continue
-        if chance > BELIEVED and Topic.STOP not in about:
-            about.add(topic)
-        elif chance < DOUBTED:
-            about.discard(topic)
-    return about
-
-
-def _ends(reading: Reading, opinion: Opinion, page: Page) -> float:
-    """Return the chance of a wish for no more messages that the rules do not see; 0 where they know it is none."""
+    if reading.unread:
+        return reading
+    calm = reading.urgency is Urgency.NONE
+    otherwise = any(page.marks.get(name) for name in _OTHERWISE)
+    lost = reading.about == (Topic.OTHER,) and not explained and not otherwise
     # "stop by", "don't stop": the word for something else. "start again", "back on": a wish for the contrary.
-    other = page.named("topic:notstop", *_OTHERWISE) or _ON & {token.word for token in page.tokens}
-    if other or _NO_STOP & set(reading.about):
-        return 0.0
-    return opinion.topics[Topic.STOP]
+    other_stop = bool(page.named("topic:notstop")) or bool(_ON & {token.word for token in page.tokens})
+    # Of "no me arde" it sees "no me", as in "no me escriban": of what is left of a denial it says nothing.
+    ends = opinion.stop if not explained and not otherwise and calm else 0.0
+    if _is_mere_praise(reading, opinion, page):
+        kept = tuple(topic for topic in reading.about if topic is not Topic.IRRITATION)
+        return replace(reading, urgency=Urgency.NONE, about=_joined(kept, Topic.FINE), signs=(), side=None, unread=True)
+    if ends > second.SURE_STOP and not other_stop and not _NO_STOP & set(reading.about):
+        return replace(reading, about=_joined(reading.about, Topic.STOP), unread=True)
+    if reading.urgency is Urgency.EMERGENCY:
+        return reading
+    sure = bool(explained) or not {Topic.OTHER, Topic.QUESTION} & set(reading.about)
+    if not otherwise and (urgency := _more_urgent(reading, opinion, page, sure=sure)) is not None:
+        about = _joined(reading.about, Topic.IRRITATION)
+        return replace(reading, urgency=urgency, about=about, unread=calm)
+    if lost and opinion.topic is not None and opinion.sign < second.SIGN_UNEXPLAINED:
+        return replace(reading, about=(opinion.topic,))
+    doubtful = _doubts_calm(opinion, sure=sure) if calm else _doubts(opinion, reading)
+    unknown = lost and (
+        opinion.sign > second.SIGN_UNEXPLAINED or len(page.tokens) > _SAID_LITTLE and opinion.sign > second.NO_SIGN
+    )
+    unwanted = ends > second.STOP and Topic.STOP not in reading.about
+    return replace(reading, unread=True) if doubtful or unknown or unwanted else reading
+
+
+def _is_mere_praise(reading: Reading, opinion: second.Opinion, page: Page) -> bool:
+    """Say whether words that the rules take for a sign are a figure of speech that they do not know."""
+    if opinion.topics.get(Topic.FINE, 0.0) < second.PRAISE or len(page.tokens) > second.FEW_WORDS:
+        return False
+    if reading.urgency is Urgency.EMERGENCY:
+        return max(opinion.sign, opinion.emergency) < second.NO_EMERGENCY_IN_PRAISE
+    return reading.urgency is Urgency.SAME_DAY and opinion.sign < second.NO_SIGN_IN_PRAISE
+
+
+def _more_urgent(reading: Reading, opinion: second.Opinion, page: Page, *, sure: bool) -> Urgency | None:
+    """Return how urgent a reply is by the model where that is more than by the rules, which are ``sure`` or not.
+
+    How bad a sign of few words is that the rules found is theirs to say: "red and it hurts" is for today, not for
+    the night.
+    """
+    if reading.urgency is Urgency.SAME_DAY:
+        words = sum(token.kind == WORD for token in page.tokens)
+        return Urgency.EMERGENCY if words >= second.SOME_WORDS and opinion.emergency > second.WORSE else None
+    if reading.urgency is Urgency.WATCH and not reading.signs:
+        return Urgency.SAME_DAY if opinion.sign > second.SIGN_COMES_BACK else None
+    if reading.urgency is not Urgency.NONE:
+        return None
+    if opinion.emergency > (second.SURE_EMERGENCY_AGAINST_RULES if sure else second.SURE_EMERGENCY):
+        return Urgency.EMERGENCY
+    if opinion.sign > (second.SURE_SIGN_AGAINST_RULES if sure else second.SURE_SIGN):
+        return Urgency.SAME_DAY
+    return None
+
+
+def opinion_of(answer: str, page: Page, explained: list[Mark]) -> second.Opinion:
+    """Return what the model makes of what no rule explains: of "no redness, love them" it sees "no, love them"."""
+    return second.opinion(*without(answer, page, explained))
+
+
+def without(answer: str, page: Page, marks: list[Mark]) -> tuple[str, list[str]]:
+    """Return the answer without the words of some marks, and its words without them."""
+    taken = {place for mark in marks for place in range(mark.start, mark.end)}
+    words = [token.word for place, token in enumerate(page.tokens) if place not in taken]
+    for mark in sorted(marks, key=lambda one: -one.start):
+        start, end = page.tokens[mark.start].start, page.tokens[mark.end - 1].end
+        answer = answer[:start] + answer[max(start, end) :]
+    return answer, words
+
+
+def _doubts_calm(opinion: second.Opinion, *, sure: bool) -> bool:
+    if sure:
+        return opinion.sign > second.SIGN_AGAINST_RULES or opinion.emergency > second.EMERGENCY_AGAINST_RULES
+    return opinion.sign > second.SIGN or opinion.emergency > second.EMERGENCY
+
+
+def _doubts(opinion: second.Opinion, reading: Reading) -> bool:
+    """Say whether what is nearly over may be an emergency; a current sign reaches a person as it is."""
+    return opinion.emergency > second.EMERGENCY_AGAINST_RULES and reading.urgency is Urgency.WATCH
+
+
+def _joined(about: tuple[Topic, ...], topic: Topic) -> tuple[Topic, ...]:
+    return tuple(one for one in Topic if one is topic or one in about and one is not Topic.OTHER)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
 from aftercare.core.reading.standing import Standing
-from aftercare.core.reading.tokens import ASK, COMMA, STOP, listed
+from aftercare.core.reading.tokens import ASK, COMMA, STOP, WORD, listed
 from aftercare.core.reading.words.tenses import PAST_WORDS, PRESENT_WORDS
 
 
@@ -15,7 +15,8 @@ def by_time(page: Page, sign: Mark, signs: list[Mark]) -> Standing:
     if near is not None and _is_foretold(page, near) and not _is_mild(page, sign):
         near = None  # "itching pretty bad, and I did wash them like you said"
     if over is not None and not _came_back(page, sign, over):
-        if near is not None and near.start <= over.start < near.end + 2 and _hedges(page, near):
+        nearly = (mark for mark in page.named("scope:near") if mark.start <= over.start < mark.end + 2)
+        if any(_hedges(page, mark) for mark in nearly):
             return Standing.NEARLY_OVER
         return Standing.OVER
     if near is not None and not _came_back(page, sign, near, and_still=False):
@@ -58,7 +59,7 @@ def _hedges(page: Page, mark: Mark) -> bool:
     return any(token.word in _HEDGES for token in page.tokens[mark.start : mark.end])
 
 
-def _is_past(page: Page, sign: Mark) -> bool:
+def is_told_in_past(page: Page, sign: Mark) -> bool:
     """Say whether the clause of the sign, or what leads to it in the sentence, is told in the past."""
     sentence = page.sentence[sign.start]
     place = sign.end - 1
@@ -77,6 +78,16 @@ def _is_past(page: Page, sign: Mark) -> bool:
     if _goes_on_since(page, sentence):
         return False
     return bool({*_DAYS, "yesterday", "first", "night", "ayer", "primer", "primera", "anoche"} & set(around))
+
+
+_NOW_WORDS = PRESENT_WORDS | listed("isnt arent dont doesnt aint none nothing nomore anymore tonight currently ni")
+
+
+def is_told_of_now(page: Page, sign: Mark) -> bool:
+    """Say whether the clause of a denied sign is of today: "isn't itchy now", "no itch today"."""
+    first = page.clause[sign.start]
+    words = {token.word for token, clause in zip(page.tokens, page.clause, strict=True) if clause == first}
+    return bool(words & _NOW_WORDS) or not words & PAST_WORDS and not is_told_in_past(page, sign)
 
 
 _NOTHING = listed("nothing none fine good gone ok okay normal clear better ever nada bien")
@@ -158,10 +169,10 @@ def _follows(page: Page, mark: Mark, sign: Mark, signs: list[Mark]) -> bool:
         return False
     strong = not _is_vague(page, mark)
     if page.sentence[mark.start] == page.sentence[sign.start]:
-        return strong or _is_past(page, sign)
+        return strong or is_told_in_past(page, sign)
     if page.sentence[mark.start] - page.sentence[sign.start] > 2:
         return False
-    return _is_past(page, sign) or strong and mark.name == "scope:over" and _is_about_it(page, mark)
+    return is_told_in_past(page, sign) or strong and mark.name == "scope:over" and _is_about_it(page, mark)
 
 
 def _is_vague(page: Page, mark: Mark) -> bool:
@@ -176,6 +187,12 @@ def _is_vague(page: Page, mark: Mark) -> bool:
 
 def _is_about_it(page: Page, mark: Mark) -> bool:
     before = [token.word for token in page.tokens[max(0, mark.start - 4) : mark.end]]
+    sentence = page.sentence[mark.start]
+    alone = sum(
+        token.kind == WORD and where == sentence for token, where in zip(page.tokens, page.sentence, strict=True)
+    )
+    if alone == mark.end - mark.start:
+        return True  # "that crusty thing? Cleared."
     return (
         bool({"it", "its", "they", "theyre", "all", "that", "se", "ya", "everything", "todo"} & set(before))
         or mark.start == 0

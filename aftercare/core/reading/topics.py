@@ -60,8 +60,15 @@ def topics_of(page: Page, *, irritation: bool, denied: bool) -> dict[Topic, Mark
             found[topic] = mark
     if Topic.STOP not in found and (question := _question(page)) is not None:
         found[Topic.QUESTION] = question
-    if (fine := _fine(page, found, irritation=irritation, denied=denied)) is not None:
+    no_praise = (
+        opinion.doubts_fine_beside_sign() if irritation else is_long and not denied and opinion.doubts(Topic.FINE)
+    )
+    if not no_praise and (fine := _fine(page, found, irritation=irritation, denied=denied)) is not None:
         found[Topic.FINE] = fine if fine.start >= 0 else None
+    if Topic.STOP not in found:
+        for topic in opinion.believed(beside_sign=irritation):
+            if topic is not Topic.QUESTION or Topic.BOOKING not in found:  # a wish to book is none, even put as one
+                found.setdefault(topic, None)
     if not found:
         found[Topic.OTHER] = None
     return found
@@ -192,14 +199,26 @@ def _is_aside(page: Page, mark: Mark, asked: set[int]) -> bool:
     return len(words) == 1
 
 
+def _is_how_much(page: Page, mark: Mark) -> bool:
+    """They're pretty bloodshot."""
+    return page.tokens[mark.end - 1].word == "pretty" and any(
+        name.startswith("sign:") and other.start == mark.end for name, marks in page.marks.items() for other in marks
+    )
+
+
 def _fine(page: Page, found: dict[Topic, Mark | None], *, irritation: bool, denied: bool) -> Mark | None:
     if Topic.COMPLAINT in found and not page.named("topic:plain"):
         return None
     plain = [mark for mark in page.named("topic:plain") if not _is_denied(page, mark)]
     marks = [mark for mark in page.named("topic:fine") if not _is_denied(page, mark)]
-    weak = {(mark.start, mark.end) for mark in page.named("topic:thanks")}
+    weak = {(mark.start, end) for mark in page.named("topic:thanks") for end in range(mark.start + 1, mark.end + 1)}
+    plain = [mark for mark in plain if not _is_how_much(page, mark)]
     strong = [
-        mark for mark in marks if (mark.start, mark.end) not in weak and not page.covers("scope:over", mark.start)
+        mark
+        for mark in marks
+        if (mark.start, mark.end) not in weak
+        and not page.covers("scope:over", mark.start)
+        and not _is_how_much(page, mark)
     ]
     if irritation or found.keys() - {Topic.RETENTION, Topic.COMPLAINT} or Topic.RETENTION in found:
         return next(iter(plain or strong), None)

@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+import itertools
+
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
-from aftercare.core.reading.tokens import ASK, COMMA, LINE, listed
+from aftercare.core.reading.tokens import ASK, COMMA, LINE, WORD, Token, listed
 from aftercare.core.reading.words.tenses import PAST_WORDS, PRESENT_WORDS
 
 _NOW = listed("now today again these time since ahora hoy ahorita contigo still")
@@ -17,7 +19,7 @@ def _persons(page: Page) -> list[Mark]:
     """Return the words for others; "she" without anybody named before is the artist, who has no signs."""
     named: list[Mark] = []
     for mark in page.named("scope:other"):
-        if _is_herself(page, mark):
+        if _is_herself(page, mark) or _is_spoken_to(page, mark):
             continue
         if named or not all(token.word in _PRONOUNS for token in page.tokens[mark.start : mark.end]):
             named.append(mark)
@@ -34,10 +36,72 @@ _I_AM = listed("im am as soy")
 _SOME_WOMAN = listed("woman girl lady man guy")  # "I'm the woman who comes out in a rash"
 
 
+_HELLO = listed("bestie besties sis bro mate ma pal hun nena tia mama mami amiga amigo amigas comadre mija")
+_HELLO_WITH_COMMA = listed("sister brother auntie aunty aunt mum mom prima hermana hermano madre nan") | _HELLO
+_WHOSE = listed("my mine his her hers our their your a an the this that one another some mi mis su sus tu una un la el")
+
+
+def _is_spoken_to(page: Page, mark: Mark) -> bool:
+    """Bestie they are so cute; no itching at all, ma; tía, no veas."""
+    tokens = page.tokens
+    if mark.end - mark.start > 1 or mark.start and tokens[mark.start - 1].word in _WHOSE:
+        return False
+    word = tokens[mark.start].word
+    opens = not mark.start or tokens[mark.start - 1].kind != WORD
+    closes = mark.end == len(tokens) or tokens[mark.end].kind != WORD
+    if word in _HELLO and (opens or closes):
+        return True
+    return word in _HELLO_WITH_COMMA and closes
+
+
+_RELATIVES = listed("""
+    mum mam mom mother mummy mammy dad father daddy daughter son husband wife sister brother partner aunt aunty auntie
+    gran nan granny boyfriend girlfriend carer flatmate roommate sis fella missus
+""")
+_CHILDREN = listed("daughter girl lass child niece hija nina hijita sobrina chamaca nieta granddaughter peque")
+_WITH_YOU = {("with", you) for you in ("you", "ye", "yous", "u", "yall", "yas")}
+_DONE = listed("lashes lash appointment set fill extensions pestanas cita pusieron pusiste hicieron hiciste done visit")
+_OPENING = 9  # tokens within which somebody who writes for a client says who she is
+
+
+def _writes_for_her(page: Page) -> bool:
+    """Tamsin's mum here; mother of Hannah; my daughter had her lashes done with you."""
+    tokens = page.tokens
+    if len(tokens) > 2 and tokens[0].word in _RELATIVES and tokens[1].word == "of":
+        return True
+    for place, token in enumerate(tokens[:_OPENING]):
+        if (
+            token.word in _RELATIVES
+            and place
+            and tokens[place - 1].written.endswith("'s")
+            and _is_a_name(tokens, place)
+        ):
+            return True
+    words = [token.word for token in tokens]
+    owned = any(word in _CHILDREN and place and words[place - 1] in ("my", "mi") for place, word in enumerate(words))
+    with_you = any(pair in _WITH_YOU for pair in itertools.pairwise(words)) or bool({"contigo", "ustedes"} & set(words))
+    return owned and with_you and bool(_DONE & set(words))
+
+
+_NO_NAMES = listed("""
+    its it's that's he's she's there's here's what's today's friend's sister's mum's mom's brother's boss's husband's
+    who's
+""")
+_BEFORE_A_NAME = listed("its is this hi hello hey from")
+
+
+def _is_a_name(tokens: list[Token], place: int) -> bool:
+    """Say whether what stands before "mum" is a name that opens the reply: "Ada's mum here", "hi, it's Ada's mum"."""
+    if tokens[place - 1].written in _NO_NAMES:
+        return False
+    before = tokens[place - 2] if place > 1 else None
+    return before is None or before.kind != WORD or before.word in _BEFORE_A_NAME
+
+
 def is_another_persons(page: Page, sign: Mark) -> bool:
     sentence = page.sentence[sign.start]
-    if page.marks.get("scope:proxy"):
-        return False  # her mother writes for her
+    if page.marks.get("scope:proxy") or _writes_for_her(page):
+        return False
     nearest: Mark | None = None
     others = _persons(page)
     own = [
@@ -55,13 +119,15 @@ def is_another_persons(page: Page, sign: Mark) -> bool:
     if nearest is None or nearest.name == "scope:self":
         return False
     return not any(
-        page.sentence[mark.start] == sentence and mark.start < sign.start and mark.end > nearest.start
+        page.sentence[mark.start] == sentence and mark.start < sign.start and mark.end >= nearest.start - 1
         for mark in page.named("scope:report")
     )
 
 
 def is_long_ago(page: Page, sign: Mark) -> bool:
     sentence = page.sentence[sign.start]
+    if any(mark.start >= sign.end and page.sentence[mark.start] == sentence for mark in page.named("scope:returns")):
+        return False  # "went faint after my last set too and it's happening again"
     for mark in page.named("scope:past"):
         if page.sentence[mark.start] == sentence:
             low, high = sorted((mark.end, sign.start)) if mark.start < sign.start else (sign.end, mark.start)

@@ -36,5 +36,13 @@ _SPELLINGS = """
     difficultys=difficulty dificult=difficult sittin=sitting standin=standing beathe=breathe breate=breathe ive=ive
     beter=better betta=better bettr=better lookin=looking feelin=feeling gettin=getting goin=going
     killin=killing comin=coming fallin=falling
+    cyaan=cant cyan=cant cyah=cant heid=head oot=out aboot=about yeukie=itchy yeuky=itchy yuky=itchy scart=scratch
+    scartin=scratching hing=thing hings=things wisnae=wasnt isnae=isnt cannae=cant cannie=cant dinnae=dont didnae=didnt
+    willnae=wont hasnae=hasnt havnae=havent wasnae=wasnt couldnae=couldnt aye=yes een=eyes ees=eyes awfy=awfully wis=was noo=now nicht=night nowt=nothing owt=anything mawnin=morning abit=bit
+    2moz=tomorrow tomoz=tomorrow 2mo=tomorrow alr=already rmv=remove wot=what dsd=desde yesty=yesterday
+    arvo=afternoon avo=afternoon sumfin=something sumfink=something nuffink=nothing fink=think wiv=with
+    summink=something tho'=though aki=aqui akí=aqui inchado=hinchado inchada=hinchada inchados=hinchados
+    inchando=hinchando hinchao=hinchado pestanias=pestanas ksa=casa ntp=nada grasias=gracias makati=itchy
+    itcheando=itching itchea=itches itchean=itching fyn=fine gr8=great l8r=later l8=late m8=mate
 """
 CHAT = {written: word for written, _, word in (pair.partition("=") for pair in _SPELLINGS.split())}

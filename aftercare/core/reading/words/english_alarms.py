@@ -17,6 +17,9 @@ ALARMS = {
         maroon, subconjunctival hemorrhage|haemorrhage, hyphema
     """,
     "swelling!": """
+        football from, wrong face, not my face, someone elses face, somebody elses face, dont look like me, face .. like
+        a football|basketball|pumpkin|balloon|moon|potato|loaf|dumpling, lips .. like ..
+        sausages|slugs|hotdogs|tyres|tires, hairline to chin, chin to hairline,
         lip{s/} .. getting? bigger|big|huge|fat, lips are getting bigger, lips fat, lips huge, lips feel big|fat|huge|thick, my lips .. bigger and bigger, eye .. sticking out further, sticking out further than, sticking out more than, eye .. sticks|stick|stuck out, sticks out more, pushed forward, pushed out, bulges, bulges out, bug eyed,
         popping out .. socket, coming out of .. socket, lips .. duck, duck lips .. swollen, look like
         shrek|quasimodo|elephant, face .. unrecogni{zable/sable}, cant recognise my face, cheeks ..
@@ -55,6 +58,14 @@ ALARMS = {
         in .. eyeball, sticking out of .. eyeball, in my actual eyeball
     """,
     "vision!": """
+        va .. down|dropped|reduced|worse|from|gone, va .. 6/24|6/36|6/60|6/18|6/12|20/40|20/80|20/200|20/100, acuity ..
+        down|dropped|reduced|worse|gone|lost|fell, drop|reduction|loss|change|fall in|of .. acuity, count|counting
+        fingers, hand movements only, no change on|with blinking|blink|pinhole, dimmer down|on, turned .. dimmer,
+        somebody|someone .. turned .. down .. side, nothing|nothings .. in focus, not in focus, two|2 of every|each,
+        there|theres are? two|2 of, seeing twins, twins of, everyone|everybody has|have a? twin, ghost images, ghosting,
+        ghost image, wont come into focus, dont come into focus, wont be driving .. see|two|double, read me the, read ..
+        to me .. cant|couldnt, half the|my|a world|room|picture|telly|screen|face .. gone|missing, side .. gone ..
+        dark|black|dim|grey|gray, bitten out of, chunk|bite|piece|slice missing out|from of?,
         brightness|lights|dimmer|dial down on|in my? eyes, turned .. brightness|lights down, turned the lights down, seeing two of, see two of, theres two of everything, two of everything, sees nothing|grey|gray|black|double|dark, see|sees only|just|nothing ..
         grey|gray|black|white|light|shapes|shadows|blur, <eye> .. cant see, nothing but
         grey|gray|black|blur|fog, blank in .. <eye>, blind patch, blind in, half blind, vision|sight .. is
@@ -93,6 +104,13 @@ ALARMS = {
         milky, change in .. vision|sight|eyesight, vision change{s/}, change to .. vision|sight
     """,
     "breathing!": """
+        its my breathing, belt|band|rope|strap round|around me|my chest|ribs,
+        blocking|blocked|block my|the throat|windpipe|airway|chest|breathing, something .. blocking|stuck .. throat,
+        water|food|anything|spit|saliva .. not|isnt|wont|doesnt pass|passing|go|going .. down|well|through, gulp for,
+        pulling|drawing|fighting .. breath|air, cant pull .. breath|air, breathing .. like ..
+        straw|dog|asthma|marathon|ran, asthma .. off|playing|flaring|bad|like, puffing and panting, chest .. like ..
+        asthma, whistle when|every .. breath|breathe, throats .. tight|closing|swollen|thick|funny, chests ..
+        tight|heavy|tightening|wheezy, throat's,
         tongue .. pins, tongue .. pins n|and needles, lips .. pins n|and needles, <hardto> .. <breathe>, <breathe> .. <hardto>, <hardto> .. swallow|swallowing, sitting on my chest, weight on
         my chest, elephant on, band around my chest, band round my chest, chest .. rattl{ing/es/y}, not getting ..
         air|oxygen, lungs, lung, oxygen, breathe through a straw, like a straw, through a straw, epipen, <throat> ..
@@ -141,6 +159,11 @@ ALARMS = {
         splash
     """,
     "sealed_eye!": """
+        eye|eyes|lid|lids has|have|had|is|are|gone|went closed|shut ..
+        for|up|over|completely|fully|entirely|and|since|on, eye has closed, eyes have closed, one eye|lid is|has
+        closed|shut, eye closing up|over, eyes closing up, closed for business, typing .. with .. other .. eye|one,
+        typing one eyed, out of one eye, one eye .. out of action, shutters down|are, zipped, welded, soldered, spot
+        welded,
         lids .. dried together, lids|eyelids|lashes .. .. together, dried shut, dried together, crusted shut ..
         cant, top .. bottom .. together, cant unglue, cant unseal, cant part .. lids|lashes|eye|eyes, cant prise ..
         open, unable to unstick, lids .. married, locked shut, lids locked, eye .. locked, sewn shut, cemented,
@@ -179,6 +202,12 @@ ALARMS = {
         my? body|arms|chest, broke|broken|breaking out .. all over, body .. hives|welts
     """,
     "faint!": """
+        out cold, dropped in the kitchen|hall|bathroom|shower|shop,
+        woke|woken|wake|came|coming|come up|to|round|around .. on .. floor|ground|tiles|carpet|pavement, came|come
+        round|around|to on|with|in|and|to, went down like, went down in, hit my head when i, on the floor .. minute{s/},
+        found me on .. floor, legs went|gone|go .. from under, legs from under, room{s/} .. going|goes|went on me, went
+        over in, keeled, on the deck, sparked out, going faint, gone faint, came over all, half fainted, greyed out,
+        blacked, floor came up, lights went out|off .. came|woke|floor, sack of spuds|potatoes,
         feel swimmy, felt swimmy, feeling swimmy, room .. sideways, room .. tilt{ed/ing/s}, hit the deck, feet up on, put my feet up on, floor came up, head rush, saw stars, had to lie down|on, lie on .. floor, lying on .. floor, everything went, see stars
         when, clammy, nearly hit the floor, hit the floor, nearly hit the deck, hit the deck, fell down, almost fell
         over, nearly fell over, cant stand up, cant stay upright, legs went, keel over, wobbly legs, legs wobbly,
@@ -212,6 +241,9 @@ ALARMS = {
         pupil, mismatched pupils, uneven pupils, pupils dont match
     """,
     "hospital!": """
+        in resus, ambulance .. coming|here|way|called|sent, paramedic{s/}, in a&e, at a&e, off to casualty, eye
+        casualty, taking me to .. er|a&e|hospital|emergency|casualty, drove me to .. er|a&e|hospital, at the er, in the
+        er, urgent care, minor injuries,
         epi pen, epipen, adrenaline pen, used .. epi, called 911, called 999, called ambulance, in an ambulance,
         ambulance is, heading to .. er|hospital|emergency, going to .. er|hospital, on my way to ..
         er|hospital|a&e|casualty, im in|at .. er|hospital|a&e|urgent, off to a & e, off to .. er|hospital

@@ -12,7 +12,7 @@ CLASSES = {
         communications blasts messaging texting emailing contacting
     """,
     "endit": """
-        stop quit cease end kill cancel enough halt discontinue ditch axe cut drop lose unsubscribe pause silence
+        stop quit cease end kill cancel cancelling canceling enough halt discontinue ditch axe cut drop lose unsubscribe pause silence
         mute over done
     """,
     "write": """
@@ -23,12 +23,59 @@ CLASSES = {
         number # cell phone details info information name email address contact data account mobile numbers
     """,
     "wipe": """
-        delete remove erase scrub wipe take taken strike drop get removed deleted struck lose forget unlist
+        delete remove erase expunge scrub wipe take taken strike drop get removed deleted struck lose forget unlist
     """,
 }
 
 COMMANDS = {
     "stop": """
+        no more of your|ur|those|the|them <msg>, let my number go, expunge my, my particulars, pipe down forever, pipe
+        down now,
+        never want these|your|the|any|more <msg>, never want <msg>, never want to hear, nuh bother <write>, nuh <write>,
+        no send me <msg>|message, no send me .. again, make una no send|text, abeg no send|text|message, no <write> me
+        again|more|anymore, no text me, no message me, no dey send|text|message me,
+        no point|use|sense|reason|call|cause .. sending|texting|messaging|contacting|emailing|reminding .. me, no need
+        to be <write> me, no need for these|the|any|all|more? <msg>, sooner ye|you|u|yous didnt, rather ye|you|u|yous
+        didnt|not, enough with|of the|your|these|all|this <msg>, enough <msg>, enough now .. <msg>, full enough .. no
+        more, no more now please|pls|thanks|thank, no more now, let my|the phone|telephone|mobile|cell .. be|stay
+        silent|quiet|alone|peace, leave me|us in peace|alone|be, leave me|us out of|off, leave me out, not one for ..
+        <msg>, not a fan of .. <msg>, not big on .. <msg>, mind not <write>|sending|reminding, mind awfully not, not
+        sending me|us? any|anymore|more|these|further, cross|scratch|rub|score|tick|bump|kick me|us|number off|out, not
+        get|getting|receive|receiving these|those|this|them|your|any|anymore|more, able to not get|receive, last of the|these|your <msg>, dont|not wish|want to? receive|get|be more|any|anymore|these|reminded|contacted|checked,  not wish|want receive, dont wish receive, not want to? be
+        rated|surveyed|checked|texted|contacted|messaged|bothered|pestered|chased|reminded|followed|on, leave off
+        checking|texting|messaging|asking|sending, can leave off, you|ye can stop checking|now, no need to
+        check|keep|follow|text|message|write|ring|contact .. me|again|anymore|up|more, dont need|want|require
+        checking|reminding|chasing|minding|babysitting|following|updates, without your|these|the <msg>, do without ..
+        <msg>, live without .. <msg>,  rid of .. <msg>, off the menu for good, ye|you|u can
+        cross|take|strike|scratch|delete|drop me|my, away with .. <msg>, no <msg> please|pls|thanks,  no longer interested in .. <msg>, no longer need|require|want .. <msg>, no longer want your <msg>?,  dont require .. <msg>, desist, would like to be taken|removed|off, like out of|off,  let me off|out .. list|this|texts|messages, stop the|your|ur|all|sending|blasting|filling <msg>, stop
+        <msg>, stop pestering|hounding|harassing|annoying|pinging|buzzing|nagging|hassling|badgering me?|us?, quit
+        pestering|hounding|harassing|annoying|pinging|buzzing|nagging|hassling, harassing me, this is harassment, phone
+        never stops .. list, please desist, kindly remove|delete|take me|my, kindly
+        discontinue|refrain|stop|cease|unsubscribe|desist, dont|not ping|buzz|ring|nag|chase|hound|pester|hassle|disturb
+        me, not to be disturbed, dont disturb me, not disturb me, hear from you no more|again, hear nothing from, dont
+        want to hear from, not hear from, not interested in hearing, no more contact, break up with .. <msg>, breaking
+        up with .. <msg>, part ways with .. <msg>, say goodbye to .. <msg>, goodbye to .. <msg>, shut off .. <msg>, shut
+        up with .. <msg>, shut these off, switch .. <msg> off, switch these off, knock these|them|the <msg>? off|on,
+        knock .. <msg> on the head, on the head please, lay off .. <msg>, ease off .. <msg>, back off, hop off my phone,
+        off my phone, out of my phone|inbox|life, get out of my phone|inbox, stay out of my, bin the|these|my
+        <msg>?|number, bin my number, chuck my number, mute me, dont include|add me, exclude my, do not include me,
+        revoke my, withdraw my permission, dont have my? permission, no permission to <write>, never gave ..
+        permission|consent, i do not consent, gdpr, data protection,  report you, reported as spam, marked as spam,
+        blocked .. number, blocking .. number, blocking this, blocking you, going to block, ill block, i will block,
+        will be blocking, block yourselves|yourself, unsubscribe me, un subscribe, unfollow me, unenrol me, unenroll me,
+        deregister me, sign me off|out, opt me out, opt us out, count me out of|from, pull my number, pull me off, drop
+        me from|off, lose me from, discard my, wipe me, purge my, cancel my|the|these?
+        reminders|texts|messages|alerts|notifications|updates, silence .. <msg>, put a stop to .. <msg>, call a halt,
+        call it quits .. <msg>, thats enough .. <msg>, had enough of .. <msg>, sick of .. <msg>, tired of .. <msg>, fed
+        up .. <msg>, over .. <msg> now, through with .. <msg>, less of the <msg>, spare me .. <msg>, save your|ur|the ..
+        <msg>, save your pennies|money|breath .. <msg>|me, wasting your .. <msg>, dont bother <write>|sending, dont
+        bother with .. <msg>, not bother <write>|sending|me, never <write> .. again, never again <write>|contact, no
+        reply needed .. stop,  dont
+        want any more of these|them|those, dont send these|those|them|any|anymore|more, do not send
+        these|those|them|any|more, dont keep sending|texting|messaging|asking, do not keep sending|texting|messaging,
+        not keep sending|texting|messaging, cut the <msg>, cut these out, cut it with, quit these|the|your|ur|all?
+        <msg>, lose the <msg>, ditch the <msg>, drop the <msg>, end of .. <msg> please, jog on, bugger off,
+        piss off, fuck off, feck off, naff off, sod off,
         send no further ones, send no further, no further ones|messages|texts|sms, kindly desist, desist from sending|texting|messaging, final text|message which|that|i|from, last text|message i|from you, want no more of such|these|those|your messages|texts|this?,
  finish with texting, done with .. texts|messages|texting, do not|dont hit this phone|line|number, hit this phone no, make these texts|messages end|stop|quit, these texts end, texts quit coming|comin, leave off texting|messaging, unsubscribed twice, ive unsubscribed, im good on these messages|texts,
  sooner you didnt text|message, rather you didnt text|message, no need to text|message me, quit textin|texting me, i want out of|these|this, no more wit|with these texts|messages, no more of these texts|messages, dont want no more of these|texts|messages, want out of, out of your text|texting|message|messaging|sms|email|reminder list|system|thing|service,
@@ -93,6 +140,13 @@ COMMANDS = {
         prefer|rather|like not .. <msg>, prefer|rather not to? get|receive|have
     """,
     "notstop": """
+        want these|them|the|my lashes|extensions|set|fans to|off|out|gone|for,
+        stop .. asking if|how .. fine, stop .. tell me, stop with|w the
+        emojis|smileys|smiley|jokes|small|pleasantries|questions|waffle, stop by
+        after|before|around|tomorrow|later|on|at|with,  dont bother|disturb me .. fine, dont bother me, doesnt
+        bother me, not bother me, didnt bother me, not bothering me, doesnt|dont|didnt disturb me, not disturb me at
+        all,  back off .. spoolie|brush, dont want any more lashes|extensions|fallout|shedding,
+        blocked nose|duct|gland|pore|sinus, block ducts, my stop, in peace .. sleep,
         dont stop sending|texting|reminding|writing|messaging|emailing|these|the, do not stop
         sending|texting|reminding|writing|messaging|emailing, never stop sending|texting|reminding,
         name off .. slot|booking|appointment|appt|friday|monday|tuesday|wednesday|thursday|saturday|sunday|waitlist,
@@ -117,6 +171,7 @@ COMMANDS = {
         appointment|appt|fill, dont text back .. busy
     """,
     "start": """
+
         start texting|messaging|sending me? again, want .. texts|messages|reminders back, resume .. texts|messages|msgs|reminders|texting|messaging|sending|emails, restart .. texts|messages|reminders,
         put me back on .. texts|messages|reminders|msgs, me back on, back on your texts|messages|list, sign me up again,
         start .. texts|messages|reminders|texting|messaging again, start sending them again, get .. texts|messages|reminders
@@ -128,6 +183,12 @@ COMMANDS = {
         on, put me back on .. list, add me back, start the texts|messages, want .. texts|messages|reminders again
     """,
     "wrong_person": """
+        the girl|lady|woman|person|one who|that had this number before, had this number before, only have|had|got this
+        number since|from|for, have this number since|only, have only this number, never been|was in|to a? lash|salon|beauty,  never in lash, number is new, new owner of,  i
+        dont do lashes, dont wear .. lashes, not a lash, isnt my number, nobody here, no such person, she doesnt live,
+        she no longer, not her phone, not his phone, this was her|his number, wrong no, wrong inbox, wrong
+        mary|maria|anna|sarah, i am a plumber|man|mechanic|builder|pensioner, im a
+        plumber|mechanic|builder|pensioner|grandad|granddad,
         nobody of that name, no one of that name, no clue who, no idea who .. is, different number, wrong chat, i am not miss|mrs|mr|ms, im not miss|mrs|mr|ms, she left this line, had this number about|since|for, my twin .. shes the one, ya no tiene este cel|celular|numero|telefono, <be>? her|his husband|wife|mum|mom|mother|partner|boyfriend|girlfriend|son|daughter she|he .. number,
         she|he changed her|his|their number, changed her|his number, has a new number now, no longer her|his number,
         this number is not hers|his, isnt her|his number anymore, dont know anyone called|named, nobody called|named,
@@ -154,6 +215,7 @@ COMMANDS = {
         phone, not my wife|mum|mom
     """,
     "auto": """
+        sent from my, sent from outlook|mail|yahoo|samsung, get outlook for,
         out of office, out of the office, automatic reply, auto reply, autoreply, auto response, automated
         reply|response|message, annual leave, on leave, maternity leave, on vacation until, until further notice,
         limited access to email, currently driving, im driving, driving with focus|do, do not disturb, will reply

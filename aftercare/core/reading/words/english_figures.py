@@ -11,6 +11,29 @@ FIGURES = {
         a faint, faint pinkish|itchy|ache, very|so|quite|rather|slightly faint and
     """,
     "figure": """
+        cant talk driving|busy|rn|im, blind date, burning holes in, eyes water ngl, cost|price|bill made my eyes,
+        enemies have, heels .. killing me, feet throbbing, wheezing at my, in my eyes envy,
+        vision|sight|eyesight sharp as a tack, vision|sight|eyesight like an eagle|hawk,
+        cant|couldnt swallow how, cant|couldnt swallow the price|cost|bill|fact, eyes look like
+        headlights|diamonds|stars, headlights .. ill take it, crying at my|the|her|his .. speech|wedding|film|movie,
+        swollen with pride, with pride, burning with envy|jealousy|curiosity|shame, red as a lobster, on fire literally,
+        bus is on fire, have keeled over, keeled over and died, couple have keeled, died on the, physical pain ..
+        invoice|bill|price|cost|£|$, invoice .. pain, lying there with my eyes shut|closed, with my eyes shut|closed,
+        pepper sprayed, complimented my, breaks the glue,
+        chewed gum in my ear, not breathing but not me, people not breathing, lots of people not, tears happy, tears
+        good, happy tears, in bits laughing, had me in bits, in stitches,hayfever make, hay fever make,
+        faint|fainting|fainted|faints|swoon .. every|when|each|whenever .. i .. see|saw|catch|caught|look|looked|pass,
+        gasping|gasp when|at .. saw|see|mirror, faint .. at the? .. mirror|reflection, feel faint every, i am|im|am on
+        fire, these|they|this|those burn every|all|other|the other, poke me if|when, give me a poke, hurts my soul,
+        hurts me soul, hurt my soul, ambulance for my|his|her|their, call an ambulance .. for,
+        burn|burns|burned|burnt other|every|all sets, blinded everyone|everybody|half, at the bill|price|cost|total, saw
+        the bill|price, when i saw the bill|price, crying at .. price|bill, im crying|cryin .. bus|late|traffic|pretty|happy|gorgeous|love, eye watering for, is
+        eye watering for, £ .. eye watering, murder on the dancefloor, sore about|over|at the, still sore about, burnt a
+        hole, hole in my purse|wallet|pocket, gagging, was gagging, gagged, lump in my throat ..
+        saw|looked|happy|wedding, tears .. wedding, breathless at|over, my jaw, feel blind|naked without, blind
+        with|from happiness|joy, swelled my head, sting me for, stung me for, stings the wallet, red with|from
+        envy|embarrassment|jealousy, blushed, makes me itch to, hot under the collar, red hot deal,
+        red hot bargain,
         burning to show|tell|know|ask|see, only thing swelling is my pride, swelling is my pride, it hurts to think|imagine|know, hurts .. to think that|of|how, poking my husband|wife|friend|sister|boyfriend|man,
  poking .. in the ribs, lump in my throat .. mirror|pretty|happy|beautiful|cried, hurt my feelins, hurts my feelins, these are killing me they, killing me they look, killing me .. so good|cute|pretty, had my eyes watering but|at, price .. eyes watering, my eyes water what you charge,
  my pupils are|were|at|love|laugh|giggle already|all|so|now|school|asking|laughing, pupils are already giggling, pokes my eyebrows|brows, poke my eyebrows|brows, crying onions, burning up my|the|your selfies|feed|insta|instagram|camera|timeline|phone, parking was a pain, such a pain, was a pain to, are a pain, were a pain, burned down,

@@ -159,6 +159,7 @@ CLASSES = {
         screen indoors inside room bathroom lounge
     """,
     "glary": """
+        murder murderous,
         brutal vicious cruel nightmare killer bother bothers bothering bothered hurt hurts hurting kills killing kill bug bugs bugging wince wincing
         squint squinting squints unbearable agony torture painful pain stabs stabbing stings sting stinging burns
         burning hates hate intolerable much strong harsh sore flinch flinching sensitive irritates irritating
@@ -340,6 +341,7 @@ FRAMES = {
         twinge{s/}, twingy, niggl{e/es/ing/y}, nagging, ouchy, owch, ow, oww
     """,
     "unwell": """
+        <eye> settled, <eye> .. settled|calmed|cleared down|up, <eye> .. healed|recovered,
         <eye> <isnt> .. <unwell>, <eye> .. <offish>, <eye> .. feel{s/} .. <offish>, something .. off with .. <eye>,
         something .. <isnt> right .. <eye>, allergic to .. <glue>|lashes|lash|extensions|them|it|something, react{ed/ing}
         .. <glue>|lashes|lash|extensions, <eye> .. reacting, <eye> .. react, <eye> .. mess, <eye> .. playing up,

@@ -7,7 +7,30 @@ How phrases are written: `aftercare.core.reading.phrases`; words are spelled as 
 from __future__ import annotations
 
 PRAISE = {
+    "vocative": """
+        for the love of, hi|hey|hello|hiya|thanks|thank|ta|cheers|sorry|morning|evening|afternoon|ok|okay|right|no|yes|ah
+        love|lovely|gorgeous|beautiful|queen|doll|star|angel|darling, love so|can|could|just|im|ive|is|are|do|will|whats|when
+        no|not?, loved|love paying|waiting|being|getting charged|ripped|rushed?, love how you|u|ye|yous|they
+        charged|charge|took|rushed|ignored|forgot, cute how, great how, nice how, lovely how, ate the|my|our|his|her|it|something
+        breakfast|lunch|dinner|leaflet?, top lid|lids|corner|lip, going down lovely|nicely|well|grand, goin down
+        lovely|nicely|well|grand, so? happy to go|come|wait|pay|move|do|take|book|try, as? good as gone, happy|merry
+        christmas|xmas|new|diwali|easter|birthday|eid|holidays|halloween|thanksgiving|friday|monday, say|said all fine|good|ok but,
+        still on are, was|were lovely|fine|perfect|grand|good and|for|until|till, lovely and red|pink|swollen|sore|puffy
+    """,
     "fine": """
+        been a problem in, hasnt been a problem, never been a problem, have not been a problem, tens across, tens tens,
+        shook, noticed straight away,  spoiled me, spoilt
+        me, cannot go back to mascara, cant go back to mascara, no going back, not bad at all, not half bad, not too
+        shabby, high praise, queens were gagging, were gagging, stopped traffic, stop traffic, bus stop is shook,
+        blinking .. shook, stunned .. best, bride was raging|jealous, raging with jealousy, mistaken for, carded, ten
+        years younger, years younger, years off me, asked who did|does, who did them, who does mine|them|your, who did
+        my, who done, wheres she|ye been all my, where have you been all my, put that on your wall, came through it
+        like, like soldiers, not one casualty, from start to finish, confidence through the roof, in bits .. laughing,
+        cannot fault, cant fault, couldnt fault, faultless, no faults, unreal altogether, lovely job, whopper job, sweet
+        as, good as gold, sick as, hits different, understood the assignment, ate and left no, left no crumbs, giving
+        main character|princess|goddess|barbie|rich|expensive|doll|life|everything, main character energy, its giving,
+        snatched my, wig snatched, rent free, clean girl, slay, whole slay, a slay, atee, atee down, devoured, no notes,
+        chefs kiss,
         didnt even feel it|them|a, didnt feel a thing, not a thing wrong, nothing amiss, nothing is amiss, nothing to complain about, sight for sore eyes,
         gobsmacked, sore from laughing, glued to my front camera, itchin to show, itching to show, eating no
         crumbs, no crumbs, theyre eating, bussin, sick lashes, are sick, are so sick, asymptomatic, nicely done,
@@ -90,7 +113,7 @@ PRAISE = {
     """,
     "thanks": """
         thank you, thanks, thank u, thankyou, thanx, thx, ty, tysm, tyvm, tks, thnx, thnks, cheers, ta, much
-        appreciated, appreciate it|you|u, appreciated, bless you, thanks so much, thank you so much, thanks for
+        appreciated, appreciate it|you|u, appreciated, bless you, god bless, god bless you, thanks so much, thank you so much, thanks for
         asking|checking|the|your, thank you for asking|checking|the|your, please, fine, good, nice, sorted, sound,
         okay, hot, fire, pretty, great, boss, class, omg, wow, magic, fresh, artist, perfect, doll, ate, lasting,
         unreal, insane, natural, look good, mint, vibes, light, subtle, clear, grateful, no worries at all

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 SCOPE = {
     "no": """
+        none of the|your|my|that|it,
         no, zero, 0, without, w/o, nor, neither, not any, not a single, not one, not a, never any, nothing like, no
         sign{s/} of, free of, free from, absence of, denies, deny, denying, denied, negative for, nil, no more, not
         the slightest, none of, not even a, no trace of, nary a, hardly any sign, no kind of, no type of, nothing in
@@ -22,6 +23,22 @@ SCOPE = {
         remotely, not in the least, neither of them|my|is|are, failed to
     """,
     "nonneg": """
+        wouldnt wish, wont|hasnt|havent|doesnt|dont|didnt quit|let, since yesterday|morning|night|evening only,
+        wont be|b driving|able|sleeping|coming|in|there|going|working|at|making,
+        wish|love|like i? could|to say|tell|report .. stopped|gone|better|over|cleared|settled|fine, wish i could say
+        it|they|the|my, would love to say, not that .. arent|isnt|dont|doesnt, it isnt that, isnt that my|the ..
+        arent|isnt|dont|doesnt,  not so much .. as|more, not just, not
+        merely, not simply,
+        it doesnt|dont not, they dont|doesnt not, doesnt|dont|isnt|arent|didnt|hasnt not, isnt exactly not, arent
+        exactly not, wouldnt say they|it|its|theyre|my|the <eye>? dont|doesnt|arent|isnt|not, wouldnt exactly say ..
+        dont|doesnt|arent|isnt|not, wouldnt call it|them|this nothing|fine|comfortable|pleasant, could also? be
+        less|better, would be lying if i said .. not|no|dont|doesnt|isnt|arent, lying if i said|told, hard to say ..
+        not|isnt|arent|dont, not as if they|it dont|doesnt|arent|isnt, not for lack|want of, hardly the end|worth|worst,
+        thought|hoped|told|said .. would be gone|over|better|settled|cleared, thought|hoped|expected .. gone|over|better
+        by, cant honestly say .. not|isnt|arent|dont|doesnt, no matter how|what, no getting away from, no end of, no two
+        ways, no luck, no joy, no change on|with, no difference, nothing for it, nothing i do, nothing
+        shifts|touches|calms|soothes|eases, not a patch on, not shy, not the same, not before|until, not once a, no gas
+        no,
         cant|cannot say .. arent|isnt|dont|doesnt|not, cant|cannot pretend .. arent|isnt|dont|doesnt|not|no, say they|it|my dont|doesnt|arent|isnt .. cause|because, lie n|and say .. dont|doesnt|arent|isnt|no|not,
  isnt not, arent not, wasnt not, isn't not, stand no light|sun|brightness, cant stand no, couldnt stand no, not saying they|it|theres|my|the dont|doesnt|isnt|arent|no|not, not saying they|it|there|my|eyes|lids <eye>? dont|doesnt|arent|isnt, cant say ive|theres|its|theyre|im no|not, cant say i have|dont|havent no|not|have|feel, cant say they|it
         dont|doesnt|arent|isnt, cant say there is|are|isnt no|not|any,
@@ -91,10 +108,19 @@ SCOPE = {
         not|isnt|arent|doesnt|dont, no|any significant|real|big? change|improvement in|to the?
         swelling|redness|itching|itch|pain|burning|soreness|discharge|crust
     """,
+    "returns": """
+        happening again, happened again, doing it again, back again now, same again, same again now, same thing again, same
+        now, now it doesnt|wont|isnt|cant, now they dont|wont|arent|cant, and again now, again right now, again today
+    """,
+    "wrong": """
+        spoke too soon, spoken too soon, i was wrong, i lied, take that back, take it back, i jinxed it, jinxed it,
+        jinxed myself, famous last words, i stand corrected, correction, ignore that, ignore my last, ignore what i,
+        disregard, scrap that, forget that, forget what i said, changed since, not true anymore, not true now,
+        that was yesterday, that was then, that was before, thats changed, that has changed
+    """,
     "but": """
         but, however, though, although, tho, except, yet, just, only, apart, besides, aside, otherwise, because,
-        cause, since, unless, until, till, if, which, instead, so, then, altho, thou, cept, when, while, whereas,
-        still
+        cause, since, unless, until, till, if, which, instead, so, then, altho, thou, cept, when, while, whereas, still, rather, more of, more like, more a, spoke
     """,
     "subject": """
         my, the, i, im, ive, it, its, they, theyre, theyve, this, that, thats, there, theres, he, she, we, is, are,
@@ -110,6 +136,30 @@ SCOPE = {
         apart from when, until i, till i
     """,
     "over": """
+        then zilch|nowt|nada|nothing, went same night|day, stayed open since, tap turned itself off, turned itself off,
+        clean as a whistle, sank back, smooth as,
+        finished by|on|since|now, all finished, is finished, are finished, was finished by, = finished, ended
+        monday|tuesday|wednesday|thursday|friday|saturday|sunday|by|on|yesterday, that ended, behaved itself|themselves,
+        packed its bags, gone when i woke, gone when i got, back to human|normal|myself|regular, panic over, crisis
+        over, drama over, lasted exactly, lasted all of, lasted about, dry by|sun|mon|tue|wed|thu|fri|sat, away by
+        morning|evening|lunch|night|the, away now, near away, thats by, thats by with, e don
+        stop|go|finish|clear|vanish, don stop since, after it has finished|gone|stopped, they|it went away, and then
+        never again, then never again, were dry by, reduced fully|completely, has subsided|reduced|vanished
+        fully|completely|entirely, okay na, ok na, okay na po, all okay|ok|fine na,
+        flat again, is flat, gone flat,
+        that is past, this is past, is past now, all in the past, wake up clean|clear|fine|normal, woke up
+        clean|clear|fine|normal|grand|good, woke .. grand|fine|normal|clear|good|perfect, not a bother since, no bother
+        since, all dried up, e don stop|go|finish|clear, don stop|finish|clear|vanish, come|came right? down
+        fully|completely|totally, has|have come down, has come right down, settled down, now
+        ok|okay|fine|good|normal|nothing|clear|clean|alright|grand|perfect already?, today
+        ok|okay|fine|nothing|normal|clear|clean,  and that was it|that|all, n that was
+        it|that, that was that, that was the end of, it went off, aw|all fine|gone|good|right|clear now, since <day> fine|clean|clear|nothing|normal|good,  since monday|tuesday|wednesday|thursday|friday|saturday|sunday .. clean|clear|fine|nothing|normal|good, sorted it, cleared it, did the job, did the trick,
+        totally|completely|fully|entirely|all|long gone, has totally|completely|fully gone, day one only, day 1 only,
+        first day only, first night only, thats totally|completely|all|fully gone, cleared by, came and went, come and
+        gone, been and gone, blew over, blown over, run its course, ran its course, in the clear, behind me, no longer
+        there, not there any more, not since, never since, sorted after, sorted with, went with, eased by, out of my
+        system, washed out, washed it out, back to their usual, back to its usual, white as, as white as, whiter than,
+        good as gold, gone by bedtime|morning|lunch|dinner|breakfast|then|the,
         it was over, was over by|the|then, that quit bother{in/ing}, quit bother{in/ing}, thats all gone now, all gone now,
  thats gone now, then quit, it had all gone, had all gone, dried up soon|as|by|after|since, everything is okay|ok|fine|good|perfect|lovely now,
  now everything is okay|ok|fine|good|perfect, forgot it ever was, then fine, stopped on its own, by itself it went, passed by morning|evening|itself, were|was grand, by sunday|monday|tuesday|wednesday|thursday|friday|saturday|morning|lunch|evening
@@ -162,6 +212,15 @@ SCOPE = {
         great|fine|good|perfect|normal|ok, all is well|good|fine|great
     """,
     "near": """
+        reducing, reducing day by day, reduced a lot|much, don dey go down, dey go down, remain small, remains
+        small|little, packed its bags, last crumb, at the door, tint of, tint o, down to its last, almost packed, near
+        away, on the retreat, shrinking, shrinking day, more or less gone, as good as gone, good as gone, to a whisper,
+        almost|nearly|practically flat, almost|nearly|practically invisible, almost|nearly|practically unnoticeable,
+        merest, suggestion of, paling, paler each|every|by, hint of, whisper of, ghost of, shadow of its|their, going
+        down nicely|lovely|well|fast, nicely going down, only the merest, the merest, last of it, last of the, petering
+        out, winding down, tailing off, on the wane, waning, a shadow of, half gone, three quarters gone, 90 percent,
+        90% gone, 80% gone, 95% gone, getting there, less today, less each, less every, less than yesterday, much less,
+        almost not, almost not anymore, hardly notice,
         95|90|80|85|99|98 down|gone|better|cleared|there, nine tenths, very nearly down|gone|away, about done, just about gone|done|cleared|over,
  all but stopped|gone|cleared|over|disappeared, resolving, diminishing, dwindling, its fading, and fading, keeps fading, almost outta here, almost out of here, only a trace, just a trace,
  bit less each|every, each morning .. less, every morning .. less, each day .. less, every day .. less, less each|every day|morning|time|hour, a 1 now, like a 1 now, down to a 1, only a touch|tinge|tad|smidge|hint, just a touch|tinge|smidge|hint,
@@ -193,10 +252,16 @@ SCOPE = {
         fraction of, quarter of, nearly|almost|mostly|basically stopped|settled|quit|healed|faded
     """,
     "worse": """
+        decided to stay, here to stay, hanging around, not leaving, refuses|refusing to go|leave|budge|shift, and they
+        come back, and it comes back, comes straight back, keeps coming back, keep coming back, on and off, off and on,
+        come and go, then back, back with a vengeance, round two, flared up again, started up again,
         still, worse, worsening, again, back, came back, coming back, comes back, returned, keeps, keep, wont, every
         time, spreading, getting worse, not gone, started, starting, came up, now, new, comes and goes
     """,
     "past": """
+        2019|2020|2021|2022|2023|2024|2025 i|was|when|after|at|in, in the|my old place|salon, at
+        xmas|christmas|easter|halloween|thanksgiving, in 2012|2013|2014, the one who had that|the|an?
+        awful|bad|terrible|horrible? reaction, place by the, in a past life, once upon a time, back home once,
         with the former, former salon|studio|place|tech, from another salon|studio|place|shop, at another salon|studio|place|shop, in 2015|2016|2017|2018|2019|2020|2021|2022|2023|2024|2025, at easter|christmas|xmas|thanksgiving,
  last spring|autumn|fall|winter|summer|easter, normally by day, before all this, from another place, another place last, after the sets of, last year, years ago, year ago, a year ago, months ago, month ago, weeks ago, last time, the last time, last
         set, last fill, previous set, previous time, previously, first time i ever, first set i ever, my
@@ -215,6 +280,9 @@ SCOPE = {
         like last
     """,
     "if": """
+        if youd|you had|u had|id|i had|theyd|they had asked, once|whenever they|it|my .. if, when do i, at what point,
+        in the event of, providing, provided, on the off chance, let us say, imagine, as long as, so long as, in which
+        case, worst case,
         were i|they|it ever? to, were my .. to, had it|they|there|i been, supposing, supposing my, if ever, should it|they|my .. ever, if .. was to|were to, say if my, say my .. was to, say i got|get|have|had|wake, if they were to, lets say, what about if, assuming, were to react|swell|get,
         hypothetically, if, in case, incase, what if, should i get|have|notice|develop|wake, suppose, whether,
         unless, should they|it|my, would they|it, when people, if ever, whenever someone, in the event, should
@@ -228,6 +296,13 @@ SCOPE = {
         if, curious if, concerned if
     """,
     "will": """
+        what would .. look|feel|be like, what would, would my eyes, why would my, how long is it normal, how long
+        does|do|would, what does .. mean|look|feel, what do .. look|feel, what is|are meant by, what counts,
+        what counts as, counts as, what does .. mean, whats the difference between, what is the difference between, tell
+        the difference, how would i tell, how do you tell, how can i tell, half expecting, was half expecting, was fully
+        expecting, fully expected, was waiting for, waiting for the, had visions of, thought i was going to, thought i
+        was gonna, prepared myself for, bracing myself for, id tell you|ya|u if, i would tell you if, id let you know
+        if, id say if, call us if, ready for, in fear of, for fear of, was told to expect,
         should i worry about, worry about redness|swelling|itching|irritation|burning|pain, how common, is ..
         common, common after, level for, pain level for, usually hurt|sting|itch|burn, normally
         hurt|sting|itch|burn, expect any, whats the pain, does .. hurt, removal hurt|sting|painful, less painful
@@ -261,6 +336,13 @@ SCOPE = {
         sick|drop|collapse|keel|black
     """,
     "other": """
+        pug, spaniel, labrador, hamster, rabbit, parrot, my patient, pets, budgie, tortoise, kitten, boyfriend's,
+        nephews, nieces, my nail tech|girl, ex seen, ex saw, my ex seen|saw,
+        sis in law, bro in law, sister's, brother's,
+        lad, lads, lass, wean, bairn, bairns, ex, exes, colleague's, auntie's, next door, niece's, nephew's, little
+        brother|sister, small brother|sister, baby brother|sister, best man, bride, groom, oul lad|fella|one, himself,
+        herself, man upstairs, wee man's, flatmate's, housemate's, in laws, mother in law's, father in law, goddaughter,
+        godson, step daughter, step son, carer, old lady, old man, neighbor lady,
         wee one, wee ones, wee man, wee lad, wee lass, little one, little ones, little man, grandkid, grandkids, grandbaby, grandbabies, neighbour's, neighbor's, hairdresser, my|a|another|one patient, my patients, girlfriends, friend of mine, friends of mine, mate of mine,
         cousin of mine, coworker of mine, client of mine, relative, relatives, mother in law, sister in law, my
         ex, ex's, gfs, exs, grandchild, barista, instructor, hairdresser, babysitter, nanny, mothers, clients,
@@ -278,12 +360,25 @@ SCOPE = {
         homie, girl|lady|woman|person|client next|beside|opposite|in
     """,
     "self": """
+        with me its|it is|it, now its me|my|mine, this time its my|me|mine, for me its|it is, mine is|are|has|have, i
+        just|only,
+        my one|other|poor|good|bad|two|2|own|wee|top|bottom|whole eye|eyes|lid|lids|eyelid|eyelids|face|side, me
+        eye|eyes|lid|lids|left|right|face|throat|lips|tongue|chest, mi eye|eyes|lid|lids|face|throat|chest, ma
+        eye|eyes|lid|lids|face|lips|throat, meself, maself,
         took|take|taking|drove|driving|drive|walked|walking|walk|fed|feeding|collected|collecting my|the kid|kids|son|daughter|toddler|baby|dog|cat|mum|mom|dad|sister|brother|husband|wife|partner|boyfriend|friend|niece|nephew|grandson|granddaughter|child|children|puppy|horse, picked|picking|dropped|dropping up|off? my|the kid|kids|son|daughter|toddler|baby|dog|cat|mum|mom|dad|sister|brother|husband|wife|partner|boyfriend|friend|niece|nephew|grandson|granddaughter|child|children|puppy|horse, playing with|feeding|holding|hugging|cuddling my|the kid|kids|son|daughter|toddler|baby|dog|cat|mum|mom|dad|sister|brother|husband|wife|partner|boyfriend|friend|niece|nephew|grandson|granddaughter|child|children|puppy|horse, kid|kids|son|daughter|toddler|baby|dog|cat|mum|mom|dad|sister|brother|husband|wife|partner|boyfriend|friend|niece|nephew|grandson|granddaughter|child|children|puppy|horse stuck|poked|jabbed|scratched|hit|kicked|elbowed|headbutted|smacked|licked|rubbed|threw, kid|kids|son|daughter|toddler|baby|dog|cat|mum|mom|dad|sister|brother|husband|wife|partner|boyfriend|friend|niece|nephew|grandson|granddaughter|child|children|puppy|horse accidentally|just stuck|poked|jabbed|scratched|hit|kicked|elbowed|headbutted|smacked, like someone|somebody, as if someone|somebody, as though someone|somebody, my
         eye|eyes|lid|lids|eyelid|eyelids|left|right|lash|lashes|lip|lips|face|throat|tongue|chest|whole|skin|vision|sight|upper|lower|inner|outer,
         mine, i am, im, ive, i have, i had, i got, i cant, i cannot, i feel, i felt, i woke, i keep, i can, i think,
         i still, i do, myself, on me, to me, i was, for me, i look, i, me, ur girl, yours truly
     """,
     "proxy": """
+        was|were with you|ye|yous this|today|yesterday|on|at|earlier|last, had her|his eyes done with you|ye|yous,
+        was in with you|ye|yous|u|yas, were in with you|ye|yous|u, in with you|ye|yous at|on|last|yesterday|for,
+        mam|mum|mom|mother|dad|father|sister|husband|wife|partner|daughter|son|aunt|auntie|carer|nan|granny
+        here|writing|texting|messaging|typing|speaking, mother|father|mum|mam|mom|dad of ..
+        writing|here|messaging|texting, asked me to say|tell|let|write|message|text|contact, she|he asked me to, she
+        didnt want me to write|text|message|say, didnt want me to write|text|message, writing on behalf, writing for my,
+        messaging for my, texting for my, writing instead of, cant type herself|himself, cant text herself|himself,
+        typing this for,
         shes the client, is the client, is your client, your client, hes the client, who had the lashes done,
         who got the lashes, you did her|his lashes, had her lashes done with|by|at, mam here, mum here, mom
         here, mother here, dad here, husband here, sister here, daughter here, son here, partner here, boyfriend
@@ -301,6 +396,10 @@ SCOPE = {
     """,
     "good_kind": "good kind|way|sense|type, cute kind|way, best way|kind, in a good way",
     "report": """
+        colleague|friend|partner|mate|husband|sister|doctor|optician|optom|pharmacist .. look|check|examine|peek, had ..
+        look,
+        insisted, drag, dragged, drove me, taking me, says one of my|says my, noticed my, had to
+        read|drive|guide|lead|carry,
         says, said, say, saying, thinks, thought, think, told, tells, noticed, notices, pointed, asked, asks,
         asking, worried, reckons, swears, sees, saw, looked, drove, driving, taking, took, took me, bringing,
         helped, helping, commented, mentioned, joked, texting, typing, writing, laughed, loves, love, loved, wants,

@@ -82,6 +82,9 @@ CLASSES = {
 
 SIGNS = {
     "redness": """
+        white{s/} .. <eye> .. tomato|red|pink|crimson|scarlet|strawberry|raspberry|cherry, like a tomato, like tomatoes,
+        white .. gone|turned|is|are|went pink|red, white{s/} .. arent|isnt|not|no white, less red, red rimmed, pink
+        rimmed, red round|around|along|rims, road maps,
         angry looking <eye>, <eye> .. angry looking, angry red, ciliary flush, flush, flushing, red hot, pinky, ruddy, pinkie, red, redness, reddish, reddened, reddening,
         redder, pink, pinkish, pinkness, pinker, bloodshot, erythema, erythematous, hyperemia, hyperaemia,
         conjunctival injection, injected, <eye> .. like tomato{es/}, pinkeye, veins .. <eye>, veiny, <eye> ..
@@ -89,6 +92,16 @@ SIGNS = {
         smok{ed/ing}, <eye> .. scarlet, rubor, burst blood vessel{s/}
     """,
     "swelling": """
+        bags under my eyes .. since|now|today|shopping|appeared|overnight,
+        dumpling{s/}, impression of .. dumpling|frog|boxer|potato|balloon|pillow, pierogi, frog lids, lids like frog,
+        bit of puff, cheeky .. puff, lids .. dumpling{s/}, look like .. stung, like i lost .. fight, toad,
+        lid{s/}|eye{s/} .. puff|puffs,
+        bit|lot|touch|hint of puff, puff to|on|in|around it|them|my|the, lids|lid|eyelid|eyelids .. like
+        egg{s/}|plum{s/}|dough|bread|cushion{s/}|pillow{s/}|sausage{s/}|slug{s/}|grape{s/}|fig{s/}|peach{es}|doughnut{s/}|bun{s/},
+        eyes like plums|eggs|slits|golf|cushions|pillows, lid{s/}|eyelid{s/} the? size of, size of an?
+        egg|plum|grape|walnut|marble|pea, lid{s/}|eyelid{s/} .. folding|folds|fold|hanging|hangs|sagging|drooping
+        over|down, lid{s/}|eyelid{s/} .. fat|fatter|thick|thicker|heavy|ballooning|bulgy, up like a balloon, up like
+        balloons, come up like a|an, <eye> .. come up .. lump{s/}|bump{s/},
         lump .. come up, lump come up, lump .. .. lid|lids|eyelid, hard .. lump .. lid, hard .. lump, knot on|in|under .. lid, knot .. lid|eyelid|lashline, little knot, swollen small, bags .. doubled|swollen|huge|puffy, bags under my eyes .. size, one eye smaller than, lids .. tight, lid .. tight, tight and shiny, shiny and tight, fluid under, fluid filled, water balloon,
         like pillows, like sausages, like frog, frog eyes, bulgy lids, chunky lids, hamster, lump on ..
         lid{s/}|eyelid{s/}, lump .. lash line, pimple looking lump, lump .. lid, bump like a pimple on .. lid, bump
@@ -112,6 +125,8 @@ SIGNS = {
         rubbing .. <eye>, rub my .. <eye>, tickly, tickling, <eye> .. tickle{s/}, ticklish, make{s/} itch
     """,
     "burning": """
+        peppering, pepper in|inside, nippy eye{s/}, burn under|in|on|at the? left|right|eye|eyes|lid|lids, arson, bun
+        mi, bunning, <eye> .. bun me|mi, wasp{s/} .. <eye>, nettles, like nettles, <eye> .. nipping,
         vinegar, like bleach, chlorine, like .. shampoo, like mint, minty, tiger balm, burny, hot sauce in, lemon
         juice, feels hot, like fire, burn, burns, burning, burnin, burned, burnt, sting, stings, stinging, stingin,
         stung, stingy, smarting, smarts, on fire, prickly, prickling, nipping, nippy, scalding, like acid, like
@@ -119,6 +134,8 @@ SIGNS = {
         soap, like onion{s/}, chopping onions, sizzling
     """,
     "pain": """
+        paining, eina, eyeache, eye ache, wee twinge, niggly, bruise, <eye> .. murder, gives me gyp, giving me gyp,
+        giving me grief, giving me jip, giving me gip, dead sore, proper sore, gyp,
         paining me, its paining, is paining, pains me, paining small|somehow|bad|seriously, dey pain, hurting me, <eye> .. pulsing|pulsating|pounding, pulsing in my <eye>, pain, pains, painful, hurt, hurts, hurting, hurtin, hurty, sore, soreness, ache, aches, aching, achy, ached,
         tender, tenderness, throb, throbs, throbbing, throbbed, owie, ouchie, owwie, stabbing, sharp pain, bruised,
         bruisey, pulling pain, discomfort, uncomfortable, killing me, eye{s/} .. killing me, raw, <eye> .. raw,
@@ -126,6 +143,13 @@ SIGNS = {
         .. <eye>, ouch, shooting pain, smarting pain, stab of, punch{ed/} in the eye
     """,
     "watering": """
+        wont|hasnt|doesnt|dont|didnt quit|stop running|dripping|pouring|dribbling, dribbled, dribbling,
+        wet pillow, pillow .. wet, through tissues, tissues like, used up|going through|get through .. tissues, i just
+        leak, leaky, drippy, sprung a leak, eyes .. sprung, like a leaky|dripping|burst tap|pipe|hose, eyes were crying,
+        crying the first,
+        running like taps|tap|a|niagara, pouring like, they|it|eyes|eye do|does|did water, wont|doesnt|dont|cant|didnt
+        stop leaking|watering|streaming|running|dripping|weeping, leaking like, <eye> .. leak, <eye> .. pouring, on the
+        verge of tears all, mopping my|the? <eye>|face|cheek{s/}, eyes stream, <eye> .. streams,
         water{ing/y/s/in/} .. onion{s/}, streaming .. onion{s/}, tearing .. onion{s/}, water .. like .. onions, eyes .. stream, makes my eyes stream|run, eyes run like, red and running, and running but, eyes .. running, theyre running, are streaming, crying all day, cry all
         day, cry nonstop, crying and im not|sad, wont quit crying, <eye> .. keep running, keep running, watered,
         <eye> .. welling up, keep{s/} welling up, welling up all|constantly|nonstop, tissue in hand, eyes .. tearing, teared up, teared, streaming down, watering, watery, waters, <eye> .. water, they water, water
@@ -137,6 +161,10 @@ SIGNS = {
         dripping, eye{s/} .. flood{ing/ed}
     """,
     "discharge": """
+        muta, eye boogers, matter .. morning, crumbs .. corner{s/},
+        yellow|green|greeny|greenish|yellowish|white|cloudy|sticky .. sleep|thing|things|matter|bits in|on|at the|my?
+        corner{s/}, sleep in the|my corner{s/}, yellow|green|greeny|white thing|sleep, gooped, stringy stuff,
+        pick .. off .. lashes|corner{s/} .. morning, welded .. morning, wash .. open .. morning, soak .. open,
         yellow goop|goo|gunk|slime|film, gluing the corner, gluing .. shut, crusting, crusts, crustier, scabbing goo, mucopurulent, mucoid, d/c, sleep in .. eye{s/},
         stuck|glued|gummed|sealed .. when i wake, stuck|glued|gummed .. every morning, stuck .. on waking, yellowy,
         eye gunk, eye goop, weepy gunk, discharge, discharging, crust, crusty, crusted, crustiness, crusties, gunk,
@@ -147,6 +175,10 @@ SIGNS = {
         morning, eye snot, <eye> .. bunged up, bunged up .. <eye>, gloopy, gloop, manky, flaky crust
     """,
     "rash": """
+        small balls, little balls, tiny balls, balls on .. lid{s/}|eyelid{s/},
+        crop of spots|bumps|pimples, little|tiny|small|wee lumps, all in .. lumps, <eye> .. come up in ..
+        lumps|bumps|spots|blisters|dots, come up in .. lumps|bumps|spots|hives|blisters|rash, lumps and bumps, skin ..
+        <eye> .. peel{s/}, skin .. is peel, goosebumps on .. lid{s/}, like sandpaper lids, crocodile,
         lumpy lid{s/}, <eye> .. lumpy, lumps on .. lid{s/}, lumps along, blister on .. <eye>, whiteheads, whitehead, papular, zits, zit, little dots, scabby, rough and dry, dry and flaky, peely,
         spot{s/} along, milia, pustule, thickened skin, red patches, red patch, blotchy, blotches, flecks, skin ..
         rough|scaly|dry, rash, rashy, rashes, bumps, bump, bumpy, pimple{s/}, pimply, blister{s/ed/ing/y}, spots
@@ -157,6 +189,8 @@ SIGNS = {
         off, lids .. dry, dry <eye>lids, chapped
     """,
     "light": """
+        tubelight, tube light, brightness .. zero|lowest|down .. hurts|bothers|still, sitting in dark, sit in dark, in
+        dark room,
         cant stand no light|sun|brightness, stand no light, light hittin|hitting it|my|them|me, sunlight evil, squinting at everything, squint at everything, light|sun .. is evil, sunlight is my enemy, sun makes .. stream|run|water, lights .. unbearable, squint{ing/ed} like, squinting .. outside|driving|sun|daylight|bright, daylight .. too much, daylight is just too much, sun|sunlight|sunshine .. too much, brightness .. too much, light .. like .. knife, lamp .. like .. knife|knives, if i turn on the lamp|light, turn on the lamp|light .. hurts|knife|ouch, cant|cannot|avoid|avoiding|hide|hiding|shield|shielding .. <lightsrc>, close|closed|closing|shut|draw|drew
         .. blinds|curtains, blinds .. closed|shut|down, <lightsrc> .. <lightbad>, <lightsrc> .. makes|make ..
         water|cry|squint|scream|wince|shut|close, <lightbad> .. <lightsrc>, too bright for, everything .. too
@@ -181,6 +215,8 @@ SIGNS = {
         hurts
     """,
     "gritty": """
+        sand thing, sand with every, full of sand, full of it .. sand, like a sandpit, sandpit,
+        half|whole|all of .. under|in|behind my? <eye>, beach under|in|behind, grit under|behind, like a|the beach,
         beach .. sand, been to the beach, half the beach, sand out of, never got the sand, carry .. sand|beach, grains inside|grains|in, bits of sand, like breadcrumbs, toast crumbs, gravelly, gravel in my|the, feels like gravel, like grit, bit of sand, sand in the|my|my left|my right|it, grain of sand, some sand in, feels like sand, feel like
         sand, like sand, sand in my|the eye{s/}, sand under, sandy, full of sand, throwing sand, sand on my eyes,
         eye{s/} are|is|feel|feels|so|super|really|been|get|keep .. dry, like a? grain|grains, piedrita, rubbing
@@ -204,6 +240,7 @@ SIGNS = {
         eyeball, something there, touching .. eyeball, hair in .. <eye>, catching .. lid, piece of .. in my eye
     """,
     "vision": """
+        bit of fog, fog when|if|on|over|in|comes, foggy when,   haze when|over|comes,
         blurry, blurred, blur, blurs, blurring, blurriness, blury, fuzzy, foggy, hazy, cloudy, filmy, film over,
         film on, misty, smeary, everything .. fuzzy, vision .. off, <eye> .. cloudy, out of focus, unfocused,
         blurrier, smudgy, fogged, cant see clear
@@ -214,7 +251,7 @@ SIGNS = {
     """,
     "hives": """
         broke|broken|breaking|came out in hives|welts, hive, hives, urticaria, welts, welt, wheals, nettle rash,
-        hivey, mosquito hills|bites|bumps|bite
+        hivey, mosquito hills|bites|bumps
     """,
     "irritated": """
         angry at me, theyre just angry, eyes .. angry, the light thing, iritis, uveitis, eyes .. not happy, playing up, <eye> .. acting up, acting up, bothersome,

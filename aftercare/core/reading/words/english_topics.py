@@ -22,6 +22,10 @@ TOPICS = {
         next fill, need a fill, train late
     """,
     "retention": """
+        dropping like, falling like, like leaves in autumn|fall, curls|curl dropped|gone|went|fell|straight, lost
+        their|its? curl, one after another .. leaving, leaving me one|by, one by one, jumping off, making a break,
+        making a run, gone awol, going awol, awol, running away from, bidding farewell, said goodbye, down to .. left,
+        moult, moulted, molted, like autumn, like a moulting|molting, more lashes on my|the .. than, on the pillow,  on my cheek{s/}|face|jumper|keyboard,
         lost nine|eight|seven|eleven|twelve|thirteen|fifteen|twenty|dozen, lost like <some>, pointing at my|the|heaven, half of em, pointing .. nose|ceiling|cheek|floor, lash{es/} .. sideways, all sideways, one .. sideways, dropping like flies, .. came out in the
         shower|sink, came out in|with|already|when|after|overnight, come out already|in|when|with|overnight,
         coming out already|in|when|with|everywhere|overnight, half .. em|them|these .. gone|out|off, half of em
@@ -59,6 +63,21 @@ TOPICS = {
         single one .. budged, look like a plucked
     """,
     "booking": """
+        can we move, could we move, can you move, can u move, move me, bump me to, bump|push|shift me|mine|my
+        to|till|until|back|later|earlier, i would like to come, would like to come, id like to come, like to come
+        one|again|next|in|on, place for|to .. remove|removal|fill, when you have place, have place for, when|what ..
+        free for, fit her|him|us|me|them in, can she come, bring her in, poke me if, give me a shout if, shout if, let
+        me know if .. slot|space|opens|cancels|comes|frees, if .. slot|space|spot .. opens|comes|frees, slot opens, i
+        will be late, b there, be there at|10|in|for, ill keep|take
+        fri|friday|monday|tuesday|wednesday|thursday|saturday|sunday|the, keep
+        fri|friday|mon|tue|wed|thu|sat|monday|tuesday|wednesday|thursday|saturday, im the .. appointment, im the
+        2|3|4|5|9|10|11|12, think more like, more like 2|3|4|5, stuck behind, behind a tractor|bus|lorry, bus
+        broke|is|never|didnt, bus is late|behind|stuck, train .. cancelled|delayed|stuck, cant come, cannot come, cant
+        make, stop by .. for .. infill|fill|refill|removal,  for the infill|fill|refill|removal, free ako,
+        give appointment, kindly give, kindly book, kindly fix, come in for the patch|a, patch test
+        on|for|any|this|next, come for the patch|a, other slot|time|day|date, different slot|time|day|date, removed
+        tomorrow|today|asap|this, take them off tomorrow|today|this,  squeeze us|her in, any gaps
+        on|this|next|today|tomorrow|in, gap in your|the diary|book|day,
         can we do .. instead, could we do, can we switch|move|swap|change|push, do
         monday|tuesday|wednesday|thursday|friday|saturday|sunday, instead of the, same time .. weeks, in
         three|two|2|3 weeks please, i need a fill, need another fill, lash appointment, come by
@@ -124,6 +143,13 @@ TOPICS = {
         sitter .. cancelled, running .. late, im running, be there .. at|by|for, see you .. <day>
     """,
     "question": """
+        is it catching|contagious|ok|okay|normal|safe|bad, am i being dramatic|silly|daft|paranoid, or am i being|just,
+        can hayfever|hay|pollen|sweat|sun|chlorine, hypothetically .. have|can|will|would|do|does|should, have i
+        ruined|killed|broken|wrecked|damaged, what means, kindly advise|advice|guide, what do you|ye reckon, what to do
+        about|with|abt, tell me what|wot, is it correct, correct like this, go swim or not, or not ah, can or not, can
+        or cannot, wondering is|are|if|about|whether, just wondering, allergy or, normal or, allergic or, is your
+        glue|adhesive|remover, is the glue|adhesive|remover, what counts as, what counts, is that of interest, should
+        my,
         is that usual, is this usual, is it usual, would it be safe, ought i, owt to worry about, anything to worry about, nothing to worry about?, what cream, which cleanser, how to take it out, how to, from the glue|lashes|fumes|remover, is that from, is this from, can you fix, could you fix, help??, are .. ok|okay|alright|good|bad with|for|on these|them|lashes, is .. bad|ok|okay|good for them|lashes|these,
         is it ok or, ok or nah, or nah, ok or, what i do, what do, is it bad if, is losing, can i still, still
         get lashes, should i be worried, be worried, should i worry, does that mean, makes sense call, call me
@@ -163,6 +189,15 @@ TOPICS = {
         located, hold up in, would it be, might i, could i ask
     """,
     "complaint": """
+        n|and i? look half asleep, look like .. panto|pantomime|hooker|barbie|bratz|goth|muppet, come out like, panto,
+        never asked for, charged extra, asked for natural .. not|and|came|come|got, wasnt cheap, paid all that, hurts my
+        soul how|that, not the style|shape|length|curl i, isnt the style|shape|look, not even the
+        style|shape|length|curl, she was rude|short|late|cold|distracted|rough, was on her|his phone, chewed gum,
+        chewing gum, was rough, rough with, business model, amazing business model, love how u|you charged|kept|rushed,
+        loved paying, love paying, cost .. fortune, for what i got, for what they are, for what it is, price is eye
+        watering, is eye watering, eye watering for, half asleep, burnt a hole in .. not, best pleased, not best
+        pleased, less than impressed, less than thrilled, wouldnt recommend, would not recommend, wont be recommending,
+        what a let down, robbed, daylight robbery, shape is wrong|awful|off, dont like the shape, not a patch,
         paid full price, left|right is .. longer|shorter, way longer, quit texting me, stop texting me, for free, not cute, fix it for free, do not suit me, dont suit me, doesnt suit me, not shown a mirror, bad taste in my mouth, was promised, i
         was promised, promised .. got, not what was promised, i paid, paid .. for this|that|these, for that
         price, for this price, for the price, it took .. hours, took three|four|3|4|5|five hours, was

@@ -38,7 +38,7 @@ CLASSES = {
         fallando falla falta menos bajo bajando limitada mitad
     """,
     "leer": "leer letras letra pantalla celular cel telefono letreros letrero placas placa semaforo numeros tele caras cara",
-    "nopuede": "no puedo logro consigo alcanzo cuesta apenas casi imposible trabajo batallo",
+    "nopuede": "cuesta apenas casi imposible trabajo batallo",
     "abre": "abrir abrirlo abrirlos abro abre abren abrirse despegar despegarlo despegarlos despega despegan separar",
     "horror": """
         horrores horrible horriblemente insoportable infernal brutal bestial mortal espantoso atroz terrible
@@ -80,6 +80,9 @@ CLASSES = {
 
 FRAMES = {
     "breathing!": """
+        ni la? saliva|agua|comida .. pasa|baja|trago|puedo, saliva|agua .. no .. pasa|baja, ni trago|pasa|puedo tragar,
+        me ahoga, me quedo sin voz, no me entra, no me sale la voz, aire .. no .. entra|llega|alcanza, como si ..
+        apretaran .. cuello|garganta|pecho, me aprietan .. cuello|garganta,
         no .. <sopla>, <cuesta> .. <sopla>, <sopla> .. <cuesta>, <via> .. <aprieta>, <aprieta> .. <via>, <boca>
         .. <dormida>, <dormida> .. <boca>, no .. pasa .. agua|saliva|comida|nada, no .. tragar, trabajo ..
         tragar, tragar .. duele|trabajo|cuesta, como popote, me ahog{o/aba/ando}, quedo sin aire, siento ahogo,
@@ -95,6 +98,9 @@ FRAMES = {
         <rostro>
     """,
     "vision!": """
+        dos de cada|todo, cada .. veo dos, veo dos de, veo como por|con|a traves .. nata|vaselina|leche|agua|humo|nube,
+        nada enfoca|enfocado, no me enfoca{n/}, todo borroso, tuvo que leerme, me leyeron, como mirar|ver por|a traves
+        .. vidrio|vaso|agua|vaselina|cortina, de un ojo no, de un lado no veo, me falta un pedazo, media cara no,
         <vista> .. <borra>, se me .. la <vista>, no .. leer, no veo .. <leer>, no distingo .. <leer>, veo ..
         doble|dos|manchas|sombras|negro|oscuro|luces, todo .. doble|borroso|oscuro|nublado, perdi .. <vista>,
         deje de ver, no .. veo, dej{e/o} de ver, como .. vidrio empanado|sucio|esmerilado, no puedo manejar,
@@ -116,7 +122,7 @@ FRAMES = {
         <goma>, <goma> .. en .. globo, tengo <goma> en .. <ojo>
     """,
     "sealed_eye!": """
-        no .. <abre> .. <ojillo>, <ojillo> .. no .. <abre>, <nopuede> .. <abre>, no me <abre>, <ojillo> ..
+        no .. <abre> .. <ojillo>, <ojillo> .. no .. <abre>, <nopuede> .. <abre>, no puedo|logro|consigo|alcanzo <abre>, no lo|los|me|le puedo|logro|consigo <abre>, no me <abre>, <ojillo> ..
         pegado|pegados|sellado|sellados|soldado|soldados, <ojillo> .. cerrado completamente|totalmente
     """,
     "swollen_shut!": """
@@ -129,6 +135,9 @@ FRAMES = {
     """,
     "blood": "sangra, sangra, sangrando, sangro, sangre",
     "faint!": """
+        amaneci en el piso|suelo, desperte en el piso|suelo, despert{e} .. tirada, me encontr{o/aron} ..
+        piso|suelo|tirada, me fui al piso|suelo, cai al piso|suelo, se me apagaron las luces, me voy pa|para el suelo,
+        blackout,
         casi me desmayo|caigo, me voy a desmayar|caer, todo .. vueltas, me dio .. vahido|mareo|desmayo|patatus|soponcio,
         se me fueron las fuerzas, se me doblan .. piernas, me tuve que sentar|agarrar|acostar .. piso|suelo, me
         tiemblan .. piernas, veo lucecitas y me, vi negro|estrellas, me puse palida|blanca
@@ -137,7 +146,10 @@ FRAMES = {
         <roncha> .. <cuerpo>, <roncha> .. todas partes|todos lados, <cuerpo> .. <roncha>, <roncha> .. de pies a cabeza,
         de pies a cabeza, me llene .. <roncha>, llena de <roncha> .. toda
     """,
-    "pain": "moretead{o/os/a}, molesta{n/} al toca{r/rlo/rlos}, molesta{n/} al parpadear, como moretead{o/os}",
+    "pain": """
+        me trae loca el dolor, me tiene loca el dolor, punzaditas, pinchacitos, como golpeado, como machucado,
+        amoratad{o/a}, moretead{o/os/a}, molesta{n/} al toca{r/rlo/rlos}, molesta{n/} al parpadear, como moretead{o/os}
+    """,
     "redness!": """
         blanco .. <ojillo> .. rojo oscuro|sangre, <ojillo> .. puro|pura sangre, rojo como sangre, <ojillo> .. color ..
         vino|sangre
@@ -168,6 +180,8 @@ FRAMES = {
         chorro|chorros .. lagrimas|agua, kleenex, ando llorando sin, agua .. todo el dia
     """,
     "discharge": """
+        pegote{s/}, pegostio, lagañudo, laganud{o/a/os/as}, amanec{i/en} .. pegad{o/os/as}, despego con agua,
+        moquito{s/}, amarill{o/ito} en la esquina|esquinita,
         baba .. <ojillo>, <ojillo> .. babos{o/os}, moquea{n/}, <ojillo> .. moco{s/}, costra{s/} .. pestana{s/},
         pegosteos{o/a/os/as}, pegostre, pegost{e/es}
     """,

@@ -14,6 +14,8 @@ SCOPE = {
         no, nunca, jamas, ni me|se|los|las|lo|un|una|tantito|siquiera, ya no, no he, no han, no ha, no tengo, no hay
     """,
     "nonneg": """
+        no veas como|que|lo, no sabes como|que|lo|cuanto, no te imaginas como|que|lo|cuanto, no te puedes imaginar, no
+        ayuda, parpadear no, no es que no, no vea{s/} lo, no te digo, ni te cuento, ni te digo,
         no pasa .. dia|noche|hora sin, ni un dia|noche sin, no hay dia sin, no puedo decir que no, no es que no,
         no es que no me duela|pique|arda, no hace nada, no me hace nada, no se desinflama{n/}, no se deshincha{n/},
         y nada, no aguanto, no soporto, no puedo, no puedo dormir, no dormi, no he dormido, no he podido, no pude,
@@ -33,6 +35,11 @@ SCOPE = {
         como no, a que no, no es nada lindo, no enfoco, no distingo, no miro, no logro, no alcanzo, no me pude, no
         te asustes, nada mas, no mas que, ni modo, ni idea, nunca mas, no llego, no voy, no podre
     """,
+    "returns": "me esta pasando otra vez, otra vez lo mismo, otra vez igual, me pasa otra vez, y ahora otra vez",
+    "wrong": """
+        hable muy pronto, hable antes de tiempo, me equivoque, mentira, retiro lo dicho, me retracto, olvida lo que dije,
+        eso fue ayer, eso era ayer
+    """,
     "but": """
         pero, sino, aunque, excepto, salvo, solo, solamente, porque, pues, si, desde, cuando, mas que, nomas,
         unicamente, eso si, hasta, apenas
@@ -46,6 +53,13 @@ SCOPE = {
         salvo cuando, salvo si
     """,
     "over": """
+        despues se acabaron|acabo|quito|fue, se acabaron, se acabo, amanecieron bien|perfectos|normales|limpios,
+        amanecio bien|perfecto|normal|limpio, ahora esta|estan todo|todos|todas? joya|bien|perfecto|ok|genial|barbaro,
+        todo joya, ahora todo joya|bien|perfecto|ok, ya se bajo|bajaron, but now todo bien, luego nada, dos dias y ya,
+        un dia y ya, y ya paso, ya no hay nada,
+        ya se me fue|fueron|quito|paso|bajo|quitaron, se fue con|sola|solo|sin, se fueron con|solas|solos, se me fue
+        con, se quito con|sola|solo, se le|les paso|quito, hoy se le|les paso, hoy ya esta|estan bien|normal|normales,
+        ya ni rastro, ni rastro ya, ya ni me acuerdo,
         ya se les|le|me|te quito|quitaron, ya se normaliz{o/aron}, se normaliz{o/aron}, se corto solo|sola, se cortaron solos|solas, despues se corto, primeras horas nomas|nada, ya normalizaron, ya baj{o/aron}, se baj{o/aron} sol{o/a/os/as}, baj{o/aron} sol{o/a/os/as}, duro poquito|poco, duraron poquito|poco, ya
         se fue|fueron sol{o/a/os/as},
         se desinflamo completita|completito|toda|todo|por completo, se desinflamo, desinflamo, completita, ya se me
@@ -96,6 +110,7 @@ SCOPE = {
         como la vez pasada, igual que|a, como la otra vez, como el ano pasado, como la ultima vez, misma que
     """,
     "if": """
+        en caso de que|haber|tener, cuanto es normal, es normal que dure, por si acaso,
         si algun dia, si .. llegara{n/} a, llegara a, en caso de que, si acaso me, si me llega a, y si soy|tengo|me|se|las|los|amanezco, si manana, si llego a, si llegara{n/} a, si soy, suponiendo, si
         despues, si me, si se, si los, si las, si el, si la, si llega{n/}, si pasa, si tengo, si siento, si
         amanezco, por si, en caso, si hay, si mi, si alguna, que pasa si, si un, si yo, si luego, si por, si algo,
@@ -106,6 +121,7 @@ SCOPE = {
         si cierro, si parpadeo, si me tallo, si abro, si puedes, si puede, no se si el
     """,
     "will": """
+        es normal que piquen|arda|ardan|duela|duelan|lloren|llore|lagrimeen|molesten|moleste|raspe|raspen,
         duele quitar{las/la/selas}, duelen al quitar, duele al quitar, duele
         ponerselas|ponerlas|ponermelas|quitarmelas, duele la remocion|el retiro|el retoque|mucho ponerse, va a, van
         a, me va a, me van a, se va a, podria, podrian, puede que, pueden, da alergia, dan alergia, causa, causan,
@@ -134,6 +150,7 @@ SCOPE = {
     """,
     "minenot": "a mi no, yo no, los mios no, las mias no",
     "report": """
+        manejar, manejo, tuvo que, tuvieron que, me tuvo que, me tuvieron que, me esta llevando,
         dice, dijo, dicen, dijeron, cree, piensa, me dijo, pregunta, pregunto, noto, vio, me llevo, me lleva, me
         trajo, opina, preguntaron, asustad{o/a}, preocupad{o/a}, ama, encanta{n/}, encanto, encantaron, reconocio,
         me ve, me vio, mira, quiere, es enfermera, es doctora, es doctor, es medico, es enfermero, escribe, escribo

@@ -37,6 +37,7 @@ SIGNS = {
         sangrando, derrame
     """,
     "swelling": """
+        amaneci de sapo, de sapo, parece empanada|sapo|pelota|globo|ciruela|uva, como empanada|ciruela|uva,
         pepita en .. <ojo>, pelotita en .. <ojo>, bolita dura, bolita en .. <ojo>, bolita .. parpado, bola dura, una bolita en, pepita .. parpado, bolita .. <ojo>, bolita que tenia en, hinchazoncita, hinchadit{a/as/o/os}, <ojo> .. botado, botado .. ojo,
         saliendo para fuera, hinchad{o/a/os/as}, hinchadit{o/a/os/as}, hinchadisim{o/a/os/as}, hinchazon, hinchason,
         inchad{o/a/os/as}, inchazon, inchason, hinch{o/a/an/aron/ando/aba}, inflamad{o/a/os/as},
@@ -52,6 +53,7 @@ SIGNS = {
         doble, se me salen los ojos, ojo salid{o/ito}
     """,
     "itching": """
+        pique{n/},
         picar, de picar, rasca, rascas, me rasco, comezoncit{a}, picazoncit{a}, picor{cito/}, picazon, picason,
         comezon, comeson, comezonsita, comezoncita, picor, picores, prurito, rasquina, me pica{n/}, me
         pic{o/aba/aban/aron/ando/azon}, me .. picando, pican, pica, picando, pico mucho, picaba, picaban, picaron,

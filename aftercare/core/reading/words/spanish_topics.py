@@ -7,6 +7,16 @@ from __future__ import annotations
 
 TOPICS = {
     "figure": """
+        que bonit{o/os} ojo{s/}, que lind{o/os} ojo{s/}, bonitos ojos,
+        precio me dejo ciega|sin|temblando|llorando, me dejo ciega el precio, ciega con el precio, en caso de que salga,
+        en caso de,
+        estan que arden jaja|fuego|puro, puro fuego, estan de fuego, estan fuego, de infarto,
+        me duele no haber|ir|poder|tener, me duele haber, duele|duelen no haber|verme|verte|pagar, me arde la
+        envidia|cara de, arde de envidia, ojos de envidia, me muero de envidia, morir de amor, ciega de amor, te arde
+        la, arden de envidia, picadas de envidia, rojas de envidia, verdes de envidia, roja de coraje|pena|envidia, me
+        pica la curiosidad, pica la curiosidad, me pico el gusanito, lloro de felicidad|emocion|alegria|risa, llore de
+        felicidad|emocion|alegria|risa, llorando de felicidad|emocion|alegria|risa, llorar de
+        felicidad|emocion|alegria|risa, duele el bolsillo, ojo de la cara, un ojo de la cara, arde troya,
         ciega de amor, ciego de amor, me ardio el precio|bolsillo|la cuenta, ardio el precio|bolsillo|la cuenta, pica la envidia|curiosidad, me pica la envidia, pica de envidia, como me veo, como se me ven, como hubiera llorado, no aguanto las? ganas, no aguanto la emocion, no aguanto mas? para, ya no aguanto por, me duele cancelar{te/les/}|faltar, me duele no poder, me duele tener que, cieg{a/o} sin .. lentes|gafas|anteojos, cieg{a/o} sin
         lentes|gafas|anteojos,
         huele a quemado, olia a quemado, olor a quemado, arde la cara de, cara de verguenza, de infarto, ojo
@@ -55,6 +65,10 @@ TOPICS = {
         pantalla .. borrosa
     """,
     "fine": """
+        parezco modelo|artista|famosa|reina|muneca, dice que parezco, no me han picado, ni un dia .. picado|molestado,
+        ni las siento, no se me ha caido ni, divinas, preciosas, de diez, un diez, de lujo, brutales, de infarto, de
+        muerte lenta, todo el mundo me, todas me preguntan, me preguntan donde, feliz con, contenta con, fascinada,
+        enamorada, puro fuego, que arden, estan que arden,
         dejaste guapisima|hermosa|divina|bella|preciosa|lindisima|como reina, guapisima, ando matando, regia{s/}, nada raro, por ahora nada, no tengo nada, ando perfecta, ando bien, chingon{as/es/a/}, todo
         el mundo me pregunta, tuanis, pura vida, brutales, la mera mera, sana y salva, de pelos, de poca, al
         cien, al 100, cheverisim{as/o}, mamacita, divinas, estoy perfecta, todo en su lugar, ni una se ha caido,
@@ -121,6 +135,9 @@ TOPICS = {
         todo bien
     """,
     "retention": """
+        se me empezaron a caer, se me empiezan a caer, empezaron a caer{se/}, se me cayeron, hueco en, huecos en, tengo
+        un hueco, tengo huecos, no quedaba ninguna, no me queda ninguna, ya casi no tengo, quedan pocas, me quedan
+        pocas, se me estan cayendo, no me duraron, no duraron, duraron nada, pelon{a/as}, se me caen, caen solas,
         se me caen, se me cayo, se me cayeron, se me han caido, se me estan cayendo, se estan cayendo, se caen, se
         cayo, se cayeron, caido, caidas, cayendo, cayeron, se me esta cayendo, se me caian, se me cae, perdi ..
         pestan{a/as}, perdi como|varias|la|muchas|algunas|unas, perdiendo .. pestan{a/as}, perdiendo, hueco{s/},
@@ -135,6 +152,13 @@ TOPICS = {
         tumbaron, arranque, arrancado, se desprend{en/ieron/io}, desprendiendo, abiertas, enredad{as/a}, mudando
     """,
     "booking": """
+        llego a las|tipo|como, llego en, llego tarde, llego un poco, voy tarde, voy retrasada, voy con retraso, pasame
+        al|para|a, me pasas al|para, mejor pasame|el|para, me cambias, me mueves, muevela|mueveme al|para|a,
+        cambiame|cambiala al|para|a, no alcanzo a llegar, no voy a poder, no podre ir|llegar|asistir, no puedo
+        ir|llegar|asistir, otro hueco|espacio|horario|dia, me das otro|otra, un huequito, un espacito,
+        tenes|tienes|tiene|teneis lugar|hueco|espacio|turno|algo, hay lugar|hueco|espacio|turno, me
+        agendas|apartas|anotas|apuntas|agendan, agendame, apartame, apuntame, anotame, reagendar, mover mi, se me hizo
+        tarde, ando atrasada, estoy atrasada,
         me lo|la|las cambias, lunes|martes|miercoles|jueves|viernes|sabado|domingo no puedo, no puedo el lunes|martes|miercoles|jueves|viernes|sabado|domingo, me muevo para, me muevo pal, se me paso el turno|la cita|cita, algo para hoy, hay algo para, algo para
         el|manana|mañana, se me cruzo, saliendo tarde, voy saliendo, pasar manana a, puedo pasar
         manana|hoy|el|a, paso manana|hoy|el|a las, llego tipo, llegando tarde, se me hizo tarde, voy a llegar,
@@ -162,6 +186,10 @@ TOPICS = {
         hora, cambio de hora, te caigo el|a, casi llego, ya casi llego, voy saliendo, me urge
     """,
     "question": """
+        me pasas|das|mandas la direccion|ubicacion, la direccion porfa, la ubicacion porfa, cual es la
+        direccion|ubicacion, donde quedan|estan|es, que|k precio tiene|tienen, cuanto cuesta|sale|cobras|cobran|vale|es,
+        en cuanto sale|esta, que onda con, puedo banarme|nadar|entrar|dormir|maquillarme|ponerme, es normal que, se
+        pueden|puede mojar, cada cuanto,
         sera por, sera el|la|alergia|normal|que, es verdad, dimelo what i do, dime que, que sera, solo pregunto,
         pregunto, quiero preguntar, usan el mismo, usan algo, ustedes usan, hay algun, me lo puedo, me las puedo, lo
         puedo, las puedo, puedo quitar, a donde voy, voy al doctor, que tan, cada cuanto, hasta cuando, con que, que
@@ -181,6 +209,11 @@ TOPICS = {
         sera que, sera alergia
     """,
     "complaint": """
+        estuvo con el celular|telefono|movil, con el celular todo, en el celular todo, las pague caras, un ojo de la
+        cara, de ojo de la cara, ni de chiste, no era lo que, no fue lo que, no es lo que pedi, queria mas, las queria
+        mas|menos, no quedo ninguna, me cobraron de mas, cobraron de mas, que carero, carisim{o/a/as}, me dejaron
+        esperando, me dejo esperando, me atendio mal, me trato mal, mal atendida, muy mala atencion, mala atencion, mal
+        servicio, pesimo servicio, con prisas, a las carreras, chuecas, disparejas, desparejas,
         muy caro, carisimo, carisima, carero, careros, salio caro, me salio caro, tan caro, fraude, un fraude,
         dineral, grosero, grosera, ni me saludo, mal atendida, descontent{a/o}, mas corta que, mas larga que,
         quedo mas corta|larga, verguenza salir, me da verguenza, pague .. y ya, carisimas, insatisfecha,
@@ -206,6 +239,30 @@ TOPICS = {
         arreglalas, mala calidad, no vale, no valio, una mas larga, muy caras, muy caro, estan caras, esta caro
     """,
     "stop": """
+        corten con, corten los|las, corta con .. mensajes|sms, basta de, basta con, basta che, basta ya, ya basta, ya
+        estuvo .. mensajes, no sigan, no sigas, no insistan, no insistas, dejen de, deja de
+        mandar|escribir|enviar|mandarme|escribirme|enviarme, dejenme en paz, dejame en paz, dejenme tranquil{a/o},
+        dejame tranquil{a/o}, quitamel{os/as}, quitenmel{os/as},
+        quiteme|quitenme|quitame|saquenme|sacame|saqueme|borrenme|borrame|borreme|eliminenme|eliminame|elimineme
+        de|del|de la|mi, denme|dame|deme de baja, darme de baja, dar de baja, quiero darme|salirme de, de baja por
+        favor|porfa, cancelen los|estos mensajes|avisos|recordatorios, cancelar los|estos mensajes|avisos|recordatorios,
+        paren de, paren con, paren ya, pare de, para de mandar|escribir|enviar, no mas
+        mensajes|mensajitos|avisos|recordatorios|sms|textos|correos, ni un mensaje mas, no quiero mas|recibir|que
+        me|sus|tus .. mensajes|escriban|manden|avisos|recordatorios|textos|contacten|sms|correos, no quiero recibir, no
+        deseo recibir|mas, no me manden, no me mandes, no me envien, no me envies, no me escriban, no me escribas, no me
+        contacten, no me contactes, no me llamen, no vuelvan a escribir|mandar|contactar|molestar|escribirme|mandarme,
+        no vuelvas a escribir|mandar|contactar|escribirme|mandarme, prefiero no recibir, preferiria no recibir,
+        preferiria que no me, prefiero que no me, sin mensajes por favor|porfa, ya no
+        manden|mandes|escriban|escribas|envien|envies, ya no me manden|mandes|escriban|escribas|envien|envies, ya no
+        quiero .. mensajes|recibir|avisos|recordatorios|textos|sms, dejar de recibir, dejar de recibirlos, no necesito
+        .. mensajes|avisos|recordatorios|textos|sms, no hace falta que .. escriban|manden|escribas|mandes|avisen|sigan,
+        les agradeceria que no me|volvieran|siguieran, te agradeceria que no me, los voy a bloquear, voy a bloquear, los
+        bloqueo, bloqueo este|el|su numero, borra|borren|elimina|eliminen|quita|quiten mi
+        numero|telefono|contacto|celular|movil|datos, sacar mi numero, fuera de la lista, me
+        sacan|sacas|quitan|quitas|borran|borras de, harta|harto de .. mensajes|sms|textos, cansada|cansado de ..
+        mensajes|sms|textos, dejad de, no me mandeis, no me escribais, parad de, quitadme, borradme, dadme de baja, no
+        escriban, no manden, cesen, desuscribir{me}, desuscribeme, desuscribanme, anular la suscripcion, no autorizo,
+        retiro mi consentimiento, revoco mi consentimiento,
         no quiero saber mas de|nada ustedes|por, borren mi telefono|numero, borra mi telefono|numero, suficiente no quiero, que ya no quiero, ya no quiero saber, de baja, basta de mensaj{es/itos}, dejar de textear|escribir|mandar|enviar|molestar|contactar, no
         contactar{me/}, favor de no .. contactar{me/}|escribir|mandar|enviar, ya estuvo bueno de mensajes, ya
         estuvo de mensajes, ya no me interesa .. mensajes|recibir, no me interesa recibir, no me interesa{n/} ..
@@ -238,6 +295,8 @@ TOPICS = {
         no quiero mas mensajitos|mensajes|textos|recordatorios|msj|msjs|sms|correos|avisos
     """,
     "notstop": """
+        no es que no me moleste{n/}, no me molesta{n/}, no me deja{n/} de, no deja de, basta de sol|agua|rimel, no me
+        manden foto, deja de picar|arder|doler|llorar, paren de picar|arder|llorar,
         no me dej{es/en/e/eis} de mandar|enviar|escribir|avisar|recordar, no dej{es/en/e/eis} de
         mandar|enviar|escribir|avisar|recordar{me/}|avisarme|mandarme|enviarme|escribirme,
         no me escrib{as/an/a} hasta, no me mand{es/en/e} hasta, no me llam{es/en/e} hasta, no me escrib{as/an/a} ahora,
@@ -251,6 +310,8 @@ TOPICS = {
         activ{en/ar/ame} .. mensajes|recordatorios, mandenme de nuevo, vuelvan a mandar{me/}
     """,
     "wrong_person": """
+        se confundieron, se confundio de, te confundiste, no es el numero de, este celular|numero|telefono no, no soy
+        la|el|esa|ese, equivocad{o/a} de,
         ella ya no tiene este, ya no tiene este cel|celular|numero|telefono, no soy .. ella ya no, yo no soy esa|esta|maria|ella, no soy maria|ana|rosa|la|esa|ella|quien, no soy su clienta|cliente, no se de
         que|quien, no conozco a, aqui no es, no fui yo, mal numero, no es aqui, numero equivocado, numero
         incorrecto, equivocad{o/a} de numero, numero equibocado, persona equivocada, se equivoc{o/aron} de, se
@@ -261,6 +322,7 @@ TOPICS = {
         conmigo, quien me escribe, quien me habla, no es ella
     """,
     "auto": """
+        enviado desde mi, enviado desde el, enviado desde outlook,
         fuera de la oficina, respuesta automatica, mensaje automatico, estoy de vacaciones hasta, no estoy
         disponible, me encuentro fuera, estoy manejando, de licencia, regreso el
     """,

@@ -11,15 +11,32 @@ from typing import Any
 from aftercare.core.reading import Reading
 
 CORPUS = Path(__file__).with_name("corpus")
-SEEN = ("one", "two", "three", "ann", "cal", "dee", "fay", "kit", "liz", "mar", "nat", "sam", "tea", "uma", "viv")
-WEIGHED = (
+SEEN = (
+    "one",
+    "two",
+    "three",
+    "ann",
+    "cal",
+    "dee",
+    "fay",
+    "kit",
+    "liz",
+    "mar",
+    "nat",
+    "sam",
+    "tea",
+    "uma",
+    "viv",
     "wyn",
     "xia",
     "yan",
     "abe",
     "bea",
     "coy",
-)  # the second opinion is trained on them too; no rule was made with them
+    "dot",
+    "eve",
+    "flo",
+)
 UNSEEN = ("ora", "pip", "que", "rex")  # measured as a whole, never read: see corpus/README.md
 URGENT = ("emergency", "same_day")
 Row = dict[str, Any]

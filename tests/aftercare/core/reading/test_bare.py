@@ -70,3 +70,32 @@ def test_another_language_goes_to_a_person(text: str, code: str) -> None:
 )
 def test_an_emergency_in_another_language_does_not_wait(text: str) -> None:
     assert read(text).urgency is Urgency.EMERGENCY
+
+
+CHOICE = "\n\n> How are your eyes? Reply 1 for no trouble at all, 2 for some redness or itching."
+
+
+def test_a_number_means_what_the_question_says_it_does() -> None:
+    well, red = read("1" + CHOICE), read("2" + CHOICE)
+
+    assert (well.urgency, well.about) == (Urgency.NONE, (Topic.FINE,))
+    assert (red.urgency, red.about) == (Urgency.SAME_DAY, (Topic.IRRITATION,))
+    assert read("3" + CHOICE).unread
+
+
+@pytest.mark.parametrize(
+    ("text", "topic"),
+    [
+        ("Yes\n\n> Are you happy with your lashes?", Topic.FINE),
+        ("No.\n\n> Are you happy with your lashes?", Topic.COMPLAINT),
+        ("Yes please\n\n> Would you like us to book your infill?", Topic.BOOKING),
+    ],
+)
+def test_a_bare_answer_is_about_what_was_asked(text: str, topic: Topic) -> None:
+    assert read(text).about == (topic,)
+
+
+def test_what_is_over_answers_a_question_about_signs() -> None:
+    found = read("Day one only, it has passed." + ASKED)
+
+    assert (found.urgency, found.about) == (Urgency.WATCH, (Topic.IRRITATION,))

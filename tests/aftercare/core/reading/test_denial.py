@@ -76,3 +76,20 @@ def test_what_is_only_denied_is_fine() -> None:
     found = reading.read("no redness at all")
 
     assert (found.urgency, found.about) == (reading.Urgency.NONE, (reading.Topic.FINE,))
+
+
+@pytest.mark.parametrize(
+    ("text", "told"),
+    [
+        ("I know I said no itching yesterday. I spoke too soon", ["itching"]),
+        ("they weren't sore till today", ["pain"]),
+        ("no itch until last night", ["itching"]),
+        ("It doesn't not itch", ["itching"]),
+        ("rojo no tengo, picazón sí", ["itching"]),
+    ],
+)
+def test_a_denial_that_is_taken_back_or_ended_is_none(text: str, told: list[str]) -> None:
+    found = reading.read(text)
+
+    assert sorted(found.signs) == told
+    assert found.urgency is reading.Urgency.SAME_DAY

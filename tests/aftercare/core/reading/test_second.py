@@ -15,40 +15,28 @@ def opinion(text: str) -> Opinion:
 
 def test_the_model_tells_signs_and_stops_from_praise() -> None:
     sore, praise, end = (
-        opinion(text) for text in ("my eye is swollen and sore", "love them thanks", "you can stop texting me now")
+        second.opinion(text, text.split())
+        for text in ("my eye is swollen and sore", "love them thanks", "stop texting me")
     )
 
     assert sore.current > 0.8 > 0.1 > praise.current
     assert end.topics[Topic.STOP] > 0.5 > praise.topics[Topic.STOP]
 
 
-def test_the_chances_of_the_urgencies_add_up() -> None:
-    assert sum(opinion("my eye is swollen and sore").urgency.values()) == pytest.approx(1)
+def test_the_weights_fit_the_features() -> None:
+    pieces, kinds = features.of("Ｉtchy eyes", ["itchy", "eyes"])
+
+    assert (pieces, kinds) == features.of("itchy EYES", ["itchy", "eyes"])
+    assert all(0 <= number < features.SIZE for number in pieces + kinds)
 
 
-def test_an_emergency_is_likelier_where_she_cannot_see() -> None:
-    assert opinion("cant see a thing out of my right eye").urgency[Urgency.EMERGENCY] > 0.5
-
-
-def test_the_features_of_words_do_not_hang_on_how_they_are_typed() -> None:
-    numbers = features.of_words("Ｉtchy eyes")
-
-    assert numbers == features.of_words("itchy EYES")
-    assert all(0 <= number < features.SIZE for number in numbers)
-    assert features.of_words("") == []
-
-
-def test_what_is_learned_around_a_sign_holds_for_each_sign() -> None:
-    found = []
-    for text in ("i have no itching today", "i have no swelling today"):
-        laid = by_rules(text)
-        assert laid is not None
-        found.append(set(features.of_rules(laid.page, laid.found, laid.reading)))
-
-    assert len(found[0] & found[1]) > len(found[0] ^ found[1])
+def test_words_of_one_class_count_as_one() -> None:
+    assert features.of("", ["some", "cyanoacrylate"]) == features.of("", ["some", "superglue"])
+    assert features.of("", ["some", "cyanoacrylate"]) != features.of("", ["some", "elbow"])
 
 
 def test_it_guesses_what_a_reply_is_about() -> None:
-    topics = opinion("can you fit me in on saturday for a fill?").topics
+    words = "can you fit me in on saturday for a fill ?"
 
-    assert max(topics, key=lambda topic: topics[topic]) is Topic.BOOKING
+    assert second.opinion(words, words.split()).topic is Topic.BOOKING
+    assert second.opinion("", ()).topic is None

@@ -32,30 +32,28 @@ def test_words_of_an_emergency_that_no_rule_knows_are_one() -> None:
     "text",
     ["take me off this list please xx", "thanks but no more of these messages for me, they drive me up the wall"],
 )
-def test_a_wish_for_an_end_of_messages_is_obeyed(text: str) -> None:
-    assert Topic.STOP in read(text).about
-
-
-def test_what_the_rules_take_for_an_emergency_stays_one_whatever_the_model_makes_of_it() -> None:
-    laid = by_rules("I cant open my left eye since this morning")
-    assert laid is not None
-    calm = Opinion({**dict.fromkeys(URGENCIES, 0.0), Urgency.NONE: 1.0}, dict.fromkeys(TOPICS, 0.0))
-
-    assert look_again(laid.reading, calm, laid.page, explained=False).urgency is Urgency.EMERGENCY
-
-
-def test_a_sign_that_the_model_does_not_believe_in_goes_to_a_person() -> None:
-    laid = by_rules("my left lid is itchy")
-    assert laid is not None
-    calm = Opinion({**dict.fromkeys(URGENCIES, 0.0), Urgency.NONE: 1.0}, dict.fromkeys(TOPICS, 0.0))
-
-    assert look_again(laid.reading, calm, laid.page, explained=False).unread
-
-
-def test_replies_that_the_rules_settle_alone_are_not_looked_at_again() -> None:
-    assert by_rules("STOP") is None
-    assert by_rules("Мой глаз опух") is None
+def test_it_looks_at_what_the_rules_leave_unexplained(text: str, left: str) -> None:
+    assert unexplained(text)[0] == left
+    assert " ".join(unexplained(text)[1]) == " ".join(left.replace(",", " ,").split())
 
 
 def test_plain_denials_do_not_go_to_a_person() -> None:
     assert not read("no pain, no itching, no swelling, all good").unread
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["ngl i feel faint every time i look, gorgeous", "they look so good it should be a crime, blinded. love love love"],
+)
+def test_mere_praise_is_no_emergency(text: str) -> None:
+    assert read(text).urgency is not Urgency.EMERGENCY
+
+
+def test_praise_does_not_hide_a_sign() -> None:
+    found = read("obsessed, best lashes ever, thank you so much!! only my throat feels tight since I got home")
+
+    assert found.urgency is Urgency.EMERGENCY
+
+
+def test_praise_does_not_hide_a_stop() -> None:
+    assert Topic.STOP in read("gorgeous, blinded the whole party, stunning! now please stop texting me").about

@@ -19,6 +19,13 @@ from aftercare.core.reading import Sign, Topic, read
         "dame de baja",
         "ya no me escriban",
         "no quiero recibir mensajes",
+        "I've moved away, so there is no point sending me these anymore",
+        "lovely lashes, but please leave me out of the reminders",
+        "I'd sooner ye didn't",
+        "would you mind not sending any more?",
+        "I asked twice now. leave me in peace",
+        "corten con los mensajes",
+        "ya basta de recordatorios, por favor",
     ],
 )
 def test_an_opt_out_is_obeyed(text: str) -> None:
@@ -38,6 +45,10 @@ def test_an_opt_out_is_obeyed(text: str) -> None:
         "can you stop sending these at 6am? after 9 is fine",
         "quit my job so any day works",
         "cancel my friday please",
+        "i never want these lashes to fall out",
+        "will the redness go away?",
+        "no es que me moleste la luz",
+        "stop with the small talk and tell me what to do about this swelling",
     ],
 )
 def test_another_stop_is_none(text: str) -> None:

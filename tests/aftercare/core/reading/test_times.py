@@ -14,6 +14,9 @@ from aftercare.core.reading import Topic, Urgency, read
         "itched on Monday. Nothing since.",
         "me lloraban ayer, hoy ya no",
         "se me hinchó el primer día, ya se bajó",
+        "it WAS sore. it is not sore now.",
+        "was itchy, isn't itchy now",
+        "bit crusty two mornings but since thursday they wake up clean",
     ],
 )
 def test_a_sign_that_is_over_is_watched_and_not_listed(text: str) -> None:

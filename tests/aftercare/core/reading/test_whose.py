@@ -18,6 +18,9 @@ from aftercare.core.reading import Urgency, read
         "If I wake up puffy tomorrow should I take them off?",
         "i was scared they would burn",
         "si me pican qué hago?",
+        "my friend had hers done with you the same day and her eyes are burning",
+        "my friend's mum had red eyes after lashes",
+        "if you'd asked me whether they itch I'd have laughed",
     ],
 )
 def test_what_is_anothers_or_long_ago_or_imagined_is_no_current_sign(text: str) -> None:
@@ -37,6 +40,10 @@ def test_what_is_anothers_or_long_ago_or_imagined_is_no_current_sign(text: str) 
         "is it normal that my eyes are red?",
         "Orla has no redness at all but my eyelids are pink",
         "Her mum here, writing for her. Her eyes are red and puffy",
+        "Hello, it's Zoe's mum. Her left lid is swollen and sore",
+        "Mother of Zoe (15) here, her eyelid is puffy this morning",
+        "my daughter had her lashes done with you on Monday and her eyes are red",
+        "bestie they are so cute but my one eye is leaking",
     ],
 )
 def test_her_own_sign_is_current(text: str) -> None:
