@@ -137,49 +137,6 @@ def _report(head: str, matrix: Any, truth: Any, counts: Any, hands: Any) -> None
         f"wrongly {said[replies & (truth == 0)].mean():.1%}",
         flush=True,
     )
-    return all_rows, matrix, truth, np.array([FRESH if hand in WEIGHED else 1.0 for hand in hands]), hands
-
-
-def _fit(matrix: Any, truth: Any, weights: Any) -> Any:
-    """Return the weights of every head, the bias in the last row."""
-    urgency = _solve(matrix, truth[:, :URGENCIES], weights, _together)
-    topics = [_solve(matrix, truth[:, [head]], weights, _alone) for head in range(URGENCIES, truth.shape[1])]
-    return np.hstack([urgency, *topics])
-
-
-def _solve(matrix: Any, truth: Any, weights: Any, likelihood: Any) -> Any:
-    shape = (matrix.shape[1] + 1, truth.shape[1])
-
-    def loss(flat: Any) -> tuple[float, Any]:
-        given = flat.reshape(shape)
-        value, wrong = likelihood(matrix @ given[:-1] + given[-1], truth)
-        wrong = wrong * weights[:, None]
-        slope = np.vstack([matrix.T @ wrong + SMOOTH * given[:-1], wrong.sum(axis=0)])
-        return float(value @ weights) + SMOOTH / 2 * float((given[:-1] ** 2).sum()), slope.ravel()
-
-    start = np.zeros(shape).ravel()
-    return minimize(loss, start, jac=True, method="L-BFGS-B", options={"maxiter": STEPS}).x.reshape(shape)
-
-
-def _together(scores: Any, truth: Any) -> tuple[Any, Any]:
-    """One of several: the loss of each reply, and its slope."""
-    most = scores.max(axis=1, keepdims=True)
-    norm = most[:, 0] + np.log(np.exp(scores - most).sum(axis=1))
-    return norm - (scores * truth).sum(axis=1), np.exp(scores - norm[:, None]) - truth
-
-
-def _alone(scores: Any, truth: Any) -> tuple[Any, Any]:
-    """Yes or no: the same."""
-    return np.logaddexp(0, scores)[:, 0] - (scores * truth)[:, 0], 1 / (1 + np.exp(-scores)) - truth
-
-
-def _save(fitted: Any) -> None:
-    np.savez_compressed(second.WEIGHTS, weights=fitted[:-1].astype(np.float16), bias=fitted[-1].astype(np.float32))
-
-
-def _use(fitted: Any) -> None:
-    now = fitted[:-1].astype(np.float32), fitted[-1].astype(np.float32)
-    second._weights = lambda: now  # type: ignore[assignment]
 
 
 if __name__ == "__main__":

@@ -10,7 +10,6 @@ from zlib import crc32
 
 from aftercare.core.reading import lexicon
 from aftercare.core.reading.tokens import fold
-from aftercare.core.reading.values import Reading
 
 SIZE = 1 << 16  # features; a power of two, so that a mask takes the remainder
 _MASK = SIZE - 1
@@ -23,8 +22,8 @@ _MOST = 300  # tokens, likewise
 def of(text: str, words: Iterable[str] = ()) -> tuple[list[int], list[int]]:
     """Return the features of a text, and those of its ``words`` as the lexicon spells them; each once, in order."""
     found: set[int] = set()
-    one = two = ""
-    for word in words:
+    before = ""
+    for word in _WORD.findall(fold(text[:_LONGEST])[0]):
         found |= _of_word(word)
         found.add(crc32(f"{before} {word}".encode()) & _MASK)
         before = word
@@ -39,40 +38,6 @@ def _of_kinds(kinds: list[tuple[str, ...]]) -> list[int]:
     for here, after in itertools.pairwise(kinds):
         found.update(_pair(first, then) for first in here for then in after)
     return sorted(found)
-
-
-def of_rules(page: Page, found: Findings, reading: Reading) -> list[int]:
-    """Return the numbers of what the rules read: urgency, topics, how each sign stands, and the words around signs.
-
-    There a sign is only "a sign": what is learned of "no itching" then holds for each.
-    """
-    names = {f"urgency:{reading.urgency}", *(f"about:{topic}" for topic in reading.about)}
-    for how in ("current", "near", "over", "denied"):
-        for mark in getattr(found, how):
-            names |= {how, f"{how}:{mark.name}", f"any:{mark.name}"}
-    names |= {f"mark:{name}" for name, marks in page.marks.items() if marks}
-    names |= set(_around_signs(page))
-    return sorted({_number(name) for name in names})
-
-
-def _around_signs(page: Page) -> Iterator[str]:
-    ends = {
-        mark.start: (mark.end, "SIGN!" if name.endswith("!") else "SIGN")
-        for name, marks in page.marks.items()
-        if name.startswith("sign:")
-        for mark in marks
-    }
-    words: list[str] = []
-    place = 0
-    while place < len(page.tokens):
-        end, word = ends.get(place, (place + 1, page.tokens[place].word))
-        words.append(word)
-        place = max(place + 1, end)
-    for last in range(1, len(words)):
-        for first in (last - 1, last - 2):
-            near = words[max(first, 0) : last + 1]
-            if first >= 0 and any(word.startswith("SIGN") for word in near):
-                yield "near:" + " ".join(near)
 
 
 @lru_cache(maxsize=20_000)
@@ -96,8 +61,4 @@ def _pair(first: str, then: str) -> int:
 def _of_word(word: str) -> frozenset[int]:
     framed = f"<{word.replace(chr(39), '')}>"
     pieces = [framed[start : start + size] for size in _PIECES for start in range(len(framed) - size + 1)]
-    return frozenset(_number(piece) for piece in ("=" + framed, *pieces))
-
-
-def _number(name: str) -> int:
-    return crc32(name.encode()) & _MASK
+    return frozenset(crc32(piece.encode()) & _MASK for piece in ("=" + framed, *pieces))

@@ -3,14 +3,15 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from aftercare.core import commands
-from aftercare.core.reading import bare, foreign, grading, language, pictures, quoting, second, sides, topics
+from aftercare.core.reading import bare, foreign, grading, language, pictures, quoting, sides, topics
 from aftercare.core.reading.findings import Findings, sort_out
 from aftercare.core.reading.page import Page, lay_out
 from aftercare.core.reading.phrases import Mark
-from aftercare.core.reading.second_look import look_again
+from aftercare.core.reading.second import Opinion
+from aftercare.core.reading.second_look import look_again, opinion_of, without
 from aftercare.core.reading.spelling import known
 from aftercare.core.reading.tokens import Token, tokenize
 from aftercare.core.reading.values import Finding, Reading, Sign, Topic, Urgency
@@ -45,16 +46,6 @@ def unexplained(text: str) -> tuple[str, list[str]]:
 
 
 def _answer(answer: str, question: str) -> Reading:
-    laid = _laid(answer, question)
-    if isinstance(laid, Reading):
-        return laid
-    reading = look_again(laid.reading, laid.opinion(), laid.page, explained=bool(laid.found.explained))
-    reading = _or_foreign(reading, answer, laid.page)
-    over = bool(laid.page.marks.get("scope:over"))
-    return bare.answered(laid.page.tokens, question, reading, over=over) or reading
-
-
-def _laid(answer: str, question: str) -> ByRules | Reading:
     if (command := commands.read(answer)) is not None:
         return _command(answer, _STANDARD[command])
     tokens = tokenize(answer, known)
@@ -76,18 +67,19 @@ def _or_foreign(reading: Reading, answer: str, page: Page) -> Reading:
     """Look for alarms of other languages in what was not understood; whoever speaks of a hospital is for a person."""
     if reading.urgency is Urgency.NONE and page.marks.get("sign:hospital!"):
         return replace(reading, unread=True)
-    if reading.urgency is not Urgency.NONE or reading.about != (Topic.OTHER,):
+    if not reading.unread or reading.about != (Topic.OTHER,):
         return reading
     other = foreign.read(answer, "und")
     return other if other.urgency is Urgency.EMERGENCY else reading
 
 
-def _judged(page: Page, answer: str, found: Findings, code: str) -> Reading:
+def _judged(page: Page, answer: str, found: Findings, opinion: Opinion, code: str) -> Reading:
+    """Return the reading by the rules; of what it is about, the second opinion has a say."""
     shown = pictures.signs_beside_words(page.tokens, bool(found.current))
     signs = {sign for mark in found.told for sign in grading.named(mark)} | {sign for sign, _ in shown}
     negated = {sign for mark in found.denied for sign in grading.named(mark)} - signs
     urgency = _urgency(page, found, shown)
-    about = topics.topics_of(page, irritation=urgency is not Urgency.NONE, denied=bool(found.denied))
+    about = topics.topics_of(page, opinion, irritation=urgency is not Urgency.NONE, denied=bool(found.denied))
     side, side_mark = sides.side_of(page, [*found.told, *found.over] or found.denied)
     why = _why(page, answer, found, shown)
     why += [_finding(page, answer, mark, str(topic)) for topic, mark in about.items() if mark is not None]

@@ -1,4 +1,4 @@
-"""The second opinion: regressions over her words and over what the rules made of them, trained on labelled replies.
+"""The second opinion: logistic regressions over pieces of words, trained on the studio's own corpus.
 
 It makes a reply less urgent than the rules do only where few words are all praise, and then a person reads it. Where it
 sees danger, or a wish for an end of messages, that the rules do not, that is acted on if it is sure, and a person reads
@@ -16,9 +16,7 @@ import numpy as np
 import numpy.typing as npt
 
 from aftercare.core.reading import features
-from aftercare.core.reading.findings import Findings
-from aftercare.core.reading.page import Page
-from aftercare.core.reading.values import Reading, Topic, Urgency
+from aftercare.core.reading.values import Topic
 
 WEIGHTS = Path(__file__).with_name("second.npz")
 TOPICS = (Topic.FINE, Topic.BOOKING, Topic.QUESTION, Topic.COMPLAINT, Topic.RETENTION)
@@ -47,15 +45,21 @@ FINE_DOUBTED_BESIDE_SIGN, BELIEVED_BESIDE_SIGN = 0.1, 0.8
 
 @dataclass(frozen=True, slots=True)
 class Opinion:
-    """The chances, 0 to 1, of each urgency (they add up to 1), and that a reply is about each of `TOPICS`."""
+    """The chances, 0 to 1, that a reply tells of a current sign, of an emergency, of a wish for no more messages.
 
-    urgency: Mapping[Urgency, float]
+    ``topics`` has those of what else it may be about.
+    """
+
+    sign: float
+    emergency: float
+    stop: float
     topics: Mapping[Topic, float]
 
     @property
-    def current(self) -> float:
-        """The chance that she tells of a sign that she has now."""
-        return self.urgency[Urgency.SAME_DAY] + self.urgency[Urgency.EMERGENCY]
+    def topic(self) -> Topic | None:
+        """What it is likeliest about, or None where nothing is likely enough."""
+        likeliest = max(self.topics, key=lambda topic: self.topics[topic], default=None)
+        return likeliest if likeliest is not None and self.topics[likeliest] > TOPIC else None
 
     def doubts(self, topic: Topic) -> bool:
         """Whether a word of this topic is likelier of another matter."""

@@ -4,30 +4,21 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from aftercare.core.reading import second
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
 from aftercare.core.reading.tokens import WORD, listed
 from aftercare.core.reading.values import Reading, Topic, Urgency
 
-# Above these chances she is read as having a sign now, or an emergency, or a person reads it. Chosen with hands that
-# the weights had not seen: see `tests/bench/train_reader.py`.
-CURRENT, EMERGENCY = 0.35, 0.2
-# Where the rules saw a sign and know why it is none now; how bad a sign is that they found is theirs to say.
-CURRENT_EXPLAINED, EMERGENCY_KNOWN = 0.6, 0.5
-PERHAPS, PERHAPS_SURE, PERHAPS_EXPLAINED = 0.05, 0.2, 0.3  # they know nothing of it; something; why it is none
-UNBELIEVED = 0.05  # a sign that the rules see is not believed below it
-STOP, PERHAPS_STOP = 0.15, 0.1
-# A topic that the rules see is left out below the first; one that they do not is named above the second.
-DOUBTED, BELIEVED = 0.15, 0.45
-
+_SAID_LITTLE = 3  # tokens: "lol", "brb in 5"
 _OTHERWISE = ("topic:auto", "topic:spam", "topic:start")
+
 _ON = listed("start restart resume again back reactivate volver vuelvan otra nuevo")
 _NO_STOP = {Topic.STOP, Topic.BOOKING, Topic.START}  # it is one already, or a wish for something else
-_URGENT = (Urgency.EMERGENCY, Urgency.SAME_DAY)
 
 
-def look_again(reading: Reading, opinion: Opinion, page: Page, *, explained: bool) -> Reading:
-    """Return the reading by the rules with what the second opinion changes.
+def look_again(reading: Reading, opinion: second.Opinion, page: Page, explained: list[Mark]) -> Reading:
+    """Hand a reply to a person where the second opinion sees danger, or an end of messages, that the rules do not.
 
     Where it is sure of a sign, an emergency or a wish to stop, that is acted on; and where it is sure of mere praise.
     """

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
+from aftercare.core.reading.second import Opinion
 from aftercare.core.reading.tokens import ASK, PICTURE, WORD, listed
 from aftercare.core.reading.values import Topic
 from aftercare.core.reading.words.pictures import PRAISE
@@ -34,9 +35,13 @@ _OWN = (
 )
 
 
-def topics_of(page: Page, *, irritation: bool, denied: bool) -> dict[Topic, Mark | None]:
+_SHORT = 6  # tokens
+
+
+def topics_of(page: Page, opinion: Opinion, *, irritation: bool, denied: bool) -> dict[Topic, Mark | None]:
     """Return the topics, each with the phrase behind it where there is one."""
     found: dict[Topic, Mark | None] = {}
+    is_long = len(page.tokens) > _SHORT  # of a few words the rules know more
     stop = page.named("topic:stop") or _bare_stop(page)
     if stop and not _is_about_the_hour(page, stop):
         found[Topic.STOP] = stop[0]
@@ -56,9 +61,10 @@ def topics_of(page: Page, *, irritation: bool, denied: bool) -> dict[Topic, Mark
     ):
         if topic is Topic.BOOKING and Topic.STOP in found:
             continue
-        if mark := _first(page, str(topic), may_be_weak=may_be_weak):
+        if not (is_long and opinion.doubts(topic)) and (mark := _first(page, str(topic), may_be_weak=may_be_weak)):
             found[topic] = mark
-    if Topic.STOP not in found and (question := _question(page)) is not None:
+    asks = Topic.STOP not in found and not (is_long and opinion.doubts(Topic.QUESTION))
+    if asks and (question := _question(page)) is not None:
         found[Topic.QUESTION] = question
     no_praise = (
         opinion.doubts_fine_beside_sign() if irritation else is_long and not denied and opinion.doubts(Topic.FINE)

@@ -1,16 +1,6 @@
 from __future__ import annotations
 
-import pytest
-
-from aftercare.core.reading import Topic, Urgency, features
-from aftercare.core.reading.reader import by_rules
-from aftercare.core.reading.second import Opinion
-
-
-def opinion(text: str) -> Opinion:
-    laid = by_rules(text)
-    assert laid is not None
-    return laid.opinion()
+from aftercare.core.reading import Topic, features, second
 
 
 def test_the_model_tells_signs_and_stops_from_praise() -> None:
@@ -19,8 +9,8 @@ def test_the_model_tells_signs_and_stops_from_praise() -> None:
         for text in ("my eye is swollen and sore", "love them thanks", "stop texting me")
     )
 
-    assert sore.current > 0.8 > 0.1 > praise.current
-    assert end.topics[Topic.STOP] > 0.5 > praise.topics[Topic.STOP]
+    assert sore.sign > 0.8 > 0.3 > praise.sign
+    assert end.stop > praise.stop
 
 
 def test_the_weights_fit_the_features() -> None:

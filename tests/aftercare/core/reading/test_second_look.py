@@ -3,9 +3,7 @@ from __future__ import annotations
 import pytest
 
 from aftercare.core.reading import Topic, Urgency, read
-from aftercare.core.reading.reader import by_rules
-from aftercare.core.reading.second import TOPICS, URGENCIES, Opinion
-from aftercare.core.reading.second_look import look_again
+from aftercare.core.reading.reader import unexplained
 
 
 @pytest.mark.parametrize(
@@ -22,15 +20,19 @@ def test_what_the_rules_do_not_know_goes_to_a_person(text: str) -> None:
     assert found.unread or found.urgency is not Urgency.NONE
 
 
-def test_words_of_an_emergency_that_no_rule_knows_are_one() -> None:
+def test_words_of_an_emergency_that_no_rule_knows_are_one_and_go_to_a_person() -> None:
     found = read("Unbearable. I've been pacing the floor since two with my hand over my eye.")
 
-    assert (found.urgency, found.about) == (Urgency.EMERGENCY, (Topic.IRRITATION,))
+    assert (found.urgency, found.about, found.unread) == (Urgency.EMERGENCY, (Topic.IRRITATION,), True)
 
 
 @pytest.mark.parametrize(
-    "text",
-    ["take me off this list please xx", "thanks but no more of these messages for me, they drive me up the wall"],
+    ("text", "left"),
+    [
+        ("no redness, love them", "no , love them"),
+        ("my sister had hives once", "my sister had  once"),
+        ("my left lid is itchy", "my left lid is itchy"),
+    ],
 )
 def test_it_looks_at_what_the_rules_leave_unexplained(text: str, left: str) -> None:
     assert unexplained(text)[0] == left
