@@ -16,7 +16,7 @@ from django.utils.translation import gettext as _
 from aftercare import links, outbox
 from aftercare.core import delivery
 from aftercare.core.delivery import OPEN, Event, State
-from aftercare.models import Attachment, Attempt, Flag, Message, Receipt, Reply, Stop, Wish
+from aftercare.models import Attachment, Attempt, Consultation, Flag, Message, Receipt, Reply, Stop, Wish
 from studio import records
 from studio.models import Client, Staff
 
@@ -43,6 +43,7 @@ def erase(client: Client, *, by: Staff, now: datetime) -> None:
     ids = records.erase_client(client=client, by=by, now=now)
     _forget_messages(Message.objects.filter(client__in=ids), now)
     _forget_replies(Reply.objects.filter(client__in=ids), by, now)
+    _forget_answers(Consultation.objects.filter(client__in=ids), now)
     Flag.objects.filter(clients__in=ids).update(words="")
 
 
@@ -54,6 +55,14 @@ def _forget_messages(messages: QuerySet[Message], now: datetime) -> None:
     Receipt.objects.filter(attempt__message__in=messages).update(raw="")
     Attempt.objects.filter(message__in=messages).update(problem="")
     messages.update(text="", subject="", address="", own_words="")
+
+
+def _forget_answers(answered: QuerySet[Consultation], now: datetime) -> None:
+    """That she answered the questions and when stays; what, and who signed, does not."""
+    answered.filter(withdrawn_at=None).update(withdrawn_at=now)
+    answered.update(
+        answers={}, more="", style="", signed_name="", guardian_name="", to_look_at=0, changes=0, set_lenses=None
+    )
 
 
 def _withdrawn(message: Message) -> State:

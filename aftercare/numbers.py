@@ -9,9 +9,8 @@ from typing import Any
 
 from babel import Locale
 from django.utils.functional import Promise
-from django.utils.translation import get_language, ngettext
+from django.utils.translation import get_language, gettext_lazy, ngettext
 from django.utils.translation import gettext as _
-from django.utils.translation import gettext_lazy as later
 
 from aftercare import facts
 from aftercare.core import limits, say
@@ -47,152 +46,160 @@ class Group:
 GROUPS: tuple[Group, ...] = (
     Group(
         "before",
-        later("Before a visit"),
+        gettext_lazy("Before a visit"),
         (
             Number(
                 "at",
-                later("Hour of the day"),
-                later("Instructions, checks and reminders fall due at this hour, on her own clock."),
+                gettext_lazy("Hour of the day"),
+                gettext_lazy("Instructions, checks and reminders fall due at this hour, on her own clock."),
             ),
-            Number("prepare_days", later("First instructions"), later("So many days before her visit.")),
+            Number("prepare_days", gettext_lazy("First instructions"), gettext_lazy("So many days before her visit.")),
             Number(
                 "prepare_last_hours",
-                later("First instructions at the latest"),
-                later("So many hours before the visit; after that they would come too late to be of use."),
+                gettext_lazy("First instructions at the latest"),
+                gettext_lazy("So many hours before the visit; after that they would come too late to be of use."),
             ),
             Number(
                 "evening_days",
-                later("Second instructions"),
-                later("So many days before a full set, or before a new client’s first fill."),
+                gettext_lazy("Second instructions"),
+                gettext_lazy("So many days before a full set, or before a new client’s first fill."),
             ),
-            Number("evening_at", later("Hour of the second instructions"), later("On her own clock.")),
+            Number("evening_at", gettext_lazy("Hour of the second instructions"), gettext_lazy("On her own clock.")),
             Number(
                 "evening_last_hours",
-                later("Second instructions at the latest"),
-                later("So many hours before the visit."),
+                gettext_lazy("Second instructions at the latest"),
+                gettext_lazy("So many hours before the visit."),
             ),
         ),
     ),
     Group(
         "patch-tests",
-        later("Patch tests"),
+        gettext_lazy("Patch tests"),
         (
             Number(
                 "test_everyone",
-                later("Who is patch-tested"),
-                later("Before a first set, and again where the last is long ago. Some insurers ask for everyone."),
+                gettext_lazy("Who is patch-tested"),
+                gettext_lazy(
+                    "Before a first set, and again where the last is long ago. Some insurers ask for everyone."
+                ),
             ),
             Number(
                 "patch_test_days",
-                later("She is asked to come for a test"),
-                later("So many days before her set."),
+                gettext_lazy("She is asked to come for a test"),
+                gettext_lazy("So many days before her set."),
             ),
             Number(
                 "patch_test_last_hours",
-                later("She is asked until"),
-                later("So many hours before her set; a reaction can take days to show."),
+                gettext_lazy("She is asked until"),
+                gettext_lazy("So many hours before her set; a reaction can take days to show."),
             ),
             Number(
                 "test_valid_days",
-                later("A test counts for"),
-                later("So many days; and so long after her last set none is due."),
+                gettext_lazy("A test counts for"),
+                gettext_lazy("So many days; and so long after her last set none is due."),
             ),
             Number(
                 "test_booked_hours",
-                later("A booked test counts"),
-                later("If it is to be at least so many hours before her set."),
+                gettext_lazy("A booked test counts"),
+                gettext_lazy("If it is to be at least so many hours before her set."),
             ),
         ),
-        later("A patch test without a sign does not rule a reaction out."),
+        gettext_lazy("A patch test without a sign does not rule a reaction out."),
     ),
     Group(
         "after",
-        later("After a visit"),
+        gettext_lazy("After a visit"),
         (
-            Number("care_minutes", later("Aftercare"), later("So many minutes after the end of the visit.")),
+            Number(
+                "care_minutes", gettext_lazy("Aftercare"), gettext_lazy("So many minutes after the end of the visit.")
+            ),
             Number(
                 "care_last_hours",
-                later("Aftercare at the latest"),
-                later("So many hours after the end; the first day is when most of it matters."),
+                gettext_lazy("Aftercare at the latest"),
+                gettext_lazy("So many hours after the end; the first day is when most of it matters."),
             ),
         ),
     ),
     Group(
         "checks",
-        later("How her eyes are"),
+        gettext_lazy("How her eyes are"),
         (
             Number(
                 "check_days",
-                later("Days of the checks"),
-                later("So many days after the visit she is asked how her eyes are."),
+                gettext_lazy("Days of the checks"),
+                gettext_lazy("So many days after the visit she is asked how her eyes are."),
             ),
             Number(
                 "check_last_hours",
-                later("A check at the latest"),
-                later("So many hours after its moment, where it could not go before."),
+                gettext_lazy("A check at the latest"),
+                gettext_lazy("So many hours after its moment, where it could not go before."),
             ),
             Number(
                 "set_checks",
-                later("Checks after a regular’s set"),
-                later("Patch tests, first sets and the first set after a reaction always get all three."),
+                gettext_lazy("Checks after a regular’s set"),
+                gettext_lazy("Patch tests, first sets and the first set after a reaction always get all three."),
             ),
-            Number("other_checks", later("Checks after a removal or a lift"), later("One at least.")),
+            Number("other_checks", gettext_lazy("Checks after a removal or a lift"), gettext_lazy("One at least.")),
             Number(
                 "sensitive_sets",
-                later("Sets of a sensitive client with all three"),
-                later("Her first so many sets here."),
+                gettext_lazy("Sets of a sensitive client with all three"),
+                gettext_lazy("Her first so many sets here."),
             ),
         ),
     ),
     Group(
         "reminders",
-        later("Reminders and levels"),
+        gettext_lazy("Reminders and levels"),
         (
             Number(
                 "fill_level",
-                later("A set needs a fill at"),
-                later("The share of the set that is left. The forecast says on which day it comes to that."),
+                gettext_lazy("A set needs a fill at"),
+                gettext_lazy("The share of the set that is left. The forecast says on which day it comes to that."),
             ),
             Number(
                 "full_set_level",
-                later("Only a new set helps at"),
-                later("The share left under which a fill takes as long as a full set."),
+                gettext_lazy("Only a new set helps at"),
+                gettext_lazy("The share left under which a fill takes as long as a full set."),
             ),
             Number(
                 "lead_days",
-                later("How long clients wait for a chair"),
-                later("The reminder goes so many days before her set needs the fill."),
+                gettext_lazy("How long clients wait for a chair"),
+                gettext_lazy("The reminder goes so many days before her set needs the fill."),
             ),
             Number(
                 "reminder_after_days",
-                later("No reminder sooner than"),
-                later("So many days after the set, whatever the forecast says."),
+                gettext_lazy("No reminder sooner than"),
+                gettext_lazy("So many days after the set, whatever the forecast says."),
             ),
             Number(
                 "early_days",
-                later("A set that fails early"),
-                later("Forecast to need a fill sooner than after so many days: her artist is told instead of her."),
+                gettext_lazy("A set that fails early"),
+                gettext_lazy(
+                    "Forecast to need a fill sooner than after so many days: her artist is told instead of her."
+                ),
             ),
             Number(
                 "full_set_last_days",
-                later("Reminder of a full set at the latest"),
-                later("So many days after the day on which only a new set helps."),
+                gettext_lazy("Reminder of a full set at the latest"),
+                gettext_lazy("So many days after the day on which only a new set helps."),
             ),
-            Number("reminder_gap_days", later("Between two reminders"), later("At least so many days.")),
+            Number("reminder_gap_days", gettext_lazy("Between two reminders"), gettext_lazy("At least so many days.")),
             Number(
                 "reminder_clear_hours",
-                later("Away from checks and missed visits"),
-                later("No reminder within so many hours of a check, or of a visit that she missed or cancelled."),
+                gettext_lazy("Away from checks and missed visits"),
+                gettext_lazy(
+                    "No reminder within so many hours of a check, or of a visit that she missed or cancelled."
+                ),
             ),
             Number(
                 "most_declined",
-                later("An earlier visit is offered until"),
-                later("She has declined one so many times."),
+                gettext_lazy("An earlier visit is offered until"),
+                gettext_lazy("She has declined one so many times."),
             ),
             Number(
                 "go_a_day",
-                later("Reminders of a first import"),
-                later(
+                gettext_lazy("Reminders of a first import"),
+                gettext_lazy(
                     "So many leave in a day once you let them go, so that your chairs are not asked for all at once."
                 ),
             ),
@@ -200,80 +207,88 @@ GROUPS: tuple[Group, ...] = (
     ),
     Group(
         "hours",
-        later("Sending hours"),
+        gettext_lazy("Sending hours"),
         (
             Number(
-                "hours", later("Instructions and checks"), later("They leave within these hours, on her own clock.")
+                "hours",
+                gettext_lazy("Instructions and checks"),
+                gettext_lazy("They leave within these hours, on her own clock."),
             ),
             Number(
-                "care_hours", later("Aftercare"), later("It may leave a little earlier and later: it is waited for.")
+                "care_hours",
+                gettext_lazy("Aftercare"),
+                gettext_lazy("It may leave a little earlier and later: it is waited for."),
             ),
             Number(
                 "reminder_hours",
-                later("Reminders"),
-                later("They leave within these hours, and never on your closing days."),
+                gettext_lazy("Reminders"),
+                gettext_lazy("They leave within these hours, and never on your closing days."),
             ),
         ),
-        later("Answers to what she writes, and pages to staff, go at any hour."),
+        gettext_lazy("Answers to what she writes, and pages to staff, go at any hour."),
     ),
     Group(
         "fills",
-        later("Minutes of a fill"),
+        gettext_lazy("Minutes of a fill"),
         (
             Number(
                 "fill_minutes",
-                later("Minutes by the share left"),
-                later("The day sheet says whether the booked minutes look right for what is likely to be left."),
+                gettext_lazy("Minutes by the share left"),
+                gettext_lazy("The day sheet says whether the booked minutes look right for what is likely to be left."),
             ),
             Number(
                 "longest_fill_days",
-                later("A fill is offered until"),
-                later("So many days after the last set; then the day sheet says that your rule offers none."),
+                gettext_lazy("A fill is offered until"),
+                gettext_lazy("So many days after the last set; then the day sheet says that your rule offers none."),
             ),
         ),
     ),
     Group(
         "paging",
-        later("Paging"),
+        gettext_lazy("Paging"),
         (
             Number(
                 "page_next_minutes",
-                later("The next person is asked after"),
-                later("So many minutes in which nobody took an emergency."),
+                gettext_lazy("The next person is asked after"),
+                gettext_lazy("So many minutes in which nobody took an emergency."),
             ),
             Number(
                 "nobody_after_minutes",
-                later("She is told that nobody could see it after"),
-                later("So many minutes, with what to do at once."),
+                gettext_lazy("She is told that nobody could see it after"),
+                gettext_lazy("So many minutes, with what to do at once."),
             ),
             Number(
                 "page_again_minutes",
-                later("Everybody is asked again every"),
-                later("So many minutes, as long as nobody takes it."),
+                gettext_lazy("Everybody is asked again every"),
+                gettext_lazy("So many minutes, as long as nobody takes it."),
             ),
             Number(
-                "page_again_times", later("So often at most"), later("Then it stays at the top of the morning list.")
+                "page_again_times",
+                gettext_lazy("So often at most"),
+                gettext_lazy("Then it stays at the top of the morning list."),
             ),
             Number(
                 "same_day_owner_minutes",
-                later("The owner is told of what is for today after"),
-                later("So many minutes of your sending hours in which nobody took it."),
+                gettext_lazy("The owner is told of what is for today after"),
+                gettext_lazy("So many minutes of your sending hours in which nobody took it."),
             ),
             Number(
                 "call_within_minutes",
-                later("“A person calls you by”"),
-                later("So many minutes of your sending hours, closing days left out; by ten o’clock of the next day."),
+                gettext_lazy("“A person calls you by”"),
+                gettext_lazy(
+                    "So many minutes of your sending hours, closing days left out; by ten o’clock of the next day."
+                ),
             ),
         ),
     ),
     Group(
         "lots",
-        later("Lots of adhesive"),
+        gettext_lazy("Lots of adhesive"),
         (
             Number(
                 "lot_chance",
-                later("A lot is marked to be looked at"),
-                later("Of so many lots like all others, one may ever be marked by chance."),
+                gettext_lazy("A lot is marked to be looked at"),
+                gettext_lazy("Of so many lots like all others, one may ever be marked by chance."),
             ),
         ),
     ),

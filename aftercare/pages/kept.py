@@ -21,7 +21,8 @@ from django.utils.translation import gettext_lazy
 from aftercare import stops
 from aftercare.core.delivery import GONE
 from aftercare.core.ticks import Ticked
-from aftercare.models import Attachment, Flag, Forecast, Message, Reply, Stop
+from aftercare.models import Attachment, Consultation, Flag, Forecast, Message, Reply, Stop
+from aftercare.pages import consultation
 from aftercare.pages.ticks import in_words
 from studio.models import Client, Consent, Reaction, Visit
 
@@ -35,6 +36,13 @@ LABELS: dict[str, Promise] = {
     "replies": gettext_lazy("What you wrote"),
     "matters": gettext_lazy("What came of it"),
     "reactions": gettext_lazy("Reactions on record"),
+    "consultations": gettext_lazy("What you answered before visits"),
+    "answers": gettext_lazy("Answers"),
+    "agreed": gettext_lazy("To be kept"),
+    "withdrawn_at": gettext_lazy("Taken back"),
+    "signed_name": gettext_lazy("Signed as"),
+    "signed_on": gettext_lazy("Signed on"),
+    "waiver": gettext_lazy("What was signed"),
     "forecasts": gettext_lazy("What was expected of your sets"),
     "set_of": gettext_lazy("Set of"),
     "fill_day": gettext_lazy("Ready for a fill after, days"),
@@ -133,6 +141,7 @@ def kept(client: Client) -> list[Section]:
         Section("replies", [_reply(one) for one in replies], [pictures.get(one.pk, []) for one in replies]),
         _plain("matters", map(_matter, Flag.objects.filter(clients=client).order_by("opened_at", "pk"))),
         _plain("reactions", map(_reaction, client.reactions.order_by("at", "pk"))),
+        _plain("consultations", map(_consultation, client.consultations.order_by("at", "pk"))),
         _plain("forecasts", map(_forecast, client.forecasts.select_related("visit").order_by("made_at", "pk"))),
         _plain("consents", map(_consent, client.consents.order_by("at", "pk"))),
         _plain("stops", map(_stop, stops.standing(client).values())),
@@ -231,6 +240,21 @@ def _reaction(reaction: Reaction) -> Thing:
         "side": reaction.side,
         "outcome": reaction.outcome,
         "released_at": reaction.released_at,
+    }
+
+
+def _consultation(row: Consultation) -> Thing:
+    return {
+        "at": row.at,
+        "agreed": row.agreed,
+        "withdrawn_at": row.withdrawn_at,
+        "answers": [" ".join(f"{one.what}: {one.said} {one.words}".split()) for one in consultation.told(row)],
+        "words": row.more,
+        "style": row.style,
+        "signed_name": row.signed_name,
+        "signed_on": row.signed_on,
+        "waiver": row.waiver,
+        "guardian_name": row.guardian_name,
     }
 
 

@@ -66,6 +66,7 @@ FORMS = (
     form("{hour} on the day on which her set is forecast to be down to {share}"),
     form("at once"),
     form("the visit moved after she had been told"),
+    form("the visit was moved"),
     form("moved to the next moment that is open for it"),
     # aftercare.outbox
     form("The service stopped before the answer was heard: nobody knows whether the message left."),

@@ -58,7 +58,7 @@ def consultation(request: HttpRequest, token: str) -> HttpResponse:
     """GET shows the questions and changes nothing; POST keeps what she answers, or deletes what she takes back."""
     opened = links.opened(Purpose.CONSULTATION, token)
     if opened is None or opened.visit is None:
-        return _private(render(request, "aftercare/link_gone.html", status=404))
+        return _private(render(request, "aftercare/hers/gone.html", status=404))
     client, visit, now = opened.client, opened.visit, clock.now()
     here = Page(
         client, visit, _language(request, client), consulting.form_of(client.studio), consulting.last_kept(client), now

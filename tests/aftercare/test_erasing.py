@@ -11,7 +11,7 @@ from django.db import models
 
 from aftercare import erasing, links, receiving, stops, triage
 from aftercare.lines import lines_of
-from aftercare.models import Attachment, Flag, Message, Reply, Stop
+from aftercare.models import Attachment, Consultation, Flag, Message, Reply, Stop
 from studio import records
 from studio.models import BookFile, Client, ClientRef, Consent, Reaction, Staff, Visit, VisitRef
 from tests.aftercare.test_pictures import photo
@@ -65,6 +65,24 @@ def mia(olga: Staff) -> Client:
     )
     flag.clients.add(her)
     records.record_reaction(client=her, visit=visit, words="puffy", by=None, now=NOW, side="left")
+    Consultation.objects.create(
+        studio=studio,
+        client=her,
+        visit=visit,
+        once="1",
+        at=NOW,
+        language="en",
+        questions=1,
+        agreed=True,
+        answers={"reactions": {"said": "yes", "words": "puffy, says Okafor"}},
+        more="secret note",
+        style="as Wilhelmina likes it",
+        signed_name="Wilhelmina Okafor",
+        signed_on=NOW.date(),
+        waiver="I have read it.",
+        guardian_name="guardian",
+        to_look_at=1,
+    )
     records.merge(kept=her, gone=twin, by=olga, now=NOW)
     stops.stop(her, "sms", words="Okafor says stop", by=olga, now=NOW)
     BookFile.objects.create(
@@ -194,6 +212,7 @@ def test_every_table_that_points_at_a_client_is_thought_of() -> None:
         "studio.Merge",
         "studio.Reaction",
         "studio.Visit",
+        "aftercare.Consultation",
         "aftercare.Flag",
         "aftercare.Forecast",  # numbers of a set: stays with its visit, without her
         "aftercare.Message",

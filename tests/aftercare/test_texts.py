@@ -86,9 +86,9 @@ def test_it_is_said_in_her_language(mia: Client) -> None:
 
 
 def test_a_message_about_a_visit_carries_the_way_to_her_page(mia: Client) -> None:
-    visit = make_visit(mia, service="lift", starts_at=NOW + timedelta(days=6))
+    visit = make_visit(mia, service="full set", starts_at=NOW + timedelta(days=6))
     planning.plan_clients([mia.pk], NOW)
-    message = Message.objects.get(visit=visit, occasion="prepare")
+    message = Message.objects.get(visit=visit, occasion="prepare", step=1)
     book = facts.load([mia.pk], NOW)[mia.pk]
 
     said = texts.for_message(message, book, NOW).body
@@ -100,12 +100,12 @@ def test_a_message_about_a_visit_carries_the_way_to_her_page(mia: Client) -> Non
 
 
 def test_after_her_links_were_ended_a_message_carries_one_that_opens(mia: Client) -> None:
-    visit = make_visit(mia, service="lift", starts_at=NOW + timedelta(days=6))
+    visit = make_visit(mia, service="full set", starts_at=NOW + timedelta(days=6))
     planning.plan_clients([mia.pk], NOW)
     links.revoke(mia, why="asked", now=NOW)
     book = facts.load([mia.pk], NOW)[mia.pk]
 
-    said = texts.for_message(Message.objects.get(visit=visit, occasion="prepare"), book, NOW).body
+    said = texts.for_message(Message.objects.get(visit=visit, occasion="prepare", step=1), book, NOW).body
 
     assert links.opened(links.Purpose.VISIT, said.rpartition("/v/")[2].split()[0]) is not None
 
