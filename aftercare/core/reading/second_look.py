@@ -41,7 +41,7 @@ def look_again(reading: Reading, opinion: second.Opinion, page: Page, explained:
     sure = bool(explained) or not {Topic.OTHER, Topic.QUESTION} & set(reading.about)
     if not otherwise and (urgency := _more_urgent(reading, opinion, page, sure=sure)) is not None:
         about = _joined(reading.about, Topic.IRRITATION)
-        return replace(reading, urgency=urgency, about=about, unread=calm)
+        return replace(reading, urgency=urgency, about=about)  # whatever is urgent is read by a person anyway
     if lost and opinion.topic is not None and opinion.sign < second.SIGN_UNEXPLAINED:
         return replace(reading, about=(opinion.topic,))
     doubtful = _doubts_calm(opinion, sure=sure) if calm else _doubts(opinion, reading)
