@@ -181,12 +181,15 @@ def _says_am_pm(language: str, region: str) -> bool:
     return "a" in locale.time_formats["short"].pattern
 
 
+_PENNIES = Decimal("0.1")
+
+
 def money(amount: Decimal, currency: str, language: str) -> str:
-    """Say a sum for a page, with as many decimals as a carrier's price has: "$0.0079", "$12.40".
+    """Say a sum for a page, with as many decimals as a price of pennies needs: "$0.0079", "$0.98", "$12.40".
 
     ``currency`` is its ISO 4217 code; one that is not known stands as it is.
     """
-    digits = max(2, -int(amount.normalize().as_tuple().exponent)) if 0 < amount < 1 else 2
+    digits = max(2, -int(amount.normalize().as_tuple().exponent)) if 0 < amount < _PENNIES else 2
     spoken = language_of(language)
     try:
         return format_currency(amount, currency, f"¤#,##0.{'0' * digits}", locale=spoken, currency_digits=False)

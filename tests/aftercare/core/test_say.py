@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from datetime import date, datetime, time, timedelta
+from decimal import Decimal
 
 import pytest
 from babel.dates import format_date, format_time
@@ -196,3 +197,20 @@ def test_in_a_language_without_its_words_the_emergency_number_stands_alone() -> 
 @pytest.mark.parametrize(("tag", "language"), [("fr-CA", "fr"), ("PT_br", "pt"), ("xx", ""), ("", ""), ("../e", "")])
 def test_a_language_is_one_that_dates_can_be_said_in(tag: str, language: str) -> None:
     assert say.subtag(tag) == language
+
+
+@pytest.mark.parametrize(
+    ("amount", "currency", "language", "said"),
+    [
+        ("0.0079", "USD", "en", "$0.0079"),
+        ("0.9954", "USD", "en", "$1.00"),
+        ("1234.5", "USD", "en", "$1,234.50"),
+        ("0", "GBP", "en", "£0.00"),
+        ("12.4", "EUR", "es", "€12,40"),
+        ("3", "XQZ", "en", "XQZ3.00"),
+    ],
+)
+def test_a_price_keeps_the_decimals_that_a_text_s_needs_and_a_sum_has_two(
+    amount: str, currency: str, language: str, said: str
+) -> None:
+    assert say.money(Decimal(amount), currency, language) == said
