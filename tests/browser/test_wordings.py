@@ -63,7 +63,7 @@ def test_a_wording_is_changed_by_the_keyboard_alone(visit: Callable[..., Visitor
     tab_to(page, f"a[href='{CARE}/versions']")
     page.keyboard.press("Enter")
     page.wait_for_url("**/versions")
-    assert "Ask for {{ artist }}" in page.locator(".diff ins").inner_text()
+    assert "Ask for {{ artist }}" in page.locator(".said ins").inner_text()
     assert visitor.complaints == []
 
 
