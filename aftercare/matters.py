@@ -17,6 +17,7 @@ from django.utils.translation import gettext as _
 
 from aftercare.core import delivery, outcomes
 from aftercare.core.outcomes import A_REACTION, NOT_ABOUT_HEALTH, Outcome, offered
+from aftercare.core.ticks import Ticked
 from aftercare.models import Flag, Forecast, Message, Reply, Wish
 from studio import records
 from studio.models import Client, Staff, Studio, Visit
@@ -55,7 +56,8 @@ def told(flag: Flag) -> Told:
     signs = dict.fromkeys(sign for reply in replies for sign in reply.reading.get("signs", ()))
     sides = {side for reply in replies if (side := reply.reading.get("side"))}
     side = "" if not sides else sides.pop() if len(sides) == 1 else "both"
-    return Told(tuple(signs), side, "\n".join(reply.text or reply.subject for reply in replies))
+    words = (part for reply in replies for part in (Ticked.kept(reply.ticked).sentences, reply.text or reply.subject))
+    return Told(tuple(signs), side, "\n".join(filter(None, words)))
 
 
 @transaction.atomic

@@ -30,12 +30,18 @@ Count = Callable[[Staff, datetime], Waiting]
 
 
 def for_message(
-    message: Message, book: ClientBook | None, now: datetime, find: Finder | None = None, count: Count | None = None
+    message: Message,
+    book: ClientBook | None,
+    now: datetime,
+    find: Finder | None = None,
+    count: Count | None = None,
+    *,
+    on_page: bool = False,
 ) -> Words:
     """Return the words of a message as they stand at ``now``; ``book`` is None for a message to staff.
 
     ``find`` finds the studio's wordings in force: pass one where many messages are written. ``count`` is needed for a
-    morning list. Raises WordingError.
+    morning list. ``on_page``: they stand on a page of hers, where letters cost nothing. Raises WordingError.
     """
     if message.own_words and message.occasion != Occasion.NOTICE:
         words = Words(message.subject or _own_subject(message, book), message.own_words, message.language)
@@ -48,7 +54,7 @@ def for_message(
     words = find(facts.occasion, facts.kind, facts.step, facts.channel, facts.language)
     if message.own_words:  # a notice that was worded for this once: filled in as a wording is
         words = replace(words, body=message.own_words)
-    return compose(words, facts, find)
+    return compose(words, facts, find, on_page=on_page)
 
 
 def for_page(occasion: Occasion, visit: Visit, book: ClientBook, language: str, now: datetime, find: Finder) -> str:

@@ -125,8 +125,8 @@ def values(facts: Facts, find: Finder | None = None) -> dict[str, Value]:
     return offered
 
 
-def compose(words: Words, facts: Facts, find: Finder | None = None) -> Words:
-    """Fill a wording in for one message, as it will arrive: an SMS in its cheapest spelling.
+def compose(words: Words, facts: Facts, find: Finder | None = None, *, on_page: bool = False) -> Words:
+    """Fill a wording in for one message, as it will arrive: an SMS in its cheapest spelling, but on a page of hers.
 
     Days and hours are said in the language that the wording was found in. ``find`` is asked for the blocks. Raises
     WordingError where the wording cannot be read or filled in.
@@ -135,7 +135,7 @@ def compose(words: Words, facts: Facts, find: Finder | None = None) -> Words:
     filled = values(facts, find)
     body = render(words.body, filled)
     if facts.channel == "sms":
-        return replace(words, subject="", body=cheaper(body))
+        return replace(words, subject="", body=body if on_page else cheaper(body))
     return replace(
         words,
         subject=" ".join(render(words.subject, filled).split()),

@@ -8,10 +8,12 @@ from __future__ import annotations
 
 import re
 from datetime import date, datetime, time
+from decimal import Decimal
 from functools import lru_cache
 
 from babel import Locale, UnknownLocaleError
 from babel.dates import format_date, format_interval
+from babel.numbers import UnknownCurrencyError, format_currency
 
 LANGUAGES = ("en", "es")
 
@@ -177,3 +179,16 @@ def _says_am_pm(language: str, region: str) -> bool:
     except (UnknownLocaleError, ValueError):
         locale = Locale.parse(language)
     return "a" in locale.time_formats["short"].pattern
+
+
+def money(amount: Decimal, currency: str, language: str) -> str:
+    """Say a sum for a page, with as many decimals as a carrier's price has: "$0.0079", "$12.40".
+
+    ``currency`` is its ISO 4217 code; one that is not known stands as it is.
+    """
+    digits = max(2, -int(amount.normalize().as_tuple().exponent)) if 0 < amount < 1 else 2
+    spoken = language_of(language)
+    try:
+        return format_currency(amount, currency, f"¤#,##0.{'0' * digits}", locale=spoken, currency_digits=False)
+    except UnknownCurrencyError:
+        return f"{amount:.{digits}f} {currency}".strip()

@@ -162,6 +162,14 @@ class Ticked:
             visit=row.get("visit"),
         )
 
+    @property
+    def sentences(self) -> str:
+        """What she ticked, in plain English words for the record; '' where nothing was ticked."""
+        said = [SENTENCES[tick] for tick in Tick if tick in self.ticks]
+        if said and self.side is not None:
+            said.append(f"Eye: {self.side}.")
+        return " ".join(said)
+
     def to_keep(self) -> dict[str, Any]:
         """Return it as JSON can hold it; never empty, as an empty one stands for a reply that came by a line."""
         return {
@@ -231,9 +239,10 @@ def _language(ticked: Ticked, written: Reading) -> str:
 
 def _urgency(ticks: Collection[Tick], signs: Collection[Sign]) -> Urgency:
     """As the reader judges the same said in words (after NHS, "Red eye", reviewed 21 March 2022)."""
-    red_and_worse = Sign.REDNESS in signs and (Sign.LIGHT in signs or Tick.SICK in ticks)
+    red_and_worse = Sign.REDNESS in signs and Sign.LIGHT in signs
+    hurts_and_sick = Tick.SICK in ticks and (Sign.REDNESS in signs or Sign.PAIN in signs)
     hot_and_swollen = Tick.FEVER in ticks and Sign.SWELLING in signs
-    if red_and_worse or hot_and_swollen or any(tick in EMERGENCIES for tick in ticks):
+    if red_and_worse or hurts_and_sick or hot_and_swollen or any(tick in EMERGENCIES for tick in ticks):
         return Urgency.EMERGENCY
     return Urgency.SAME_DAY if ticks else Urgency.NONE
 

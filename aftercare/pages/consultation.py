@@ -155,7 +155,7 @@ def first_aid(
         channel="email",
         language=language,
     )
-    return FirstAid(texts.for_message(draft, book, now).body, reached)
+    return FirstAid(texts.for_message(draft, book, now, on_page=True).body, reached)
 
 
 def _worst(readings: Iterable[Reading]) -> Reading:

@@ -118,15 +118,15 @@ class HerPage:
 
     @cached_property
     def emergency(self) -> Emergency:
-        return emergency(self.studio, self.language)
+        return emergency(self.studio, self.language, self.find)
 
     @cached_property
     def signs(self) -> Sequence[Part]:
         """The signs that are not normal and what to do, in full."""
-        return parts_of(caution(self.studio, self.language, "email").split("\n\n"))
+        return parts_of(caution(self.studio, self.language, "email", self.find).split("\n\n"))
 
     def answer(self, kind: str, flag: Flag | None, language: str) -> str:
-        """Return the words of an answer as they go out by text."""
+        """Return the words of an answer as they go out by text, in their full spelling."""
         message = Message(
             studio=self.studio,
             client=self.book.client,
@@ -136,7 +136,7 @@ class HerPage:
             language=language,
             channel="sms",
         )
-        return self._written(lambda find: texts.for_message(message, self.book, self.now, find).body)
+        return self._written(lambda find: texts.for_message(message, self.book, self.now, find, on_page=True).body)
 
     def answers(self, kind: str, flag: Flag | None, written: str) -> list[str]:
         """Return an answer in the page's language, and in that of her words where it is another."""
@@ -162,14 +162,14 @@ class HerPage:
             return write(wording.first_wording)
 
 
-def emergency(studio: Studio, language: str) -> Emergency:
+def emergency(studio: Studio, language: str, find: Finder) -> Emergency:
     """Return what stands first on every page of hers."""
     number = say.emergency_number(studio.region)
-    return Emergency(caution(studio, language, "sms"), number, _steps(caution(studio, language, "email")))
+    return Emergency(caution(studio, language, "sms", find), number, _steps(caution(studio, language, "email", find)))
 
 
-def caution(studio: Studio, language: str, channel: str) -> str:
-    """Return the caution of aftercare: it is fixed, and the same for all."""
+def caution(studio: Studio, language: str, channel: str, find: Finder) -> str:
+    """Return the caution of aftercare, the same for all."""
     facts = Facts(
         studio=studio.name,
         studio_phone=studio.phone,
@@ -178,7 +178,7 @@ def caution(studio: Studio, language: str, channel: str) -> str:
         channel=channel,
         occasion=Occasion.CARE,
     )
-    return str(wording.values(facts)["caution"])
+    return str(wording.values(facts, find)["caution"])
 
 
 def _steps(text: str) -> Sequence[Part]:

@@ -35,6 +35,11 @@ class Matter:
         return self.now - self.since
 
     @property
+    def newest_first(self) -> list[Reply]:
+        """What she wrote, the newest first: it says how she is now."""
+        return list(reversed(self.replies))
+
+    @property
     def call_is_late(self) -> bool:
         """Whether she was told that a person calls her by a moment that has passed, and nobody has this."""
         by = self.flag.call_by
@@ -82,15 +87,15 @@ class Matter:
         if self.book is None:
             return None
         begun = [visit for visit in self.book.visits.values() if visit.status == Visit.Status.DONE]
-        before = [visit for visit in begun if visit.starts_at <= self.flag.opened_at]
+        before = [visit for visit in begun if visit.starts_at <= self.since]
         return before[-1] if before else None
 
     @property
     def since_visit(self) -> timedelta | None:
-        """How long after the end of that visit she wrote (never negative: some write from the chair)."""
+        """How long after the end of that visit she wrote what is urgent (never negative: some write from the chair)."""
         if self.last_visit is None:
             return None
-        return max(timedelta(), self.flag.opened_at - self.last_visit.end)
+        return max(timedelta(), self.since - self.last_visit.end)
 
     @cached_property
     def next_visit(self) -> Visit | None:

@@ -72,7 +72,7 @@ def rows(studio: Studio, own: dict[Slot, Wording], language: str, occasion: str 
     for slot in sorted(shapes):
         if occasion in ("", slot.occasion):
             found.setdefault((slot.occasion, slot.kind, slot.step), {})[slot.channel] = _cell(slot, own, studio)
-    order = sorted(found, key=lambda text: (ORDER.get(text[0], len(ORDER)), text))
+    order = sorted(found, key=lambda text: (ORDER.get(text[0], len(ORDER)), text[0], not text[1], text))
     return [Row(*text, found[text].get("sms"), found[text].get("email")) for text in order]
 
 

@@ -8,7 +8,7 @@ from django.utils import timezone, translation
 from django.utils.translation import gettext as _
 from django.views.decorators.http import require_http_methods
 
-from aftercare import links
+from aftercare import links, versions
 from aftercare.core.ticks import Asks
 from aftercare.links import Opened, Purpose
 from aftercare.models import Attachment, Wish
@@ -40,7 +40,7 @@ def her_record(request: HttpRequest, token: str) -> HttpResponse:
             "lang": language,
             "languages": [("en", "English"), ("es", "Español")],
             "said": said,
-            "emergency": emergency(client.studio, language),
+            "emergency": emergency(client.studio, language, versions.finder(client.studio)),
             "asked": _has_asked(client),
             "as_of": now,
         }

@@ -31,7 +31,7 @@ from aftercare.lines import lines_of
 from aftercare.links import Opened, Purpose
 from aftercare.models import Attachment, Reply
 from aftercare.pages.hers import HerPage
-from aftercare.pages.ticks import SIDES, SINCE, SUITS, TICKS
+from aftercare.pages.ticks import SIDES, SINCE, SUITS, TICKS, in_words
 from aftercare.pictures import LARGEST_FILE
 from aftercare.receiving import TOO_MANY
 from studio import clock
@@ -83,6 +83,7 @@ class Said:
     kind: str = ""
     lost: list[str] = field(default_factory=list)  # photos that could not be kept, and why
     heard: bool = False
+    echo: list[str] = field(default_factory=list)  # what was heard: her ticks, her words
     told: Told | None = None  # what was not kept, to be sent again
     status: int = 200
     opened: str = ""  # the part of the page that it was about
@@ -226,9 +227,9 @@ def _eyes(request: HttpRequest, opened: Opened, language: str, now: datetime) ->
         answers = page.answers(kind, None, found.language)
         return Said(problem=problem, told=told.without_files(), status=503, kind=kind, answers=answers, opened="eyes")
     page = _page(opened, language, now)  # the matter that it made holds her from now on
-    return Said(
-        heard=True, kind=kind, answers=page.answers(kind, reply.flag, found.language), lost=_lost(reply), opened="eyes"
-    )
+    answers = page.answers(kind, reply.flag, found.language)
+    echo = [part for part in (in_words(told.ticked), told.words) if part]
+    return Said(heard=True, kind=kind, answers=answers, lost=_lost(reply), opened="eyes", echo=echo)
 
 
 def _receive(opened: Opened, told: Told, now: datetime) -> Reply | None:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from typing import Any
 
+from django.conf import settings
 from django.contrib import messages
 from django.core.exceptions import ValidationError
 from django.db import transaction
@@ -28,6 +29,7 @@ from studio.access import StudioRequest, page
 from studio.models import Reaction, Staff
 
 ALL = "all"
+LIST = "morning_list"  # the cookie that says whose list was looked at last: whoever closes a matter comes back to it
 FOR_THE_DESK = ("not marked", "not delivered", "unsure")
 
 
@@ -54,7 +56,12 @@ def morning(request: StudioRequest) -> HttpResponse:
         "own": own,
         "waiting": 0,
     }
-    return render(request, "aftercare/morning.html", context)
+    response = render(request, "aftercare/morning.html", context)
+    if "artist" in request.GET:  # not in the session: that would be a write to the database for each look
+        response.set_cookie(
+            LIST, chosen, path=reverse("morning"), secure=settings.SESSION_COOKIE_SECURE, httponly=True, samesite="Lax"
+        )
+    return response
 
 
 def _chosen(request: StudioRequest, everything: MorningList) -> str:
@@ -62,7 +69,7 @@ def _chosen(request: StudioRequest, everything: MorningList) -> str:
     own = str(request.staff.pk)
     if not request.may.own:
         return own
-    asked = request.GET.get("artist", "")
+    asked = request.GET.get("artist") or request.COOKIES.get(LIST, "")
     if asked == own or asked in {str(artist.pk) for artist in everything.artists}:
         return asked
     return own if request.staff.is_artist and asked != ALL else ALL

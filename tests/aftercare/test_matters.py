@@ -8,6 +8,8 @@ from django.core.exceptions import ValidationError
 from aftercare import facts, matters, planning, texts
 from aftercare.core.delivery import State
 from aftercare.core.outcomes import Outcome
+from aftercare.core.reading import Side
+from aftercare.core.ticks import Tick, Ticked
 from aftercare.models import Flag, Forecast
 from studio.models import Client
 from tests.cast import Cast, make
@@ -177,7 +179,7 @@ def test_she_who_still_wears_the_set_is_asked_once_more_the_next_day_in_spite_of
         message = checks.get()
         book = facts.load([her.pk], cast.at(10, 1))[her.pk]
         assert facts.judge(message, book, cast.at(10, 1)).event == "journal"
-        assert "How are your eyes" in texts.for_message(message, book, cast.at(10, 1)).body
+        assert "how are your eyes" in texts.for_message(message, book, cast.at(10, 1)).body
 
 
 def test_closing_and_opening_have_her_planned_anew(cast: Cast, flag: Flag) -> None:
@@ -227,3 +229,10 @@ def test_a_set_of_which_nothing_is_forecast_cannot_be_seen_to(cast: Cast) -> Non
         matters.see_to_early(visit, by=cast.ada, now=cast.now)
 
     assert not Forecast.objects.exists()
+
+
+def test_what_she_ticked_goes_on_record_as_her_words_do(cast: Cast, flag: Flag) -> None:
+    ticked = Ticked(frozenset({Tick.SWOLLEN}), side=Side.LEFT)
+    flag.replies.update(text="", ticked=ticked.to_keep())
+
+    assert matters.told(flag).words == "My lid is swollen. Eye: left."

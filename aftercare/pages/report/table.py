@@ -10,9 +10,10 @@ from typing import Any
 
 from django.utils.formats import number_format
 from django.utils.functional import Promise
+from django.utils.translation import get_language, gettext_lazy, ngettext
 from django.utils.translation import gettext as _
-from django.utils.translation import gettext_lazy, ngettext
 
+from aftercare.core import say
 from aftercare.core.rates import Figure
 from aftercare.core.waits import Wait
 from aftercare.pages.report.pictures import Picture
@@ -122,6 +123,15 @@ def _between(low: float | None, high: float | None, say: Callable[[float], str])
     if high is None:
         return _("%(low)s or more") % {"low": say(low or 0.0)}
     return _("%(low)s to %(high)s") % {"low": say(low or 0.0), "high": say(high)}
+
+
+def cost(currency: str) -> Kind:
+    """Return a column of sums in one currency (ISO 4217)."""
+    return Kind(
+        lambda amount: Cell(say.money(amount, currency, get_language() or "en")),
+        lambda amount: [float(amount)],
+        (f" ({currency})",),
+    )
 
 
 def _percent(figure: Figure) -> Cell:

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from collections import Counter
 from collections.abc import Iterable, Sequence
+from dataclasses import replace
 
 from django.utils.functional import Promise
 from django.utils.translation import gettext as _
@@ -16,9 +17,10 @@ from aftercare.core.rates import rate_of
 from aftercare.figures.heard import URGENCIES, Matter, wait
 from aftercare.figures.traffic import FAILED, total
 from aftercare.figures.traffic import Row as Counted
+from aftercare.models import Line
 from aftercare.pages.report.pictures import FEW
 from aftercare.pages.report.report import Report, Section, is_few
-from aftercare.pages.report.table import COUNT, PERCENT, WAIT, Row, Table
+from aftercare.pages.report.table import COUNT, PERCENT, WAIT, Row, Table, cost
 from aftercare.pages.shown import CHANNELS, OCCASIONS, STATES
 
 URGENT: dict[str, Promise] = {
@@ -75,6 +77,7 @@ def _waits(kinds: Iterable[tuple[str, list[Matter]]], report: Report) -> list[Ro
 def messages(report: Report) -> Section:
     """Messages by where they stand, what they cost, and why some did not arrive."""
     rows = figures.traffic(report.span)
+    line = Line.objects.filter(studio=report.studio, channel="sms", is_active=True).order_by("-pk").first()
     told = figures.failures(report.span)["road"]
     sure = [(_("With a receipt"), COUNT), (_("Clients"), COUNT), (_("Not delivered"), PERCENT)]
     roads = [
@@ -82,8 +85,8 @@ def messages(report: Report) -> Section:
         for (road,), one in sorted(told.items())
     ]
     tables = [
-        _by_state(rows),
-        _by_occasion(rows),
+        _with_cost(_by_state(rows), line),
+        _with_cost(_by_occasion(rows), line),
         Table("failed", _("Not delivered, of those that the carrier told of"), _("Channel"), sure, roads),
         _by_reason("reasons", _("Why not delivered, or not known"), rows, FAILED),
         _by_reason("withheld", _("Why withheld"), rows, (State.WITHHELD,)),
@@ -97,6 +100,14 @@ def messages(report: Report) -> Section:
     if report.artist is not None:
         about.append(_("Counted are those about visits to this artist."))
     return Section("messages", _("Messages"), about, tables, empty=_("No message had its moment in these days."))
+
+
+def _with_cost(table: Table, line: Line | None) -> Table:
+    """Add what the segments of its last column cost, where the owner has stated a price."""
+    if line is None or line.price is None:
+        return table
+    rows = [replace(row, values=[*row.values, row.values[-1] * line.price]) for row in table.rows]
+    return replace(table, columns=[*table.columns, (_("At today’s price"), cost(line.currency))], rows=rows)
 
 
 def _by_state(rows: Sequence[Counted]) -> Table:

@@ -5,6 +5,7 @@ from __future__ import annotations
 import pytest
 
 from aftercare.pages.hers import Part, emergency, parts_of
+from aftercare.wording import first_wording
 from tests.people import make_studio
 
 
@@ -27,7 +28,7 @@ def test_the_emergency_names_the_number_of_the_country_or_none_rather_than_a_wro
     region: str, number: str
 ) -> None:
     # From memory: the emergency numbers of these countries.
-    found = emergency(make_studio(region=region), "en")
+    found = emergency(make_studio(region=region), "en", first_wording)
 
     assert found.number == number
     assert "your local emergency number" in found.short

@@ -4,10 +4,12 @@ from __future__ import annotations
 
 import re
 from datetime import timedelta
+from decimal import Decimal
 from typing import Any
 
 import pytest
 
+from aftercare.lines import lines_of, save_price
 from aftercare.models import Flag
 from studio.models import Adhesive, Reaction, Service
 from tests.cast import Cast
@@ -45,6 +47,18 @@ def test_each_figure_stands_with_what_is_behind_it(cast: Cast, as_: SignIn) -> N
     assert "delivered 24 0 0 24 24" in page  # a segment each of two, none noted of the others
     assert "by text 24 12 0 % 0 to 24" in page
     assert "shares seen 12 12" in page
+
+
+def test_texts_cost_what_the_owner_says_a_text_costs(cast: Cast, as_: SignIn) -> None:
+    fill(cast, 12)
+    line = lines_of(cast.studio)["sms"]
+    save_price(line, Decimal("0.0125"), "USD")
+    browser = as_(cast.olga)
+
+    assert "delivered 24 0 0 24 24 $0.30" in words(browser.get(PAGE))
+    sheet = browser.get("/figures/messages/states.csv?period=year").content.decode("utf-8-sig").splitlines()
+    assert "At today’s price (USD)" in sheet[0]
+    assert "delivered,24,0,0,24,24,0.3," in sheet[1]
 
 
 def test_the_page_says_that_reminders_were_not_drawn_by_lot(cast: Cast, as_: SignIn) -> None:
@@ -145,7 +159,7 @@ def test_a_table_that_is_not_there_is_not_found(path: str, cast: Cast, as_: Sign
 def test_more_clients_cost_no_more_queries(cast: Cast, as_: SignIn, django_assert_max_num_queries: Any) -> None:
     browser = as_(fill(cast, 30).olga)
 
-    with django_assert_max_num_queries(15):
+    with django_assert_max_num_queries(16):
         browser.get(PAGE)
 
 

@@ -182,7 +182,7 @@ def test_a_wrong_link_says_what_to_do_and_nothing_of_a_studio(browser: Browser, 
 
     assert page.status_code == 404
     assert "ask your studio" in words(page)
-    assert "Llama a tu estudio" in words(page)
+    assert "Este enlace no funciona" in words(page)
     assert "Birch" not in page.content.decode()
     assert page.headers["Referrer-Policy"] == "no-referrer"
 

@@ -9,7 +9,7 @@ from typing import Any
 import pytest
 
 from aftercare.core.delivery import State
-from aftercare.models import Flag, Heartbeat, Message
+from aftercare.models import Flag, Heartbeat, Message, Reply
 from studio.models import CalendarFeed, Reaction, Visit
 from tests.cast import Cast, full_morning
 from tests.forecasts import forecast
@@ -441,3 +441,33 @@ def test_the_owner_is_told_that_the_calendar_was_not_read_for_two_days(
     said = words(as_(getattr(cast, who)).get(page))
 
     assert ("The appointment book is over two days old." in said) is told
+
+
+def test_the_list_that_was_chosen_is_come_back_to(morning_cast: Cast, as_: SignIn) -> None:
+    browser = as_(morning_cast.olga)
+    every = words(browser.get("/morning?artist=all"))
+
+    assert words(browser.get("/morning")) == every
+
+
+def test_a_worse_reply_stands_first_with_its_own_hour(cast: Cast, as_: SignIn) -> None:
+    mia = cast.client("Mia")
+    cast.done(mia, cast.at(9, -2))
+    flag = cast.wrote(mia, "GOOD", cast.at(10, -1), urgency="none")
+    Reply.objects.create(
+        studio=cast.studio,
+        line=flag.replies.get().line,
+        from_address=mia.mobile,
+        provider_ref="worse",
+        received_at=cast.at(6),
+        read_at=cast.at(6),
+        text="my lid is swollen now",
+        client=mia,
+        flag=flag,
+    )
+    Flag.objects.filter(pk=flag.pk).update(urgency="same_day", urgent_since=cast.at(6))
+
+    page = words(as_(cast.ada).get("/morning"))
+
+    assert page.index("my lid is swollen now") < page.index("GOOD")
+    assert "43 h 45 after: fill" in page  # it was over at a quarter past ten, two days before
