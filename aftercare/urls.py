@@ -1,6 +1,6 @@
 """The routes of everything that happens because a visit happened."""
 
-from django.urls import include, path, re_path
+from django.urls import include, path
 
 from aftercare.views.answers import conversation, flag_answer
 from aftercare.views.attachments import attachment
@@ -70,7 +70,8 @@ urlpatterns = [
     path("v/<str:token>/visit.ics", her_calendar, name="her_calendar"),
     path("d/<str:token>", her_record, name="her_record"),
     path("d/<str:token>/photos/<int:attachment_id>", her_photo, name="her_photo"),
-    re_path(r"^d/(?P<token>[^/]+)/record\.(?P<kind>json|txt)$", her_record_file, name="her_record_file"),
+    path("d/<str:token>/record.json", her_record_file, {"kind": "json"}, name="her_record_file"),
+    path("d/<str:token>/record.txt", her_record_file, {"kind": "txt"}, name="her_record_file"),
     path("unsubscribe/<str:token>", unsubscribe, name="unsubscribe"),
     path("c/<str:token>", consultation, name="consultation"),
     path("wordings", wordings, name="wordings"),

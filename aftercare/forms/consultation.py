@@ -11,7 +11,7 @@ from django import forms
 from django.core.exceptions import ValidationError
 from django.forms import BoundField
 from django.utils.functional import Promise
-from django.utils.translation import gettext as _t
+from django.utils.translation import gettext
 from django.utils.translation import gettext_lazy as _
 
 from aftercare.consulting import LONGEST_WAIVER, Sent
@@ -247,15 +247,17 @@ class AnswersForm(RecordForm):
             self._ask_for_guardian(clean)
         if "signed_name" in self.fields and bool(clean.get("signed_name")) != bool(clean.get("read_it")):
             name = "read_it" if clean.get("signed_name") else "signed_name"
-            self.add_error(name, _t("To sign, tick that you have read it and write your name; or leave both empty."))
+            self.add_error(
+                name, gettext("To sign, tick that you have read it and write your name; or leave both empty.")
+            )
         return clean
 
     def _ask_for_answers(self, clean: dict[str, Any]) -> None:
         if clean.get(NOW) == NO and clean.get("signs"):
-            self.add_error(NOW, _t("You ticked what is wrong and said no: choose yes, or take the ticks out."))
+            self.add_error(NOW, gettext("You ticked what is wrong and said no: choose yes, or take the ticks out."))
         for question in self.questions:
             if not clean.get(question.key) and question.key not in self.errors:
-                self.add_error(question.key, _t("Choose yes, no or I don’t know."))
+                self.add_error(question.key, gettext("Choose yes, no or I don’t know."))
 
     def _ask_whether_now(self, clean: dict[str, Any]) -> None:
         """Where she says that her eyes are well and her words read otherwise, it is for her to say which is so."""
@@ -264,7 +266,7 @@ class AnswersForm(RecordForm):
         names = (f"{NOW}_words", f"{consultation.INFECTION}_words", f"{consultation.LENSES}_words", "more")
         found = consultation.reads_urgent(str(clean.get(name) or "") for name in names)
         if found:
-            problem = _t(
+            problem = gettext(
                 "You wrote “%(words)s”. If that is so today, choose yes at the first question. If it was at another "
                 "time, tick this."
             )
@@ -273,7 +275,7 @@ class AnswersForm(RecordForm):
     def _ask_for_guardian(self, clean: dict[str, Any]) -> None:
         for name in ("guardian_name", "guardian_mobile"):
             if not clean.get(name) and name not in self.errors:
-                self.add_error(name, _t("Under 18 we need to reach a parent or guardian: write it here."))
+                self.add_error(name, gettext("Under 18 we need to reach a parent or guardian: write it here."))
         try:
             mobile = str(clean.get("guardian_mobile") or "")
             clean["guardian_mobile"] = number(mobile, region=self.studio.region, field="guardian_mobile")
@@ -325,7 +327,7 @@ class QuestionsForm(RecordForm):
         super().__init__(data, initial=dict(initial))
         for language, name in LANGUAGES:
             self.fields[f"waiver_{language}"] = forms.CharField(
-                label=_t("Waiver in %(language)s") % {"language": name},
+                label=gettext("Waiver in %(language)s") % {"language": name},
                 help_text=_("Left empty, the first text stands in again."),
                 max_length=LONGEST_WAIVER * 2,  # what is refused is said better by the records
                 required=False,

@@ -98,7 +98,7 @@ class WhoForm(forms.Form):
     """For whom a wording is shown: one of her clients, found by name, or the longest names."""
 
     find = forms.CharField(
-        label=_("Find a client"), required=False, max_length=80, widget=forms.TextInput(attrs={"type": "search"})
+        label=_("Another client"), required=False, max_length=80, widget=forms.TextInput(attrs={"type": "search"})
     )
     who = forms.ChoiceField(label=_("Shown for"), required=False)
 

@@ -23,6 +23,8 @@ from aftercare.core.delivery import GONE
 from aftercare.core.ticks import Ticked
 from aftercare.models import Attachment, Consultation, Flag, Forecast, Message, Reply, Stop
 from aftercare.pages import consultation
+from aftercare.pages.shown import language_name
+from aftercare.pages.signs import SIDES, SIGNS, TOPICS
 from aftercare.pages.ticks import in_words
 from studio.models import Client, Consent, Reaction, Visit
 
@@ -99,6 +101,13 @@ _PURPOSES: dict[str, Promise] = {
     Consent.Purpose.VISITS: gettext_lazy("messages about your visits"),
     Consent.Purpose.REMINDERS: gettext_lazy("reminders"),
 }
+# What is kept by a short name, in words; a machine gets the name.
+_IN_WORDS: dict[str, dict[str, Any]] = {
+    "channel": dict(Client.Channel.choices),
+    "read_in_it": {**TOPICS, **SIGNS},
+    "signs": SIGNS,
+    "side": SIDES,
+}
 OF_HER = (
     *("first_name", "last_name", "mobile", "email", "time_zone", "language", "channel", "sensitive", "wears_lenses"),
     *("oily_lids", "under_18", "guardian_name", "guardian_mobile", "guardian_agreed_on", "waiver_signed_on"),
@@ -123,7 +132,7 @@ class Section:
         """Give each thing as pairs of words, with its pictures; what is not known is left out."""
         for thing, pictures in zip(self.things, self.photos, strict=True):
             known = {key: value for key, value in thing.items() if value not in (None, "", [])}
-            yield [(str(LABELS[key]), _said(value)) for key, value in known.items()], pictures
+            yield [(str(LABELS[key]), _said(_in_words(key, value))) for key, value in known.items()], pictures
 
 
 def kept(client: Client) -> list[Section]:
@@ -199,7 +208,7 @@ def _visit(visit: Visit) -> Thing:
         "remover": visit.get_remover_display(),
         "tape": visit.tape,
         "primer": visit.primer,
-        "share_left": str(visit.share_left) if visit.share_left is not None else None,
+        "share_left": f"{float(visit.share_left):g}" if visit.share_left is not None else None,
         "outgrown": visit.get_outgrown_display(),
         "mirror_check": visit.get_mirror_check_display(),
         "test_result": visit.get_test_result_display(),
@@ -280,6 +289,15 @@ def _consent(consent: Consent) -> Thing:
 
 def _stop(row: Stop) -> Thing:
     return {"at": row.at, "channel": row.line.channel, "address": row.address, "words": row.words}
+
+
+def _in_words(key: str, value: Value) -> Value:
+    if key == "language":
+        return language_name(str(value))
+    words = _IN_WORDS.get(key, {})
+    if isinstance(value, list):
+        return [str(words.get(one, one)) for one in value]
+    return str(words.get(value, value)) if isinstance(value, str) else value
 
 
 def _said(value: Value) -> str:

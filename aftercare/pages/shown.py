@@ -9,11 +9,13 @@ from collections.abc import Collection, Iterable
 from dataclasses import dataclass
 from datetime import datetime
 
+from babel import Locale, UnknownLocaleError
 from django.utils.functional import Promise
+from django.utils.translation import get_language, gettext_lazy
 from django.utils.translation import gettext as _
-from django.utils.translation import gettext_lazy
 
 from aftercare import links, planning
+from aftercare.core import say
 from aftercare.core.delivery import GONE, State
 from aftercare.core.occasions import TEST
 from aftercare.core.timing import Occasion, Reason, Rules
@@ -128,3 +130,12 @@ def _at(message: Message) -> datetime | None:
     if message.state in (State.WITHHELD, State.WITHDRAWN):
         return message.due_at or message.aim_at or message.ended_at
     return message.handed_over_at or message.ended_at
+
+
+def language_name(code: str) -> str:
+    """Name a language in the reader's own: ``es`` is Spanish; what is no language code stays as it is written."""
+    try:
+        named = Locale.parse(code, sep="-").get_display_name(say.language_of(get_language() or "en")) or code
+    except (ValueError, UnknownLocaleError):
+        return code
+    return named[:1].upper() + named[1:]

@@ -12,6 +12,7 @@ from django.utils.translation import gettext as _
 from django.utils.translation import gettext_lazy
 
 from aftercare.core.ticks import Asks, Ticked
+from aftercare.pages.signs import SIDES, SIGNS
 from aftercare.pages.ticks import in_words, suits_in_words
 
 register = template.Library()
@@ -21,31 +22,6 @@ ASKED: dict[str, Promise] = {
     Asks.MOVE: gettext_lazy("another day"),
     Asks.FORGET: gettext_lazy("to be forgotten"),
     Asks.NOT_ME: gettext_lazy("not about her"),
-}
-
-SIGNS: dict[str, Promise] = {
-    "redness": gettext_lazy("redness"),
-    "swelling": gettext_lazy("swelling"),
-    "itching": gettext_lazy("itching"),
-    "burning": gettext_lazy("burning"),
-    "pain": gettext_lazy("pain"),
-    "watering": gettext_lazy("watering"),
-    "discharge": gettext_lazy("discharge"),
-    "rash": gettext_lazy("rash or bumps"),
-    "light": gettext_lazy("light hurts"),
-    "gritty": gettext_lazy("a gritty feeling"),
-    "vision": gettext_lazy("sight"),
-    "breathing": gettext_lazy("breathing or throat"),
-    "glue_in_eye": gettext_lazy("adhesive or remover in the eye"),
-    "sealed_eye": gettext_lazy("an eye that does not open"),
-    "hives": gettext_lazy("hives"),
-    "faint": gettext_lazy("faintness"),
-    "poking": gettext_lazy("something that pokes"),
-}
-SIDES: dict[str, Promise] = {
-    "left": gettext_lazy("left eye"),
-    "right": gettext_lazy("right eye"),
-    "both": gettext_lazy("both eyes"),
 }
 
 

@@ -7,7 +7,6 @@ from typing import Any
 from zoneinfo import ZoneInfo
 
 import phonenumbers
-from babel import Locale, UnknownLocaleError
 from babel.dates import format_date
 from django import template
 from django.template.context import Context
@@ -16,7 +15,7 @@ from django.utils.translation import get_language, gettext_lazy
 from django.utils.translation import gettext as _
 
 from aftercare.core import say
-from aftercare.pages.shown import OCCASIONS
+from aftercare.pages.shown import OCCASIONS, language_name
 from aftercare.pages.spoken import spoken
 from studio.models import Client, Service
 
@@ -31,6 +30,12 @@ KINDS: dict[str, Promise] = {
     "caution": gettext_lazy("on hold: the caution alone"),
     "nobody_yet": gettext_lazy("nobody has seen it yet"),
     "seen_today": gettext_lazy("to be seen by someone today"),
+    "same_day": gettext_lazy("a same-day call"),
+    "breathing": gettext_lazy("emergency: breathing, face, throat"),
+    "chemical": gettext_lazy("emergency: adhesive or remover in the eye"),
+    "sealed": gettext_lazy("emergency: an eye that will not open"),
+    "sight": gettext_lazy("emergency: sight, severe pain"),
+    "check": gettext_lazy("how are your eyes"),
     "stopped": gettext_lazy("she said stop"),
     "stopped_with_sign": gettext_lazy("she said stop, and named a sign"),
     "started": gettext_lazy("she said start"),
@@ -164,11 +169,7 @@ def kind(name: str) -> str:
 @register.filter
 def language(code: str) -> str:
     """Name a language in the reader's own: ``es`` is Spanish; what is no language code stays as it is written."""
-    try:
-        named = Locale.parse(code, sep="-").get_display_name(_language()) or code
-    except (ValueError, UnknownLocaleError):
-        return code
-    return named[:1].upper() + named[1:]
+    return language_name(code)
 
 
 @register.filter

@@ -63,7 +63,7 @@ def test_a_wording_is_changed_by_the_keyboard_alone(visit: Callable[..., Visitor
     tab_to(page, f"a[href='{CARE}/versions']")
     page.keyboard.press("Enter")
     page.wait_for_url("**/versions")
-    assert "Ask for {{ artist }}" in page.locator(".diff ins").inner_text()
+    assert "Ask for {{ artist }}" in page.locator(".said ins").inner_text()
     assert visitor.complaints == []
 
 
@@ -102,8 +102,8 @@ def test_without_scripts_the_buttons_do_it(
     page.get_by_text("What each field says here").click()
     assert page.get_by_text("{{ artist }}", exact=True).is_visible()
     page.get_by_label("Text").fill("{{ studio }}: no picking. {{ caution }} {{ how_to_stop }}")
-    page.get_by_label("Find a client").fill("bea")
-    page.get_by_label("Find a client").press("Enter")  # looks, and never saves
+    page.get_by_label("Another client").fill("bea")
+    page.get_by_label("Another client").press("Enter")  # looks, and never saves
     assert page.get_by_label("Shown for").input_value() == str(morning_cast.clients["Bea"].pk)
     assert not Wording.objects.exists()
     page.get_by_role("button", name="Preview and check").click()

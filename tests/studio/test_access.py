@@ -36,7 +36,7 @@ def routes(patterns: list[URLPattern | URLResolver] | None = None) -> Iterator[U
             yield pattern
 
 
-NAMES = sorted(str(route.name) for route in routes() if route.name)
+NAMES = sorted({str(route.name) for route in routes() if route.name})
 OBJECTS = {"client_id", "visit_id", "flag_id", "reaction_id", "staff_id", "adhesive_id"}
 WITH_OBJECT = sorted(str(route.name) for route in routes() if route.name and OBJECTS & set(route.pattern.converters))
 

@@ -9,7 +9,8 @@ import pytest
 from django.template import Context, Template
 from django.utils import translation
 
-from aftercare.templatetags.sheet import kind, language, on_axis, span
+from aftercare.templatetags.sheet import KINDS, SERVICES, kind, language, on_axis, span
+from studio.catalogue import ROOT
 from studio.models import Client, Studio
 
 NOW = datetime(2027, 3, 9, 12, 31, tzinfo=UTC)
@@ -98,6 +99,13 @@ def test_a_language_is_named_and_not_coded(code: str, said: str) -> None:
 @pytest.mark.parametrize(("name", "said"), [("full_set", "full set"), ("caution", "on hold: the caution alone")])
 def test_a_wording_s_kind_says_when_it_goes(name: str, said: str) -> None:
     assert kind(name) == said
+
+
+def test_no_wording_s_kind_is_shown_by_its_file_s_name() -> None:
+    files = (ROOT / "templates/messages").glob("*/en/*.txt")
+    kinds = {part for file in files for part in file.name.split(".")[1:-1] if not part.isdigit()}
+
+    assert {name for name in kinds if name not in KINDS and name.replace("_", " ") not in SERVICES} == set()
 
 
 def test_a_day_under_a_drawing_has_no_year() -> None:

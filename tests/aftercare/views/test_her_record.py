@@ -58,6 +58,21 @@ def test_all_that_is_kept_is_shown(client: Browser, mia: Client) -> None:
         assert kept in said, kept
 
 
+def test_what_is_kept_by_short_names_is_shown_in_her_words_and_a_machine_gets_the_names(
+    client: Browser, mia: Client
+) -> None:
+    Visit.objects.filter(client=mia).update(share_left="55.0")
+    Client.objects.filter(pk=mia.pk).update(language="en", channel="sms")
+
+    said = words(client.get(f"{way(mia)}?lang=es"))
+    machine = json.loads(client.get(f"{way(mia)}/record.json?lang=es").content)
+
+    for shown in ("Idioma Inglés", "Por SMS", "hinchazón", "algo en los ojos o párpados", ", % 55 "):
+        assert shown in said, shown
+    assert (machine["you"]["language"], machine["you"]["channel"]) == ("en", "sms")
+    assert machine["replies"][0]["read_in_it"] == ["irritation", "swelling"]
+
+
 def test_every_field_of_hers_is_shown_or_left_out_on_purpose() -> None:
     """A field that is added later must be shown to her, too."""
     ours = {"id", "studio", "created_at", "revision", "planned_revision", "forecast_revision", "merged_into"}
