@@ -139,7 +139,8 @@ def _page(opened: Opened, language: str, now: datetime) -> HerPage:
 def _show(request: HttpRequest, opened: Opened, token: str, language: str, said: Said, now: datetime) -> HttpResponse:
     page = _page(opened, language, now)
     replies = _told(opened)
-    again = said.told
+    again = said.told if said.told and said.told.ticked.is_about_her_eyes else None
+    to_move = said.told if said.told and not said.told.ticked.is_about_her_eyes else None
     context = {
         "page": page,
         "studio": page.studio,
@@ -159,7 +160,8 @@ def _show(request: HttpRequest, opened: Opened, token: str, language: str, said:
         "lenses": again.ticked.lenses if again else bool(opened.client.wears_lenses),
         "longest": LONGEST_WORDS,
         "most_photos": MOST_PHOTOS,
-        "suits": list(SUITS.items()),
+        "suits": [(key, label, bool(to_move and key in to_move.ticked.suits)) for key, label in SUITS.items()],
+        "move_words": to_move.words if to_move else "",
         "confirmed": page.has_asked(Asks.CONFIRM, replies),
         "moving": page.has_asked(Asks.MOVE, replies),
         "channels": choices.channels(opened.client),
@@ -211,6 +213,11 @@ def _eyes(request: HttpRequest, opened: Opened, language: str, now: datetime) ->
     if told.is_empty:
         problem = _("Nothing was sent: tick what you notice, or write it in your own words. Then press Send.")
         return Said(problem=problem, told=told, status=400, opened="eyes")
+    return _listen(opened, told, language, now, "eyes")
+
+
+def _listen(opened: Opened, told: Told, language: str, now: datetime, part: str) -> Said:
+    """Have what she told put on a list, and answer on the page what it tells of an eye; what is not kept is given back."""
     client = opened.client
     draft = Reply(studio=client.studio, client=client, ticked=told.ticked.to_keep(), text=told.words)
     found = triage.reading_of(draft)
@@ -219,15 +226,15 @@ def _eyes(request: HttpRequest, opened: Opened, language: str, now: datetime) ->
     if _too_many(opened, found, now):
         problem = _("Not kept: very much was sent from this page within the hour. Call the studio; do not wait for us.")
         answers = page.answers(kind, None, found.language)
-        return Said(problem=problem, told=told.without_files(), status=429, kind=kind, answers=answers, opened="eyes")
+        return Said(problem=problem, told=told.without_files(), status=429, kind=kind, answers=answers, opened=part)
     reply = _receive(opened, told, now)
     if reply is None:
         problem = _("Not kept: the service could not write it down. Press Send again, or call the studio now.")
         answers = page.answers(kind, None, found.language)
-        return Said(problem=problem, told=told.without_files(), status=503, kind=kind, answers=answers, opened="eyes")
+        return Said(problem=problem, told=told.without_files(), status=503, kind=kind, answers=answers, opened=part)
     page = _page(opened, language, now)  # the matter that it made holds her from now on
     return Said(
-        heard=True, kind=kind, answers=page.answers(kind, reply.flag, found.language), lost=_lost(reply), opened="eyes"
+        heard=True, kind=kind, answers=page.answers(kind, reply.flag, found.language), lost=_lost(reply), opened=part
     )
 
 
@@ -306,12 +313,22 @@ def _confirm(request: HttpRequest, opened: Opened, language: str, now: datetime)
 
 
 def _move(request: HttpRequest, opened: Opened, language: str, now: datetime) -> Said:
+    """Put it on the front desk's list; an eye that she tells of beside it is answered as anywhere on the page."""
+    assert opened.visit is not None
+    told = Told.asking(request, Asks.MOVE, opened.visit.pk, language)
     if not _page(opened, language, now).is_ahead:
-        return Said(problem=_over(), status=400, opened="visit")
-    if not ask(request, opened, Asks.MOVE, language, now):
-        return _not_kept("visit")
-    text = _("The studio has it and finds another day with you. Until you hear from them, the visit stays as it is.")
-    return Said(text=text, opened="visit")
+        if not told.words:
+            return Said(problem=_over(), status=400, opened="visit")
+        said = _listen(opened, told.in_words_alone(), language, now, "visit")
+        said.problem = said.problem or _over()
+        return said
+    said = _listen(opened, told, language, now, "visit")
+    if said.heard:
+        said.heard = bool(said.answers)
+        said.text = _(
+            "The studio has it and finds another day with you. Until you hear from them, the visit stays as it is."
+        )
+    return said
 
 
 def _over() -> str:
