@@ -217,7 +217,7 @@ def _eyes(request: HttpRequest, opened: Opened, language: str, now: datetime) ->
 
 
 def _listen(opened: Opened, told: Told, language: str, now: datetime, part: str) -> Said:
-    """Have what she told put on a list, and answer on the page what it tells of an eye; what is not kept is given back."""
+    """Have what she told put on a list, and answer at once what it tells of an eye; what is not kept is given back."""
     client = opened.client
     draft = Reply(studio=client.studio, client=client, ticked=told.ticked.to_keep(), text=told.words)
     found = triage.reading_of(draft)

@@ -102,9 +102,7 @@ def test_it_is_not_an_artists_to_see_to_nor_another_studios(cast: Cast, as_: Sig
     assert wish.seen_to_at is None
 
 
-def test_what_was_not_understood_beside_a_wish_for_another_day_is_not_read_at_the_desk(
-    cast: Cast, as_: SignIn
-) -> None:
+def test_what_was_not_understood_beside_a_wish_for_another_day_is_not_read_at_the_desk(cast: Cast, as_: SignIn) -> None:
     her = cast.client("Mia", "Quist")
     visit = cast.visit(her, cast.at(12, 2))
     words_of_hers = "meu olho esquerdo arde muito e a pálpebra inchou"  # Portuguese: no reader of it here
