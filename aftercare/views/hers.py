@@ -223,11 +223,11 @@ def _listen(opened: Opened, told: Told, language: str, now: datetime, part: str)
     found = triage.reading_of(draft)
     kind = triage.kind_for(draft, [client], found)
     page = _page(opened, language, now)
-    if _too_many(opened, found, now):
+    if too_many(opened, found, now):
         problem = _("Not kept: very much was sent from this page within the hour. Call the studio; do not wait for us.")
         answers = page.answers(kind, None, found.language)
         return Said(problem=problem, told=told.without_files(), status=429, kind=kind, answers=answers, opened=part)
-    reply = _receive(opened, told, now)
+    reply = receive(opened, told, now)
     if reply is None:
         problem = _("Not kept: the service could not write it down. Press Send again, or call the studio now.")
         answers = page.answers(kind, None, found.language)
@@ -238,14 +238,14 @@ def _listen(opened: Opened, told: Told, language: str, now: datetime, part: str)
     )
 
 
-def _receive(opened: Opened, told: Told, now: datetime) -> Reply | None:
+def receive(opened: Opened, told: Told, now: datetime) -> Reply | None:
     """Store what she told, as a reply that came where she is reached, then read it; None where it was not stored.
 
     Where it cannot be read at once the engine reads it, as any other.
     """
     client = opened.client
     book = facts.load([client.pk], now)[client.pk]
-    subject = f"v{opened.visit.pk}" if opened.visit else f"d{client.pk}"
+    subject = f"{opened.purpose}{opened.visit.pk if opened.visit else client.pk}"
     try:
         reply = receiving.receive(
             lines_of(client.studio)[book.reach.channel or "sms"],
@@ -271,7 +271,7 @@ def _receive(opened: Opened, told: Told, now: datetime) -> Reply | None:
     return reply
 
 
-def _too_many(opened: Opened, found: Reading, now: datetime) -> bool:
+def too_many(opened: Opened, found: Reading, now: datetime) -> bool:
     """Whether her pages sent so much within the hour that what is no worse than all of it is not taken."""
     rows = Reply.objects.filter(client=opened.client, received_at__gt=now - timedelta(hours=1)).exclude(ticked={})
     urgencies = [row.get("urgency", "") for row in rows.values_list("reading", flat=True)]
@@ -299,7 +299,7 @@ def ask(request: HttpRequest, opened: Opened, asks: Asks, language: str, now: da
     """Have what she asks for by a button put on a list; return whether it was."""
     told = Told.asking(request, asks, opened.visit.pk if opened.visit else None, language)
     draft = Reply(studio=opened.client.studio, client=opened.client, ticked=told.ticked.to_keep(), text=told.words)
-    return not _too_many(opened, triage.reading_of(draft), now) and _receive(opened, told, now) is not None
+    return not too_many(opened, triage.reading_of(draft), now) and receive(opened, told, now) is not None
 
 
 def _confirm(request: HttpRequest, opened: Opened, language: str, now: datetime) -> Said:

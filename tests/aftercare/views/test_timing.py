@@ -265,5 +265,5 @@ def test_the_pages_open_with_what_was_stored_past_its_limits_and_the_number_can_
 
     for path in ("/settings/timing", f"/settings/timing/{slug}", "/settings/timing/history"):
         assert browser.get(path).status_code == 200, path
-    ruling.change(morning_cast.studio, by=None, now=morning_cast.now, **{name: facts.defaults("US")[name]})
+    ruling.change(morning_cast.studio, by=None, now=morning_cast.now, **{name: facts.defaults("US")[name]})  # type: ignore[arg-type]  # a number's name
     assert name not in ruling.values_of(morning_cast.studio)
