@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import logging
 from collections.abc import Callable
 from dataclasses import replace
 from datetime import date, datetime
@@ -18,9 +19,10 @@ from aftercare.core.timing import REMINDERS, Occasion
 from aftercare.facts import ClientBook
 from aftercare.links import Purpose
 from aftercare.models import Message
-from aftercare.wording import Finder, WordingError, Words, compose, unmark_caution
+from aftercare.wording import Finder, WordingError, Words, compose, first_wording, unmark_caution
 from studio.models import Staff, Studio, Visit
 
+log = logging.getLogger(__name__)
 RECORD = "your_record"  # of an answer: the link to what is kept about her
 DRY_HOURS = 24  # where the adhesive is not known or says nothing; common practice, no source
 
@@ -41,12 +43,33 @@ def for_message(
     """Return the words of a message as they stand at ``now``; ``book`` is None for a message to staff.
 
     ``find`` finds the studio's wordings in force: pass one where many messages are written. ``count`` is needed for a
-    morning list. ``on_page``: they stand on a page of hers, where letters cost nothing. Raises WordingError.
+    morning list. ``on_page``: they stand on a page of hers, where letters cost nothing. Where the wording in force cannot
+    be filled in, the first wording goes: a caution is never late for it. Raises WordingError where that cannot, either.
     """
+    find = find or versions.finder(book.studio if book else message.studio)
+    return _by_what_can_be_filled_in(lambda find: _for_message(message, book, now, find, count, on_page=on_page), find)
+
+
+def _by_what_can_be_filled_in(write: Callable[[Finder], Words], find: Finder) -> Words:
+    try:
+        return write(find)
+    except WordingError:
+        log.exception("a wording in force cannot be filled in: the first wording goes in its place")
+        return write(first_wording)
+
+
+def _for_message(
+    message: Message,
+    book: ClientBook | None,
+    now: datetime,
+    find: Finder,
+    count: Count | None,
+    *,
+    on_page: bool,
+) -> Words:
     if message.own_words and message.occasion != Occasion.NOTICE:
         words = Words(message.subject or _own_subject(message, book), message.own_words, message.language)
         return unmark_caution(words) if message.kind == TEST else words
-    find = find or versions.finder(book.studio if book else message.studio)
     facts = facts_of(message, book, now) if book else _staff_facts(message, now, count)
     # While she is on hold nothing is said as if all were as usual: her aftercare goes as its caution alone.
     if book is not None and book.on_hold and message.occasion == Occasion.CARE:
@@ -60,16 +83,20 @@ def for_message(
 def for_page(occasion: Occasion, visit: Visit, book: ClientBook, language: str, now: datetime, find: Finder) -> str:
     """Return what her own page says before or after a visit: the e-mail's words, without what the page itself has.
 
-    The caution and the way to stop have a place of their own there. Raises WordingError.
+    The caution and the way to stop have a place of their own there. Where the wording in force cannot be filled in, it
+    is the first wording's.
     """
+    message = Message(client=book.client, visit=visit, occasion=occasion, channel="email", language=language)
+    facts = replace(facts_of(message, book, now), page="")
 
     def without_blocks(occasion: str, kind: str, step: int, channel: str, language: str) -> Words:
         return Words("", "") if occasion in BLOCKS else find(occasion, kind, step, channel, language)
 
-    message = Message(client=book.client, visit=visit, occasion=occasion, channel="email", language=language)
-    facts = replace(facts_of(message, book, now), page="")
-    words = find(occasion, facts.kind, facts.step, facts.channel, facts.language)
-    return compose(words, facts, without_blocks).body
+    def write(find: Finder) -> Words:
+        words = find(occasion, facts.kind, facts.step, facts.channel, facts.language)
+        return compose(words, facts, without_blocks)
+
+    return _by_what_can_be_filled_in(write, find).body
 
 
 def facts_of(message: Message, book: ClientBook, now: datetime) -> Facts:

@@ -189,9 +189,18 @@ def problems(
     spoken = say.subtag(language)
     draft = wordcheck.Draft(occasion, kind, channel, words.subject, words.body, language=spoken, first=first)
     found = wordcheck.check(draft)
-    if channel != "sms" or wordcheck.blocks_saving(found):
+    if wordcheck.blocks_saving(found):
         return found
-    texts = (compose(words, facts, find).body for facts in longest(occasion, kind, step, channel, language, words))
+    every = longest(occasion, kind, step, channel, language, words)
+    try:
+        texts = [compose(words, facts, find).body for facts in every]
+    except WordingError as error:  # an if that compares what cannot be compared
+        return (
+            *found,
+            wordcheck.Problem(1, 1, str(error), "Ask in each if for one field alone, as in {% if first %}."),
+        )
+    if channel != "sms":
+        return found
     dearest = max(texts, key=lambda text: (measure(text).segments, measure(text).units))
     return wordcheck.check(replace(draft, longest=dearest))
 

@@ -12,7 +12,8 @@ from dataclasses import dataclass
 from datetime import datetime
 
 from aftercare.core import reading
-from aftercare.core.reading import Reading, Urgency
+from aftercare.core.reading import Urgency
+from aftercare.core.ticks import Tick
 
 VERSION = 1
 """Of the questions below: raised when one is added, dropped or asked in other words."""
@@ -60,37 +61,18 @@ QUESTIONS: tuple[Question, ...] = (
 )
 BY_KEY = {question.key: question for question in QUESTIONS}
 CAN_BE_OFF = tuple(question.key for question in QUESTIONS if not question.safety)
-SIGNS = ("redness", "swelling", "pain", "discharge", "light", "vision", "itching", "watering")
 
-# What she ticked, as she would write it: it comes in as a reply of hers, and is read as one.
-_FORM = {"en": "From my form:", "es": "De mi formulario:"}
-_SIGN_WORDS = {
-    "en": {
-        "redness": "My eye is red now.",
-        "swelling": "My eyelid is swollen.",
-        "pain": "My eye hurts.",
-        "discharge": "There is discharge from my eye.",
-        "light": "Light hurts my eye.",
-        "vision": "My sight has changed.",
-        "itching": "My eye itches.",
-        "watering": "My eye waters.",
-        NOW: "Something is wrong with my eye now.",
-        INFECTION: "I have an eye infection or a stye now.",
-    },
-    "es": {
-        "redness": "Tengo el ojo rojo.",
-        "swelling": "Tengo el párpado hinchado.",
-        "pain": "Me duele el ojo.",
-        "discharge": "Me sale pus del ojo.",
-        "light": "La luz me molesta en el ojo.",
-        "vision": "Veo borroso.",
-        "itching": "Me pica el ojo.",
-        "watering": "Me llora el ojo.",
-        NOW: "Me molesta el ojo.",
-        INFECTION: "Tengo una infección en el ojo o un orzuelo.",
-    },
+_TICKS = {
+    "redness": Tick.RED,
+    "swelling": Tick.SWOLLEN,
+    "pain": Tick.PAIN,
+    "discharge": Tick.DISCHARGE,
+    "light": Tick.LIGHT,
+    "vision": Tick.SIGHT,
+    "itching": Tick.ITCHING,
+    "watering": Tick.WATERING,
 }
-_WORST_FIRST = tuple(Urgency)
+SIGNS = tuple(_TICKS)
 _URGENT = (Urgency.EMERGENCY, Urgency.SAME_DAY)
 
 
@@ -178,16 +160,15 @@ def changed(before: Answers, after: Answers) -> list[str]:
     return [key for key in lasting if before.get(key, Answer(NO)) != after.get(key, Answer(NO))]
 
 
-def tells(answers: Answers, language: str) -> str:
-    """Return what she ticked of her eyes now, as she would write it; '' where she ticked nothing."""
-    words = _SIGN_WORDS[language]
+def ticks(answers: Answers) -> frozenset[Tick]:
+    """Return what she told of her eyes now, as she would have ticked it on her page; nothing where they are well."""
     now, infection = answers.get(NOW, Answer()), answers.get(INFECTION, Answer())
-    said = [words[sign] for sign in SIGNS if sign in now.signs]
-    if not said and now.said in (YES, UNKNOWN):
-        said = [words[NOW]]
+    found = {_TICKS[sign] for sign in now.signs if sign in _TICKS}
+    if not found and now.said in (YES, UNKNOWN):
+        found = {Tick.UNWELL}
     if infection.said in (YES, UNKNOWN):
-        said.append(words[INFECTION])
-    return " ".join(said)
+        found.add(Tick.INFECTION)
+    return frozenset(found)
 
 
 def says_well(answers: Answers) -> bool:
@@ -213,22 +194,3 @@ def own_words(answers: Answers, more: str) -> Iterator[str]:
 def reads_urgent(every: Iterable[str]) -> list[str]:
     """Return those words that read as if an eye were not well now."""
     return [words for words in every if words and reading.read(words).urgency in _URGENT]
-
-
-def replies(ticked: str, words: Sequence[str], language: str) -> list[str]:
-    """Return what comes in as replies of hers; each says that it is from the form.
-
-    One where it is read as no less than her ticks alone; else the ticks by themselves go first, so that no word of hers
-    takes back what she ticked.
-    """
-    whole = "\n".join(filter(None, [ticked, *words]))
-    if not ticked or not words or as_urgent(reading.read(whole), reading.read(ticked)):
-        parts = [whole] if whole else []
-    else:
-        parts = [ticked, "\n".join(words)]
-    return [f"{_FORM[language]} {part}" for part in parts]
-
-
-def as_urgent(one: Reading, other: Reading) -> bool:
-    """Whether one reading is as urgent as the other, or more."""
-    return _WORST_FIRST.index(one.urgency) <= _WORST_FIRST.index(other.urgency)

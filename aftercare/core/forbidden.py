@@ -34,6 +34,11 @@ class Unless(Enum):
         r"(?<!\bif )(?:\b(?:no|not|never|without|avoid|skip|nor|sin|evita|nunca|nada de|ni)|n't)\b(?!,)"
         rf"(?: (?:{_INSTRUCTS})\b)?(?:(?!\b(?:{_INSTRUCTS})\b).){{0,80}}$"
     )
+    # What is owed for a visit informs, and is named before its amount; “only $40” advertises.
+    OWED_BEFORE = re.compile(
+        r"\b(?:deposit|balance|fee|charge[ds]?|owe|cash|missed|cancel\w*|due on the day|"
+        r"deposito|senal|saldo|cargo|cobra\w*|efectivo|cancela\w*|debes)\b(?:(?!\b(?:only|just|from|solo|desde)\b).){0,60}$"
+    )
     IF_BEFORE = re.compile(r"\b(?:if|whether|in case|unless|si|por si) (?:you think |crees que )?$")
 
 
@@ -194,6 +199,14 @@ PHRASES: tuple[Phrase, ...] = (
         r"""
         [$£€] ?\d[\d.,]{0,12}
         \d[\d.,]{0,12} ?(?:[$£€]|usd|eur|gbp|dollars?|euros?|pounds?|dolares|pesos)
+        """,
+        "It is an advertisement in a message about a visit or about health, which needs another consent.",
+        "Keep prices for the reminders. A deposit or a fee is named before its amount: “The deposit is $20”.",
+        Unless.OWED_BEFORE,
+        VISIT,
+    ),
+    _phrase(
+        r"""
         \d+ ?(?:%|percent) (?:off|de descuento)
         discounts?|special offers?|coupons?|promo(?:tion)?s?(?: codes?)?|prices?
         book (?:now|today|here|online|your)

@@ -139,6 +139,20 @@ def narrowed(rules: Rules, region: str) -> Rules:
     )
 
 
+def bounded(rules: Rules) -> Rules:
+    """Return the rules with each number that is beyond its limit at the limit, and days of checks as they usually are.
+
+    >>> bounded(replace(Rules(), prepare_days=10**9)).prepare_days
+    14
+    """
+    numbers = {name: getattr(rules, name) for name in LIMITS}
+    inside = {name: min(max(number, LIMITS[name].least), LIMITS[name].most) for name, number in numbers.items()}
+    kept = {name: type(numbers[name])(number) for name, number in inside.items() if number != numbers[name]}
+    spans = zip(rules.check_days, CHECK_DAYS, strict=True)
+    days = rules.check_days if all(least <= day <= most for day, (least, most) in spans) else Rules().check_days
+    return replace(rules, check_days=days, **kept)
+
+
 def _within(hours: Hours, least: int, most: int) -> Hours:
     opens, closes = max(hours.opens, least), min(hours.closes, most)
     if (opens, closes) == (hours.opens, hours.closes):

@@ -41,11 +41,13 @@ class Tick(StrEnum):
     POKING = "poking"
     FEVER = "fever"
     SICK = "sick"
+    INFECTION = "infection"  # these two are asked before a visit alone
+    UNWELL = "unwell"
     NOTHING = "nothing"
 
 
 EMERGENCIES = tuple(Tick)[: tuple(Tick).index(Tick.PUPIL) + 1]
-OTHERS = tuple(Tick)[len(EMERGENCIES) : -1]
+OTHERS = tuple(Tick)[len(EMERGENCIES) : tuple(Tick).index(Tick.SICK) + 1]
 
 SIGNS = {
     Tick.BREATHING: Sign.BREATHING,
@@ -66,6 +68,7 @@ SIGNS = {
     Tick.WATERING: Sign.WATERING,
     Tick.GRITTY: Sign.GRITTY,
     Tick.POKING: Sign.POKING,
+    Tick.INFECTION: Sign.SWELLING,
 }
 SENTENCES = {
     Tick.BREATHING: "I have trouble breathing.",
@@ -90,6 +93,8 @@ SENTENCES = {
     Tick.POKING: "A lash pokes my eye.",
     Tick.FEVER: "I have a fever.",
     Tick.SICK: "I have a headache and feel sick.",
+    Tick.INFECTION: "I have an eye infection or a stye now.",
+    Tick.UNWELL: "Something is wrong with my eye now.",
     Tick.NOTHING: "I notice nothing.",
 }
 

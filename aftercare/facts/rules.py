@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import logging
 from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import replace
 from datetime import date, datetime
@@ -15,6 +16,7 @@ from aftercare.core.timing import Rules
 from aftercare.models import RuleSet
 from studio.models import Studio
 
+log = logging.getLogger(__name__)
 DEFAULTS = Rules()
 DAY_MINUTES = 24 * 60
 
@@ -40,9 +42,11 @@ def in_force(
     """Return the rules that stored ``values`` stand for since ``since``; reminders stay away from days in ``closed``.
 
     They were within their limits when they were stored. What the region does not allow any more, as the studio has
-    moved to another country, is cut off here, so that nothing leaves at such hours and everything else goes on.
+    moved to another country, is cut off here, so that nothing leaves at such hours and everything else goes on. So is
+    what was stored past the limits, by another release or by hand, and what cannot be read is as usual: one studio's
+    number must never keep everybody's messages from being planned.
     """
-    rules = limits.narrowed(_read(values, region), region)
+    rules = limits.narrowed(limits.bounded(_read(_readable(values), region)), region)
     hours = rules.reminder_hours
     return replace(rules, since=since, reminder_hours=replace(hours, days_off=hours.days_off | frozenset(closed)))
 
@@ -84,6 +88,19 @@ def _read(values: Mapping[str, object], region: str) -> Rules:
         if name in values:
             given[name] = _rule(name, values[name])
     return replace(DEFAULTS, **given)  # type: ignore[arg-type]  # each was read as its default's type
+
+
+def _readable(values: Mapping[str, object]) -> dict[str, object]:
+    return {name: value for name, value in values.items() if name not in limits.NUMBERS or _can_be_read(name, value)}
+
+
+def _can_be_read(name: str, value: object) -> bool:
+    try:
+        _rule(name, value)
+    except BadRule:
+        log.exception("a stored rule cannot be read: it is as usual")
+        return False
+    return True
 
 
 def _rule(name: str, value: object) -> object:

@@ -17,6 +17,8 @@ from django.utils.translation import gettext_lazy as _
 from aftercare.consulting import LONGEST_WAIVER, Sent
 from aftercare.core import consultation
 from aftercare.core.consultation import CAN_BE_OFF, NO, NOW, QUESTIONS, SIGNS, UNKNOWN, YES, Answer, Question
+from aftercare.core.ticks import Ticked
+from aftercare.forms.hers import Told
 from studio.forms.fields import RecordForm
 from studio.models import Studio
 from studio.models.people import LANGUAGES
@@ -306,10 +308,22 @@ class AnswersForm(RecordForm):
             guardian_agreed=minor and bool(clean.get("guardian_agreed")),
         )
 
+    def told(self, visit: int, language: str) -> Told:
+        """Return what she tells of her eyes as they are now, as from her page; of a form to be mended, too."""
+        answers = {question.key: self._answer(question.key) for question in self.questions}
+        words = consultation.own_words(answers, self.cleaned_data.get("more", ""))
+        ticked = Ticked(
+            ticks=consultation.ticks(answers),
+            lenses=answers.get(consultation.LENSES, Answer()).said == YES,
+            language=language,
+            visit=visit,
+        )
+        return Told(ticked, "\n".join(words), form=self.cleaned_data.get("once", ""))
+
     def _answer(self, key: str) -> Answer:
         clean = self.cleaned_data
         signs = tuple(clean.get("signs", ())) if key == NOW else ()
-        return Answer(clean[key], clean[f"{key}_words"], signs)
+        return Answer(clean.get(key, ""), clean.get(f"{key}_words", ""), signs)
 
 
 class QuestionsForm(RecordForm):

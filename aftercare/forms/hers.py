@@ -63,6 +63,10 @@ class Told:
         words = _words(sent) if asks is Asks.MOVE else ""
         return cls(Ticked(language=language, asks=asks, suits=suits, visit=visit), words, (), _form(sent))
 
+    def in_words_alone(self) -> Self:
+        """Return what she wrote without what she asked for: it is read as anything that she writes."""
+        return replace(self, ticked=replace(self.ticked, asks=None, suits=frozenset()))
+
     def without_files(self) -> Self:
         return replace(self, files=())
 

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
-from dataclasses import dataclass, replace
+from collections.abc import Sequence
+from dataclasses import dataclass
 from datetime import datetime
 
 from aftercare import consulting, facts, texts, versions
-from aftercare.core import answering, consultation, reading
+from aftercare.core import consultation
 from aftercare.core.consultation import BY_KEY, Answer
 from aftercare.core.fields import Facts
 from aftercare.core.reading import Reading, Urgency
@@ -127,22 +127,12 @@ def _in_short(answer: Answer) -> str:
 
 
 def first_aid(
-    replies: Sequence[str],
-    *,
-    client: Client,
-    language: str,
-    flag: Flag | None,
-    reached: bool,
-    now: datetime,
-) -> FirstAid | None:
-    """Return what to do at once, in the words that an answer by text would have; None where she told of nothing.
+    found: Reading, kind: str, *, client: Client, language: str, flag: Flag | None, reached: bool, now: datetime
+) -> FirstAid:
+    """Return what to do at once, in the words that an answer of this kind would have by text.
 
-    Where her artist was not reached, as she lets nothing be kept, no words promise that anybody calls.
+    Where her artist was not reached no words promise that anybody calls.
     """
-    if not replies:
-        return None
-    found = _worst(reading.read(text) for text in replies)
-    kind = answering.answer_to(found, wears_lenses=bool(client.wears_lenses), after_check=False)
     if not kind or (not reached and found.urgency is not Urgency.EMERGENCY):
         return FirstAid(_caution(client, language), reached)
     book = facts.load([client.pk], now)[client.pk]
@@ -156,13 +146,6 @@ def first_aid(
         language=language,
     )
     return FirstAid(texts.for_message(draft, book, now, on_page=True).body, reached)
-
-
-def _worst(readings: Iterable[Reading]) -> Reading:
-    """Return the most urgent, with the signs of all: an answer goes by them."""
-    every = sorted(readings, key=lambda one: list(Urgency).index(one.urgency))
-    signs = tuple(dict.fromkeys(sign for one in every for sign in one.signs))
-    return replace(every[0], signs=signs)
 
 
 def _caution(client: Client, language: str) -> str:

@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-import logging
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from datetime import datetime
 from functools import cached_property
@@ -15,10 +14,8 @@ from aftercare.core.ticks import Asks
 from aftercare.core.timing import Occasion
 from aftercare.facts import ClientBook
 from aftercare.models import Flag, Message, Reply
-from aftercare.wording import Finder, WordingError
+from aftercare.wording import Finder
 from studio.models import Service, Studio, Visit
-
-log = logging.getLogger(__name__)
 
 PREPARED = frozenset(Service) - {Service.OTHER}
 CARED = PREPARED - {Service.CONSULTATION}
@@ -111,9 +108,7 @@ class HerPage:
         is_time = self.is_ahead or (self.is_done and self.days_since <= CARED_DAYS)
         if self.visit.service not in told_of or self.book.on_hold or not is_time:
             return ()
-        body = self._written(
-            lambda find: texts.for_page(occasion, self.visit, self.book, self.language, self.now, find)
-        )
+        body = texts.for_page(occasion, self.visit, self.book, self.language, self.now, self.find)
         return parts_of(_without_greeting(body.split("\n\n"), self.book.client.first_name, self.studio))
 
     @cached_property
@@ -136,7 +131,7 @@ class HerPage:
             language=language,
             channel="sms",
         )
-        return self._written(lambda find: texts.for_message(message, self.book, self.now, find, on_page=True).body)
+        return texts.for_message(message, self.book, self.now, self.find, on_page=True).body
 
     def answers(self, kind: str, flag: Flag | None, written: str) -> list[str]:
         """Return an answer in the page's language, and in that of her words where it is another."""
@@ -152,14 +147,6 @@ class HerPage:
             and reply.received_at >= since
             for reply in replies
         )
-
-    def _written(self, write: Callable[[Finder], str]) -> str:
-        """Write by the wording in force; by the first wording where that one cannot be filled in."""
-        try:
-            return write(self.find)
-        except WordingError:
-            log.exception("a wording of studio %s cannot be filled in on a page", self.studio.pk)
-            return write(wording.first_wording)
 
 
 def emergency(studio: Studio, language: str, find: Finder) -> Emergency:

@@ -13,6 +13,7 @@ from dataclasses import dataclass
 from datetime import date, datetime
 from typing import Any
 
+from django.db.models import QuerySet
 from django.utils import timezone
 from django.utils.functional import Promise
 from django.utils.translation import gettext as _
@@ -148,7 +149,7 @@ def kept(client: Client) -> list[Section]:
         _plain("visits", map(_visit, client.visits.select_related("artist", "adhesive").order_by("starts_at"))),
         _plain("messages", map(_message, sent.order_by("due_at", "pk"))),
         Section("replies", [_reply(one) for one in replies], [pictures.get(one.pk, []) for one in replies]),
-        _plain("matters", map(_matter, Flag.objects.filter(clients=client).order_by("opened_at", "pk"))),
+        _plain("matters", map(_matter, _hers_alone(client).order_by("opened_at", "pk"))),
         _plain("reactions", map(_reaction, client.reactions.order_by("at", "pk"))),
         _plain("consultations", map(_consultation, client.consultations.order_by("at", "pk"))),
         _plain("forecasts", map(_forecast, client.forecasts.select_related("visit").order_by("made_at", "pk"))),
@@ -179,6 +180,12 @@ def as_text(client: Client, sections: Iterable[Section], now: datetime) -> str:
             lines += ["", *(f"{label}: {value}" for label, value in pairs)]
             lines += [_("%(n)d photos") % {"n": len(pictures)}] if pictures else []
     return "\n".join(lines) + "\n"
+
+
+def _hers_alone(client: Client) -> QuerySet[Flag]:
+    """Return her matters: one of a shared number, of which nobody said whose it is, may be somebody else's."""
+    others = Flag.clients.through.objects.exclude(client=client)
+    return Flag.objects.filter(clients=client).exclude(pk__in=others.values("flag"))
 
 
 def _plain(name: str, things: Iterable[Thing]) -> Section:

@@ -34,6 +34,8 @@ TICKS: dict[str, Promise] = {
     Tick.POKING: gettext_lazy("Something pokes"),
     Tick.FEVER: gettext_lazy("Fever"),
     Tick.SICK: gettext_lazy("Headache and feeling sick"),
+    Tick.INFECTION: gettext_lazy("An eye infection or a stye"),
+    Tick.UNWELL: gettext_lazy("Something is wrong with an eye"),
     Tick.NOTHING: gettext_lazy("I notice nothing"),
 }
 SIDES: dict[str, Promise] = {

@@ -63,6 +63,6 @@ def wished(reply: Any, book: ClientBook | None, now: datetime) -> Wished:
         reading.get("about", []),
         reading.get("signs", []),
         reading.get("negated", []),
-        unread=reading.get("unread", True) and reply.wish_kind in (Wish.Kind.BOOKING, Wish.Kind.WRONG_PERSON),
+        unread=reading.get("unread", True) and reply.wish_kind not in (Wish.Kind.CONFIRMED, Wish.Kind.MAY_CANCEL),
     )
     return Wished(reply.wish, reply.wish_kind, reply, book, reply.text if readable else "", now)

@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import datetime
 
 from django.contrib.auth.decorators import login_not_required
 from django.core.exceptions import ValidationError
-from django.db import transaction
 from django.http import HttpRequest, HttpResponse
 from django.shortcuts import render
 from django.utils import timezone, translation
@@ -15,15 +14,17 @@ from django.views.decorators.cache import never_cache
 from django.views.decorators.csrf import csrf_exempt
 from django.views.decorators.http import require_http_methods
 
-from aftercare import consulting, facts, links, receiving, tasks, triage, upkeep
+from aftercare import consulting, links, tasks, triage, upkeep
 from aftercare.core import consultation as questions
 from aftercare.core import say
 from aftercare.core.consultation import Question
 from aftercare.forms.consultation import AnswersForm
-from aftercare.lines import lines_of
-from aftercare.links import Purpose
-from aftercare.models import Consultation, Line, QuestionForm, Reply
+from aftercare.forms.hers import Told
+from aftercare.links import Opened, Purpose
+from aftercare.models import Consultation, QuestionForm, Reply
 from aftercare.pages import consultation as pages
+from aftercare.pages.consultation import FirstAid
+from aftercare.views.hers import receive, too_many
 from studio import clock
 from studio.models import Client, Visit
 from studio.models.people import LANGUAGES
@@ -38,12 +39,16 @@ PRIVATE = {
 class Page:
     """Whose page it is, about which visit, in which language, at which moment."""
 
-    client: Client
+    opened: Opened
     visit: Visit
     language: str
     form: QuestionForm
     last: Consultation | None
     now: datetime
+
+    @property
+    def client(self) -> Client:
+        return self.opened.client
 
     @property
     def is_open(self) -> bool:
@@ -61,14 +66,12 @@ def consultation(request: HttpRequest, token: str) -> HttpResponse:
         return _private(render(request, "aftercare/hers/gone.html", status=404))
     client, visit, now = opened.client, opened.visit, clock.now()
     here = Page(
-        client, visit, _language(request, client), consulting.form_of(client.studio), consulting.last_kept(client), now
+        opened, visit, _language(request, client), consulting.form_of(client.studio), consulting.last_kept(client), now
     )
     with translation.override(here.language), timezone.override(client.studio.zone):
         if request.method == "POST" and "withdraw" in request.POST:
             return _withdraw(request, here)
-        if not here.is_open:
-            return _shown(request, here, "closed")
-        return _answer(request, here)
+        return _answer(request, here) if here.is_open else _closed(request, here)
 
 
 def _language(request: HttpRequest, client: Client) -> str:
@@ -99,32 +102,47 @@ def _shown(request: HttpRequest, here: Page, part: str, *, status: int = 200, **
 
 
 def _answer(request: HttpRequest, here: Page) -> HttpResponse:
-    """Show the form; on POST keep it, or show it again with all that she typed and what is to be mended."""
+    """Show the form; on POST keep it, or show it again with all that she typed and what is to be mended.
+
+    Whatever becomes of it, what she tells of an eye that is not well now is answered at once.
+    """
     short = here.last is not None and "change" not in request.GET and request.POST.get("all") != "1"
     form = _form(request, here, short=short)
-    if request.method == "POST" and form.is_valid():
-        sent = form.sent(here.language, nothing_changed=short)
-        try:
-            with transaction.atomic():
-                row, is_new = consulting.submit(visit=here.visit, client=here.client, sent=sent, now=here.now)
-                told = _tells(sent)
-                replies = _come_in(row, told, here) if row.agreed and is_new else []
-        except ValidationError as error:
-            form.refuse(error)
-        else:
-            if is_new:
-                _look_at(replies, here)
-            return _done(request, here, row, told, sent)
+    aid = None
+    if request.method == "POST":
+        is_whole, told = form.is_valid(), form.told(here.visit.pk, here.language)
+        if is_whole:  # what cannot be kept, as it was filled in too often, tells of her eyes all the same
+            sent = form.sent(here.language, nothing_changed=short)
+            try:
+                row, _is_new = consulting.submit(visit=here.visit, client=here.client, sent=sent, now=here.now)
+            except ValidationError as error:
+                form.refuse(error)
+            else:
+                upkeep.plan_clients([here.client.pk], here.now)
+                return _done(request, here, row, sent, _hear(here, told, is_agreed=row.agreed))
+        aid = _hear(here, told, is_agreed=is_whole and form.cleaned_data["agreed"] == questions.YES)
     return _shown(
         request,
         here,
         "form",
         form=form,
         short=short,
+        aid=aid,
         said=pages.in_short(here.last) if here.last is not None and short else [],
         answered=Consultation.objects.filter(visit=here.visit).order_by("at", "pk").last(),
         waiver=consulting.waiver_of(here.form, here.language),
     )
+
+
+def _closed(request: HttpRequest, here: Page) -> HttpResponse:
+    """Say that there is nothing to answer. Of what she had begun to answer, what she tells of an eye is heard."""
+    aid = None
+    if request.method == "POST":
+        form = _form(request, here, short=False)
+        form.is_valid()
+        told = form.told(here.visit.pk, here.language)
+        aid = _hear(here, told, is_agreed=form.cleaned_data.get("agreed") == questions.YES)
+    return _shown(request, here, "closed", aid=aid)
 
 
 def _form(request: HttpRequest, here: Page, *, short: bool) -> AnswersForm:
@@ -148,67 +166,36 @@ def _asked(here: Page, *, short: bool) -> list[Question]:
     return [one for one in questions.asked(off) if not short or one.now or one.key not in before]
 
 
-def _tells(sent: consulting.Sent) -> list[str]:
-    """Return what she told of her eyes as they are now, as replies of hers."""
-    ticked = questions.tells(sent.answers, sent.language)
-    return questions.replies(ticked, list(questions.own_words(sent.answers, sent.more)), sent.language)
+def _hear(here: Page, told: Told, *, is_agreed: bool) -> FirstAid | None:
+    """Have what she tells of her eyes now come in as from her page, where she agreed; return what to do at once.
 
-
-def _come_in(row: Consultation, told: list[str], here: Page) -> list[Reply]:
-    """A sign comes in by the road that a reply takes, so that her artist is told as of any other."""
-    line, address = _road(here)
-    return [
-        receiving.receive(
-            line,
-            address,
-            text,
-            received_at=here.now,
-            provider_ref=f"consultation:{row.pk}:{number}",
-            client=here.client,
-        )
-        for number, text in enumerate(told)
-    ]
-
-
-def _road(here: Page) -> tuple[Line, str]:
-    """The line and the address by which she is reached; of a client without either, the line for texts and ''."""
-    client, lines = here.client, lines_of(here.client.studio)
-    way = facts.load([client.pk], here.now)[client.pk].reach
-    if way.channel in lines:
-        return lines[way.channel], way.address
-    if not client.mobile and client.email:
-        return lines["email"], client.email
-    return lines["sms"], client.mobile
-
-
-def _look_at(replies: list[Reply], here: Page) -> None:
-    """Have what came in read at once, and her plan follow."""
-    if replies:
-        triage.read_waiting(here.now, here.client.studio_id)
-    upkeep.plan_clients([here.client.pk], here.now)
-    tasks.nudge()
-
-
-def _done(request: HttpRequest, here: Page, row: Consultation, told: list[str], sent: consulting.Sent) -> HttpResponse:
-    """Say what was kept, what to do at once, what is worth a doctor's word. Sent twice, it says the same."""
-    client = Client.objects.select_related("studio").get(pk=here.client.pk)
-    reply = client.replies.filter(provider_ref__startswith=f"consultation:{row.pk}:").select_related("flag").first()
-    answers = consulting.answers_of(row) if row.agreed else dict(sent.answers)
-    return _shown(
-        request,
-        Page(client, here.visit, here.language, here.form, consulting.last_kept(client), here.now),
-        "done",
-        row=row,
-        aid=pages.first_aid(
-            told,
-            client=client,
-            language=here.language,
-            flag=reply.flag if reply else None,
-            reached=row.agreed,
-            now=here.now,
-        ),
-        doctor=pages.asks_a_doctor(answers),
+    None where she tells of nothing.
+    """
+    if told.is_empty:
+        return None
+    draft = Reply(studio=here.client.studio, client=here.client, ticked=told.ticked.to_keep(), text=told.words)
+    found = triage.reading_of(draft)
+    kind = triage.kind_for(draft, [here.client], found)
+    may_come_in = is_agreed and not too_many(here.opened, found, here.now)
+    reply = receive(here.opened, told, here.now) if may_come_in else None
+    return pages.first_aid(
+        found,
+        kind,
+        client=here.client,
+        language=here.language,
+        flag=reply.flag if reply else None,
+        reached=reply is not None,
+        now=here.now,
     )
+
+
+def _done(
+    request: HttpRequest, here: Page, row: Consultation, sent: consulting.Sent, aid: FirstAid | None
+) -> HttpResponse:
+    """Say what was kept, what to do at once, what is worth a doctor's word. Sent twice, it says the same."""
+    answers = consulting.answers_of(row) if row.agreed else dict(sent.answers)
+    here = replace(here, last=consulting.last_kept(here.client))
+    return _shown(request, here, "done", row=row, aid=aid, doctor=pages.asks_a_doctor(answers))
 
 
 def _withdraw(request: HttpRequest, here: Page) -> HttpResponse:

@@ -140,7 +140,8 @@ def _page(opened: Opened, language: str, now: datetime) -> HerPage:
 def _show(request: HttpRequest, opened: Opened, token: str, language: str, said: Said, now: datetime) -> HttpResponse:
     page = _page(opened, language, now)
     replies = _told(opened)
-    again = said.told
+    again = said.told if said.told and said.told.ticked.is_about_her_eyes else None
+    to_move = said.told if said.told and not said.told.ticked.is_about_her_eyes else None
     context = {
         "page": page,
         "studio": page.studio,
@@ -160,7 +161,8 @@ def _show(request: HttpRequest, opened: Opened, token: str, language: str, said:
         "lenses": again.ticked.lenses if again else bool(opened.client.wears_lenses),
         "longest": LONGEST_WORDS,
         "most_photos": MOST_PHOTOS,
-        "suits": list(SUITS.items()),
+        "suits": [(key, label, bool(to_move and key in to_move.ticked.suits)) for key, label in SUITS.items()],
+        "move_words": to_move.words if to_move else "",
         "confirmed": page.has_asked(Asks.CONFIRM, replies),
         "moving": page.has_asked(Asks.MOVE, replies),
         "channels": choices.channels(opened.client),
@@ -212,34 +214,39 @@ def _eyes(request: HttpRequest, opened: Opened, language: str, now: datetime) ->
     if told.is_empty:
         problem = _("Nothing was sent: tick what you notice, or write it in your own words. Then press Send.")
         return Said(problem=problem, told=told, status=400, opened="eyes")
+    return _listen(opened, told, language, now, "eyes")
+
+
+def _listen(opened: Opened, told: Told, language: str, now: datetime, part: str) -> Said:
+    """Have what she told put on a list, and answer at once what it tells of an eye; what is not kept is given back."""
     client = opened.client
     draft = Reply(studio=client.studio, client=client, ticked=told.ticked.to_keep(), text=told.words)
     found = triage.reading_of(draft)
     kind = triage.kind_for(draft, [client], found)
     page = _page(opened, language, now)
-    if _too_many(opened, found, now):
+    if too_many(opened, found, now):
         problem = _("Not kept: very much was sent from this page within the hour. Call the studio; do not wait for us.")
         answers = page.answers(kind, None, found.language)
-        return Said(problem=problem, told=told.without_files(), status=429, kind=kind, answers=answers, opened="eyes")
-    reply = _receive(opened, told, now)
+        return Said(problem=problem, told=told.without_files(), status=429, kind=kind, answers=answers, opened=part)
+    reply = receive(opened, told, now)
     if reply is None:
         problem = _("Not kept: the service could not write it down. Press Send again, or call the studio now.")
         answers = page.answers(kind, None, found.language)
-        return Said(problem=problem, told=told.without_files(), status=503, kind=kind, answers=answers, opened="eyes")
+        return Said(problem=problem, told=told.without_files(), status=503, kind=kind, answers=answers, opened=part)
     page = _page(opened, language, now)  # the matter that it made holds her from now on
     answers = page.answers(kind, reply.flag, found.language)
-    echo = [part for part in (in_words(told.ticked), told.words) if part]
-    return Said(heard=True, kind=kind, answers=answers, lost=_lost(reply), opened="eyes", echo=echo)
+    echo = [said for said in (in_words(told.ticked), told.words) if said]
+    return Said(heard=True, kind=kind, answers=answers, lost=_lost(reply), opened=part, echo=echo)
 
 
-def _receive(opened: Opened, told: Told, now: datetime) -> Reply | None:
+def receive(opened: Opened, told: Told, now: datetime) -> Reply | None:
     """Store what she told, as a reply that came where she is reached, then read it; None where it was not stored.
 
     Where it cannot be read at once the engine reads it, as any other.
     """
     client = opened.client
     book = facts.load([client.pk], now)[client.pk]
-    subject = f"v{opened.visit.pk}" if opened.visit else f"d{client.pk}"
+    subject = f"{opened.purpose}{opened.visit.pk if opened.visit else client.pk}"
     try:
         reply = receiving.receive(
             lines_of(client.studio)[book.reach.channel or "sms"],
@@ -265,7 +272,7 @@ def _receive(opened: Opened, told: Told, now: datetime) -> Reply | None:
     return reply
 
 
-def _too_many(opened: Opened, found: Reading, now: datetime) -> bool:
+def too_many(opened: Opened, found: Reading, now: datetime) -> bool:
     """Whether her pages sent so much within the hour that what is no worse than all of it is not taken."""
     rows = Reply.objects.filter(client=opened.client, received_at__gt=now - timedelta(hours=1)).exclude(ticked={})
     urgencies = [row.get("urgency", "") for row in rows.values_list("reading", flat=True)]
@@ -293,7 +300,7 @@ def ask(request: HttpRequest, opened: Opened, asks: Asks, language: str, now: da
     """Have what she asks for by a button put on a list; return whether it was."""
     told = Told.asking(request, asks, opened.visit.pk if opened.visit else None, language)
     draft = Reply(studio=opened.client.studio, client=opened.client, ticked=told.ticked.to_keep(), text=told.words)
-    return not _too_many(opened, triage.reading_of(draft), now) and _receive(opened, told, now) is not None
+    return not too_many(opened, triage.reading_of(draft), now) and receive(opened, told, now) is not None
 
 
 def _confirm(request: HttpRequest, opened: Opened, language: str, now: datetime) -> Said:
@@ -307,12 +314,22 @@ def _confirm(request: HttpRequest, opened: Opened, language: str, now: datetime)
 
 
 def _move(request: HttpRequest, opened: Opened, language: str, now: datetime) -> Said:
+    """Put it on the front desk's list; an eye that she tells of beside it is answered as anywhere on the page."""
+    assert opened.visit is not None
+    told = Told.asking(request, Asks.MOVE, opened.visit.pk, language)
     if not _page(opened, language, now).is_ahead:
-        return Said(problem=_over(), status=400, opened="visit")
-    if not ask(request, opened, Asks.MOVE, language, now):
-        return _not_kept("visit")
-    text = _("The studio has it and finds another day with you. Until you hear from them, the visit stays as it is.")
-    return Said(text=text, opened="visit")
+        if not told.words:
+            return Said(problem=_over(), status=400, opened="visit")
+        said = _listen(opened, told.in_words_alone(), language, now, "visit")
+        said.problem = said.problem or _over()
+        return said
+    said = _listen(opened, told, language, now, "visit")
+    if said.heard:
+        said.heard = bool(said.answers)
+        said.text = _(
+            "The studio has it and finds another day with you. Until you hear from them, the visit stays as it is."
+        )
+    return said
 
 
 def _over() -> str:

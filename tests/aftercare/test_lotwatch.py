@@ -145,10 +145,10 @@ def test_the_owners_level_decides(cast: Cast) -> None:
     worn(cast, cast.glue, 20, 5)
     assert lots(cast)["0226"].stands_out
 
-    RuleSet.objects.create(studio=cast.studio, version=1, values={"lot_chance": 0.0001}, at=cast.now)
+    RuleSet.objects.create(studio=cast.studio, version=1, values={"lot_chance": 0.001}, at=cast.now)
 
     watched = lotwatch.watch(cast.studio, cast.now)
-    assert watched.one_in == 10_000
+    assert watched.one_in == 1_000
     assert not any(one.stands_out for one in watched.lots)
 
 

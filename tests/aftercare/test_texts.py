@@ -8,7 +8,7 @@ from typing import Any
 import pytest
 
 from aftercare import facts, links, planning, texts, versions
-from aftercare.models import Message
+from aftercare.models import Message, Wording
 from studio.models import Absence, Client, ClosingDay, Consent, Visit
 from tests.forecasts import forecast
 from tests.people import NOW, make_client, make_staff, make_studio, make_visit
@@ -135,3 +135,18 @@ def test_the_way_to_her_record_stands_in_no_message_but_the_one_that_she_asked_f
     }
 
     assert [kind for kind in kinds if "/d/" in answers[kind]] == ["your_record"]
+
+
+def test_aftercare_goes_in_the_first_wording_where_the_one_in_force_cannot_be_filled_in(mia: Client) -> None:
+    body = "{{ studio }} {{ caution }} {{ how_to_stop }} {% if artist > 3 %}!{% endif %}"  # kept by an earlier release
+    Wording.objects.create(
+        studio=mia.studio, occasion="care", kind="fill", channel="sms", language="en", version=1, body=body, at=NOW
+    )
+    visit = Visit.objects.filter(client=mia).order_by("starts_at").last()
+    message = Message(studio=mia.studio, client=mia, visit=visit, occasion="care", channel="sms")
+    Visit.objects.update(artist=make_staff(mia.studio))
+
+    words = texts.for_message(message, facts.load([mia.pk], NOW)[mia.pk], NOW)
+
+    assert "rinse 20 min" in words.body
+    assert "!" not in words.body

@@ -198,6 +198,18 @@ def test_problems_of_an_owner_s_wording_count_its_length_with_the_longest_names(
     assert problem.warning
 
 
+@pytest.mark.parametrize("channel", ["sms", "email"])
+@pytest.mark.parametrize("condition", ["first contains 'x'", "minutes > 'a'", "artist > 3", "step contains '1'"])
+def test_problems_name_an_if_that_reads_well_and_cannot_be_asked(condition: str, channel: str) -> None:
+    body = "{{ studio }} {{ caution }} {{ how_to_stop }} {% if " + condition + " %}!{% endif %}"
+    subject = "Your lashes" if channel == "email" else ""
+
+    (problem,) = problems("care", "fill", 0, channel, "en", Words(subject, body, "en"))
+
+    assert not problem.warning
+    assert "cannot be filled in" in problem.what
+
+
 def test_problems_of_a_wording_that_cannot_be_read_are_told_all_the_same() -> None:
     found = problems("prepare", "fill", 0, "sms", "en", Words("", "{{ studio }} {{ nobody }}"))
 

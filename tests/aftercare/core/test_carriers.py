@@ -20,6 +20,7 @@ STOP = "{{ how_to_stop }}"
         ("Click here to see", "Click here", False),
         ("Time for a fill!!!", "!!!", False),
         ("¡Haz clic aquí!", "Haz clic aquí", False),
+        ("No steam and no vaping for 24 h", "vaping", False),  # an owner may well want to say it
         ("Free gift with each fill", "Free gift", False),
         ("TIME FOR YOUR FILL COME AND SEE US", "TIME FOR YOUR FILL C", False),
     ],

@@ -6,7 +6,7 @@ from __future__ import annotations
 
 import pytest
 
-from aftercare.core import consultation, reading
+from aftercare.core import consultation
 from aftercare.core.consultation import (
     CAN_BE_OFF,
     INFECTION,
@@ -20,6 +20,7 @@ from aftercare.core.consultation import (
     Answer,
 )
 from aftercare.core.reading import Urgency
+from aftercare.core.ticks import Ticked, reading_of
 
 URGENT = (Urgency.EMERGENCY, Urgency.SAME_DAY)
 
@@ -63,40 +64,25 @@ def test_a_change_is_another_answer_other_words_or_a_yes_to_a_question_that_is_n
     assert consultation.changed(before, after) == ["latex", "tape", "asthma"]  # eyes now are asked anew each time
 
 
-@pytest.mark.parametrize("language", ["en", "es"])
 @pytest.mark.parametrize("sign", SIGNS)
-def test_every_sign_that_can_be_ticked_is_read_as_urgent_in_its_language(sign: str, language: str) -> None:
-    (text,) = consultation.replies(consultation.tells({NOW: Answer(YES, signs=(sign,))}, language), [], language)
-    found = reading.read(text)
+def test_every_sign_that_can_be_ticked_is_read_as_urgent(sign: str) -> None:
+    found = reading_of(Ticked(consultation.ticks({NOW: Answer(YES, signs=(sign,))})))
 
     assert found.urgency in URGENT
-    assert sign in found.signs
-    assert found.language == language
+    assert found.signs == (sign,)
 
 
-@pytest.mark.parametrize("language", ["en", "es"])
 @pytest.mark.parametrize("said", [YES, UNKNOWN])
 @pytest.mark.parametrize("key", [NOW, INFECTION])
-def test_an_eye_that_may_not_be_well_is_read_as_urgent_without_a_sign(key: str, said: str, language: str) -> None:
-    (text,) = consultation.replies(consultation.tells({key: Answer(said)}, language), [], language)
-
-    assert reading.read(text).urgency in URGENT
+def test_an_eye_that_may_not_be_well_is_read_as_urgent_without_a_sign(key: str, said: str) -> None:
+    assert reading_of(Ticked(consultation.ticks({key: Answer(said)}))).urgency in URGENT
 
 
 def test_who_ticks_nothing_tells_nothing() -> None:
     answers = {NOW: Answer(NO), INFECTION: Answer(NO), "reactions": Answer(YES, "swollen shut in 2019")}
 
-    assert consultation.replies(consultation.tells(answers, "en"), [*consultation.own_words(answers, "")], "en") == []
-
-
-def test_no_word_of_hers_takes_back_what_she_ticked() -> None:
-    answers = {NOW: Answer(YES, "it's gone now", ("itching",))}
-
-    texts = consultation.replies(consultation.tells(answers, "en"), list(consultation.own_words(answers, "")), "en")
-
-    assert len(texts) == 2
-    assert reading.read(texts[0]).urgency in URGENT
-    assert "gone now" in texts[1]
+    assert not consultation.ticks(answers)
+    assert not list(consultation.own_words(answers, ""))
 
 
 def test_urgent_words_go_along_where_an_eye_is_not_well_and_those_to_other_questions_do_not() -> None:

@@ -160,6 +160,25 @@ def test_advertisements_are_kept_out_of_visits_and_health_and_left_to_reminders(
     assert not list(neversaid.find(text, "fill_due"))
 
 
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Your deposit of $20 counts toward the visit",
+        "The balance is 60 €, in cash or by card",
+        "Whoever cancels within 24 h is charged $25",
+        "A missed visit costs 30 dollars",
+        "El depósito es de 20 €",
+    ],
+)
+def test_what_she_owes_for_her_visit_may_be_said(text: str) -> None:
+    assert list(neversaid.find(text, "prepare")) == []
+
+
+@pytest.mark.parametrize("text", ["No deposit, only $40", "The deposit is waived. $40 today", "Pay in cash from $40"])
+def test_no_word_of_what_is_owed_hides_an_advertisement(text: str) -> None:
+    assert list(neversaid.find(text, "prepare"))
+
+
 def test_links_and_percentages_are_kept_out_of_health() -> None:
     assert list(neversaid.find("See https://wrenfield.example/care", "care"))
     assert list(neversaid.find("it happens to 54 % of clients", "check"))

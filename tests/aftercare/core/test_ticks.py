@@ -42,7 +42,7 @@ def test_two_ticks_are_never_less_urgent_than_both_sentences_together(pair: tupl
 
 @pytest.mark.parametrize(
     "ticks",
-    [(Tick.RED, Tick.LIGHT), (Tick.RED, Tick.SICK), (Tick.SWOLLEN, Tick.FEVER)],
+    [(Tick.RED, Tick.LIGHT), (Tick.RED, Tick.SICK), (Tick.PAIN, Tick.SICK), (Tick.SWOLLEN, Tick.FEVER)],
     ids=str,
 )
 def test_what_is_an_emergency_only_together_is_one_when_ticked_together(ticks: tuple[Tick, ...]) -> None:

@@ -4,18 +4,18 @@ from __future__ import annotations
 
 import json
 from dataclasses import fields
-from datetime import date
+from datetime import date, timedelta
 
 import pytest
 
-from aftercare import facts
+from aftercare import facts, planning
 from aftercare.core.hours import Hours
-from aftercare.core.limits import Unit, Why
+from aftercare.core.limits import LIMITS, Unit, Why, problems
 from aftercare.core.timing import Rules
 from aftercare.facts import rules
 from aftercare.models import RuleSet
-from studio.models import ClosingDay
-from tests.people import NOW, make_studio
+from studio.models import Client, ClosingDay
+from tests.people import NOW, make_client, make_studio, make_visit
 
 
 def test_they_are_the_defaults_where_the_owner_set_none() -> None:
@@ -144,6 +144,39 @@ def test_what_is_on_record_is_narrowed_to_a_new_region_and_does_not_stop_the_oth
 
     assert moved.hours == Hours(480, 1260)
     assert moved.prepare_days == 5
+
+
+@pytest.mark.parametrize(
+    "values",
+    [
+        *({name: 10**12} for name, limit in LIMITS.items() if limit.unit in (Unit.DAYS, Unit.HOURS, Unit.MINUTES)),
+        {"at": 1439},
+        {"check_days": [500, 600, 700]},
+        {"hours": [0, 1]},
+        {"care_minutes": "soon"},
+        {"reminder_hours": "all"},
+        {"fill_minutes": []},
+    ],
+    ids=str,
+)
+def test_what_was_stored_past_every_limit_is_cut_off_or_as_usual_and_stops_nothing(values: dict[str, object]) -> None:
+    found = facts.in_force({**values, "lead_days": 9}, "US")
+
+    beyond = {Why.BEYOND, Why.OUTSIDE, Why.CHECK_DAYS, Why.TIERS}
+    assert not {problem.why for problem in problems(found, "US")} & beyond
+    assert found.lead_days == 9
+
+
+@pytest.mark.django_db
+def test_one_studios_stored_number_never_keeps_others_from_being_planned() -> None:
+    studio = make_studio()
+    her = make_client(studio, mobile="+12125550101")
+    make_visit(her, starts_at=NOW + timedelta(days=9))
+    RuleSet.objects.create(studio=studio, version=1, values={"evening_days": 10**6, "care_minutes": "x"}, at=NOW)
+
+    planning.catch_up(NOW)
+
+    assert Client.objects.get().planned_revision == Client.objects.get().revision
 
 
 def test_values_come_back_as_they_were_stored() -> None:

@@ -118,13 +118,52 @@ def test_a_sign_of_now_comes_in_like_a_text_and_she_reads_what_to_do_at_once(vis
     done = Browser().post(link(visit), filled(**more))
 
     reply, flag = Reply.objects.get(), Flag.objects.get()
-    assert reply.text == "From my form: My eye is red now. My eye hurts.\nsince Monday"
+    assert (reply.text, reply.ticked["ticks"]) == ("since Monday", ["pain", "red"])
     assert (flag.urgency, list(flag.clients.all()), reply.flag) == ("same_day", [visit.client], flag)
     assert flag.call_by is not None
     answer = Message.objects.get(occasion="answer")
     assert (answer.kind, answer.address) == ("seen_today", visit.client.mobile)
     assert "see a doctor or an eye doctor today" in words(done)
     assert "Please do not come to your visit before" in words(done)
+
+
+def test_no_word_of_hers_takes_back_what_she_ticked(visit: Visit) -> None:
+    Browser().post(link(visit), filled(eye_now=YES, signs=["itching"], eye_now_words="it's gone now, all good"))
+
+    assert Flag.objects.get().urgency == "same_day"
+    assert Reply.objects.get().text == "it's gone now, all good"
+
+
+def test_an_emergency_is_answered_at_once_though_something_else_is_to_be_mended(visit: Visit) -> None:
+    page = Browser().post(link(visit), filled(eye_now=YES, signs=["vision"], latex=""))
+
+    assert "emergency eye care" in words(page)
+    assert "your answers are not sent yet" in words(page)
+    assert not Reply.objects.exists()  # she is asked to send it again
+
+
+@pytest.mark.parametrize("status", [Visit.Status.CANCELLED, Visit.Status.DONE, Visit.Status.MISSED])
+def test_a_sign_that_she_sends_when_nothing_is_asked_any_more_is_heard_and_answered(visit: Visit, status: str) -> None:
+    Visit.objects.update(status=status)
+
+    page = Browser().post(link(visit), filled(eye_now=YES, signs=["vision"], eye_now_words="since this morning"))
+
+    assert "emergency eye care" in words(page)
+    assert Flag.objects.get().urgency == "emergency"
+    assert Reply.objects.get().text == "since this morning"
+    assert not Consultation.objects.exists()
+
+
+def test_a_sign_sent_after_very_many_forms_is_answered_all_the_same(
+    visit: Visit, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(consulting, "MOST_A_VISIT", 0)
+
+    page = Browser().post(link(visit), filled(eye_now=YES, signs=["vision"]))
+
+    assert "emergency eye care" in words(page)
+    assert Flag.objects.get().urgency == "emergency"
+    assert not Consultation.objects.exists()
 
 
 def test_an_emergency_of_now_is_answered_by_its_kind(visit: Visit) -> None:
@@ -351,7 +390,7 @@ def test_it_speaks_her_language_and_switches(visit: Visit) -> None:
     assert b'<html lang="en">' in browser.get(f"{link(visit)}?language=en").content
     browser.post(link(visit), filled(language="es", eye_now=YES, signs=["redness"]))
     assert Consultation.objects.get().language == "es"
-    assert Reply.objects.get().text == "De mi formulario: Tengo el ojo rojo."
+    assert Reply.objects.get().ticked["language"] == "es"
 
 
 def test_the_page_is_small_on_a_phone(visit: Visit, settings: Any) -> None:

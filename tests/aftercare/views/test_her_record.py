@@ -13,7 +13,7 @@ from django.test import Client as Browser
 from aftercare import links, receiving, triage
 from aftercare.lines import lines_of
 from aftercare.links import Purpose
-from aftercare.models import Attachment, Message, Wish
+from aftercare.models import Attachment, Flag, Message, Wish
 from aftercare.pages.kept import OF_HER
 from studio import clock, records
 from studio.models import Client, Consent, Visit
@@ -118,6 +118,20 @@ def test_nothing_of_another_client_stands_there(client: Browser, mia: Client, st
 
     assert "zoes note" not in page
     assert "Larkhill" not in page
+
+
+def test_a_matter_of_a_number_that_she_shares_is_not_shown_as_hers(client: Browser, mia: Client) -> None:
+    other = make_client(mia.studio, "Lena", mobile=mia.mobile)
+    shared = Flag.objects.create(
+        studio=mia.studio,
+        urgency="none",
+        opened_at=clock.now(),
+        urgent_since=clock.now(),
+        words="Lena moves to Tuesday",
+    )
+    shared.clients.set([mia, other])
+
+    assert "Lena" not in words(client.get(way(mia)))
 
 
 @pytest.mark.parametrize("path", ["", "/record.json", "/record.txt", "/photos/1"])

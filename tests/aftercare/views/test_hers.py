@@ -574,6 +574,45 @@ def test_a_sign_told_with_the_wish_for_another_day_is_heard(browser: Browser, bo
     assert Flag.objects.get().urgency == "same_day"
 
 
+def test_a_sign_told_with_the_wish_for_another_day_is_answered_on_the_page(browser: Browser, booked: Visit) -> None:
+    Client.objects.update(mobile="", email="")  # nothing but the page can tell her
+
+    said = words(browser.post(way(booked), {"do": "move", "form": FORM, "words": "I cannot see out of my left eye"}))
+
+    assert "Get emergency eye care" in said
+    assert "finds another day with you" in said
+    assert Flag.objects.get().urgency == Urgency.EMERGENCY
+
+
+def test_a_wish_for_another_day_that_cannot_be_written_down_is_given_back_and_its_sign_answered(
+    browser: Browser, booked: Visit, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def fail(*args: object, **kwargs: object) -> None:
+        raise DatabaseError("the disk is full")
+
+    monkeypatch.setattr(receiving, "receive", fail)
+    sent = {"do": "move", "form": FORM, "suits": ["evenings"], "words": "my sight is gone in one eye"}
+    page = browser.post(way(booked), sent)
+
+    assert page.status_code == 503
+    assert "Get emergency eye care" in words(page)
+    assert 'value="evenings" checked' in page.content.decode()
+    assert page.content.decode().count("my sight is gone in one eye") == 1  # in the field that it was written in
+
+
+@pytest.mark.parametrize("status", ["cancelled", "done", "missed"])
+def test_what_she_writes_about_a_visit_that_is_not_ahead_any_more_is_heard(
+    status: str, browser: Browser, booked: Visit
+) -> None:
+    Visit.objects.filter(pk=booked.pk).update(status=status)
+
+    said = words(browser.post(way(booked), {"do": "move", "form": FORM, "words": "my lid is swollen and it hurts"}))
+
+    assert "not ahead any more" in said
+    assert "we will call you" in said
+    assert (Flag.objects.get().urgency, Wish.objects.count()) == (Urgency.SAME_DAY, 0)
+
+
 def test_a_visit_that_is_over_is_neither_confirmed_nor_moved(browser: Browser, done: Visit) -> None:
     for do in ("confirm", "move"):
         assert browser.post(way(done), {"do": do}).status_code == 400

@@ -253,3 +253,17 @@ def test_another_studios_version_is_not_found(morning_cast: Cast, browser: Brows
 
     assert browser.get("/settings/timing/history/1").status_code == 404
     assert browser.get("/settings/timing/elsewhere").status_code == 404
+
+
+@pytest.mark.parametrize("values", [{"care_minutes": 10**9}, {"hours": [0, 1]}, {"evening_days": 10**6}], ids=str)
+def test_the_pages_open_with_what_was_stored_past_its_limits_and_the_number_can_be_put_right(
+    morning_cast: Cast, browser: Browser, values: dict[str, Any]
+) -> None:
+    RuleSet.objects.create(studio=morning_cast.studio, version=1, values=values, at=morning_cast.now)
+    (name,) = values
+    slug = next(group.slug for group in GROUPS if name in group.names)
+
+    for path in ("/settings/timing", f"/settings/timing/{slug}", "/settings/timing/history"):
+        assert browser.get(path).status_code == 200, path
+    ruling.change(morning_cast.studio, by=None, now=morning_cast.now, **{name: facts.defaults("US")[name]})  # type: ignore[arg-type]  # a number's name
+    assert name not in ruling.values_of(morning_cast.studio)

@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 import pytest
+from django.test import Client as Browser
 
-from aftercare import receiving, triage
+from aftercare import links, receiving, triage
 from aftercare.lines import lines_of
+from aftercare.links import Purpose
 from aftercare.models import Flag, Reply, Wish
 from tests.cast import Cast
 from tests.pages import SignIn, words
@@ -98,3 +100,16 @@ def test_it_is_not_an_artists_to_see_to_nor_another_studios(cast: Cast, as_: Sig
     assert as_(cast.ada).post(f"/wishes/{wish.pk}/hand-over").status_code == 403
     wish.refresh_from_db()
     assert wish.seen_to_at is None
+
+
+def test_what_was_not_understood_beside_a_wish_for_another_day_is_not_read_at_the_desk(cast: Cast, as_: SignIn) -> None:
+    her = cast.client("Mia", "Quist")
+    visit = cast.visit(her, cast.at(12, 2))
+    words_of_hers = "meu olho esquerdo arde muito e a pálpebra inchou"  # Portuguese: no reader of it here
+
+    Browser().post(f"/v/{links.token(Purpose.VISIT, visit)}", {"do": "move", "words": words_of_hers})
+
+    page = words(as_(cast.dee).get("/morning"))
+    assert "Asks for another day She also wrote about something for her artist: ask her." in page
+    assert "olho" not in page
+    assert "olho" in words(as_(cast.olga).get("/morning"))  # it is a matter, too
