@@ -43,8 +43,8 @@ def for_message(
     """Return the words of a message as they stand at ``now``; ``book`` is None for a message to staff.
 
     ``find`` finds the studio's wordings in force: pass one where many messages are written. ``count`` is needed for a
-    morning list. ``on_page``: they stand on a page of hers, where letters cost nothing. Where the wording in force cannot
-    be filled in, the first wording goes: a caution is never late for it. Raises WordingError where that cannot, either.
+    morning list. ``on_page``: they stand on a page of hers, where letters cost nothing. Where the wording in force
+    cannot be filled in, the first wording goes: a caution is never late for it. Raises WordingError where that cannot.
     """
     find = find or versions.finder(book.studio if book else message.studio)
     return _by_what_can_be_filled_in(lambda find: _for_message(message, book, now, find, count, on_page=on_page), find)
