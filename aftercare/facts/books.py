@@ -192,7 +192,7 @@ def _book(
         studio=client.studio,
         rules=rules,
         contact=contact,
-        facts=_client(client, contact, visits, reactions, asked, flagged or standing_reaction is not None, now),
+        facts=_client(client, contact, visits, reactions, asked, flagged, now),
         visits={visit.pk: visit for visit in visits},
         planned_visits=planned_visits,
         standing=standing_of(messages, client.pk, made),
@@ -221,7 +221,7 @@ def _client(
     visits: list[Visit],
     reactions: list[Reaction],
     asked: tuple[datetime, ...],
-    on_hold: bool,
+    flagged: bool,
     now: datetime,
 ) -> timing.Client:
     zone = ZoneInfo(client.time_zone) if client.time_zone else client.studio.zone
@@ -235,17 +235,26 @@ def _client(
         unreachable=about_visits.reason,
         reminder_channel=reminded.channel,
         reminder_unreachable=reminded.reason,
-        on_hold=on_hold,
+        on_hold=flagged or len(released) < len(reactions),
         paused=client.paused_until is not None and now.astimezone(zone).date() < client.paused_until,
         on_break=client.on_break,
         earlier_declined=client.earlier_declined,
         first_import_at=client.studio.first_import_at,
-        held_visits=frozenset(_visit_of(reaction, visits) for reaction in reactions),
+        held_visits=_held(visits, reactions, flagged),
         reactions=tuple(reaction.at for reaction in reactions),
         asked=asked,
         no_set_since=client.no_set_since,
         test_first=bool(released and max(released, key=lambda reaction: reaction.at).test_first),
     )
+
+
+def _held(visits: list[Visit], reactions: list[Reaction], flagged: bool) -> frozenset[int]:
+    """The visits whose checks stop: those that a reaction followed; the last, while a person looks into a sign."""
+    held = {_visit_of(reaction, visits) for reaction in reactions}
+    if flagged:
+        done = [visit for visit in visits if visit.status == Visit.Status.DONE]
+        held |= {max(done, key=lambda visit: visit.starts_at).pk} if done else set()
+    return frozenset(held)
 
 
 def _visit_of(reaction: Reaction, visits: list[Visit]) -> int:

@@ -10,8 +10,8 @@ from aftercare.core.delivery import State
 from aftercare.core.outcomes import Outcome
 from aftercare.core.reading import Side
 from aftercare.core.ticks import Tick, Ticked
-from aftercare.models import Flag, Forecast
-from studio.models import Client
+from aftercare.models import Flag, Forecast, Message
+from studio.models import Client, Service
 from tests.cast import Cast, make
 from tests.forecasts import forecast
 
@@ -236,3 +236,18 @@ def test_what_she_ticked_goes_on_record_as_her_words_do(cast: Cast, flag: Flag) 
     flag.replies.update(text="", ticked=ticked.to_keep())
 
     assert matters.told(flag).words == "My lid is swollen. Eye: left."
+
+
+def test_checks_of_that_visit_stop_while_a_person_looks_into_it_and_go_on_where_it_was_misread(cast: Cast) -> None:
+    her = cast.client("Zoe")
+    cast.done(her, cast.at(9, -3), Service.FULL_SET)
+    planning.plan_clients([her.pk], cast.now)
+    flag = cast.wrote(her, "they burn every other set in town", cast.at(6), urgency="same_day")
+
+    planning.plan_clients([her.pk], cast.now)
+    later = Message.objects.filter(client=her, occasion="check", step__in=(2, 3))
+    assert {(one.state, one.reason) for one in later.all()} == {("withheld", "on hold")}
+
+    matters.close(flag, outcome=Outcome.MISREAD, on_record=False, words="Praise.", by=cast.ada, now=cast.now)
+    planning.plan_clients([her.pk], cast.now)
+    assert {(one.state, one.reason) for one in later.all()} == {("planned", "")}
