@@ -19,7 +19,7 @@ from aftercare.core.timing import REMINDERS, Occasion
 from aftercare.facts import ClientBook
 from aftercare.links import Purpose
 from aftercare.models import Message
-from aftercare.wording import Finder, WordingError, Words, compose, first_wording, unmark_caution
+from aftercare.wording import Finder, WordingError, Words, compose, first_wording, unmark_caution, values
 from studio.models import Staff, Studio, Visit
 
 log = logging.getLogger(__name__)
@@ -97,6 +97,19 @@ def for_page(occasion: Occasion, visit: Visit, book: ClientBook, language: str, 
         return compose(words, facts, without_blocks)
 
     return _by_what_can_be_filled_in(write, find).body
+
+
+def caution(studio: Studio, language: str, channel: str, find: Finder) -> str:
+    """Return the caution of aftercare as it stands on a page: which signs are not normal, and what to do."""
+    facts = Facts(
+        studio=studio.name,
+        studio_phone=studio.phone,
+        language=language,
+        region=studio.region,
+        channel=channel,
+        occasion=Occasion.CARE,
+    )
+    return str(values(facts, find)["caution"])
 
 
 def facts_of(message: Message, book: ClientBook, now: datetime) -> Facts:

@@ -9,13 +9,11 @@ from datetime import datetime
 from aftercare import consulting, facts, texts, versions
 from aftercare.core import consultation
 from aftercare.core.consultation import BY_KEY, Answer
-from aftercare.core.fields import Facts
 from aftercare.core.reading import Reading, Urgency
 from aftercare.core.timing import Occasion
 from aftercare.facts import ClientBook
 from aftercare.forms.consultation import ASKED, SAID, SIGN_NAMES
 from aftercare.models import Consultation, Flag, Message
-from aftercare.wording import Words, compose
 from studio.models import Client, Visit
 
 ANSWERED, DECLINED, WITHDRAWN, NOT_YET = "answered", "declined", "withdrawn", "not yet"
@@ -134,7 +132,7 @@ def first_aid(
     Where her artist was not reached no words promise that anybody calls.
     """
     if not kind or (not reached and found.urgency is not Urgency.EMERGENCY):
-        return FirstAid(_caution(client, language), reached)
+        return FirstAid(texts.caution(client.studio, language, "email", versions.finder(client.studio)), reached)
     book = facts.load([client.pk], now)[client.pk]
     draft = Message(
         studio=client.studio,
@@ -146,17 +144,3 @@ def first_aid(
         language=language,
     )
     return FirstAid(texts.for_message(draft, book, now, on_page=True).body, reached)
-
-
-def _caution(client: Client, language: str) -> str:
-    """The caution that care notes carry: which signs are not normal, and what to do."""
-    studio = client.studio
-    about = Facts(
-        studio=studio.name,
-        studio_phone=studio.phone,
-        language=language,
-        region=studio.region,
-        channel="email",
-        occasion=Occasion.CARE,
-    )
-    return compose(Words("", "{{ caution }}"), about, versions.finder(studio)).body

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from datetime import datetime
 from functools import cached_property
 
-from aftercare import texts, wording
+from aftercare import texts
 from aftercare.core import answering, fields, say
 from aftercare.core.fields import Facts
 from aftercare.core.ticks import Asks
@@ -118,7 +118,7 @@ class HerPage:
     @cached_property
     def signs(self) -> Sequence[Part]:
         """The signs that are not normal and what to do, in full."""
-        return parts_of(caution(self.studio, self.language, "email", self.find).split("\n\n"))
+        return parts_of(texts.caution(self.studio, self.language, "email", self.find).split("\n\n"))
 
     def answer(self, kind: str, flag: Flag | None, language: str) -> str:
         """Return the words of an answer as they go out by text, in their full spelling."""
@@ -152,20 +152,11 @@ class HerPage:
 def emergency(studio: Studio, language: str, find: Finder) -> Emergency:
     """Return what stands first on every page of hers."""
     number = say.emergency_number(studio.region)
-    return Emergency(caution(studio, language, "sms", find), number, _steps(caution(studio, language, "email", find)))
-
-
-def caution(studio: Studio, language: str, channel: str, find: Finder) -> str:
-    """Return the caution of aftercare, the same for all."""
-    facts = Facts(
-        studio=studio.name,
-        studio_phone=studio.phone,
-        language=language,
-        region=studio.region,
-        channel=channel,
-        occasion=Occasion.CARE,
+    return Emergency(
+        texts.caution(studio, language, "sms", find),
+        number,
+        _steps(texts.caution(studio, language, "email", find)),
     )
-    return str(wording.values(facts, find)["caution"])
 
 
 def _steps(text: str) -> Sequence[Part]:

@@ -48,10 +48,6 @@ class Test:
     at: datetime | None = None
     why: str = ""
 
-    @property
-    def is_loud(self) -> bool:
-        return self.state in ("missing", "not read", Visit.TestResult.SIGN)
-
 
 @dataclass(frozen=True, slots=True)
 class Line:

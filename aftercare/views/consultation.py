@@ -24,7 +24,7 @@ from aftercare.links import Opened, Purpose
 from aftercare.models import Consultation, QuestionForm, Reply
 from aftercare.pages import consultation as pages
 from aftercare.pages.consultation import FirstAid
-from aftercare.views.hers import receive, too_many
+from aftercare.views.her_words import receive, too_many
 from studio import clock
 from studio.models import Client, Visit
 from studio.models.people import LANGUAGES

@@ -14,7 +14,8 @@ from aftercare.links import Opened, Purpose
 from aftercare.models import Attachment, Wish
 from aftercare.pages import kept
 from aftercare.pages.hers import emergency
-from aftercare.views.hers import Said, ask, gone, private, spoken
+from aftercare.views.her_words import Said, ask
+from aftercare.views.hers import gone, private, spoken
 from studio import clock
 from studio.models import Client
 

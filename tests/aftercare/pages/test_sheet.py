@@ -84,28 +84,26 @@ def test_a_patch_test_that_is_due_stands_as_missing_with_its_reason(cast: Cast) 
     test = line_of(cast, cast.visit(her, cast.at(12), Service.FULL_SET)).test
 
     assert test is not None
-    assert (test.state, test.why, test.is_loud) == ("missing", "sensitive, first visit", True)
+    assert (test.state, test.why) == ("missing", "sensitive, first visit")
 
 
 @pytest.mark.parametrize(
-    ("result", "state", "is_loud"),
+    ("result", "state"),
     [
-        ("", "not read", True),
-        ("not answered", "not read", True),
-        ("no sign reported", "no sign reported", False),
-        ("looked at", "looked at", False),
+        ("", "not read"),
+        ("not answered", "not read"),
+        ("no sign reported", "no sign reported"),
+        ("looked at", "looked at"),
     ],
 )
-def test_a_patch_test_shows_what_was_read_and_never_that_all_is_well(
-    cast: Cast, result: str, state: str, is_loud: bool
-) -> None:
+def test_a_patch_test_shows_what_was_read_and_never_that_all_is_well(cast: Cast, result: str, state: str) -> None:
     her = cast.client("Mia", sensitive=True)
     done = cast.done(her, cast.at(9, -6), Service.PATCH_TEST, test_result=result)
 
     test = line_of(cast, cast.visit(her, cast.at(12), Service.FULL_SET)).test
 
     assert test is not None
-    assert (test.state, test.at, test.is_loud) == (state, done.starts_at, is_loud)
+    assert (test.state, test.at) == (state, done.starts_at)
 
 
 def test_a_patch_test_over_180_days_old_is_not_shown_as_one_that_counts(cast: Cast) -> None:

@@ -20,7 +20,7 @@ from aftercare.lines import lines_of
 from aftercare.links import Purpose
 from aftercare.models import Attachment, Flag, Message, Reply, Revocation, Stop, Wish
 from aftercare.pages.hers import HerPage
-from aftercare.views import hers
+from aftercare.views import her_words
 from aftercare.wording import WordingError, Words
 from studio import clock
 from studio.models import Client, Consent, Studio, Visit
@@ -523,7 +523,7 @@ def test_what_cannot_be_read_at_once_is_stored_and_answered_and_read_later(
 def test_very_much_from_one_page_is_not_taken_but_a_worse_kind_is(
     browser: Browser, done: Visit, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    monkeypatch.setattr(hers, "MOST_AN_HOUR", 2)
+    monkeypatch.setattr(her_words, "MOST_AN_HOUR", 2)
     for number in range(2):
         tell(browser, done, tick=["red"], words=f"again {number}")
 
