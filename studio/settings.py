@@ -136,7 +136,10 @@ ANYMAIL = env.prefixed("ANYMAIL_")
 DEFAULT_FROM_EMAIL = env.text("DEFAULT_FROM_EMAIL", "studio@localhost")
 
 AFTERCARE: dict[str, Any] = {
-    "SMS": {"TRANSPORT": env.text("SMS_TRANSPORT", "aftercare.transports.console.Console"), "OPTIONS": {}},
+    "SMS": {
+        "TRANSPORT": env.text("SMS_TRANSPORT", "aftercare.transports.console.Console"),
+        "OPTIONS": {name.lower(): value for name, value in env.prefixed("SMS_OPTION_").items()},
+    },
     "EMAIL": {"TRANSPORT": "aftercare.transports.email.Email", "OPTIONS": {}},
     "REHEARSAL": {"TRANSPORT": "aftercare.transports.phone.Phone", "OPTIONS": {}},
 }

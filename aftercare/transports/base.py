@@ -10,7 +10,7 @@ from abc import ABC, abstractmethod
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from datetime import datetime
-from typing import ClassVar
+from typing import ClassVar, Protocol
 
 from aftercare.core.delivery import Event
 
@@ -120,9 +120,15 @@ class Transport(ABC):
 
     name: ClassVar[str]
     channels: ClassVar[frozenset[str]]
+    takes_callback: ClassVar[bool] = False  # takes the option ``callback``: the line's own address for its provider
     window: int = 1  # how many are journaled and in flight at once
     patience: int = 60  # seconds after which a window that nobody answered for is given up as lost
     receipt_wait: int = 0  # seconds for which a lost one may still be cleared up by a receipt; 0: the road gives none
+
+    @property
+    def account(self) -> str:
+        """Within what the provider's references are unique: two accounts may both speak of their message 1."""
+        return self.name
 
     @abstractmethod
     def send(self, batch: Sequence[Outgoing]) -> Iterator[Outcome]:
@@ -143,3 +149,38 @@ class Transport(ABC):
     def parse_replies(self, callback: Callback) -> list[ReplyNote]:
         """Return the replies in a verified callback. Raises TransportError where it cannot be read."""
         return []
+
+
+class Stream(Transport):
+    """A road that stays open: what is submitted is answered for later, in any order, up to ``window`` at once."""
+
+    @abstractmethod
+    def submit(self, batch: Sequence[Outgoing]) -> list[Outcome]:
+        """Put a batch on the wire without waiting; return the outcomes that are certain at once.
+
+        That is REFUSED for what cannot be written for this road, NOT_TAKEN for what certainly did not leave.
+        """
+
+    @abstractmethod
+    def collect(self, seconds: float) -> list[Outcome]:
+        """Return the outcomes heard by now, waiting up to ``seconds`` for the first.
+
+        Every submitted message gets exactly one: of what is not answered in time, or when the line drops, it is LOST.
+        """
+
+    def send(self, batch: Sequence[Outgoing]) -> Iterator[Outcome]:
+        waiting = len(batch)
+        heard = self.submit(batch)
+        while waiting > 0:
+            yield from heard
+            waiting -= len(heard)
+            heard = self.collect(1.0) if waiting > 0 else []
+
+
+class Inbox(Protocol):
+    """Where a stream puts what comes in. It returns once everything is committed; where it raises, nothing is kept.
+
+    Only after it has returned may a receipt or a reply be acknowledged to the provider.
+    """
+
+    def __call__(self, receipts: Sequence[ReceiptNote], replies: Sequence[ReplyNote]) -> None: ...
