@@ -16,8 +16,9 @@ from aftercare import letterbox, machines, outbox, receiving, stops, tasks
 from aftercare.core.delivery import Event
 from aftercare.letterbox import Mail
 from aftercare.machines import Report
-from aftercare.models import Attempt, Line, Receipt
+from aftercare.models import Attempt, Line
 from aftercare.transports.base import ReceiptNote
+from aftercare.transports.email import Email
 from studio import clock
 
 log = logging.getLogger(__name__)
@@ -45,14 +46,18 @@ def keep_receipt(sender: object, event: AnymailTrackingEvent, esp_name: str, **m
         problem=f"The mail provider reports: {event.event_type}. {reason}".strip(),
         raw=receiving.storable(repr(event.esp_event)),
     )
-    _end(outbox.note_receipt(None, note, clock.now()), event.event_type)
+    _end(_note(note), event.event_type)
 
 
-def _end(receipt: Receipt, said: str) -> None:
+def _note(note: ReceiptNote) -> Attempt | None:
+    [attempt] = outbox.note_receipts(Email.name, [note], clock.now())
+    return attempt
+
+
+def _end(attempt: Attempt | None, said: str) -> None:
     """End all e-mail to the address that a message went to, where what is said of it means that."""
-    if said in ENDS and receipt.attempt is not None:
-        address = receipt.attempt.message.address
-        stops.unsubscribe(receipt.attempt.line, address, now=clock.now(), words=ENDS[said])
+    if said in ENDS and attempt is not None:
+        stops.unsubscribe(attempt.line, attempt.message.address, now=clock.now(), words=ENDS[said])
 
 
 @receiver(inbound, dispatch_uid="aftercare.inbound")
@@ -97,9 +102,9 @@ def _follow(report: Report, mail: Mail, event: AnymailInboundEvent) -> bool:
         problem=receiving.storable(f"A mail server reports: {report.action} {report.status}. {report.problem}".strip()),
         raw=receiving.storable(mail.raw),
     )
-    receipt = outbox.note_receipt(None, note, clock.now())
-    _end(receipt, report.action)
-    return receipt.attempt is not None
+    attempt = _note(note)
+    _end(attempt, report.action)
+    return attempt is not None
 
 
 def _line(mail: Mail) -> Line | None:

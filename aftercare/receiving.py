@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import hashlib
+import logging
 import uuid
 from collections.abc import Iterator, Sequence
 from datetime import datetime
@@ -12,10 +13,14 @@ from typing import Any
 import phonenumbers
 from django.db import transaction
 
-from aftercare import pictures
-from aftercare.models import Attachment, Line, Reply
+from aftercare import lines, outbox, pictures
+from aftercare.models import Attachment, Line, Reply, Stray
 from aftercare.pictures import Kept
+from aftercare.transports.base import Inbox, ReceiptNote, ReplyNote
+from studio import clock
 from studio.models import Client
+
+log = logging.getLogger(__name__)
 
 TOO_MANY = "Not kept: more than {most} files came at once. Ask her to send it by itself."
 MOST_NAMED = 50  # files of which at least the name is kept; of the rest, what came in whole tells how many
@@ -76,6 +81,68 @@ def receive(
                 attachment.reply = reply
             Attachment.objects.bulk_create(kept)
     return reply
+
+
+def inbox(account: str) -> Inbox:
+    """Return where a road of this account puts what comes in: all of it in one commit, or none."""
+
+    def keep(receipts: Sequence[ReceiptNote], replies: Sequence[ReplyNote]) -> None:
+        now = clock.now()
+        with transaction.atomic():
+            outbox.note_receipts(account, receipts, now)
+            for note in replies:
+                _keep(account, note, now)
+
+    return keep
+
+
+def take_up_strays() -> int:
+    """Give replies that nobody's number was written to by then to the line that has the number now; return how many."""
+    taken = 0
+    for stray in Stray.objects.order_by("pk")[:100]:
+        line = lines.with_number(stray.account, stray.to_address)
+        if line is not None:
+            with transaction.atomic():
+                receive(
+                    line,
+                    stray.from_address,
+                    stray.text,
+                    received_at=stray.received_at,
+                    provider_ref=stray.provider_ref,
+                    raw=stray.raw,
+                )
+                stray.delete()
+            taken += 1
+    return taken
+
+
+def _keep(account: str, note: ReplyNote, now: datetime) -> None:
+    """Give a reply to the one line that has the number that it was sent to; where none has, keep it as a stray."""
+    line = lines.with_number(account, note.to_address)
+    at = note.at or now
+    if line is not None:
+        receive(
+            line,
+            note.from_address,
+            note.text,
+            received_at=at,
+            provider_ref=note.provider_ref,
+            automatic=note.automatic,
+            raw=note.raw,
+        )
+        return
+    log.warning("A text came in by %s for a number that is no line's: it is kept until a line has it.", account)
+    Stray.objects.get_or_create(
+        account=account,
+        provider_ref=_reference(storable(note.provider_ref)),
+        defaults={
+            "from_address": storable(note.from_address)[:_LONGEST_ADDRESS],
+            "to_address": storable(note.to_address)[:_LONGEST_ADDRESS],
+            "text": storable(note.text),
+            "raw": storable(note.raw),
+            "received_at": at,
+        },
+    )
 
 
 def _kept(files: Sequence[tuple[str, bytes]], most: int) -> Iterator[Attachment]:

@@ -2,10 +2,10 @@
 
 from aftercare.models.consultation import Consultation, QuestionForm
 from aftercare.models.forecast import Fit, Forecast
-from aftercare.models.line import Line, Stop
+from aftercare.models.line import Line, RoadHealth, Spending, Stop
 from aftercare.models.link import Revocation
 from aftercare.models.message import Attempt, Heartbeat, Message, Receipt
-from aftercare.models.reply import HELD_BY, URGENCIES, Attachment, Flag, Reply, Wish
+from aftercare.models.reply import HELD_BY, URGENCIES, Attachment, Flag, Reply, Stray, Wish
 from aftercare.models.rules import RuleSet
 from aftercare.models.wording import Letterhead, Wording
 
@@ -26,8 +26,11 @@ __all__ = [
     "Receipt",
     "Reply",
     "Revocation",
+    "RoadHealth",
     "RuleSet",
+    "Spending",
     "Stop",
+    "Stray",
     "Wish",
     "Wording",
 ]

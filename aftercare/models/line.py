@@ -22,12 +22,60 @@ class Line(models.Model):
         _("price of one text"), max_digits=9, decimal_places=5, null=True, blank=True, validators=[MinValueValidator(0)]
     )
     currency = models.CharField(_("currency"), max_length=3, blank=True)  # ISO 4217
+    # Limits of the owner's own, which never hold what safety hangs on; null: none.
+    most_a_second = models.PositiveSmallIntegerField(
+        _("texts a second"), null=True, blank=True, validators=[MinValueValidator(1)]
+    )
+    most_a_day = models.PositiveIntegerField(
+        _("texts a day"), null=True, blank=True, validators=[MinValueValidator(1)]
+    )  # in segments, as they are billed
 
     class Meta:
         ordering = ["channel", "id"]
+        constraints = [
+            # Whoever writes back to a number reaches the one studio that it belongs to.
+            models.UniqueConstraint(
+                fields=["channel", "address"],
+                condition=models.Q(is_active=True) & ~models.Q(address=""),
+                name="one_line_in_use_a_number",
+                violation_error_message=_("That number or address is in use by another line."),
+            )
+        ]
 
     def __str__(self) -> str:
         return f"{self.channel} {self.address}".strip()
+
+
+class Spending(models.Model):
+    """How many segments left by a line on one local day of its studio; counted where the line has a limit a day."""
+
+    line = models.ForeignKey(Line, on_delete=models.CASCADE, related_name="spending")
+    day = models.DateField()
+    segments = models.PositiveIntegerField(default=0)
+
+    class Meta:
+        constraints = [models.UniqueConstraint(fields=["line", "day"], name="one_spending_a_line_and_day")]
+
+    def __str__(self) -> str:
+        return f"{self.segments} on {self.day}"
+
+
+class RoadHealth(models.Model):
+    """How the road to a carrier or mail provider fares, for every process that sends by it; by the database's clock.
+
+    A road that fails rests, and is tried again: ``rests_until``. ``free_at``: when the next message may leave by one
+    that is limited to so many a second.
+    """
+
+    account = models.CharField(max_length=60, primary_key=True)
+    failed = models.PositiveIntegerField(default=0)  # windows in a row of which nothing was taken
+    failing_since = models.DateTimeField(null=True, blank=True)
+    rests_until = models.DateTimeField(null=True, blank=True)
+    free_at = models.DateTimeField(null=True, blank=True)
+    problem = models.CharField(max_length=400, blank=True)
+
+    def __str__(self) -> str:
+        return self.account
 
 
 class Stop(models.Model):

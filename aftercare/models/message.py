@@ -102,7 +102,7 @@ class Attempt(models.Model):
     message = models.ForeignKey(Message, on_delete=models.CASCADE, related_name="attempts")
     number = models.PositiveSmallIntegerField()
     line = models.ForeignKey(Line, on_delete=models.PROTECT, related_name="+")
-    provider = models.CharField(max_length=40)
+    provider = models.CharField(max_length=60)  # the road's account
     reference = models.CharField(max_length=40, unique=True)
     started_at = models.DateTimeField()
     ended_at = models.DateTimeField(null=True, blank=True)
@@ -122,26 +122,26 @@ class Attempt(models.Model):
 class Receipt(models.Model):
     """What a provider said became of an attempt, stored as it came, matched or not.
 
-    ``line`` is null where a provider's callback names neither one of our references nor a line.
+    ``account`` is that of the road (`transports.base.Transport.account`), within which a provider's references are
+    unique.
     """
 
-    line = models.ForeignKey(Line, on_delete=models.CASCADE, null=True, blank=True, related_name="receipts")
+    account = models.CharField(max_length=60)
     provider_ref = models.CharField(max_length=120)
     word = models.CharField(max_length=40)  # the provider's word for it
     event = models.CharField(
         max_length=12, blank=True
     )  # what it means to us: delivered, failed; '' nothing, or unknown
     at = models.DateTimeField()
+    kept_at = models.DateTimeField()
     raw = models.TextField(blank=True)
     attempt = models.ForeignKey(Attempt, on_delete=models.SET_NULL, null=True, blank=True, related_name="receipts")
 
     class Meta:
         constraints = [
-            models.UniqueConstraint(fields=["line", "provider_ref", "word"], name="one_receipt_a_reference_and_word"),
-            models.UniqueConstraint(
-                fields=["provider_ref", "word"], condition=Q(line=None), name="one_stray_receipt_a_reference_and_word"
-            ),
+            models.UniqueConstraint(fields=["account", "provider_ref", "word"], name="one_receipt_a_reference_and_word")
         ]
+        indexes = [models.Index(fields=["kept_at"], condition=Q(attempt=None), name="receipt_unmatched")]
 
     def __str__(self) -> str:
         return f"{self.word}: {self.provider_ref}"

@@ -84,6 +84,24 @@ class Reply(models.Model):
         return f"reply of {self.received_at:%Y-%m-%d %H:%M}"
 
 
+class Stray(models.Model):
+    """A reply to a number that is no line's: nobody's to read, and kept until a line has that number."""
+
+    account = models.CharField(max_length=60)  # of the road that it came by
+    provider_ref = models.CharField(max_length=200)
+    from_address = models.CharField(max_length=254)
+    to_address = models.CharField(max_length=254)
+    text = models.TextField(blank=True)
+    raw = models.TextField(blank=True)
+    received_at = models.DateTimeField()
+
+    class Meta:
+        constraints = [models.UniqueConstraint(fields=["account", "provider_ref"], name="one_stray_a_reference")]
+
+    def __str__(self) -> str:
+        return f"to {self.to_address}, by {self.account}"
+
+
 class Attachment(models.Model):
     """A picture or a file that came with a reply, for the artist alone; a picture without the place it was taken at.
 

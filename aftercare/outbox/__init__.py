@@ -5,14 +5,16 @@ senders, a planner and a receipt can work on the same rows: who comes late chang
 clock, all else by the ``now`` that is given. Whoever locks several messages does so in the order of their keys.
 """
 
-from aftercare.outbox.claiming import claim, claim_these, let_go, put_back
+from aftercare.outbox.claiming import ALL, Lane, claim, claim_these, let_go, put_back
 from aftercare.outbox.handing import Answered, Parcel, hold, journal, new_reference, settle
 from aftercare.outbox.promising import promise, replan
-from aftercare.outbox.receipts import note_receipt
+from aftercare.outbox.receipts import match_strays, note_receipts
 from aftercare.outbox.unsure import expire_leases, free_claimed, resolve_unsure
 
 __all__ = [
+    "ALL",
     "Answered",
+    "Lane",
     "Parcel",
     "claim",
     "claim_these",
@@ -21,8 +23,9 @@ __all__ = [
     "hold",
     "journal",
     "let_go",
+    "match_strays",
     "new_reference",
-    "note_receipt",
+    "note_receipts",
     "promise",
     "put_back",
     "replan",

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
 from datetime import datetime, timedelta
 from typing import Any
 
@@ -19,7 +20,29 @@ from studio.models import Client
 LEASE = timedelta(seconds=60)  # how long a claimed message waits for its turn before another sender may have it
 
 
-def claim(now: datetime, limit: int, studio_id: int | None = None) -> list[Message]:
+@dataclass(frozen=True, slots=True)
+class Lane:
+    """Whose texts one sender takes, or leaves to others: those of these studios.
+
+    A road that stays open belongs to one process, which alone takes the texts that go by it (``only``); everybody else
+    takes all but these.
+    """
+
+    texts_of: frozenset[int] = frozenset()
+    only: bool = False
+
+    def condition(self) -> str:
+        """Return the SQL that tells this lane's messages ``m``; '' where it has no limits."""
+        if not self.texts_of:
+            return "1 = 0" if self.only else ""
+        theirs = f"m.channel = 'sms' AND m.studio_id IN ({', '.join(map(str, sorted(self.texts_of)))})"
+        return theirs if self.only else f"NOT ({theirs})"
+
+
+ALL = Lane()
+
+
+def claim(now: datetime, limit: int, studio_id: int | None = None, lane: Lane = ALL) -> list[Message]:
     """Take up to ``limit`` messages that are due, for one sender alone; those for whom waiting is worst first.
 
     Messages of a client whose records are ahead of her plan wait until she is planned; answers do not.
@@ -27,25 +50,27 @@ def claim(now: datetime, limit: int, studio_id: int | None = None) -> list[Messa
     found: list[Message] = []
     for rank in delivery.RANKS:
         if len(found) < limit:
-            found.extend(_claim(now, limit - len(found), rank, studio_id))
+            found.extend(_claim(now, limit - len(found), rank, studio_id, lane))
     return found
 
 
-def _claim(now: datetime, limit: int, rank: int, studio_id: int | None) -> list[Message]:
+def _claim(now: datetime, limit: int, rank: int, studio_id: int | None, lane: Lane) -> list[Message]:
     lease = clock.now() + LEASE
     at = Message._meta.get_field("due_at")
     of_studio: list[Any] = [] if studio_id is None else [studio_id]
     given = [rank, rows.value(at, now), *of_studio, limit, rows.value(at, now), rows.lease(lease)]
     with transaction.atomic():  # one statement, but its rows are read after it has run
-        found = list(Message.objects.raw(_statement(rank, studio_id is not None), given))
+        found = list(Message.objects.raw(_statement(rank, studio_id is not None, lane), given))
     return sorted(found, key=lambda message: (message.due_at or now, message.pk))
 
 
-def _statement(rank: int, of_studio: bool) -> str:
+def _statement(rank: int, of_studio: bool, lane: Lane) -> str:
     messages = rows.table(Message)
     conditions = ["m.state = 'planned'", "m.rank = %s", "m.due_at <= %s"]
     if of_studio:
         conditions.append("m.studio_id = %s")
+    if lane.condition():
+        conditions.append(lane.condition())
     if rank > 0:
         behind = f"SELECT 1 FROM {rows.table(Client)} c WHERE c.id = m.client_id AND c.revision > c.planned_revision"
         conditions.append(f"NOT EXISTS ({behind})")
@@ -81,7 +106,7 @@ def put_back(messages: Iterable[Message]) -> Counter[str]:
     leases = [(rows.lease(message.lease_until),) for message in mine]
     for message in mine:
         message.lease_until = None
-    changed = ("state", "reason", "channel", "due_at", "ended_at", "tries", "lease_until")
+    changed = ("state", "reason", "channel", "due_at", "ended_at", "tries", "fell_back", "lease_until")
     with transaction.atomic():
         rows.update(mine, changed, where="state = 'claimed' AND lease_until = %s", given=leases)
     return Counter(message.state for message in mine)

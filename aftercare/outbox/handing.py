@@ -14,7 +14,7 @@ from django.db.models import Max, Q
 from aftercare.core import delivery, segments
 from aftercare.core.delivery import Event, State
 from aftercare.models import Attempt, Line, Message
-from aftercare.outbox import receipts, rows
+from aftercare.outbox import falling_back, receipts, rows
 from aftercare.transports.base import Outcome
 from studio import clock
 
@@ -121,7 +121,7 @@ def settle(answers: Sequence[Answered], now: datetime) -> Counter[str]:
         ids = [parcel.message.pk for parcel in taken]
         rows.move(ids, Event.TAKEN, handed_over_at=now, lease_until=None, ended_at=None, reason="")
         counts[State.HANDED_OVER.value] = len(taken)
-        receipts.match_early([parcel.attempt_id for parcel in taken])
+        receipts.match_early([parcel.attempt_id for parcel in taken], now)
     for answer in answers:
         if answer.outcome.event is not Event.TAKEN:
             counts[_settle_failure(answer, now)] += 1
@@ -176,7 +176,5 @@ def _try_again(message: Message, outcome: Outcome, now: datetime) -> None:
 
 def _end_or_fall_back(message: Message, other_channel: str, now: datetime) -> None:
     message.ended_at = now
-    if other_channel and not message.fell_back and message.occasion in delivery.FALLS_BACK:
-        message.state = delivery.advance(State.UNDELIVERED, Event.SEND_AGAIN)
-        message.fell_back, message.channel, message.tries = True, other_channel, 0
-        message.due_at, message.ended_at, message.reason = now, None, ""
+    if other_channel and falling_back.may_fall_back(message, now):
+        falling_back.go_by(message, other_channel, now)

@@ -2,77 +2,135 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-from datetime import datetime
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from datetime import datetime, timedelta
 
 from django.db import transaction
+from django.db.models import Max
 
 from aftercare.core import delivery
 from aftercare.core.delivery import Event, State
-from aftercare.models import Attempt, Line, Message, Receipt
+from aftercare.models import Attempt, Message, Receipt
+from aftercare.outbox import falling_back, rows
 from aftercare.transports.base import ReceiptNote
 
 LONGEST_REF = 120
+STRAYS_WAIT = timedelta(hours=1)  # for the attempt that a receipt speaks of; later none comes
 
 
-def note_receipt(line: Line | None, note: ReceiptNote, now: datetime) -> Receipt:
-    """Keep what a provider says became of an attempt, and let the message follow. The same receipt twice is one."""
+@dataclass(frozen=True, slots=True)
+class _News:
+    """What a receipt says of an attempt."""
+
+    attempt: Attempt
+    event: Event
+    at: datetime
+    problem: str
+
+
+def note_receipts(account: str, notes: Sequence[ReceiptNote], now: datetime) -> list[Attempt | None]:
+    """Keep what a provider says became of attempts by one account, and let the messages follow.
+
+    All or none, in one transaction; the same receipt twice is one. Returns the attempt that each is about, where known.
+    """
+    if not notes:
+        return []
     with transaction.atomic():
-        attempt = _attempt_of(line, note)
-        receipt, _ = Receipt.objects.get_or_create(
-            line=attempt.line if attempt else line,
-            provider_ref=note.provider_ref[:LONGEST_REF],
-            word=note.word[:40],
-            defaults={
-                "at": note.at or now,
-                "event": note.event.value if note.event else "",
-                "raw": note.raw,
-                "attempt": attempt,
-            },
+        attempts = _attempts_of(account, notes)
+        rows.insert([_receipt(account, note, attempt, now) for note, attempt in zip(notes, attempts, strict=True)])
+        _follow(
+            [
+                _News(attempt, note.event, note.at or now, note.problem or _said(note.word))
+                for note, attempt in zip(notes, attempts, strict=True)
+                if attempt is not None and note.event is not None
+            ],
+            now,
         )
-        if attempt is not None and note.event is not None:
-            _follow(attempt, note.event, receipt.at, note.problem or _said(note.word))
-    return receipt
+    return attempts
 
 
-def match_early(attempt_ids: Sequence[int]) -> None:
+def _receipt(account: str, note: ReceiptNote, attempt: Attempt | None, now: datetime) -> Receipt:
+    return Receipt(
+        account=account,
+        provider_ref=note.provider_ref[:LONGEST_REF],
+        word=note.word[:40],
+        event=note.event.value if note.event else "",
+        at=note.at or now,
+        kept_at=now,
+        raw=note.raw,
+        attempt=attempt,
+    )
+
+
+def match_early(attempt_ids: Sequence[int], now: datetime) -> None:
     """Match receipts that were quicker than the provider's answer, which names the reference that they speak of."""
     named = Attempt.objects.filter(pk__in=attempt_ids).exclude(provider_ref="")
-    attempts = {(attempt.line_id, attempt.provider_ref): attempt for attempt in named}
-    if not attempts:
+    attempts = {(attempt.provider, attempt.provider_ref): attempt for attempt in named}
+    if attempts:
+        accounts, references = zip(*attempts, strict=True)
+        strays = Receipt.objects.filter(attempt=None, account__in=set(accounts), provider_ref__in=references)
+        _match(list(strays), attempts, now)
+
+
+def match_strays(now: datetime) -> None:
+    """Match receipts that were stored while another process was still writing down the answer they speak of."""
+    with transaction.atomic():
+        strays = list(Receipt.objects.filter(attempt=None, kept_at__gte=now - STRAYS_WAIT).exclude(provider_ref=""))
+        if strays:
+            found = Attempt.objects.filter(provider_ref__in={stray.provider_ref for stray in strays})
+            _match(strays, {(attempt.provider, attempt.provider_ref): attempt for attempt in found}, now)
+
+
+def _match(strays: Iterable[Receipt], attempts: dict[tuple[str, str], Attempt], now: datetime) -> None:
+    matched = []
+    for receipt in strays:
+        receipt.attempt = attempts.get((receipt.account, receipt.provider_ref))
+        if receipt.attempt is not None:
+            matched.append(receipt)
+    rows.update(matched, ("attempt",))
+    news = [
+        _News(receipt.attempt, Event(receipt.event), receipt.at, _said(receipt.word))
+        for receipt in matched
+        if receipt.event and receipt.attempt is not None
+    ]
+    _follow(news, now)
+
+
+def _attempts_of(account: str, notes: Sequence[ReceiptNote]) -> list[Attempt | None]:
+    """Our own reference tells it best; a provider's may be the same for all recipients of one call: the newest then."""
+    by_account = Attempt.objects.filter(provider=account)
+    ours = {note.reference for note in notes} - {""}
+    theirs = {note.provider_ref[:LONGEST_REF] for note in notes} - {""}
+    by_ours = {one.reference: one for one in by_account.filter(reference__in=ours)} if ours else {}
+    by_theirs = {}
+    if theirs:
+        by_theirs = {one.provider_ref: one for one in by_account.filter(provider_ref__in=theirs).order_by("pk")}
+    return [by_ours.get(note.reference) or by_theirs.get(note.provider_ref[:LONGEST_REF]) for note in notes]
+
+
+def _follow(news: Sequence[_News], now: datetime) -> None:
+    """Let messages follow what is said of their attempts. Bad news of an earlier try changes nothing."""
+    ids = {one.attempt.message_id for one in news}
+    if not ids:
         return
-    lines, references = zip(*attempts, strict=True)
-    for receipt in Receipt.objects.filter(attempt=None, line__in=set(lines), provider_ref__in=references):
-        attempt = attempts.get((receipt.line_id or 0, receipt.provider_ref))
-        if attempt is not None:
-            receipt.attempt = attempt
-            receipt.save(update_fields=["attempt"])
-            if receipt.event:
-                _follow(attempt, Event(receipt.event), receipt.at, _said(receipt.word))
-
-
-def _attempt_of(line: Line | None, note: ReceiptNote) -> Attempt | None:
-    """Our own reference tells it best; a provider's may be the same for all recipients of one call."""
-    attempts = Attempt.objects.select_related("line")
-    if line is not None:
-        attempts = attempts.filter(line=line)
-    found = attempts.filter(reference=note.reference).first() if note.reference else None
-    if found is None and note.provider_ref:
-        found = attempts.filter(provider_ref=note.provider_ref[:LONGEST_REF]).order_by("-pk").first()
-    return found
-
-
-def _follow(attempt: Attempt, event: Event, at: datetime, problem: str) -> None:
-    """Let the message follow a receipt. Bad news of an earlier try than the newest changes nothing."""
-    message = Message.objects.select_for_update().get(pk=attempt.message_id)
-    after = delivery.sources(event).get(State(message.state))
-    is_newest = not Attempt.objects.filter(message=message, number__gt=attempt.number).exists()
-    if after is None or (event is Event.FAILED and not is_newest):
-        return
-    message.state, message.lease_until, message.ended_at = after, None, at
-    message.handed_over_at = message.handed_over_at or at
-    message.reason = problem[:200] if event is Event.FAILED else ""
-    message.save(update_fields=["state", "lease_until", "ended_at", "handed_over_at", "reason"])
+    messages = {one.pk: one for one in Message.objects.select_for_update().filter(pk__in=ids).order_by("pk")}
+    newest = dict(Attempt.objects.filter(message__in=ids).order_by().values_list("message").annotate(Max("number")))
+    changed: dict[int, Message] = {}
+    failed: list[Message] = []
+    for one in news:
+        message = messages[one.attempt.message_id]
+        after = delivery.sources(one.event).get(State(message.state))
+        if after is None or (one.event is Event.FAILED and one.attempt.number < newest[message.pk]):
+            continue
+        message.state, message.lease_until, message.ended_at = after, None, one.at
+        message.handed_over_at = message.handed_over_at or one.at
+        message.reason = one.problem[:200] if one.event is Event.FAILED else ""
+        changed[message.pk] = message
+        if one.event is Event.FAILED:
+            failed.append(message)
+    falling_back.fall_back(failed, now)
+    rows.update(list(changed.values()), ("lease_until", "handed_over_at", *falling_back.CHANGED))
 
 
 def _said(word: str) -> str:

@@ -75,7 +75,9 @@ FORMS = (
     form("It is too late to send it again."),
     form("given up after {tries} tries: {problem}"),
     form("It could not be written: {error}"),
-    # aftercare.sending.roads and aftercare.transports
+    # aftercare.sending and aftercare.transports
+    form("The day's limit of texts is reached."),
+    form("The road that it was to take has been away for long: it goes by the other channel."),
     form("The service failed while it handed this over: nobody knows whether it left."),
     form("The provider reports: {word}."),
     form("The mail provider reports: {word}."),

@@ -130,7 +130,7 @@ def write(
     parcel = Parcel(
         message=message,
         line=line,
-        provider=road.transport.name,
+        provider=road.transport.account,
         channel=message.channel,
         address=address,
         subject=words.subject,

@@ -4,40 +4,44 @@ from __future__ import annotations
 
 import json
 import logging
-from collections.abc import Sequence
-from dataclasses import dataclass
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, field
 from types import TracebackType
-from typing import Any
 
 from django.conf import settings
 from django.utils.module_loading import import_string
 
+from aftercare import lines
 from aftercare.core.delivery import Event
 from aftercare.models import Line
-from aftercare.transports.base import OUTCOMES, Outcome, Outgoing, Transport, TransportError
+from aftercare.sending.health import Health
+from aftercare.transports.base import OUTCOMES, Outcome, Outgoing, Stream, Transport, TransportError
 
 log = logging.getLogger(__name__)
 
-FAILING = 5  # windows in a row of which nothing was taken: the road rests for the remainder of the sweep
-_LOST = "The service failed while it handed this over: nobody knows whether it left."
+LOST = "The service failed while it handed this over: nobody knows whether it left."
+
+
+class Elsewhere(Exception):  # noqa: N818  no error: another process has this road
+    """A road that stays open is another process's own: its messages are left to that one."""
 
 
 @dataclass(slots=True, eq=False)
 class Road:
-    """One transport, open for the length of a sweep."""
+    """One transport, open for the length of a sweep, and how it fares."""
 
     transport: Transport
-    failed: int = 0
+    health: Health = field(default_factory=Health)
 
     @property
     def rests(self) -> bool:
         """Whether it has failed so often in a row that trying the others now would only cost time."""
-        return self.failed >= FAILING
+        return self.health.rests
 
     def send(self, batch: Sequence[Outgoing]) -> list[Outcome]:
         """Hand over a window and return exactly one outcome each, whatever the transport does."""
         heard: dict[str, Outcome] = {}
-        event, problem = Event.LOST, _LOST
+        event, problem = Event.LOST, LOST
         try:
             for outcome in self.transport.send(batch):
                 if outcome.event in OUTCOMES:
@@ -46,20 +50,24 @@ class Road:
             event, problem = Event.REFUSED if error.permanent else Event.NOT_TAKEN, str(error)
         except Exception:  # a fault of ours must not take the whole window's outcomes with it
             log.exception("the transport %s failed", self.transport.name)
-        found = [heard.get(one.reference) or _silent(one, event, problem) for one in batch]
-        taken = any(outcome.event is not Event.NOT_TAKEN for outcome in found)
-        self.failed = 0 if taken else self.failed + 1
+        found = [heard.get(one.reference) or silent(one, event, problem) for one in batch]
+        self.health.note(found)
         return found
 
 
-def _silent(outgoing: Outgoing, event: Event, problem: str) -> Outcome:
+def silent(outgoing: Outgoing, event: Event = Event.LOST, problem: str = LOST) -> Outcome:
+    """Return the outcome of a message that the transport said nothing of."""
     return Outcome(reference=outgoing.reference, event=event, problem=problem)
 
 
 class Roads:
-    """The roads of one sweep: each transport is made once, opened by its first message, and closed at the end."""
+    """The roads of one sweep: each transport is made once, opened by its first message, and closed at the end.
 
-    def __init__(self) -> None:
+    ``held`` are those that this process keeps open, by the name of their bind: they stay as they are.
+    """
+
+    def __init__(self, held: Mapping[str, Stream] | None = None) -> None:
+        self._held = {bind: Road(stream, Health.of(stream.account)) for bind, stream in (held or {}).items()}
         self._roads: dict[str, Road] = {}
 
     def __enter__(self) -> Roads:
@@ -72,17 +80,24 @@ class Roads:
     def of(self, line: Line, *, rehearsed: bool) -> Road:
         """Return the road of a line; in rehearsal it is the pretend phone's, whatever the line.
 
-        Raises ImproperlyConfigured, ImportError or TypeError for a transport that cannot be made as configured.
+        Raises Elsewhere where another process has it, and ImproperlyConfigured, ImportError or TypeError for a
+        transport that cannot be made as configured.
         """
-        path, options = _named(line, rehearsed)
-        key = json.dumps([path, options], sort_keys=True, default=str)
+        if rehearsed:
+            configured = settings.AFTERCARE["REHEARSAL"]
+            made, options = import_string(configured["TRANSPORT"]), configured["OPTIONS"]
+        else:
+            made, options = lines.transport_of(line)
+        if issubclass(made, Stream):
+            return self.held(str(options.get("bind", "")))
+        key = json.dumps([made.__module__, made.__name__, options], sort_keys=True, default=str)
         if key not in self._roads:
-            self._roads[key] = Road(import_string(path)(**options))
+            transport = made(**options)
+            self._roads[key] = Road(transport, Health.of(transport.account))
         return self._roads[key]
 
-
-def _named(line: Line, rehearsed: bool) -> tuple[str, dict[str, Any]]:
-    configured = settings.AFTERCARE["REHEARSAL" if rehearsed else line.channel.upper()]
-    if rehearsed or not line.transport:
-        return configured["TRANSPORT"], {**configured["OPTIONS"], **({} if rehearsed else line.options)}
-    return line.transport, dict(line.options)
+    def held(self, bind: str) -> Road:
+        """Return a road that this process keeps open. Raises Elsewhere where another has it."""
+        if bind not in self._held:
+            raise Elsewhere(bind)
+        return self._held[bind]

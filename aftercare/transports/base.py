@@ -10,7 +10,7 @@ from abc import ABC, abstractmethod
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from datetime import datetime
-from typing import ClassVar, Protocol
+from typing import Any, ClassVar, Protocol
 
 from aftercare.core.delivery import Event
 
@@ -125,9 +125,14 @@ class Transport(ABC):
     patience: int = 60  # seconds after which a window that nobody answered for is given up as lost
     receipt_wait: int = 0  # seconds for which a lost one may still be cleared up by a receipt; 0: the road gives none
 
+    @classmethod
+    def account_of(cls, options: Mapping[str, Any]) -> str:
+        """Return within what the provider's references are unique: two accounts may both speak of their message 1."""
+        return cls.name
+
     @property
     def account(self) -> str:
-        """Within what the provider's references are unique: two accounts may both speak of their message 1."""
+        """The account of this road, by the options that it was made with."""
         return self.name
 
     @abstractmethod

@@ -84,7 +84,7 @@ def test_a_complaint_about_a_message_that_is_none_of_ours_ends_nothing(reference
 def test_a_report_about_nothing_that_we_know_is_kept() -> None:
     report("delivered", message_id="foreign")
 
-    assert Receipt.objects.get().line is None
+    assert Receipt.objects.get().attempt is None
 
 
 def mail(to: str = "Hello <HELLO@birch.example>", body: str = "my eye is red", **headers: str) -> None:

@@ -134,7 +134,7 @@ def plan_of(statement: str, given: list[str | int]) -> list[str]:
 
 @on_sqlite
 def test_finding_what_is_due_reads_the_index_of_what_is_planned() -> None:
-    plan = plan_of(claiming._statement(2, False), [2, "x", 500, "x", "x"])
+    plan = plan_of(claiming._statement(2, False, outbox.ALL), [2, "x", 500, "x", "x"])
 
     assert "SEARCH m USING INDEX message_due (rank=? AND due_at<?)" in plan
     assert not [line for line in plan if line.startswith("SCAN") and line != "SCAN due"]
@@ -142,7 +142,7 @@ def test_finding_what_is_due_reads_the_index_of_what_is_planned() -> None:
 
 @on_sqlite
 def test_finding_what_is_due_in_one_studio_reads_an_index_of_what_is_due() -> None:
-    plan = plan_of(claiming._statement(2, True), [2, "x", 1, 500, "x", "x"])
+    plan = plan_of(claiming._statement(2, True, outbox.ALL), [2, "x", 1, 500, "x", "x"])
 
     assert [line for line in plan if line.startswith("SEARCH m USING INDEX") and "due_at<?" in line]
     assert not [line for line in plan if line.startswith("SCAN") and line != "SCAN due"]

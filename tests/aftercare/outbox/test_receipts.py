@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from datetime import timedelta
+from datetime import datetime, timedelta
 
 import pytest
 
 from aftercare import outbox
 from aftercare.core.delivery import Event
-from aftercare.models import Line, Message, Receipt
+from aftercare.models import Attempt, Line, Message, Receipt
 from aftercare.transports.base import ReceiptNote
 from studio.models import Client
 from tests.letters import begin, end, make_line, make_message
@@ -38,46 +38,51 @@ def message(mia: Client, line: Line) -> Message:
     return made
 
 
+def keep(note: ReceiptNote, now: datetime = LATER) -> Attempt | None:
+    [attempt] = outbox.note_receipts("memory", [note], now)
+    return attempt
+
+
 def state(message: Message) -> str:
     message.refresh_from_db()
     return message.state
 
 
 def test_a_receipt_delivers_the_message(message: Message, line: Line) -> None:
-    receipt = outbox.note_receipt(line, DELIVERED, LATER)
+    attempt = keep(DELIVERED)
 
     assert state(message) == "delivered"
     assert (message.handed_over_at, message.ended_at) == (NOW, LATER)
-    assert receipt.attempt == message.attempts.get()
+    assert attempt == message.attempts.get()
 
 
 def test_a_second_receipt_changes_nothing(message: Message, line: Line) -> None:
-    outbox.note_receipt(line, DELIVERED, LATER)
+    keep(DELIVERED)
     before = Message.objects.values().get(pk=message.pk)
 
-    outbox.note_receipt(line, DELIVERED, LATER + timedelta(hours=1))
+    keep(DELIVERED, LATER + timedelta(hours=1))
 
     assert Receipt.objects.count() == 1
     assert Message.objects.values().get(pk=message.pk) == before
 
 
 def test_bad_news_says_why(message: Message, line: Line) -> None:
-    outbox.note_receipt(line, BOUNCED, LATER)
+    keep(BOUNCED)
 
     assert state(message) == "undelivered"
     assert message.reason == "The mailbox is full."
 
 
 def test_what_has_arrived_has_arrived_whatever_comes_after(message: Message, line: Line) -> None:
-    outbox.note_receipt(line, DELIVERED, LATER)
-    outbox.note_receipt(line, BOUNCED, LATER)
+    keep(DELIVERED)
+    keep(BOUNCED)
 
     assert state(message) == "delivered"
     assert Receipt.objects.count() == 2
 
 
 def test_no_news_is_kept_and_changes_nothing(message: Message, line: Line) -> None:
-    outbox.note_receipt(line, ReceiptNote(provider_ref="their-7", word="queued", event=None), LATER)
+    keep(ReceiptNote(provider_ref="their-7", word="queued", event=None))
 
     assert state(message) == "handed_over"
     assert Receipt.objects.get().word == "queued"
@@ -87,10 +92,10 @@ def test_our_own_reference_is_enough(message: Message) -> None:
     reference = message.attempts.get().reference
     note = ReceiptNote(provider_ref="another", word="delivered", event=Event.DELIVERED, reference=reference)
 
-    receipt = outbox.note_receipt(None, note, LATER)
+    attempt = keep(note)
 
     assert state(message) == "delivered"
-    assert receipt.line == message.attempts.get().line
+    assert attempt == message.attempts.get()
 
 
 def test_a_receipt_before_the_providers_answer_is_matched_by_our_reference(mia: Client, line: Line) -> None:
@@ -98,7 +103,7 @@ def test_a_receipt_before_the_providers_answer_is_matched_by_our_reference(mia: 
     [parcel] = begin(line)
     note = ReceiptNote(provider_ref="x", word="delivered", event=Event.DELIVERED, reference=parcel.reference)
 
-    outbox.note_receipt(line, note, LATER)
+    keep(note)
     end([parcel], Event.TAKEN, provider_ref="x", now=LATER)
 
     assert state(made) == "delivered"
@@ -109,7 +114,7 @@ def test_a_receipt_before_the_providers_answer_is_matched_when_that_names_it(mia
     made = make_message(mia)
     parcels = begin(line)
 
-    outbox.note_receipt(line, DELIVERED, LATER)
+    keep(DELIVERED)
     assert state(made) == "handing_over"
     end(parcels, Event.TAKEN, provider_ref="their-7", now=LATER)
 
@@ -123,7 +128,7 @@ def test_a_receipt_clears_up_what_was_unsure(mia: Client, line: Line) -> None:
     end([parcel], Event.LOST)
     note = ReceiptNote(provider_ref="x", word="delivered", event=Event.DELIVERED, reference=parcel.reference)
 
-    outbox.note_receipt(line, note, LATER)
+    keep(note)
 
     assert state(made) == "delivered"
     assert (made.reason, made.lease_until) == ("", None)
@@ -136,7 +141,7 @@ def test_a_receipt_of_the_first_try_stops_the_second(mia: Client, line: Line) ->
     outbox.resolve_unsure(NOW)
     note = ReceiptNote(provider_ref="x", word="delivered", event=Event.DELIVERED, reference=parcel.reference)
 
-    outbox.note_receipt(line, note, LATER)
+    keep(note)
 
     assert state(made) == "delivered"
     assert outbox.claim(LATER, 10) == []
@@ -150,26 +155,83 @@ def test_bad_news_of_the_first_try_does_not_end_the_second(mia: Client, line: Li
     begin(line)
     note = ReceiptNote(provider_ref="x", word="bounced", event=Event.FAILED, reference=first.reference)
 
-    outbox.note_receipt(line, note, LATER)
+    keep(note)
 
     assert state(made) == "handing_over"
 
 
-def test_a_receipt_of_another_studios_line_touches_nothing(message: Message) -> None:
-    other = make_line(make_studio("alder"))
+def test_a_receipt_of_another_account_touches_nothing(message: Message) -> None:
     reference = message.attempts.get().reference
+    failed = ReceiptNote(provider_ref="z", word="bounced", event=Event.FAILED, reference=reference)
 
-    outbox.note_receipt(other, DELIVERED, LATER)
-    outbox.note_receipt(
-        other, ReceiptNote(provider_ref="z", word="bounced", event=Event.FAILED, reference=reference), LATER
-    )
+    assert outbox.note_receipts("other", [DELIVERED, failed], LATER) == [None, None]
 
     assert state(message) == "handed_over"
-    assert Receipt.objects.filter(attempt=None, line=other).count() == 2
+    assert Receipt.objects.filter(attempt=None, account="other").count() == 2
 
 
 def test_a_stray_receipt_is_kept_once() -> None:
     for _ in range(2):
-        outbox.note_receipt(None, ReceiptNote(provider_ref="stray", word="delivered", event=Event.DELIVERED), LATER)
+        keep(ReceiptNote(provider_ref="stray", word="delivered", event=Event.DELIVERED))
 
-    assert Receipt.objects.get().line is None
+    assert Receipt.objects.get().attempt is None
+
+
+def test_many_at_once_are_kept_all_or_none(mia: Client, line: Line, monkeypatch: pytest.MonkeyPatch) -> None:
+    made = [make_message(mia) for _ in range(3)]
+    for number, parcel in enumerate(begin(line)):
+        end([parcel], Event.TAKEN, provider_ref=f"their-{number}")
+    notes = [ReceiptNote(provider_ref=f"their-{n}", word="delivered", event=Event.DELIVERED) for n in (0, 1, 0, 9)]
+
+    assert [attempt is not None for attempt in outbox.note_receipts("memory", notes, LATER)] == [
+        True,
+        True,
+        True,
+        False,
+    ]
+    assert [state(message) for message in made] == ["delivered", "delivered", "handed_over"]
+    assert Receipt.objects.count() == 3
+
+    monkeypatch.setattr(outbox.receipts, "_follow", lambda *_: 1 / 0)
+    with pytest.raises(ZeroDivisionError):
+        keep(ReceiptNote(provider_ref="their-2", word="delivered", event=Event.DELIVERED))
+    assert Receipt.objects.count() == 3
+
+
+def test_a_receipt_stored_while_the_answer_was_being_written_is_matched_by_the_next_round(
+    message: Message, line: Line
+) -> None:
+    keep(DELIVERED)
+    # As another process sees it that looked before the answer was committed.
+    Receipt.objects.update(attempt=None)
+    Message.objects.update(state="handed_over")
+
+    outbox.match_strays(LATER + timedelta(hours=2))
+    assert state(message) == "handed_over"
+    outbox.match_strays(LATER + timedelta(minutes=1))
+    assert state(message) == "delivered"
+
+
+@pytest.mark.parametrize(("occasion", "channel"), [("care", "email"), ("prepare", "sms")])
+def test_what_did_not_arrive_goes_once_by_the_other_channel_where_safety_hangs_on_it(
+    line: Line, occasion: str, channel: str
+) -> None:
+    zoe = make_client(line.studio, mobile="+12125550102", email="zoe@mail.example")
+    made = make_message(zoe, occasion=occasion)
+    end(begin(line), Event.TAKEN, provider_ref="their-7")
+
+    keep(BOUNCED)
+
+    falls_back = occasion == "care"
+    assert (state(made), made.fell_back) == (("planned", True) if falls_back else ("undelivered", False))
+    assert made.channel == channel
+
+
+def test_what_would_come_too_late_by_the_other_channel_stays_undelivered(line: Line) -> None:
+    zoe = make_client(line.studio, mobile="+12125550102", email="zoe@mail.example")
+    made = make_message(zoe, no_later_than=NOW)
+    end(begin(line), Event.TAKEN, provider_ref="their-7")
+
+    keep(BOUNCED)
+
+    assert state(made) == "undelivered"

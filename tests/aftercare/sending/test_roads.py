@@ -6,13 +6,15 @@ import pytest
 
 from aftercare.core.delivery import Event
 from aftercare.models import Line
-from aftercare.sending.roads import FAILING, Road, Roads
+from aftercare.sending.health import FAILING, Health
+from aftercare.sending.roads import Road, Roads
 from aftercare.transports.base import Outcome, Outgoing, Transport, TransportError
 from aftercare.transports.console import Console
 from aftercare.transports.memory import Memory
 from aftercare.transports.phone import Phone
 from tests.letters import MEMORY
 
+pytestmark = pytest.mark.django_db
 BATCH = [Outgoing(reference=name, channel="sms", address=name, text="hi") for name in "abc"]
 
 
@@ -83,12 +85,12 @@ def test_a_road_rests_after_failing_again_and_again_and_not_before() -> None:
 
 
 def test_one_message_that_was_taken_is_a_road_that_works() -> None:
-    road = Road(Odd(error=TransportError("Away.")), failed=FAILING - 1)
+    road = Road(Odd(error=TransportError("Away.")), Health(failed=FAILING - 1))
     road.transport = Odd(outcome("a"), error=TransportError("Away."))
 
     road.send(BATCH)
 
-    assert road.failed == 0
+    assert road.health.failed == 0
 
 
 @pytest.fixture

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from datetime import datetime, timedelta
+from datetime import datetime, time, timedelta
 from email import message_from_bytes
 from pathlib import Path
 from typing import Any
@@ -12,13 +12,15 @@ import pytest
 from django.test import Client as Browser
 
 from aftercare import outbox, planning, sending, stops, unsubscribing
-from aftercare.models import Attempt, Line, Message, Stop, Wording
-from aftercare.sending import sweeping
+from aftercare.models import Attempt, Line, Message, RoadHealth, Stop, Wording
+from aftercare.sending import health, journaling, judging, sweeping
+from aftercare.sending.health import Health
 from aftercare.transports import memory
 from aftercare.transports.base import Outcome, Outgoing, TransportError
+from studio import clock
 from studio.models import Client, Consent, Staff, Studio, Visit
 from tests import servers
-from tests.letters import MEMORY, make_line
+from tests.letters import MEMORY, make_line, make_message
 from tests.people import NOW, make_client, make_staff, make_studio, make_visit
 
 pytestmark = pytest.mark.django_db
@@ -489,8 +491,71 @@ def test_a_provider_that_is_away_is_not_asked_for_each_message(studio: Studio) -
 
     assert Away.tried == 5
     assert Message.objects.filter(tries=1).count() == 5
-    assert set(Message.objects.filter(tries=0, occasion="care").values_list("due_at", flat=True)) == {NOW + MINUTE}
+    assert set(Message.objects.filter(tries=0, occasion="care").values_list("due_at", flat=True)) == {
+        NOW + health.SHORTEST_REST
+    }
     assert Attempt.objects.filter(problem="The provider cannot be reached.").count() == 5
+
+
+def test_what_safety_hangs_on_takes_the_other_channel_where_a_carrier_is_away_for_long(mia: Client) -> None:
+    cared_for(mia)
+    mia.studio.lines.filter(channel="sms").update(transport=f"{__name__}.Away", options={"window": 1})
+    RoadHealth.objects.create(
+        account="memory", failed=9, failing_since=clock.now() - HOUR, rests_until=clock.now() + HOUR
+    )
+    Away.tried = 0
+
+    sending.sweep(NOW)
+    assert (care().state, care().channel, care().reason) == ("planned", "email", judging.DETOUR)
+    RoadHealth.objects.all().delete()  # the mail's road has another account than the carrier's in earnest
+    sending.sweep(NOW + MINUTE)
+
+    assert (care().state, care().address) == ("handed_over", "mia@mail.example")
+    assert Away.tried == 0
+
+
+def test_a_road_that_rests_is_tried_with_what_cannot_wait(mia: Client) -> None:
+    RoadHealth.objects.create(account="memory", failed=9, failing_since=clock.now(), rests_until=clock.now() + HOUR)
+    make_message(mia, occasion="answer", kind="help", address="+12125550101", line=mia.studio.lines.get(channel="sms"))
+
+    assert sending.sweep(NOW) == {"handed_over": 1}
+    assert not Health.of("memory").rests
+
+
+def test_the_owners_limit_a_day_holds_instructions_until_tomorrow(studio: Studio) -> None:
+    studio.lines.filter(channel="sms").update(most_a_day=1)
+    zoe = agreed(make_client(studio, "Zoe", mobile="+12125550103"))
+    make_visit(zoe, service="removal", starts_at=NOW + timedelta(days=2))
+    planning.plan_studio(studio, NOW)
+
+    sending.sweep(NOW)
+
+    prepare = Message.objects.get(occasion="prepare")
+    assert (prepare.state, prepare.reason) == ("planned", journaling.DAY_LIMIT)
+    assert prepare.due_at == datetime.combine(NOW.astimezone(studio.zone).date(), time(), studio.zone) + timedelta(
+        days=1
+    )
+
+
+def test_so_many_a_second_leave_and_no_more(studio: Studio, monkeypatch: pytest.MonkeyPatch) -> None:
+    waits: list[float] = []
+    monkeypatch.setattr("time.sleep", waits.append)
+    studio.lines.filter(channel="sms").update(most_a_second=2)
+    for index in range(8):
+        client = agreed(make_client(studio, f"Mia {index}", mobile=f"+1212555010{index}"))
+        make_visit(client, service="removal", starts_at=NOW + timedelta(days=2))
+        make_message(client, occasion="opt_in", line=studio.lines.get(channel="sms"), address=client.mobile)
+    Message.objects.update(state="delivered")  # all of them were introduced before
+    planning.plan_studio(studio, NOW)
+
+    counts = sending.sweep(NOW)
+
+    # Two at once, two a second later, two more after another: then their turn is later than a sweep waits.
+    assert [round(wait) for wait in waits] == [0, 1, 2]
+    assert counts["handed_over"] == 6
+    late = Message.objects.filter(occasion="prepare", state="planned")
+    assert late.count() == counts["planned"] == 2
+    assert RoadHealth.objects.filter(account__startswith="line:").count() == 1
 
 
 def test_a_sweep_that_is_asked_to_stop_lets_go_of_what_it_had_claimed(studio: Studio) -> None:

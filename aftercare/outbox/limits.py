@@ -1,0 +1,46 @@
+"""How many segments may leave by a line on one day of its studio, where the owner has set a limit."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import datetime, time, timedelta
+
+from aftercare.core import segments
+from aftercare.core.occasions import SAFETY, Occasion
+from aftercare.models import Spending
+from aftercare.outbox.handing import Parcel
+
+NEVER_HELD = SAFETY | {Occasion.OPT_IN}  # an introduction goes ahead of what safety hangs on
+
+
+def spend(parcels: Sequence[Parcel], now: datetime) -> dict[int, datetime]:
+    """Count these parcels on their lines' day; return the messages that are beyond it, and when the next day begins.
+
+    Call it in the transaction that journals them: two senders on one line wait for each other. What safety hangs on is
+    counted and never held. A parcel by e-mail or in rehearsal costs nothing.
+    """
+    over: dict[int, datetime] = {}
+    by_line: dict[int, list[Parcel]] = {}
+    for parcel in parcels:
+        if parcel.channel == "sms" and parcel.line.most_a_day is not None and not parcel.rehearsed:
+            by_line.setdefault(parcel.line.pk, []).append(parcel)
+    for pk in sorted(by_line):
+        over |= _spend(by_line[pk], now)
+    return over
+
+
+def _spend(parcels: Sequence[Parcel], now: datetime) -> dict[int, datetime]:
+    line = parcels[0].line
+    zone = line.studio.zone
+    today = now.astimezone(zone).date()
+    tomorrow = datetime.combine(today + timedelta(days=1), time(), zone)
+    row, _made = Spending.objects.select_for_update().get_or_create(line=line, day=today)
+    over: dict[int, datetime] = {}
+    for parcel in parcels:
+        cost = segments.measure(parcel.text).segments
+        if row.segments + cost > (line.most_a_day or 0) and parcel.message.occasion not in NEVER_HELD:
+            over[parcel.message.pk] = tomorrow
+        else:
+            row.segments += cost
+    row.save(update_fields=["segments"])
+    return over

@@ -1,0 +1,95 @@
+"""How roads fare: one that fails again and again rests, for every process that sends by it, and is tried again.
+
+All moments are by the database's clock, as processes on several machines look at them.
+"""
+
+from __future__ import annotations
+
+import random
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import datetime, timedelta
+
+from django.db import transaction
+
+from aftercare.core.delivery import Event
+from aftercare.models import RoadHealth
+from aftercare.transports.base import Outcome
+from studio import clock
+
+FAILING = 5  # windows in a row of which nothing was taken: the road rests
+SHORTEST_REST, LONGEST_REST = timedelta(seconds=30), timedelta(minutes=5)
+DETOUR_AFTER = timedelta(minutes=30)  # what safety hangs on takes the other channel where one is away for so long
+_luck = random.Random()  # noqa: S311  it spreads waits and keeps no secret
+
+
+@dataclass(slots=True)
+class Health:
+    """One road's health as this process knows it. Without an ``account`` it is this process's own affair."""
+
+    account: str = ""
+    failed: int = 0
+    failing_since: datetime | None = None
+    rests_until: datetime | None = None
+
+    @classmethod
+    def of(cls, account: str) -> Health:
+        """Return how a road fares by what every process noted."""
+        row = RoadHealth.objects.filter(pk=account).first()
+        if row is None:
+            return cls(account)
+        return cls(account, row.failed, row.failing_since, row.rests_until)
+
+    @property
+    def rests(self) -> bool:
+        """Whether it rests just now. One whose rest is over is tried with one window, and rests again if that fails."""
+        if self.failed < FAILING:
+            return False
+        return self.rests_until is None or clock.now() < self.rests_until
+
+    def away_since(self, before: datetime) -> bool:
+        """Whether nothing was taken since a moment before ``before``."""
+        return self.rests and self.failing_since is not None and self.failing_since < before
+
+    def note(self, outcomes: Sequence[Outcome]) -> None:
+        """Note what became of one window. Written down only where it says something new."""
+        if not outcomes:
+            return
+        if any(outcome.event is not Event.NOT_TAKEN for outcome in outcomes):
+            if self.failed:
+                self.failed, self.failing_since, self.rests_until = 0, None, None
+                self._write("")
+            return
+        now = clock.now()
+        self.failed += 1
+        self.failing_since = self.failing_since or now
+        if self.failed >= FAILING:
+            rest = min(LONGEST_REST, SHORTEST_REST * 2 ** min(self.failed - FAILING, 8))
+            self.rests_until = now + rest * (0.8 + 0.4 * _luck.random())
+        self._write(outcomes[-1].problem)
+
+    def _write(self, problem: str) -> None:
+        if self.account:
+            RoadHealth.objects.update_or_create(
+                account=self.account,
+                defaults={
+                    "failed": self.failed,
+                    "failing_since": self.failing_since,
+                    "rests_until": self.rests_until,
+                    "problem": problem[:400],
+                },
+            )
+
+
+def turn(name: str, number: int, a_second: float) -> timedelta:
+    """Take a turn for ``number`` messages where only so many a second may leave; return how long to wait for it.
+
+    Each process takes its turns from the same row, so that all together keep to the limit.
+    """
+    with transaction.atomic():
+        row, _made = RoadHealth.objects.select_for_update().get_or_create(account=name)
+        now = clock.now()
+        starts = max(row.free_at or now, now)
+        row.free_at = starts + timedelta(seconds=number / a_second)
+        row.save(update_fields=["free_at"])
+    return starts - now

@@ -1,0 +1,260 @@
+"""Sending by a road that stays open: the window is kept full, and what was heard is committed in groups.
+
+Two threads: one claims and judges what is due, the other has the road and the journal; on SQLite, where two writers
+only wait for each other, one does both in turn. A message is journaled only once there is room for it in the window,
+so that what a crash leaves open is what was truly in flight.
+"""
+
+from __future__ import annotations
+
+import logging
+import queue
+import threading
+import time
+from collections import Counter, deque
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass, field
+
+from django.db import DatabaseError, connection
+
+from aftercare import lines, outbox
+from aftercare.core.delivery import Event
+from aftercare.facts import Verdict
+from aftercare.outbox import Lane
+from aftercare.sending.journaling import Heard, Journal
+from aftercare.sending.judging import Judge
+from aftercare.sending.letters import Letter
+from aftercare.sending.roads import Road, Roads, silent
+from aftercare.sending.windows import leave_resting
+from aftercare.texts import Count
+from aftercare.transports.base import Outcome, Stream
+from studio import clock
+
+log = logging.getLogger(__name__)
+
+LEAST, MOST = 20, 250  # claimed and judged at once: what leaves in a second, so that an answer never waits behind many
+LISTEN = 0.05  # seconds: how long what was heard may wait for its commit
+AWAY = 30.0  # seconds for which a database that is away is waited for
+GRACE = 8.0  # seconds for the answers that are still out when the end is asked for
+
+
+def stream(
+    road: Stream, bind: str, *, stop: Callable[[], bool] = lambda: False, count: Count | None = None
+) -> Counter[str]:
+    """Hand over what is due for the live lines of a bind until nothing is; return how messages came to stand.
+
+    Once ``stop`` is true nothing more leaves, answers are waited for a little, and what was claimed is let go.
+    """
+    lane = Lane(lines.bound().get(bind, frozenset()), only=True)
+    if not lane.texts_of:
+        return Counter()
+    feeder = _Feeder(road, bind, lane, stop, count)
+    if not feeder.fill():  # nothing is due: no thread for it
+        return +feeder.counts
+    if connection.vendor != "sqlite":
+        feeder.start()
+    wire = _Wire(feeder.roads.held(bind), feeder, stop)
+    try:
+        wire.run()
+    finally:
+        feeder.end()
+        outbox.let_go(letter.message for letter in [*wire.waiting, *feeder.rest()])
+    return +(feeder.counts + wire.counts)
+
+
+@dataclass(slots=True)
+class _Feeder:
+    """Claims and judges ahead of the wire, in a thread of its own once it is started."""
+
+    road: Stream
+    bind: str
+    lane: Lane
+    stop: Callable[[], bool]
+    count: Count | None
+    counts: Counter[str] = field(default_factory=Counter)
+    roads: Roads = field(init=False)
+    ready: queue.Queue[list[Letter]] = field(default_factory=lambda: queue.Queue(1))
+    batch: int = LEAST
+    error: BaseException | None = None
+    ended: threading.Event = field(default_factory=threading.Event)
+    thread: threading.Thread | None = None
+
+    def __post_init__(self) -> None:
+        self.roads = Roads({self.bind: self.road})
+
+    def fill(self) -> bool:
+        """Judge one more batch and queue it; return whether anything was due."""
+        now = clock.now()
+        batch = outbox.claim(now, self.batch, lane=self.lane)
+        if not batch:
+            return False
+        judge = Judge(now, self.roads, self.count)
+        introduced = judge.introduce(self._ours(judge.judge(batch), judge))
+        # Those whose introduction is on its way here are due again in a moment, as their numbers are known by then.
+        self._put([*introduced.ahead, *judge.without_waiting(introduced)])
+        self.counts += judge.counts
+        return True
+
+    def _ours(self, ready: Sequence[Letter], judge: Judge) -> list[Letter]:
+        """Return those that take this road; what must go by another by now is left to whoever has that one."""
+        road = self.roads.held(self.bind)
+        for letter in ready:
+            if letter.road is not road:
+                judge.apply(letter.message, Verdict(Event.PLAN))
+        judge.put_back(letter.message for letter in ready if letter.road is not road)
+        return [letter for letter in ready if letter.road is road]
+
+    def take(self, *, idle: bool) -> list[Letter]:
+        """Return what is judged by now; where there is nothing else to do, wait for it a little."""
+        if self.thread is None and self.ready.empty() and not self.ended.is_set() and not self.fill():
+            self.ended.set()
+        try:
+            return self.ready.get(timeout=LISTEN) if idle and self.thread else self.ready.get_nowait()
+        except queue.Empty:
+            return []
+
+    def start(self) -> None:
+        """Judge in a thread from now on, until nothing is due."""
+        self.thread = threading.Thread(target=self._run, name=f"judging for {self.bind}", daemon=True)
+        self.thread.start()
+
+    def end(self) -> None:
+        """Judge nothing more."""
+        self.ended.set()
+        if self.thread is not None:
+            self.thread.join()
+
+    def _run(self) -> None:
+        try:
+            while not self._is_over() and self.fill():
+                pass
+        except BaseException as error:  # the wire raises it
+            self.error = error
+        finally:
+            connection.close()
+            self.ended.set()
+
+    def _is_over(self) -> bool:
+        return self.ended.is_set() or self.stop()
+
+    def is_at_it(self) -> bool:
+        """Whether more may come from it."""
+        return not (self.ended.is_set() and self.ready.empty())
+
+    def rest(self) -> list[Letter]:
+        """Return what is judged and has not been taken."""
+        found: list[Letter] = []
+        while not self.ready.empty():
+            found += self.ready.get_nowait()
+        return found
+
+    def _put(self, letters: list[Letter]) -> None:
+        while letters:
+            try:
+                self.ready.put(letters, timeout=0.2)
+                return
+            except queue.Full:
+                if self._is_over():
+                    outbox.let_go(letter.message for letter in letters)
+                    return
+
+
+@dataclass(slots=True)
+class _Wire:
+    """Keeps the window of one road full."""
+
+    road: Road
+    feeder: _Feeder
+    stop: Callable[[], bool]
+    waiting: deque[Letter] = field(default_factory=deque)
+    flying: dict[str, Letter] = field(default_factory=dict)
+    heard: list[Heard] = field(default_factory=list)
+    counts: Counter[str] = field(default_factory=Counter)
+    heard_since: float = 0.0
+    away_since: float | None = None  # when the database failed
+
+    def run(self) -> None:
+        stream = self._stream()
+        began, left = time.monotonic(), 0
+        while self._goes_on():
+            window = self._window()
+            left += len(window)
+            self.feeder.batch = max(LEAST, min(MOST, int(left / max(1.0, time.monotonic() - began))))
+            if window or (self.heard and time.monotonic() - self.heard_since >= LISTEN):
+                self._commit(window)
+            self._hear(stream.collect(self._patience()))
+        self._end()
+
+    def _stream(self) -> Stream:
+        assert isinstance(self.road.transport, Stream)  # noqa: S101  see stream()
+        return self.road.transport
+
+    def _goes_on(self) -> bool:
+        if self.stop():
+            return False
+        if not self.waiting:
+            idle = not (self.flying or self.heard or self.feeder.ended.is_set())
+            self.waiting.extend(self.feeder.take(idle=idle))
+        if self.feeder.error is not None:
+            self._end()
+            raise self.feeder.error
+        return bool(self.waiting or self.flying or self.heard or self.feeder.is_at_it())
+
+    def _window(self) -> list[Letter]:
+        free = self.road.transport.window - len(self.flying)
+        taken = [self.waiting.popleft() for _ in range(min(free, len(self.waiting)))]
+        if not taken:
+            return []
+        now = clock.now()
+        judge = Judge(now, self.feeder.roads, None)
+        going = leave_resting(self.road, taken, judge, now)
+        self.counts += judge.counts
+        return going
+
+    def _patience(self) -> float:
+        """Return how long to listen: not at all while more could leave."""
+        if self.waiting and len(self.flying) < self.road.transport.window:
+            return 0.0
+        return LISTEN
+
+    def _commit(self, window: Sequence[Letter]) -> None:
+        now = clock.now()
+        judge = Judge(now, self.feeder.roads, None)
+        journal = Journal(self.road, judge, now)
+        heard, self.heard = self.heard, []
+        try:
+            going = journal.commit(heard, window)
+        except DatabaseError as error:
+            self._wait_for_database(heard, error)
+            return
+        self.away_since = None
+        self.counts += journal.counts + judge.counts
+        if going:
+            self.flying |= {letter.parcel.reference: letter for letter in going}
+            self._hear(self._stream().submit([letter.outgoing for letter in going]))
+
+    def _wait_for_database(self, heard: Sequence[Heard], error: DatabaseError) -> None:
+        """Keep what was heard until it can be written; the window that was to leave is free once its lease is over."""
+        self.away_since = self.away_since or time.monotonic()
+        self.heard = [*heard, *self.heard]
+        if time.monotonic() - self.away_since > AWAY:
+            raise error
+        log.warning("the database is away; %d outcomes are not written yet: %s", len(self.heard), error)
+        time.sleep(0.2)
+        connection.close_if_unusable_or_obsolete()
+
+    def _hear(self, outcomes: Sequence[Outcome]) -> None:
+        known = [(self.flying.pop(one.reference), one) for one in outcomes if one.reference in self.flying]
+        if known:
+            self.road.health.note([outcome for _letter, outcome in known])
+            self.heard_since = self.heard_since if self.heard else time.monotonic()
+            self.heard += known
+
+    def _end(self) -> None:
+        """Wait for the answers that are still out, and write everything down."""
+        until = time.monotonic() + GRACE
+        while self.flying and time.monotonic() < until:
+            self._hear(self._stream().collect(LISTEN))
+        self._hear([silent(letter.outgoing) for letter in self.flying.values()])
+        while self.heard:
+            self._commit([])

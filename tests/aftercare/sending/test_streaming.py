@@ -1,0 +1,213 @@
+"""A road that stays open: its texts are its own process's, the window is kept full, and nothing is lost on the way."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import timedelta
+from typing import Any
+
+import pytest
+from django.db import DatabaseError
+
+from aftercare import lines, outbox, planning, sending
+from aftercare.core.delivery import Event
+from aftercare.models import Attempt, Message, RoadHealth
+from aftercare.sending import judging, streaming
+from aftercare.transports.base import Outgoing
+from studio import clock
+from studio.models import Client, Consent, Studio
+from tests.people import make_client, make_studio, make_visit
+from tests.streams import PATH, Pipe
+
+pytestmark = pytest.mark.django_db(transaction=True)
+
+
+@pytest.fixture
+def studio() -> Studio:
+    """A live studio whose texts go by the bind "main"; its sending hours are those of the day, whatever the hour."""
+    return make_bound()
+
+
+def make_bound(slug: str = "birch", bind: str = "main") -> Studio:
+    now = clock.now()
+    hour = now.hour
+    # A zone in which it is late morning: messages may leave.
+    zone = f"Etc/GMT{'+' if hour >= 11 else '-'}{abs(hour - 11)}" if hour != 11 else "UTC"
+    studio = make_studio(slug, live_since=now - timedelta(days=30), time_zone=zone)
+    line = lines.lines_of(studio)["sms"]
+    line.transport, line.options, line.address = PATH, {"bind": bind}, f"+1212555{studio.pk % 10000:04}"
+    line.save()
+    return studio
+
+
+def due(studio: Studio, number: int) -> list[Client]:
+    """Have ``number`` clients whose aftercare is due now, and who were introduced before."""
+    now = clock.now()
+    found = []
+    for index in range(number):
+        client = make_client(studio, f"Mia {index}", mobile=f"+1212555{1000 + index}")
+        Consent.objects.create(client=client, channel="sms", purpose="visits", given=True, at=now, how="on paper")
+        make_visit(client, status="done", starts_at=now - timedelta(minutes=110), heard_at=now - timedelta(days=3))
+        found.append(client)
+    planning.plan_studio(studio, now)
+    return found
+
+
+@pytest.fixture(autouse=True)
+def introduced(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Nobody waits for an introduction, but where a test asks for it."""
+    monkeypatch.setattr("aftercare.sending.introductions.owed", lambda *_: {})
+
+
+def states() -> dict[str, int]:
+    found: dict[str, int] = {}
+    for state in Message.objects.filter(occasion="care").values_list("state", flat=True):
+        found[state] = found.get(state, 0) + 1
+    return found
+
+
+def test_what_is_due_leaves_once_and_the_window_is_never_overrun(studio: Studio) -> None:
+    due(studio, 10)
+    road = Pipe(window=3)
+
+    counts = sending.stream(road, "main")
+
+    assert counts == {"handed_over": 10}
+    assert states() == {"handed_over": 10}
+    assert len({one.reference for one in road.taken}) == 10
+    assert road.most_in_flight <= 3
+    assert set(Attempt.objects.values_list("provider", flat=True)) == {"pipe:main"}
+
+
+def test_everybody_else_leaves_its_texts_alone_and_takes_all_others(studio: Studio) -> None:
+    due(studio, 1)
+    other = make_studio("alder", live_since=clock.now(), time_zone=studio.time_zone)
+    due(other, 1)
+
+    sending.sweep(clock.now())
+
+    assert Message.objects.get(studio=studio, occasion="care").state == "planned"
+    assert Message.objects.get(studio=other, occasion="care").state == "handed_over"
+
+
+def test_one_bind_does_not_take_what_is_anothers_nor_what_is_rehearsed(studio: Studio) -> None:
+    due(make_bound("alder", "second"), 1)
+    due(studio, 1)
+    Studio.objects.filter(pk=studio.pk).update(live_since=None)
+    road = Pipe()
+
+    assert sending.stream(road, "main") == {}
+
+    assert road.taken == []
+    sending.sweep(clock.now())
+    assert Message.objects.get(studio=studio, occasion="care").rehearsed
+
+
+def test_what_must_go_by_mail_by_now_is_left_to_the_sweep(studio: Studio) -> None:
+    [mia] = due(studio, 1)
+    Client.objects.filter(pk=mia.pk).update(email="mia@mail.example", mobile="")
+    Message.objects.update(channel="sms")
+    road = Pipe()
+
+    assert sending.stream(road, "main") == {"planned": 1}
+
+    assert Message.objects.get(occasion="care").channel == "email"
+    assert road.taken == []
+
+
+def test_refused_lost_and_not_taken_come_to_stand_as_they_should(studio: Studio) -> None:
+    due(studio, 4)
+    fate: dict[str, Event | None] = {
+        "+12125551000": Event.REFUSED,
+        "+12125551001": Event.LOST,
+        "+12125551002": Event.NOT_TAKEN,
+    }
+    road = Pipe(fate=fate)
+
+    assert sending.stream(road, "main") == {"undelivered": 1, "unsure": 1, "planned": 1, "handed_over": 1}
+
+
+def test_what_is_never_answered_is_unsure_at_the_end_and_nothing_else_is(
+    studio: Studio, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(streaming, "GRACE", 0.1)
+    due(studio, 6)
+    road = Pipe(window=2, fate=dict.fromkeys(["+12125551000", "+12125551003"]))
+    rounds = iter(range(10_000))
+
+    sending.stream(road, "main", stop=lambda: next(rounds) > 40)
+
+    found = states()
+    assert found["unsure"] == 2
+    # As often as it was handed over, and no more often.
+    assert found.get("handed_over", 0) + 2 == len(road.taken)
+
+
+def test_a_stop_at_the_last_moment_is_heard(studio: Studio) -> None:
+    [mia] = due(studio, 1)
+    judged = judging.Judge.judge
+
+    def and_then_she_moves(self: Any, batch: Sequence[Message]) -> Any:
+        found = judged(self, batch)
+        Client.objects.filter(pk=mia.pk).update(revision=99)
+        return found
+
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setattr(judging.Judge, "judge", and_then_she_moves)
+        patch.setattr(streaming, "LEAST", 1)
+        rounds = iter(range(10_000))
+        sending.stream(road := Pipe(), "main", stop=lambda: next(rounds) > 30)
+
+    assert road.taken == []
+    assert states() == {"planned": 1}
+
+
+def test_a_database_that_is_away_for_a_moment_loses_no_answer(studio: Studio, monkeypatch: pytest.MonkeyPatch) -> None:
+    due(studio, 5)
+    settle, failures = outbox.settle, iter([False, True, True])
+
+    def failing(*given: Any) -> Any:
+        if next(failures, False):
+            raise DatabaseError("away")
+        return settle(*given)
+
+    monkeypatch.setattr(outbox, "settle", failing)
+    road = Pipe(window=2)
+
+    sending.stream(road, "main")
+
+    # A window that was to leave when the database failed is still claimed: its lease frees it.
+    found = states()
+    assert found.get("claimed", 0) + found["handed_over"] == 5
+    assert found["handed_over"] == len(road.taken)
+
+
+def test_a_fault_of_the_road_ends_the_round_and_what_was_claimed_is_due_again(studio: Studio) -> None:
+    due(studio, 5)
+    road = Pipe(window=2)
+
+    def fail(batch: Sequence[Outgoing]) -> None:
+        if len(road.taken) >= 2:
+            raise RuntimeError("a defect")
+
+    road.on_submit.append(fail)
+
+    with pytest.raises(RuntimeError):
+        sending.stream(road, "main")
+
+    found = states()
+    assert found["handed_over"] == 2
+    assert found["handing_over"] == 2  # nobody knows: the lease makes them unsure
+    assert found["planned"] == 1
+
+
+def test_a_road_that_takes_nothing_rests(studio: Studio) -> None:
+    due(studio, 8)
+    road = Pipe(window=1, fate={f"+1212555{1000 + index}": Event.NOT_TAKEN for index in range(8)})
+
+    assert sending.stream(road, "main") == {"planned": 8}
+
+    assert Message.objects.filter(tries=1).count() == 5
+    health = RoadHealth.objects.get(account="pipe:main")
+    assert health.failed == 5
+    assert health.rests_until is not None

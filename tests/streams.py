@@ -1,0 +1,57 @@
+"""A road that stays open, in this process: it takes what it is given and answers when it is told to."""
+
+from __future__ import annotations
+
+from collections import deque
+from collections.abc import Sequence
+from typing import Any
+
+from aftercare.core.delivery import Event
+from aftercare.transports.base import Outcome, Outgoing, Stream
+
+PATH = "tests.streams.Pipe"
+
+
+class Pipe(Stream):
+    """``fate`` says by address what becomes of a message, "" that no answer comes; all else is taken at once."""
+
+    name = "pipe"
+    channels = frozenset({"sms"})
+
+    def __init__(self, *, bind: str = "main", window: int = 3, fate: dict[str, Event | None] | None = None) -> None:
+        self.bind, self.window, self.fate = bind, window, fate or {}
+        self.taken: list[Outgoing] = []
+        self.answers: deque[Outcome] = deque()
+        self.in_flight = self.most_in_flight = 0
+        self.on_submit: list[Any] = []
+
+    @classmethod
+    def account_of(cls, options: Any) -> str:
+        return f"pipe:{options.get('bind', '')}"
+
+    @property
+    def account(self) -> str:
+        return f"pipe:{self.bind}"
+
+    def submit(self, batch: Sequence[Outgoing]) -> list[Outcome]:
+        for call in self.on_submit:
+            call(batch)
+        self.in_flight += len(batch)
+        self.most_in_flight = max(self.most_in_flight, self.in_flight)
+        for one in batch:
+            event = self.fate.get(one.address, Event.TAKEN)
+            if event in (Event.TAKEN, None):
+                self.taken.append(one)
+            if event is not None:
+                self.answers.append(
+                    Outcome(
+                        reference=one.reference, event=event, provider_ref=f"p{len(self.taken)}", problem=str(event)
+                    )
+                )
+        return []
+
+    def collect(self, seconds: float) -> list[Outcome]:
+        heard = list(self.answers)
+        self.answers.clear()
+        self.in_flight -= len(heard)
+        return heard
