@@ -28,17 +28,13 @@ def lines_of(studio: Studio) -> dict[str, Line]:
     return found
 
 
-def save_price(line: Line, price: Decimal | None, currency: str) -> Line:
-    """Note what one text costs by this line; None: not known."""
+def save(
+    line: Line, price: Decimal | None, currency: str, most_a_second: int | None = None, most_a_day: int | None = None
+) -> Line:
+    """Note what one text costs by this line (None: not known), and how many may leave (None: any number)."""
     line.price, line.currency = price, currency if price is not None else ""
-    line.save(update_fields=["price", "currency"])
-    return line
-
-
-def save_limits(line: Line, most_a_second: int | None, most_a_day: int | None) -> Line:
-    """Note how many texts may leave by this line; None: any number."""
     line.most_a_second, line.most_a_day = most_a_second, most_a_day
-    line.save(update_fields=["most_a_second", "most_a_day"])
+    line.save(update_fields=["price", "currency", "most_a_second", "most_a_day"])
     return line
 
 

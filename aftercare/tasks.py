@@ -25,6 +25,7 @@ from aftercare import (
     planning,
     polling,
     receiving,
+    roadwatch,
     sending,
     triage,
     upkeep,
@@ -51,6 +52,7 @@ def send_due(
     triage.read_waiting(moment, studio_id)
     studio = None if studio_id is None else Studio.objects.get(pk=studio_id)
     paging.look(moment, studio_id)
+    roadwatch.look(moment)
     upkeep.catch_up(moment, studio=studio)
     planning.plan_mornings(moment, studio=studio)
     planning.plan_nudges(moment, studio=studio)

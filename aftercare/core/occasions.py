@@ -54,4 +54,5 @@ SAFETY = frozenset({Occasion.CARE, Occasion.CHECK, Occasion.PATCH_TEST, Occasion
 EVERYONE_TESTED_IN = frozenset({"GB", "IE"})  # regions where every first client is patch-tested by default
 
 TEST = "test"  # kind of a page to staff: a wording that somebody tries out on herself
+ROAD_AWAY = "road_away"  # kind of a page to owners: nothing leaves by a line of theirs
 LOT = "lot"  # kind of a check that a person has asked of those who wore a lot of adhesive, apart from the table

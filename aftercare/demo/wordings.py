@@ -6,7 +6,7 @@ from datetime import datetime, timedelta
 from decimal import Decimal
 
 from aftercare import versions
-from aftercare.lines import lines_of, save_price
+from aftercare.lines import lines_of, save
 from aftercare.versions import Slot
 from aftercare.wording import Words
 from studio.models import Staff, Studio
@@ -35,7 +35,7 @@ def write(studio: Studio, since: datetime) -> None:
     owner = Staff.objects.filter(studio=studio, is_owner=True).first()
     if owner is None:
         return
-    save_price(lines_of(studio)["sms"], PRICE, "USD")
+    save(lines_of(studio)["sms"], PRICE, "USD")
     _save(studio, CHECK, Words("", _ASKS.replace("feel", "do")), owner, since - timedelta(days=20), 0)
     _save(studio, CHECK, Words("", _ASKS), owner, since - timedelta(days=3), 1)
     _save(studio, FRENCH, Words("Comment vont vos yeux ?", _FRENCH), owner, since - timedelta(days=3), 0)

@@ -8,7 +8,7 @@ from datetime import datetime, timedelta
 from aftercare.core import answering, reminders, timing
 from aftercare.core.delivery import Event
 from aftercare.core.hours import next_open
-from aftercare.core.occasions import LOT, TEST
+from aftercare.core.occasions import LOT, ROAD_AWAY, TEST
 from aftercare.core.reach import Purpose, Reach, reach
 from aftercare.core.timing import NEEDS_THE_BOOK, REMINDERS, Occasion, Reason
 from aftercare.facts import staffing
@@ -147,7 +147,8 @@ def _judge_alert(message: Message) -> Verdict:
         return Verdict(Event.WITHDRAW, reason=TAKEN)
     if visit is not None and visit.status != Visit.Status.BOOKED:
         return Verdict(Event.WITHDRAW, reason="the visit is marked")
-    way = staffing.ways([person]).get(person.pk)
+    first = message.channel if message.kind == ROAD_AWAY else "sms"  # the road that it tells of is the other one
+    way = staffing.ways([person], first=first).get(person.pk)
     if way is None:
         return Verdict(Event.WITHHOLD, reason=Reason.NO_WAY)
     return Verdict(Event.JOURNAL, channel=way.channel, address=way.address)

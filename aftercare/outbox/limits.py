@@ -7,7 +7,7 @@ from datetime import datetime, time, timedelta
 
 from aftercare.core import segments
 from aftercare.core.occasions import SAFETY, Occasion
-from aftercare.models import Spending
+from aftercare.models import Line, Spending
 from aftercare.outbox.handing import Parcel
 
 NEVER_HELD = SAFETY | {Occasion.OPT_IN}  # an introduction goes ahead of what safety hangs on
@@ -27,6 +27,12 @@ def spend(parcels: Sequence[Parcel], now: datetime) -> dict[int, datetime]:
     for pk in sorted(by_line):
         over |= _spend(by_line[pk], now)
     return over
+
+
+def spent_today(line: Line, now: datetime) -> int:
+    """Return how many segments left by a line today, where it has a limit; else 0."""
+    today = now.astimezone(line.studio.zone).date()
+    return line.spending.filter(day=today).values_list("segments", flat=True).first() or 0
 
 
 def _spend(parcels: Sequence[Parcel], now: datetime) -> dict[int, datetime]:

@@ -44,6 +44,7 @@ KINDS: dict[str, Promise] = {
     "unmarked": gettext_lazy("a visit that nobody marked"),
     "try_again": gettext_lazy("time to try again"),
     "staff_stop": gettext_lazy("a colleague gets no more texts"),
+    "road_away": gettext_lazy("messages do not leave"),
     "ask_more": gettext_lazy("to start from: asking more"),
     "will_call": gettext_lazy("to start from: we call you"),
     "come_in": gettext_lazy("to start from: coming in to be looked at"),

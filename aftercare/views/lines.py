@@ -9,24 +9,28 @@ from django.shortcuts import redirect, render
 from django.utils.translation import gettext as _
 from django.views.decorators.http import require_http_methods
 
-from aftercare.forms.wordings import PriceForm
-from aftercare.lines import lines_of, save_price
+from aftercare.forms.lines import LineForm
+from aftercare.lines import lines_of, save
+from aftercare.outbox.limits import spent_today
+from aftercare.roadwatch import away_in
 from studio.access import StudioRequest, page
 
 
 @require_http_methods(["GET", "POST"])
 @page("owner")
 def lines(request: StudioRequest) -> HttpResponseBase:
-    """Show each line with its transport, which whoever runs the service sets; the price of a text is the owner's."""
+    """Show each line with its transport, which whoever runs the service sets; price and limits are the owner's."""
     found = lines_of(request.studio)
     line = found["sms"]
     price = None if line.price is None else f"{line.price.normalize():f}"
-    form = PriceForm(request.POST or None, initial={"price": price, "currency": line.currency})
-    if request.method == "POST" and form.writes(lambda clean: save_price(line, clean["price"], clean["currency"])):
+    initial = {name: getattr(line, name) for name in ("currency", "most_a_second", "most_a_day")}
+    form = LineForm(request.POST or None, initial={"price": price, **initial})
+    if request.method == "POST" and form.writes(lambda clean: save(line, **clean)):
         messages.success(request, _("Saved."))
         return redirect("lines")
     rows = [
         (line, (line.transport or settings.AFTERCARE[line.channel.upper()]["TRANSPORT"]).rpartition(".")[2])
         for line in found.values()
     ]
-    return render(request, "aftercare/lines.html", {"rows": rows, "form": form})
+    context = {"rows": rows, "form": form, "away": away_in(request.studio), "spent": spent_today(line, request.now)}
+    return render(request, "aftercare/lines.html", {**context, "limit": line.most_a_day})

@@ -22,6 +22,7 @@ from aftercare.forms.matters import CloseForm, SeveralForm, when
 from aftercare.models import Flag, Wish
 from aftercare.pages.morning import MorningList, morning_list
 from aftercare.pages.sheet import reads_health
+from aftercare.roadwatch import away_in
 from aftercare.views.errors import tell
 from aftercare.views.flags import flag_or_404
 from studio import undo
@@ -49,6 +50,7 @@ def morning(request: StudioRequest) -> HttpResponse:
         "found": found,
         "groups": found.groups,
         "several": SeveralForm() if any(one.may_be_closed_with_others for one in found.matters) else None,
+        "away": away_in(request.studio),
         "book_is_old": request.may.own and facts.book_is_old(request.studio, request.now),
         "elsewhere": len(everything) - len(found) if request.may.own else 0,
         "artists": [(str(artist.pk), artist.name) for artist in everything.artists] if request.may.own else [],

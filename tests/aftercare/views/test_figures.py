@@ -9,7 +9,7 @@ from typing import Any
 
 import pytest
 
-from aftercare.lines import lines_of, save_price
+from aftercare.lines import lines_of, save
 from aftercare.models import Flag
 from studio.models import Adhesive, Reaction, Service
 from tests.cast import Cast
@@ -52,7 +52,7 @@ def test_each_figure_stands_with_what_is_behind_it(cast: Cast, as_: SignIn) -> N
 def test_texts_cost_what_the_owner_says_a_text_costs(cast: Cast, as_: SignIn) -> None:
     fill(cast, 12)
     line = lines_of(cast.studio)["sms"]
-    save_price(line, Decimal("0.0125"), "USD")
+    save(line, Decimal("0.0125"), "USD")
     browser = as_(cast.olga)
 
     assert "delivered 24 0 0 24 24 $0.30" in words(browser.get(PAGE))
