@@ -129,11 +129,11 @@ def test_a_server_that_is_not_there_has_not_taken_it() -> None:
 
 def test_many_messages_share_one_connection(smtp: Email) -> None:
     hand_over(smtp, outgoing(smtp, ["mia@example.org"]))
-    connection = getattr(smtp.backend, "connection")  # noqa: B009  Django's, without a type
+    connection = getattr(smtp._all[0].backend, "connection")  # noqa: B009  Django's, without a type
 
     hand_over(smtp, outgoing(smtp, ["mia@example.org", "refuse-zoe@example.org", "mia@example.org"]))
 
-    assert getattr(smtp.backend, "connection") is connection  # noqa: B009
+    assert getattr(smtp._all[0].backend, "connection") is connection  # noqa: B009
 
 
 def written(outgoing: Outgoing) -> EmailMessage:
