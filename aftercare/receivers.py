@@ -1,6 +1,6 @@
 """Anymail's two signals, listened to here alone. A receiver only stores: where it fails, the provider repeats.
 
-What is stored is made something of by the next sweep.
+What is stored is made something of by the next sweep; only what ends or moves messages is acted on at once.
 """
 
 from __future__ import annotations
@@ -9,14 +9,15 @@ import logging
 from typing import Any
 
 from anymail.inbound import AnymailInboundMessage
-from anymail.signals import AnymailInboundEvent, AnymailTrackingEvent, EventType, inbound, tracking
+from anymail.signals import AnymailInboundEvent, AnymailTrackingEvent, EventType, RejectReason, inbound, tracking
 from django.dispatch import receiver
 
 from aftercare import letterbox, machines, outbox, receiving, stops, tasks
+from aftercare.core import bounces
 from aftercare.core.delivery import Event
 from aftercare.letterbox import Mail
 from aftercare.machines import Report
-from aftercare.models import Attempt, Line, Receipt
+from aftercare.models import Attempt, Line, Message, Receipt
 from aftercare.transports.base import ReceiptNote
 from studio import clock
 
@@ -45,14 +46,32 @@ def keep_receipt(sender: object, event: AnymailTrackingEvent, esp_name: str, **m
         problem=f"The mail provider reports: {event.event_type}. {reason}".strip(),
         raw=receiving.storable(repr(event.esp_event)),
     )
-    _end(outbox.note_receipt(None, note, clock.now()), event.event_type)
+    said = [str(event.mta_response or ""), str(event.description or "")]
+    invalid = event.reject_reason == RejectReason.INVALID
+    nobodys = note.event is Event.FAILED and bounces.is_for_good(said, event.esp_event, invalid=invalid)
+    _act(outbox.note_receipt(None, note, clock.now()), event.event_type, nobodys=nobodys)
 
 
-def _end(receipt: Receipt, said: str) -> None:
-    """End all e-mail to the address that a message went to, where what is said of it means that."""
-    if said in ENDS and receipt.attempt is not None:
-        address = receipt.attempt.message.address
-        stops.unsubscribe(receipt.attempt.line, address, now=clock.now(), words=ENDS[said])
+def _act(receipt: Receipt, said: str, *, nobodys: bool) -> None:
+    """End all e-mail to the address that a message went to, where what is said of it means that.
+
+    What did not arrive is tried by the other channel.
+    """
+    if receipt.attempt is None:
+        return
+    message, line, now = receipt.attempt.message, receipt.attempt.line, clock.now()
+    if said in ENDS:
+        stops.unsubscribe(line, message.address, now=now, words=ENDS[said])
+    if receipt.event == Event.FAILED:
+        if nobodys and message.client_id is not None:
+            stops.rest(line, message.address, now=now, words=_reason(message))
+        outbox.fall_back(message.pk, now)
+        tasks.nudge()
+
+
+def _reason(message: Message) -> str:
+    message.refresh_from_db(fields=["reason"])
+    return message.reason or stops.CAME_BACK
 
 
 @receiver(inbound, dispatch_uid="aftercare.inbound")
@@ -79,6 +98,8 @@ def keep_reply(sender: object, event: AnymailInboundEvent, esp_name: str, **more
         raw=mail.raw,
         files=mail.files,
     )
+    if mail.sender and not machines.wrote(message):
+        stops.is_at_work(line, mail.sender, now=clock.now())
     tasks.nudge()
 
 
@@ -98,7 +119,7 @@ def _follow(report: Report, mail: Mail, event: AnymailInboundEvent) -> bool:
         raw=receiving.storable(mail.raw),
     )
     receipt = outbox.note_receipt(None, note, clock.now())
-    _end(receipt, report.action)
+    _act(receipt, report.action, nobodys=bounces.is_for_good([report.status, report.problem]))
     return receipt.attempt is not None
 
 

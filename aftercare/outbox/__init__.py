@@ -6,6 +6,7 @@ clock, all else by the ``now`` that is given. Whoever locks several messages doe
 """
 
 from aftercare.outbox.claiming import claim, claim_these, let_go, put_back
+from aftercare.outbox.fallback import fall_back
 from aftercare.outbox.handing import Answered, Parcel, hold, journal, new_reference, settle
 from aftercare.outbox.promising import promise, replan
 from aftercare.outbox.receipts import note_receipt
@@ -17,6 +18,7 @@ __all__ = [
     "claim",
     "claim_these",
     "expire_leases",
+    "fall_back",
     "free_claimed",
     "hold",
     "journal",
