@@ -29,7 +29,7 @@ from aftercare.transports.email import keys
 from aftercare.transports.email.outcomes import not_taken, refused, said
 from aftercare.transports.email.provider import by_backend
 from aftercare.transports.email.smtp import by_smtp
-from aftercare.transports.email.writing import write
+from aftercare.transports.email.writing import as_bytes, write
 
 # Common practice, no source: mail servers take some ten connections from one sender, and grow slow or refuse beyond.
 CONNECTIONS = 8
@@ -119,7 +119,7 @@ class _Connection:
             named = keys.wire_reference(self.backend, outgoing)
             email = write(outgoing, self.from_address, named, self.backend)
             keys.put(self.backend, email, outgoing.key)
-            raw = email.message().as_bytes(linesep="\r\n")
+            raw = as_bytes(email)
         except (ValidationError, ValueError, MessageError):
             return refused(outgoing, f"“{outgoing.address}” is not an e-mail address.")
         try:

@@ -32,10 +32,17 @@ def by_backend(backend: BaseEmailBackend, outgoing: Outgoing, email: EmailMessag
         return not_taken(outgoing, f"The message could not be given to the mail provider ({said(error)}).")
     status = getattr(email, "anymail_status", None)
     recipient = next(iter(status.recipients.values()), None) if status is not None else None
+    if recipient is not None and _is_no(getattr(status, "esp_response", None)):
+        # Postmark's backend reads its 422 as "unknown", where the address that is refused stands nowhere in its words.
+        recipient.status = recipient.status if recipient.status in _REFUSED else "rejected"
     if recipient is not None and recipient.status in _REFUSED:
         problem = f"The mail provider refused {outgoing.address} ({recipient.status})."
         return refused(outgoing, problem, bad_address=recipient.status == "invalid")
     return _taken(outgoing, email, recipient.message_id if recipient is not None else None)
+
+
+def _is_no(answer: requests.Response | None) -> bool:
+    return answer is not None and getattr(answer, "status_code", 200) >= 400
 
 
 def _taken(outgoing: Outgoing, email: EmailMessage, provider_ref: str | None) -> Outcome:

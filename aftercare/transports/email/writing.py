@@ -4,14 +4,16 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from email import encoders
+from email.generator import BytesGenerator
 from email.message import Message as MIME
 from email.mime.base import MIMEBase
 from email.mime.multipart import MIMEMultipart
 from email.utils import formataddr
+from io import BytesIO
 from typing import Any
 
 from anymail.backends.base import AnymailBaseBackend
-from django.core.mail import EmailMultiAlternatives
+from django.core.mail import EmailMessage, EmailMultiAlternatives
 from django.core.mail.backends.base import BaseEmailBackend
 
 from aftercare.transports.base import Enclosure, Outgoing
@@ -45,6 +47,17 @@ def write(outgoing: Outgoing, from_address: str, reference: str, backend: BaseEm
         email.within = [_part(one) for one in within]
     email.attachments += [_part(one) for one in outgoing.enclosures if not one.inline_id]
     return email
+
+
+def as_bytes(email: EmailMessage) -> bytes:
+    """Return a mail as it goes over the wire.
+
+    Headers stay on one line up to what SMTP carries (RFC 5322, 2.1.1): a fold in List-Unsubscribe has broken
+    signatures on the way, and its link is hardly ever shorter than the 78 letters beyond which Django would fold it.
+    """
+    written = BytesIO()
+    BytesGenerator(written, mangle_from_=False, maxheaderlen=998).flatten(email.message(), linesep="\r\n")
+    return written.getvalue()
 
 
 class Letter(EmailMultiAlternatives):
