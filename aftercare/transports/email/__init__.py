@@ -17,7 +17,7 @@ from typing import Any, ClassVar
 
 from anymail.backends.base import AnymailBaseBackend
 from anymail.exceptions import AnymailError
-from django.core.exceptions import ValidationError
+from django.core.exceptions import ImproperlyConfigured, ValidationError
 from django.core.mail import EmailMessage, get_connection
 from django.core.mail.backends.base import BaseEmailBackend
 from django.core.mail.backends.smtp import EmailBackend as SMTPBackend
@@ -50,15 +50,15 @@ class Email(Transport):
         *,
         backend: str | None = None,
         from_address: str = "",
-        patience: int = 120,
+        patience: int | str = 120,
         connections: int | str = CONNECTIONS,
         **options: Any,
     ) -> None:
-        self.patience = int(patience)
+        self.patience = _whole("patience", patience)
         self.from_address = parseaddr(from_address or EmailMessage().from_email)[1]  # else Django's own default
         first = get_connection(backend, **options)
         goes_out = isinstance(first, SMTPBackend | AnymailBaseBackend)  # Django's others write to one file or list
-        self.window = max(1, int(connections)) if goes_out else 1
+        self.window = _whole("connections", connections) if goes_out else 1
         self.key_lifetime = keys.lifetime(first)
         self._account = str(getattr(first, "esp_name", self.name)).lower()[:40]
         self._all = [_Connection(first, self.from_address)]
@@ -95,6 +95,13 @@ class Email(Transport):
             self._threads = None
         for connection in self._all:
             connection.close()
+
+
+def _whole(name: str, given: int | str) -> int:
+    """Read an option that may come from the environment, as text."""
+    if not str(given).isdecimal() or int(given) < 1:
+        raise ImproperlyConfigured(f"The option {name} of e-mail is “{given}”: write a whole number from 1.")
+    return int(given)
 
 
 def _send_by_one(free: SimpleQueue[_Connection], outgoing: Outgoing) -> Outcome:

@@ -19,7 +19,7 @@ BELOW = {
     "aftercare/facts/judging.py": r".",
     "aftercare/outbox/unsure.py": r"^(It |The service)",
     "aftercare/sending/roads.py": r"nobody knows",
-    "aftercare/transports/email/__init__.py": r"mail",
+    "aftercare/transports/email/__init__.py": r"mail (server|address)",
     "aftercare/transports/email/outcomes.py": r"nobody knows|client's card",
     "aftercare/transports/email/provider.py": r"mail",
     "aftercare/transports/email/smtp.py": r"mail|The line dropped",

@@ -6,20 +6,25 @@ Outside facts: RFC 5321 4.2.1 (5yz permanent, 4yz passing), 4.5.2 (dots), RFC 38
 
 from __future__ import annotations
 
+import time
 from collections.abc import Iterator
 from email import message_from_bytes, policy
 from email.message import EmailMessage
+from pathlib import Path
 from socketserver import StreamRequestHandler, ThreadingTCPServer
 from threading import Thread
 from typing import Any, ClassVar
 
 import pytest
 from django.core import mail
+from django.core.exceptions import ImproperlyConfigured
+from django.core.mail import get_connection
 
 from aftercare.core import calendar_file
 from aftercare.core.delivery import Event
 from aftercare.transports.base import Enclosure, Outcome, Outgoing, Transport
-from aftercare.transports.email import Email
+from aftercare.transports.email import Email, keys
+from aftercare.transports.email.writing import write
 from tests import servers
 from tests.aftercare.transports.contract import (
     Addresses,
@@ -310,3 +315,45 @@ def test_the_way_out_stays_on_one_line(smtp: Email, server: MailServer, length: 
     hand_over(smtp, [letter(headers={"List-Unsubscribe": way_out})])
 
     assert f"List-Unsubscribe: {way_out}".encode() in server.newest.split(b"\r\n")
+
+
+def test_a_slow_mail_server_sets_the_pace_of_a_connection_and_not_of_all(tmp_path: Path) -> None:
+    with servers.smtp(tmp_path, pause=0.1) as slow:
+        transport = Email(backend=SMTP, host="127.0.0.1", port=slow.port, timeout=10, connections="8")
+        batch = outgoing(transport, ["mia@example.org"] * 24)
+        began = time.monotonic()
+        outcomes = hand_over(transport, batch)
+        took = time.monotonic() - began
+        transport.close()
+
+    assert {outcome.event for outcome in outcomes} == {Event.TAKEN}
+    assert sorted(slow.accepted) == sorted(one.reference for one in batch)
+    assert took < 24 * 0.1 / 2  # one by one: 2.4 s
+
+
+@pytest.mark.parametrize(
+    ("address", "bad"),
+    [("refuse-mia@example.org", True), ("spam-mia@example.org", False), ("busy-mia@example.org", False)],
+)
+def test_an_address_is_called_bad_only_where_nobody_has_it(smtp: Email, address: str, bad: bool) -> None:
+    assert one(smtp, address).bad_address is bad
+
+
+@pytest.mark.parametrize("given", ["ten", "0", "-1", "", "1.5"])
+def test_an_option_that_is_no_number_is_said_to_be_none(given: str) -> None:
+    with pytest.raises(ImproperlyConfigured, match=r"^The option connections of e-mail is “.*”: write a whole number"):
+        Email(backend=SMTP, connections=given)
+
+
+@pytest.mark.parametrize(("host", "lifetime"), [("smtp.resend.com", 86_400), ("mail.example.org", 0)])
+def test_the_key_goes_in_a_header_of_the_mail_where_the_server_knows_it(host: str, lifetime: int) -> None:
+    """Resend's documentation names the header for SMTP."""
+    backend = get_connection(SMTP, host=host)
+    message = letter(key="k1")
+    email = write(message, "", keys.wire_reference(backend, message), backend)
+
+    keys.put(backend, email, message.key)
+
+    assert keys.lifetime(backend) == lifetime
+    assert email.message()["Resend-Idempotency-Key"] == ("k1" if lifetime else None)
+    assert email.message()["X-Message-Reference"] == ("k1" if lifetime else "ref9")
