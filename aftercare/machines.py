@@ -42,7 +42,7 @@ class Report:
 
     reference: str
     action: str  # failed, delayed, delivered, relayed, expanded; of feedback: abuse, fraud, virus, other, …
-    status: str  # RFC 3463, such as 5.1.1
+    status: str  # RFC 3463, such as 5.1.1; of feedback and the like ''
     problem: str
 
 

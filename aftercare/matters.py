@@ -15,6 +15,7 @@ from django.db import transaction
 from django.db.models import F, QuerySet
 from django.utils.translation import gettext as _
 
+from aftercare import stops
 from aftercare.core import delivery, outcomes
 from aftercare.core.outcomes import A_REACTION, NOT_ABOUT_HEALTH, Outcome, offered
 from aftercare.core.ticks import Ticked
@@ -171,6 +172,17 @@ def unsee(message: Message) -> None:
     """Put a message back on the list of those to be seen to."""
     seen = Message.objects.filter(pk=message.pk).exclude(seen_to_at=None)
     _back(seen.update(seen_to_at=None, seen_to_by=None))
+
+
+def see_to_address(client: Client, *, by: Staff, now: datetime) -> None:
+    """Note that somebody has seen to it that what is sent to her address comes back."""
+    if not stops.see_to(client.studio, client.email, by=by, now=now):
+        raise ValidationError(_("It stands there no more: look at the list again."))
+
+
+def unsee_address(client: Client) -> None:
+    """Put it back on the list that what is sent to her address comes back."""
+    _back(stops.unsee(client.studio, client.email))
 
 
 def see_to_early(visit: Visit, *, by: Staff, now: datetime) -> None:

@@ -1,6 +1,6 @@
 """Anymail's two signals, listened to here alone. A receiver only stores: where it fails, the provider repeats.
 
-What is stored is made something of by the next sweep.
+What is stored is made something of by the next sweep; only what ends or moves messages is acted on at once.
 """
 
 from __future__ import annotations
@@ -9,10 +9,11 @@ import logging
 from typing import Any
 
 from anymail.inbound import AnymailInboundMessage
-from anymail.signals import AnymailInboundEvent, AnymailTrackingEvent, EventType, inbound, tracking
+from anymail.signals import AnymailInboundEvent, AnymailTrackingEvent, EventType, RejectReason, inbound, tracking
 from django.dispatch import receiver
 
 from aftercare import letterbox, machines, outbox, receiving, stops, tasks
+from aftercare.core import bounces
 from aftercare.core.delivery import Event
 from aftercare.letterbox import Mail
 from aftercare.machines import Report
@@ -46,18 +47,29 @@ def keep_receipt(sender: object, event: AnymailTrackingEvent, esp_name: str, **m
         problem=f"The mail provider reports: {event.event_type}. {reason}".strip(),
         raw=receiving.storable(repr(event.esp_event)),
     )
-    _end(_note(note), event.event_type)
+    said = [str(event.mta_response or ""), str(event.description or "")]
+    invalid = event.reject_reason == RejectReason.INVALID
+    nobodys = note.event is Event.FAILED and bounces.is_for_good(said, event.esp_event, invalid=invalid)
+    _act(note, event.event_type, nobodys=nobodys)
 
 
-def _note(note: ReceiptNote) -> Attempt | None:
-    [attempt] = outbox.note_receipts(Email.name, [note], clock.now())
+def _act(note: ReceiptNote, said: str, *, nobodys: bool) -> Attempt | None:
+    """Keep what is said of a message; end all e-mail to its address, or let that rest, where it means that.
+
+    Returns the attempt that it is about, where that is one of ours.
+    """
+    now = clock.now()
+    [attempt] = outbox.note_receipts(Email.name, [note], now)
+    if attempt is None:
+        return None
+    message, line = attempt.message, attempt.line
+    if said in ENDS:
+        stops.unsubscribe(line, message.address, now=now, words=ENDS[said])
+    if note.event is Event.FAILED:
+        if nobodys and message.client_id is not None:
+            stops.rest(line, message.address, now=now, words=note.problem or stops.CAME_BACK)
+        tasks.nudge()  # it may be due by the other channel
     return attempt
-
-
-def _end(attempt: Attempt | None, said: str) -> None:
-    """End all e-mail to the address that a message went to, where what is said of it means that."""
-    if said in ENDS and attempt is not None:
-        stops.unsubscribe(attempt.line, attempt.message.address, now=clock.now(), words=ENDS[said])
 
 
 @receiver(inbound, dispatch_uid="aftercare.inbound")
@@ -84,6 +96,8 @@ def keep_reply(sender: object, event: AnymailInboundEvent, esp_name: str, **more
         raw=mail.raw,
         files=mail.files,
     )
+    if mail.sender and not machines.wrote(message):
+        stops.is_at_work(line, mail.sender, now=clock.now())
     tasks.nudge()
 
 
@@ -102,8 +116,7 @@ def _follow(report: Report, mail: Mail, event: AnymailInboundEvent) -> bool:
         problem=receiving.storable(f"A mail server reports: {report.action} {report.status}. {report.problem}".strip()),
         raw=receiving.storable(mail.raw),
     )
-    attempt = _note(note)
-    _end(attempt, report.action)
+    attempt = _act(note, report.action, nobodys=bounces.is_for_good([report.status, report.problem]))
     return attempt is not None
 
 

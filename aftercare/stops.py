@@ -18,6 +18,8 @@ from aftercare.models import Line, Stop
 from studio.models import Client, Staff, Studio
 
 UNSUBSCRIBED = "unsubscribed by the link of an e-mail"
+CAME_BACK = "what was sent there came back"
+WROTE = "a mail came from it"
 COMPLAINED = "told her mail provider that our e-mails are unwanted"
 
 
@@ -66,14 +68,48 @@ def unsubscribe(line: Line, address: str, *, now: datetime, words: str = UNSUBSC
     The stop stands at the line that the e-mail came from and at those in use, so that nothing that is on its way by
     another goes either.
     """
+    _resting(line.studio, address).update(why=Stop.Why.SAID, words=words)  # what she says outlasts a mailbox
+    return _end_email(line, address, Stop.Why.SAID, words, now)
+
+
+@transaction.atomic
+def rest(line: Line, address: str, *, now: datetime, words: str = CAME_BACK) -> bool:
+    """Let an address rest that nobody has: no e-mail of the line's studio goes there; return whether that was news.
+
+    ``words`` are the server's. Another address on her card is written to at once.
+    """
+    return _end_email(line, address, Stop.Why.BOUNCED, words, now)
+
+
+def is_at_work(line: Line, address: str, *, now: datetime) -> None:
+    """Take an address at rest for somebody's again, as a mail came from it."""
+    if _resting(line.studio, address).update(lifted_at=now, lifted_how=WROTE):
+        _touch(line.studio, "email", address)
+
+
+def _end_email(line: Line, address: str, why: Stop.Why, words: str, now: datetime) -> bool:
     news = False
     for one in _email_lines(line).select_for_update().order_by("pk"):
-        row = {"at": now, "words": words}
+        row = {"at": now, "words": words, "why": why}
         _row, made = Stop.objects.get_or_create(line=one, address=address.lower(), lifted_at=None, defaults=row)
         news |= made
     if news:
         _touch(line.studio, "email", address)
     return news
+
+
+def see_to(studio: Studio, address: str, *, by: Staff, now: datetime) -> bool:
+    """Note that somebody has seen to it that an address is nobody's; return whether that was news."""
+    return bool(_resting(studio, address).filter(seen_to_at=None).update(seen_to_at=now, seen_to_by=by))
+
+
+def unsee(studio: Studio, address: str) -> bool:
+    """Put an address that is nobody's back among what waits for a person; return whether it was not there."""
+    return bool(_resting(studio, address).exclude(seen_to_at=None).update(seen_to_at=None, seen_to_by=None))
+
+
+def _resting(studio: Studio, address: str) -> QuerySet[Stop]:
+    return _in_force(studio, {"email": address.lower()}).filter(why=Stop.Why.BOUNCED)
 
 
 def is_unsubscribed(line: Line, address: str) -> bool:

@@ -23,7 +23,14 @@ from aftercare.views.marking import visit_after, visit_done, visit_missed, visit
 from aftercare.views.messages import messages
 from aftercare.views.morning import flag_close, flag_reopen, flag_take, flags_close, morning
 from aftercare.views.phone import phone, phone_of, phone_own
-from aftercare.views.seen_to import early_see_to, message_see_to, unhappy_see_to, wish_hand_over, wishes_seen_to
+from aftercare.views.seen_to import (
+    address_see_to,
+    early_see_to,
+    message_see_to,
+    unhappy_see_to,
+    wish_hand_over,
+    wishes_seen_to,
+)
 from aftercare.views.telling import tell
 from aftercare.views.timing import timing, timing_group, timing_history, timing_put_back
 from aftercare.views.unsubscribe import unsubscribe
@@ -55,6 +62,7 @@ urlpatterns = [
     path("clients/<int:client_id>/declined", client_declined, name="client_declined"),
     path("clients/<int:client_id>/pause", client_pause, name="client_pause"),
     path("clients/<int:client_id>/stop", client_stop, name="client_stop"),
+    path("clients/<int:client_id>/address/seen-to", address_see_to, name="address_see_to"),
     path("clients/<int:client_id>/links", client_links, name="client_links"),
     path("clients/<int:client_id>/forget", client_forget, name="client_forget"),
     path("clients/<int:client_id>/reaction", reaction_new, name="reaction_new"),

@@ -140,7 +140,10 @@ AFTERCARE: dict[str, Any] = {
         "TRANSPORT": env.text("SMS_TRANSPORT", "aftercare.transports.console.Console"),
         "OPTIONS": {name.lower(): value for name, value in env.prefixed("SMS_OPTION_").items()},
     },
-    "EMAIL": {"TRANSPORT": "aftercare.transports.email.Email", "OPTIONS": {}},
+    "EMAIL": {
+        "TRANSPORT": "aftercare.transports.email.Email",
+        "OPTIONS": {name.lower(): value for name, value in env.prefixed("EMAIL_OPTION_").items()},
+    },
     "REHEARSAL": {"TRANSPORT": "aftercare.transports.phone.Phone", "OPTIONS": {}},
 }
 

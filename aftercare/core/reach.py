@@ -37,7 +37,8 @@ class Contact:
     """What is on record of how to reach a client.
 
     ``consents`` holds the newest answer for each (channel, purpose); none on record is no key. ``stopped`` names the
-    channels whose number or address said stop to this studio's line.
+    channels whose number or address said stop to this studio's line; ``resting`` those whose number or address is
+    somebody else's, or nobody's: as good as none.
     """
 
     mobile: str = ""  # E.164
@@ -45,6 +46,7 @@ class Contact:
     choice: str = ""  # her choice of channel
     consents: Mapping[tuple[str, str], bool] = field(default_factory=dict)
     stopped: frozenset[str] = frozenset()
+    resting: frozenset[str] = frozenset()
 
 
 @dataclass(frozen=True, slots=True)
@@ -71,6 +73,8 @@ def reach(contact: Contact, purpose: Purpose, *, avoid: str = "") -> Reach:
 
 
 def _has(contact: Contact, channel: str) -> bool:
+    if channel in contact.resting:
+        return False
     return can_get_texts(contact.mobile) if channel == SMS else bool(contact.email)
 
 

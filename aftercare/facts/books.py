@@ -21,6 +21,7 @@ from aftercare.models import Message, Stop
 from studio.covering import Span
 from studio.models import SETS, Client, Reaction, Studio, Visit
 
+RESTS = (Stop.Why.WRONG_PERSON, Stop.Why.BOUNCED)
 LOOK_BACK = timedelta(days=LONGEST_WORN + 1)  # from a visit longer ago nothing follows any more
 
 
@@ -41,7 +42,7 @@ class ClientBook:
     reactions: list[Reaction]
     filled: tuple[Filled, ...]  # each time that she answered the questions before a visit, in order
     revoked: int  # how often her links were
-    resting: frozenset[str]  # channels whose number or address is somebody else's
+    resting: dict[str, str]  # channels whose number or address is somebody else's or nobody's, and why: Stop.Why
     hold_why: str
     absences: tuple[Span, ...]  # of the staff, those that are not over
     now: datetime
@@ -177,12 +178,14 @@ def _book(
     addresses = (("sms", client.mobile), ("email", client.email.lower()))
     own = {channel: stops.get((client.studio_id, channel, address)) for channel, address in addresses}
     stopped = {channel for channel, why in own.items() if why is not None}
+    resting = {channel: why for channel, why in own.items() if why in RESTS}
     contact = Contact(
         mobile=client.mobile,
         email=client.email,
         choice=client.channel,
         consents=consents,
         stopped=frozenset(stopped),
+        resting=frozenset(resting),
     )
     standing_reaction = next((reaction for reaction in reactions if reaction.released_at is None), None)
     planned_visits = tuple(_visit(visit, refs) for visit in visits)
@@ -200,7 +203,7 @@ def _book(
         forecast=made[-1] if made else None,
         reactions=reactions,
         filled=filled,
-        resting=frozenset(channel for channel, why in own.items() if why == Stop.Why.WRONG_PERSON),
+        resting=resting,
         hold_why="a reaction is on record" if standing_reaction else "an open flag" if flagged else "",
         revoked=revoked,
         absences=absences,

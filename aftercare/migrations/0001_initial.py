@@ -340,7 +340,11 @@ class Migration(migrations.Migration):
                 (
                     "why",
                     models.CharField(
-                        choices=[("said", "said stop"), ("wrong_person", "is not the person meant")],
+                        choices=[
+                            ("said", "said stop"),
+                            ("wrong_person", "is not the person meant"),
+                            ("bounced", "nobody has it: what is sent there comes back"),
+                        ],
                         default="said",
                         max_length=12,
                     ),
@@ -349,6 +353,7 @@ class Migration(migrations.Migration):
                 ("words", models.TextField(blank=True)),
                 ("lifted_at", models.DateTimeField(blank=True, null=True)),
                 ("lifted_how", models.TextField(blank=True)),
+                ("seen_to_at", models.DateTimeField(blank=True, null=True)),
             ],
             options={
                 "ordering": ["at"],

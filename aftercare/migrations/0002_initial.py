@@ -341,6 +341,13 @@ class Migration(migrations.Migration):
                 on_delete=django.db.models.deletion.CASCADE, related_name="stops", to="aftercare.line"
             ),
         ),
+        migrations.AddField(
+            model_name="stop",
+            name="seen_to_by",
+            field=models.ForeignKey(
+                blank=True, null=True, on_delete=django.db.models.deletion.SET_NULL, related_name="+", to="studio.staff"
+            ),
+        ),
         migrations.AddConstraint(
             model_name="stray",
             constraint=models.UniqueConstraint(fields=("account", "provider_ref"), name="one_stray_a_reference"),

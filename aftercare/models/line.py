@@ -84,6 +84,7 @@ class Stop(models.Model):
     class Why(models.TextChoices):
         SAID = "said", _("said stop")
         WRONG_PERSON = "wrong_person", _("is not the person meant")
+        BOUNCED = "bounced", _("nobody has it: what is sent there comes back")
 
     line = models.ForeignKey(Line, on_delete=models.CASCADE, related_name="stops")
     address = models.CharField(max_length=254)  # E.164, or an e-mail address in lower case
@@ -94,6 +95,9 @@ class Stop(models.Model):
     lifted_at = models.DateTimeField(null=True, blank=True)
     lifted_how = models.TextField(blank=True)
     lifted_by = models.ForeignKey(Staff, on_delete=models.SET_NULL, null=True, blank=True, related_name="+")
+    # Of an address that nobody has: who has asked her for another one, or let it be.
+    seen_to_at = models.DateTimeField(null=True, blank=True)
+    seen_to_by = models.ForeignKey(Staff, on_delete=models.SET_NULL, null=True, blank=True, related_name="+")
 
     class Meta:
         ordering = ["at"]

@@ -98,6 +98,7 @@ def morning_list(studio: Studio, now: datetime) -> MorningList:
     failed, told = _messages(studio, flags, concerned, replies, now)
     ids = {client for clients in concerned.values() for client in clients}
     ids |= {client for _visit, client in found.visits + found.early}
+    ids |= {client for client, _at in found.no_address}
     ids |= {message.client_id for message in failed if message.client_id}
     ids |= {reply.client_id for reply in wished if reply.client_id}
     books = facts.load(ids, now)
@@ -111,7 +112,7 @@ def morning_list(studio: Studio, now: datetime) -> MorningList:
         )
         for flag in flags
     ]
-    unkept = promises.unkept(found.visits, failed, found.early, books, studio, now)
+    unkept = promises.unkept(found.visits, failed, found.early, found.no_address, books, studio, now)
     asked = [wishes.wished(reply, books.get(reply.client_id or 0), now) for reply in wished]
     return MorningList(matters, unkept, found.as_of, studio, found.away, asked)
 
@@ -136,6 +137,7 @@ class _Open:
     concerned: dict[int, list[int]] = field(default_factory=dict)  # by flag: its clients
     visits: list[tuple[int, int]] = field(default_factory=list)  # to look at
     early: list[tuple[int, int]] = field(default_factory=list)  # sets that may fail early
+    no_address: list[tuple[int, datetime]] = field(default_factory=list)  # clients whose address is nobody's
     away: dict[int, int | None] = field(default_factory=dict)  # who is away today, and her cover
 
 
@@ -149,6 +151,7 @@ def _open(flags: Iterable[Flag], studio: Studio, now: datetime) -> _Open:
         promises.left_unhappy(studio).values_list(Value("visit"), "pk", "client_id", "starts_at"),
         through.values_list(Value("flag"), "flag_id", "client_id", "flag__opened_at"),
         promises.early_sets(studio, now).values_list(Value("early"), "visit_id", "client_id", "made_at"),
+        promises.without_address(studio).values_list(Value("no address"), "pk", "pk", "since"),
         newest.values_list(Value("reply"), "studio", "studio", "at"),
         away.order_by().values_list(Value("away"), "staff_id", "stand_in", Value(None, DateTimeField())),
         Heartbeat.objects.filter(name="sweep").order_by().values_list(Value("sweep"), Value(0), Value(0), "at"),
@@ -161,6 +164,8 @@ def _open(flags: Iterable[Flag], studio: Studio, now: datetime) -> _Open:
             found.visits.append((pk, client))
         elif what == "early":
             found.early.append((pk, client))
+        elif what == "no address":
+            found.no_address.append((client, at))
         elif what == "away":
             found.away[pk] = client
         else:

@@ -19,6 +19,7 @@ GROUPS = (
     "not reached",
     "not understood",
     "not delivered",
+    "no address",
     "not marked",
     "unhappy",
     "tests ahead",
@@ -29,6 +30,7 @@ REST = ("watch", "none")
 _OF_LINES = {
     "not delivered": "not delivered",
     "unsure": "not delivered",
+    "no address": "no address",
     "not marked": "not marked",
     "unhappy": "unhappy",
     EARLY: "early",

@@ -13,19 +13,19 @@ from datetime import date, datetime, timedelta
 
 from django.db.models import Exists, F, FloatField, OuterRef, Q, QuerySet, Subquery, Value
 from django.db.models.fields.json import KeyTextTransform
-from django.db.models.functions import Cast, Coalesce
+from django.db.models.functions import Cast, Coalesce, Lower
 
 from aftercare.core.delivery import State
 from aftercare.core.reminders import day_of, fails_early
 from aftercare.core.timing import Occasion, Rules
 from aftercare.facts import ClientBook, responsible
-from aftercare.models import Forecast, Message, RuleSet
+from aftercare.models import Forecast, Message, RuleSet, Stop
 from aftercare.pages.herset import worn
 from aftercare.pages.sheet import day_bounds, read_as
-from studio.models import Service, Staff, Studio, Visit
+from studio.models import Client, Service, Staff, Studio, Visit
 
 EARLY = "early"
-KINDS = ("no test", "not read", "not delivered", "unsure", "not marked", "unhappy", EARLY)  # worst first
+KINDS = ("no test", "not read", "not delivered", "unsure", "no address", "not marked", "unhappy", EARLY)  # worst first
 FAILED = (State.UNDELIVERED, State.UNSURE)
 SAFETY = (Occasion.CARE, Occasion.CHECK, Occasion.PATCH_TEST, Occasion.ANSWER)
 AHEAD = timedelta(hours=72)  # a patch test is missed from here on
@@ -72,6 +72,19 @@ def left_unhappy(studio: Studio) -> QuerySet[Visit]:
     return unhappy.filter(~Exists(since), status=Visit.Status.DONE).order_by()
 
 
+def without_address(studio: Studio) -> QuerySet[Client]:
+    """Return when each client's address turned out to be nobody's, where nobody has seen to it; annotated ``since``.
+
+    Another address on her card, or this one at work again, takes her off the list by itself.
+    """
+    bounced = Stop.objects.filter(
+        line__studio=studio, line__channel="email", why=Stop.Why.BOUNCED, lifted_at=None, seen_to_at=None
+    ).order_by("at")
+    hers = studio.clients.annotate(address=Lower("email")).filter(address__in=bounced.order_by().values("address"))
+    since = Subquery(bounced.filter(address=OuterRef("address")).values("at")[:1])
+    return hers.filter(merged_into=None).annotate(since=since).order_by()
+
+
 def early_sets(studio: Studio, now: datetime) -> QuerySet[Forecast]:
     """Return the forecasts in force of sets that will need a fill too soon, and that nobody has looked into."""
     own = (
@@ -103,6 +116,7 @@ def unkept(
     visits: Iterable[tuple[int, int]],
     messages: Iterable[Message],
     early: Iterable[tuple[int, int]],
+    no_address: Iterable[tuple[int, datetime]],
     books: dict[int, ClientBook],
     studio: Studio,
     now: datetime,
@@ -117,6 +131,7 @@ def unkept(
             found.extend(_unkept_visit(visit, book, today, now))
     found.extend(_unkept_messages(messages, books))
     found.extend(line for visit_id, client_id in early if (line := _early(visit_id, books.get(client_id))))
+    found.extend(Unkept("no address", books[pk], None, at) for pk, at in no_address if pk in books)
     return sorted(found, key=lambda line: (KINDS.index(line.kind), line.at))
 
 

@@ -6,9 +6,10 @@ became of it is written down by its caller, before and after.
 
 from __future__ import annotations
 
+import hashlib
 from abc import ABC, abstractmethod
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import datetime
 from typing import Any, ClassVar, Protocol
 
@@ -29,6 +30,11 @@ class Enclosure:
 class Outgoing:
     """One message on its way. ``reference`` is ours, is new with every try and must travel with it.
 
+    ``key`` is the same for two tries only where everything else but the reference is (``likeness`` tells): letters,
+    digits and hyphens, at most 100; '' asks for none. Where the road knows keys (``Transport.key_lifetime``), the key
+    travels in the reference's place, since a provider takes the same key for other contents as a fault. The reference
+    of the first of these tries makes the best key: it is found again by it.
+
     An e-mail has its words in HTML too, and enclosures; a road that knows neither carries the text alone.
     """
 
@@ -42,6 +48,13 @@ class Outgoing:
     html: str = ""
     enclosures: Sequence[Enclosure] = ()
     headers: Mapping[str, str] = field(default_factory=dict)
+    key: str = ""
+
+    @property
+    def likeness(self) -> str:
+        """A digest of all that reaches her: two tries that have the same may go under one key."""
+        same = replace(self, reference="", key="", headers=sorted(self.headers.items()))  # type: ignore[arg-type]  # for its repr
+        return hashlib.sha256(repr(same).encode()).hexdigest()[:32]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -49,6 +62,7 @@ class Outcome:
     """What became of one outgoing message: TAKEN, NOT_TAKEN (certainly), REFUSED (for good) or LOST (nobody knows).
 
     ``problem`` is one sentence for the artist; ``retry_after`` is the wait in seconds that the provider asked for.
+    ``bad_address``, of one that was refused: nobody has that address, so that nothing more should go to it.
     """
 
     reference: str
@@ -56,6 +70,7 @@ class Outcome:
     provider_ref: str = ""
     problem: str = ""
     retry_after: float | None = None
+    bad_address: bool = False
 
 
 OUTCOMES = frozenset({Event.TAKEN, Event.NOT_TAKEN, Event.REFUSED, Event.LOST})
@@ -124,6 +139,9 @@ class Transport(ABC):
     window: int = 1  # how many are journaled and in flight at once
     patience: int = 60  # seconds after which a window that nobody answered for is given up as lost
     receipt_wait: int = 0  # seconds for which a lost one may still be cleared up by a receipt; 0: the road gives none
+    # Seconds for which the provider takes what comes again under a key for the same message: a lost one may be sent
+    # once more under its key, whatever its occasion, and does not come twice. 0: it knows no keys.
+    key_lifetime: int = 0
 
     @classmethod
     def account_of(cls, options: Mapping[str, Any]) -> str:

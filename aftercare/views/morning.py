@@ -31,7 +31,7 @@ from studio.models import Reaction, Staff
 
 ALL = "all"
 LIST = "morning_list"  # the cookie that says whose list was looked at last: whoever closes a matter comes back to it
-FOR_THE_DESK = ("not marked", "not delivered", "unsure")
+FOR_THE_DESK = ("not marked", "not delivered", "unsure", "no address")
 
 
 @page()

@@ -64,6 +64,20 @@ def early_see_to(request: StudioRequest, visit_id: int) -> HttpResponseBase:
     )
 
 
+@require_POST
+@page("artist", "front desk")
+def address_see_to(request: StudioRequest, client_id: int) -> HttpResponseBase:
+    """Say that somebody has seen to it that a client's address is nobody's: it leaves the list, and still rests."""
+    client = hers_or_403(request, client_id)
+    said = _("Seen to: %(name)s. No e-mail goes to that address.") % {"name": client.name}
+    return _seen_to(
+        request,
+        lambda: matters.see_to_address(client, by=request.staff, now=request.now),
+        lambda: matters.unsee_address(client),
+        said,
+    )
+
+
 def _seen_to(
     request: StudioRequest, see_to: Callable[[], None], unsee: Callable[[], None], said: str
 ) -> HttpResponseBase:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from datetime import timedelta
 from email import message_from_string
 from email.message import EmailMessage
+from typing import Any
 
 import pytest
 from anymail.inbound import AnymailInboundMessage
@@ -13,6 +14,7 @@ from anymail.signals import AnymailInboundEvent, AnymailTrackingEvent, inbound, 
 from aftercare import machines, receiving, stops
 from aftercare.core.delivery import Event
 from aftercare.models import Line, Message, Receipt, Reply, Stop
+from studio.models import Client, Consent
 from tests.aftercare.test_letterbox import BROKEN
 from tests.aftercare.test_pictures import photo
 from tests.letters import begin, end, make_line, make_message
@@ -343,3 +345,73 @@ def test_a_report_with_anything_in_its_headers_is_kept(reference: str, where: st
     come_in(AnymailInboundMessage.parse_raw_mime_bytes(raw.encode("latin-1")))
 
     assert Reply.objects.get().automatic
+
+
+# As providers document their callbacks (from memory), in the fields that are read; codes by RFC 3463.
+@pytest.mark.parametrize(
+    ("fields", "rests"),
+    [
+        ({"mta_response": "smtp;550 5.1.1 The email account does not exist"}, True),
+        ({"mta_response": "552 5.2.2 Mailbox full", "esp_event": {"Type": "HardBounce"}}, False),
+        ({"mta_response": "550 5.7.1 Looks like spam"}, False),
+        ({"esp_event": {"RecordType": "Bounce", "Type": "HardBounce"}, "reject_reason": "bounced"}, True),
+        ({"esp_event": {"RecordType": "Bounce", "Type": "SoftBounce"}, "reject_reason": "bounced"}, False),
+        ({"esp_event": {"event": "soft_bounce"}, "reject_reason": "bounced"}, False),
+        ({"esp_event": {"data": {"bounce": {"type": "Permanent"}}}, "reject_reason": "bounced"}, True),
+        ({"reject_reason": "invalid"}, True),
+        ({"reject_reason": "blocked"}, False),
+    ],
+)
+def test_an_address_rests_only_where_nobody_has_it(reference: str, fields: dict[str, Any], rests: bool) -> None:
+    report("bounced", **fields)
+
+    assert [stop.why for stop in Stop.objects.all()] == (["bounced"] if rests else [])
+    assert Message.objects.get().state == "undelivered"
+
+
+def test_what_came_back_goes_by_the_other_channel_once(line: Line, reference: str) -> None:
+    her = Message.objects.get().client
+    assert her is not None
+    Client.objects.filter(pk=her.pk).update(mobile="+12125550101")
+    Consent.objects.create(client=her, channel="sms", purpose="visits", given=True, at=NOW, how="on paper")
+
+    for _ in range(2):
+        report("bounced", mta_response="550 5.1.1 no such user")
+
+    message = Message.objects.get()
+    assert (message.state, message.channel, message.fell_back) == ("planned", "sms", True)
+
+
+def test_a_report_by_mail_lets_an_address_rest_too(reference: str) -> None:
+    come_in(report_of(reference))
+
+    stop = Stop.objects.get()
+    assert (stop.address, stop.why) == ("mia@mail.example", "bounced")
+    assert stop.words == "A mail server reports: failed 5.1.1. 550 5.1.1 User unknown"
+
+
+def test_whoever_writes_from_an_address_has_it(reference: str) -> None:
+    report("bounced", mta_response="550 5.1.1 no such user")
+
+    mail()
+
+    assert not Stop.objects.filter(lifted_at=None).exists()
+
+
+def test_a_machine_that_answers_for_an_address_is_not_her(reference: str) -> None:
+    report("bounced", mta_response="550 5.1.1 no such user")
+
+    mail(Auto_Submitted="auto-replied")
+
+    assert Stop.objects.filter(lifted_at=None).exists()
+
+
+def test_a_message_to_somebody_who_works_here_lets_no_address_rest(line: Line) -> None:
+    make_message(make_client(line.studio, email="mia@mail.example"), channel="email")
+    Message.objects.update(client=None)
+    [parcel] = begin(line)
+    end([parcel], Event.TAKEN, provider_ref="pm-7")
+
+    report("bounced", mta_response="550 5.1.1 no such user")
+
+    assert not Stop.objects.exists()

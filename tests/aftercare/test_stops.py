@@ -5,7 +5,8 @@ from datetime import timedelta
 import pytest
 from django.core.exceptions import ValidationError
 
-from aftercare import stops
+from aftercare import facts, stops
+from aftercare.core.timing import Reason
 from aftercare.lines import lines_of
 from aftercare.models import Line, Stop
 from studio.models import Client
@@ -135,3 +136,41 @@ def test_nobody_lifts_a_stop_without_saying_how_she_asked() -> None:
         stops.lift(zoe, "sms", how=" ", by=None, now=NOW)
 
     assert list(stops.standing(zoe)) == ["sms"]
+
+
+def test_an_address_that_nobody_has_is_as_good_as_none_and_a_new_one_is_free_at_once() -> None:
+    her = make_client(make_studio(), email="Mia@mail.example")
+    line = lines_of(her.studio)["email"]
+
+    assert stops.rest(line, "mia@mail.example", now=NOW, words="550 5.1.1")
+    assert not stops.rest(line, "mia@mail.example", now=NOW)
+
+    book = facts.load([her.pk], NOW)[her.pk]
+    assert (book.reach.reason, book.resting) == (Reason.NO_WAY, {"email": "bounced"})
+    her.refresh_from_db()
+    assert her.revision > her.planned_revision  # she is planned anew
+    Client.objects.filter(pk=her.pk).update(email="mia@new.example")
+    assert facts.load([her.pk], NOW)[her.pk].reach.address == "mia@new.example"
+
+
+def test_an_address_rests_in_its_own_studio_alone() -> None:
+    her, other = (
+        make_client(make_studio(), email="mia@mail.example"),
+        make_client(make_studio("other"), email="mia@mail.example"),
+    )
+
+    stops.rest(lines_of(other.studio)["email"], "mia@mail.example", now=NOW)
+
+    assert facts.load([her.pk], NOW)[her.pk].reach.channel == "email"
+
+
+def test_what_she_says_outlasts_what_a_server_said() -> None:
+    her = make_client(make_studio(), email="mia@mail.example")
+    line = lines_of(her.studio)["email"]
+    stops.rest(line, her.email, now=NOW)
+
+    stops.unsubscribe(line, her.email, now=NOW)
+    stops.is_at_work(line, her.email, now=NOW)
+
+    stop = Stop.objects.get()
+    assert (stop.why, stop.words, stop.lifted_at) == ("said", stops.UNSUBSCRIBED, None)

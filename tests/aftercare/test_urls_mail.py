@@ -4,17 +4,19 @@ from __future__ import annotations
 
 import base64
 import importlib
+import json
 import sys
 from collections.abc import Iterator
 from typing import Any
 
 import pytest
+from django.db import connection
 from django.test import Client as Browser
 from django.urls import clear_url_caches
 
 from aftercare import triage
 from aftercare.core.delivery import Event
-from aftercare.models import Flag, Message, Reply
+from aftercare.models import Flag, Message, Receipt, Reply, Stop
 from tests.letters import begin, end, make_line, make_message
 from tests.pages import quiet_static
 from tests.people import NOW, make_client, make_studio
@@ -59,11 +61,11 @@ def with_secret(settings: object) -> Iterator[None]:
     read_anew()
 
 
-def call(secret: str, called: dict[str, Any] = CALLED) -> int:
+def call(secret: str, called: dict[str, Any] = CALLED, path: str = PATH) -> int:
     key = base64.b64encode(secret.encode()).decode()
     return (
-        Browser()
-        .post(PATH, called, content_type="application/json", headers={"Authorization": f"Basic {key}"})
+        Browser(raise_request_exception=False)
+        .post(path, called, content_type="application/json", headers={"Authorization": f"Basic {key}"})
         .status_code
     )
 
@@ -102,6 +104,80 @@ def test_a_report_that_the_provider_took_to_pieces_is_the_messages(with_secret: 
 
     assert Message.objects.get().state == "undelivered"
     assert not Reply.objects.exists()
+
+
+# As Postmark and Brevo document what they call back with, shortened to the fields that are read (from memory).
+POSTMARK: dict[str, dict[str, Any]] = {
+    "delivered": {"RecordType": "Delivery", "DeliveredAt": "2027-03-09T15:00:00Z"},
+    "nobody": {"RecordType": "Bounce", "Type": "HardBounce", "ID": 7, "Details": "smtp;550 5.1.1 no such user"},
+    "full": {"RecordType": "Bounce", "Type": "SoftBounce", "ID": 8, "Details": "smtp;552 5.2.2 mailbox full"},
+    "unwanted": {"RecordType": "SpamComplaint", "Type": "SpamComplaint", "ID": 9},
+}
+BREVO: dict[str, dict[str, Any]] = {
+    "delivered": {"event": "delivered"},
+    "nobody": {"event": "hard_bounce", "reason": "550 5.1.1 no such user"},
+    "full": {"event": "soft_bounce", "reason": "552 5.2.2 mailbox full"},
+    "unwanted": {"event": "spam"},
+}
+
+
+@pytest.fixture
+def reference() -> str:
+    """The reference of an e-mail that was handed over."""
+    line = make_line(make_studio(), "email")
+    make_message(make_client(line.studio, email="mia@mail.example"), channel="email")
+    [parcel] = begin(line)
+    end([parcel], Event.TAKEN)
+    return parcel.reference
+
+
+@pytest.mark.parametrize(
+    ("what", "state", "why"),
+    [
+        ("delivered", "delivered", []),
+        ("nobody", "undelivered", ["bounced"]),
+        ("full", "undelivered", []),
+        ("unwanted", "handed_over", ["said"]),
+    ],
+)
+@pytest.mark.parametrize("provider", ["postmark", "brevo"])
+def test_what_became_of_a_message_is_acted_on(
+    provider: str, what: str, state: str, why: list[str], with_secret: None, reference: str
+) -> None:
+    called = {"MessageID": "pm-7", "Email": "mia@mail.example", "Metadata": {"reference": reference}, **POSTMARK[what]}
+    if provider == "brevo":
+        custom = {"X-Mailin-custom": json.dumps({"reference": reference})}
+        called = {"message-id": "b-7", "email": "mia@mail.example", "ts_epoch": 1804950000000, **custom, **BREVO[what]}
+
+    assert call(SECRET, called, f"/mail/{provider}/tracking/") == 200
+    assert call(SECRET, called, f"/mail/{provider}/tracking/") == 200
+
+    assert Message.objects.get().state == state
+    assert [stop.why for stop in Stop.objects.all()] == why
+
+
+@pytest.mark.filterwarnings("ignore")
+def test_what_became_of_a_message_is_heard_with_the_secret_alone(with_secret: None, reference: str) -> None:
+    called = {"MessageID": "pm-7", "Metadata": {"reference": reference}, **POSTMARK["nobody"]}
+
+    assert call("birch:guessed", called, "/mail/postmark/tracking/") == 400
+    assert Message.objects.get().state == "handed_over"
+    assert not Receipt.objects.exists()
+
+
+def test_what_cannot_be_kept_is_not_acknowledged_so_that_the_provider_calls_again(
+    with_secret: None, reference: str
+) -> None:
+    called = {"MessageID": "pm-7", "Metadata": {"reference": reference}, **POSTMARK["delivered"]}
+    with connection.cursor() as cursor:
+        cursor.execute("ALTER TABLE aftercare_receipt RENAME TO gone")
+
+    assert call(SECRET, called, "/mail/postmark/tracking/") == 500
+
+    with connection.cursor() as cursor:
+        cursor.execute("ALTER TABLE gone RENAME TO aftercare_receipt")
+    assert call(SECRET, called, "/mail/postmark/tracking/") == 200
+    assert Message.objects.get().state == "delivered"
 
 
 @pytest.mark.filterwarnings("ignore")

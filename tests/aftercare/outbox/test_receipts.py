@@ -212,9 +212,9 @@ def test_a_receipt_stored_while_the_answer_was_being_written_is_matched_by_the_n
     assert state(message) == "delivered"
 
 
-@pytest.mark.parametrize(("occasion", "channel"), [("care", "email"), ("prepare", "sms")])
-def test_what_did_not_arrive_goes_once_by_the_other_channel_where_safety_hangs_on_it(
-    line: Line, occasion: str, channel: str
+@pytest.mark.parametrize(("occasion", "after"), [("care", "planned"), ("prepare", "undelivered")])
+def test_what_did_not_arrive_goes_by_the_other_channel_where_safety_hangs_on_it(
+    line: Line, occasion: str, after: str
 ) -> None:
     zoe = make_client(line.studio, mobile="+12125550102", email="zoe@mail.example")
     made = make_message(zoe, occasion=occasion)
@@ -222,16 +222,4 @@ def test_what_did_not_arrive_goes_once_by_the_other_channel_where_safety_hangs_o
 
     keep(BOUNCED)
 
-    falls_back = occasion == "care"
-    assert (state(made), made.fell_back) == (("planned", True) if falls_back else ("undelivered", False))
-    assert made.channel == channel
-
-
-def test_what_would_come_too_late_by_the_other_channel_stays_undelivered(line: Line) -> None:
-    zoe = make_client(line.studio, mobile="+12125550102", email="zoe@mail.example")
-    made = make_message(zoe, no_later_than=NOW)
-    end(begin(line), Event.TAKEN, provider_ref="their-7")
-
-    keep(BOUNCED)
-
-    assert state(made) == "undelivered"
+    assert state(made) == after

@@ -6,12 +6,13 @@ from datetime import timedelta
 
 import pytest
 
-from aftercare import matters
+from aftercare import matters, stops
 from aftercare.core.delivery import State
 from aftercare.core.timing import Occasion
+from aftercare.lines import lines_of
 from aftercare.models import RuleSet
 from aftercare.pages import morning
-from studio.models import Service, Visit
+from studio.models import Client, Service, Visit
 from tests.cast import Cast, make
 from tests.forecasts import forecast
 
@@ -183,5 +184,33 @@ def test_an_early_set_stays_for_two_weeks(cast: Cast) -> None:
 def test_another_studio_s_early_sets_are_not_shown(cast: Cast) -> None:
     strange = make("larkhill", "Larkhill Lashes")
     forecast(strange.done(strange.client("Zoe"), strange.at(9, -2)), strange.at(10, -2), fill_day=8)
+
+    assert kinds(cast) == []
+
+
+def test_an_address_that_nobody_has_is_a_line_until_somebody_sees_to_it(cast: Cast) -> None:
+    her = cast.client("Mia", email="Mia@mail.example")
+    stops.rest(lines_of(cast.studio)["email"], "mia@mail.example", now=cast.now)
+    assert kinds(cast) == ["no address"]
+
+    matters.see_to_address(her, by=cast.dee, now=cast.now)
+    assert kinds(cast) == []
+
+    matters.unsee_address(her)
+    assert kinds(cast) == ["no address"]
+
+
+def test_another_address_on_her_card_takes_her_off_the_list(cast: Cast) -> None:
+    her = cast.client("Mia", email="mia@mail.example")
+    stops.rest(lines_of(cast.studio)["email"], "mia@mail.example", now=cast.now)
+
+    Client.objects.filter(pk=her.pk).update(email="mia@new.example")
+
+    assert kinds(cast) == []
+
+
+def test_an_address_that_said_stop_is_no_line(cast: Cast) -> None:
+    cast.client("Mia", email="mia@mail.example")
+    stops.unsubscribe(lines_of(cast.studio)["email"], "mia@mail.example", now=cast.now)
 
     assert kinds(cast) == []

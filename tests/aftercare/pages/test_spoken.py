@@ -19,7 +19,10 @@ BELOW = {
     "aftercare/facts/judging.py": r".",
     "aftercare/outbox/unsure.py": r"^(It |The service)",
     "aftercare/sending/roads.py": r"nobody knows",
-    "aftercare/transports/email.py": r"mail|The line dropped|client's card",
+    "aftercare/transports/email/__init__.py": r"mail (server|address)",
+    "aftercare/transports/email/outcomes.py": r"nobody knows|client's card",
+    "aftercare/transports/email/provider.py": r"mail",
+    "aftercare/transports/email/smtp.py": r"mail|The line dropped",
     "aftercare/transports/memory.py": r"The provider (is|refused)|nobody knows",
 }
 WORDS = re.compile(r"[a-z“”]+ [a-z{]+")

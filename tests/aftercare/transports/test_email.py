@@ -1,4 +1,4 @@
-"""Against an independent mail server (aiosmtpd) and a small HTTP server that answers as a mail provider does.
+"""Against an independent mail server (aiosmtpd).
 
 Outside facts: RFC 5321 4.2.1 (5yz permanent, 4yz passing), 4.5.2 (dots), RFC 3834 (Auto-Submitted), RFC 5322 3.6.4
 (Message-ID).
@@ -6,23 +6,25 @@ Outside facts: RFC 5321 4.2.1 (5yz permanent, 4yz passing), 4.5.2 (dots), RFC 38
 
 from __future__ import annotations
 
-import base64
-import json
+import time
 from collections.abc import Iterator
 from email import message_from_bytes, policy
 from email.message import EmailMessage
-from http.server import BaseHTTPRequestHandler, ThreadingHTTPServer
+from pathlib import Path
 from socketserver import StreamRequestHandler, ThreadingTCPServer
 from threading import Thread
 from typing import Any, ClassVar
 
 import pytest
 from django.core import mail
+from django.core.exceptions import ImproperlyConfigured
+from django.core.mail import get_connection
 
 from aftercare.core import calendar_file
 from aftercare.core.delivery import Event
 from aftercare.transports.base import Enclosure, Outcome, Outgoing, Transport
-from aftercare.transports.email import Email
+from aftercare.transports.email import Email, keys
+from aftercare.transports.email.writing import write
 from tests import servers
 from tests.aftercare.transports.contract import (
     Addresses,
@@ -36,7 +38,6 @@ from tests.servers import MailServer
 
 SMTP = "django.core.mail.backends.smtp.EmailBackend"
 MEMORY = "django.core.mail.backends.locmem.EmailBackend"
-POSTMARK = "anymail.backends.postmark.EmailBackend"
 
 
 @pytest.fixture(scope="module")
@@ -129,11 +130,11 @@ def test_a_server_that_is_not_there_has_not_taken_it() -> None:
 
 def test_many_messages_share_one_connection(smtp: Email) -> None:
     hand_over(smtp, outgoing(smtp, ["mia@example.org"]))
-    connection = getattr(smtp.backend, "connection")  # noqa: B009  Django's, without a type
+    connection = getattr(smtp._all[0].backend, "connection")  # noqa: B009  Django's, without a type
 
     hand_over(smtp, outgoing(smtp, ["mia@example.org", "refuse-zoe@example.org", "mia@example.org"]))
 
-    assert getattr(smtp.backend, "connection") is connection  # noqa: B009
+    assert getattr(smtp._all[0].backend, "connection") is connection  # noqa: B009
 
 
 def written(outgoing: Outgoing) -> EmailMessage:
@@ -210,95 +211,6 @@ def test_a_report_is_asked_to_name_our_reference_and_to_leave_out_her_words() ->
     [begun] = [line for line in Reporting.told if line.lower().startswith("mail from:")]
     assert begun.endswith(f" ENVID={message.reference} RET=HDRS")
     assert outcome.event is Event.TAKEN
-
-
-class Provider(BaseHTTPRequestHandler):
-    """Answers as Postmark's API documents it; the recipient's address says how."""
-
-    sent: ClassVar[list[dict[str, Any]]] = []
-
-    protocol_version = "HTTP/1.1"
-    disable_nagle_algorithm = True
-    wbufsize = -1
-
-    def do_POST(self) -> None:
-        sent = json.loads(self.rfile.read(int(self.headers["Content-Length"])))
-        self.sent.append(sent)
-        kind = sent["To"].partition("-")[0]
-        if kind == "mute":
-            self.close_connection = True
-            return
-        status = {"busy": 429, "broken": 500, "refuse": 422, "key": 401}.get(kind, 200)
-        code = {"refuse": 300, "busy": 429}.get(kind, 0)
-        reference = sent["Metadata"]["reference"]
-        body = json.dumps(
-            {"ErrorCode": code, "Message": "OK", "MessageID": f"pm-{reference}", "To": sent["To"]}
-        ).encode()
-        self.send_response(status)
-        self.send_header("Content-Type", "application/json")
-        self.send_header("Content-Length", str(len(body)))
-        if kind == "busy":
-            self.send_header("Retry-After", "120")
-        self.end_headers()
-        self.wfile.write(body)
-
-    def log_message(self, format: str, *args: object) -> None:
-        pass
-
-
-@pytest.fixture(scope="module")
-def provider_url() -> Iterator[str]:
-    server = ThreadingHTTPServer(("127.0.0.1", 0), Provider)
-    thread = Thread(target=server.serve_forever, daemon=True)
-    thread.start()
-    yield f"http://127.0.0.1:{server.server_port}/"
-    server.shutdown()
-    server.server_close()
-    thread.join()
-
-
-@pytest.fixture
-def provider(provider_url: str) -> Iterator[Email]:
-    transport = Email(backend=POSTMARK, server_token="t", api_url=provider_url)
-    yield transport
-    transport.close()
-
-
-class TestEmailByAProvider(TransportContract, FailureContract):
-    @pytest.fixture
-    def transport(self, provider: Email) -> Transport:
-        return provider
-
-    @pytest.fixture
-    def addresses(self) -> Addresses:
-        return Addresses(good="mia@example.org", refused="refuse-mia@example.org", busy="busy-mia@example.org")
-
-
-def test_the_providers_own_reference_is_kept(provider: Email) -> None:
-    [message] = outgoing(provider, ["mia@example.org"])
-
-    [outcome] = provider.send([message])
-
-    assert outcome.provider_ref == f"pm-{message.reference}"
-
-
-def test_the_providers_wish_for_a_wait_is_kept(provider: Email) -> None:
-    assert one(provider, "busy-mia@example.org").retry_after == 120
-
-
-@pytest.mark.parametrize("kind", ["broken", "key"])
-def test_a_provider_out_of_order_or_a_wrong_key_can_be_mended(provider: Email, kind: str) -> None:
-    assert one(provider, f"{kind}-mia@example.org").event is Event.NOT_TAKEN
-
-
-def test_a_provider_that_never_answers_leaves_us_unsure(provider: Email) -> None:
-    assert one(provider, "mute-mia@example.org").event is Event.LOST
-
-
-def test_a_provider_that_is_not_there_has_not_taken_it() -> None:
-    transport = Email(backend=POSTMARK, server_token="t", api_url=f"http://127.0.0.1:{servers.free_port()}/")
-
-    assert one(transport, "mia@example.org").event is Event.NOT_TAKEN
 
 
 PICTURE = b"\x89PNG\r\n\x1a\n" + bytes(range(256)) * 4
@@ -395,14 +307,53 @@ def test_a_letter_says_how_to_end_it_and_that_a_machine_wrote_it() -> None:
     assert found["Auto-Submitted"] == "auto-generated"
 
 
-def test_a_provider_is_given_both_forms_and_the_files(provider: Email) -> None:
-    [outcome] = provider.send([letter()])
+@pytest.mark.parametrize("length", [20, 300, 900])
+def test_the_way_out_stays_on_one_line(smtp: Email, server: MailServer, length: int) -> None:
+    """Relays fold and unfold as they like, and a signature (RFC 6376) may not outlast it; RFC 8058 wants it signed."""
+    way_out = f"<https://aftercare.example.com/unsubscribe/{'x' * length}>"
 
-    sent = Provider.sent[-1]
-    assert outcome.event is Event.TAKEN
-    assert (sent["TextBody"], sent["HtmlBody"]) == (letter().text, letter().html)
-    inline, calendar = sent["Attachments"]
-    assert (inline["Name"], inline["ContentType"], inline["ContentID"]) == ("logo.png", "image/png", "cid:logo")
-    assert (calendar["Name"], calendar["ContentType"].split(";")[0]) == ("visit.ics", "text/calendar")
-    assert base64.b64decode(inline["Content"]) == PICTURE
-    assert base64.b64decode(calendar["Content"]) == CALENDAR
+    hand_over(smtp, [letter(headers={"List-Unsubscribe": way_out})])
+
+    assert f"List-Unsubscribe: {way_out}".encode() in server.newest.split(b"\r\n")
+
+
+def test_a_slow_mail_server_sets_the_pace_of_a_connection_and_not_of_all(tmp_path: Path) -> None:
+    with servers.smtp(tmp_path, pause=0.1) as slow:
+        transport = Email(backend=SMTP, host="127.0.0.1", port=slow.port, timeout=10, connections="8")
+        batch = outgoing(transport, ["mia@example.org"] * 24)
+        began = time.monotonic()
+        outcomes = hand_over(transport, batch)
+        took = time.monotonic() - began
+        transport.close()
+
+    assert {outcome.event for outcome in outcomes} == {Event.TAKEN}
+    assert sorted(slow.accepted) == sorted(one.reference for one in batch)
+    assert took < 24 * 0.1 / 2  # one by one: 2.4 s
+
+
+@pytest.mark.parametrize(
+    ("address", "bad"),
+    [("refuse-mia@example.org", True), ("spam-mia@example.org", False), ("busy-mia@example.org", False)],
+)
+def test_an_address_is_called_bad_only_where_nobody_has_it(smtp: Email, address: str, bad: bool) -> None:
+    assert one(smtp, address).bad_address is bad
+
+
+@pytest.mark.parametrize("given", ["ten", "0", "-1", "", "1.5"])
+def test_an_option_that_is_no_number_is_said_to_be_none(given: str) -> None:
+    with pytest.raises(ImproperlyConfigured, match=r"^The option connections of e-mail is “.*”: write a whole number"):
+        Email(backend=SMTP, connections=given)
+
+
+@pytest.mark.parametrize(("host", "lifetime"), [("smtp.resend.com", 86_400), ("mail.example.org", 0)])
+def test_the_key_goes_in_a_header_of_the_mail_where_the_server_knows_it(host: str, lifetime: int) -> None:
+    """Resend's documentation names the header for SMTP."""
+    backend = get_connection(SMTP, host=host)
+    message = letter(key="k1")
+    email = write(message, "", keys.wire_reference(backend, message), backend)
+
+    keys.put(backend, email, message.key)
+
+    assert keys.lifetime(backend) == lifetime
+    assert email.message()["Resend-Idempotency-Key"] == ("k1" if lifetime else None)
+    assert email.message()["X-Message-Reference"] == ("k1" if lifetime else "ref9")

@@ -8,7 +8,9 @@ from typing import Any
 
 import pytest
 
+from aftercare import stops
 from aftercare.core.delivery import State
+from aftercare.lines import lines_of
 from aftercare.models import Flag, Heartbeat, Message, Reply
 from studio.models import CalendarFeed, Reaction, Visit
 from tests.cast import Cast, full_morning
@@ -471,3 +473,20 @@ def test_a_worse_reply_stands_first_with_its_own_hour(cast: Cast, as_: SignIn) -
 
     assert page.index("my lid is swollen now") < page.index("GOOD")
     assert "43 h 45 after: fill" in page  # it was over at a quarter past ten, two days before
+
+
+@pytest.mark.parametrize("who", ["ada", "dee", "olga"])
+def test_an_address_that_nobody_has_is_told_until_somebody_has_seen_to_it(who: str, cast: Cast, as_: SignIn) -> None:
+    her = cast.client("Mia", email="mia@mail.example")
+    cast.done(her, cast.at(9, -1))
+    stops.rest(lines_of(cast.studio)["email"], her.email, now=cast.now)
+    browser = as_(getattr(cast, who))
+    assert "nobody has the address on her card. Ask her for another address." in words(browser.get("/morning"))
+
+    page = words(browser.post(f"/clients/{her.pk}/address/seen-to", follow=True))
+
+    assert "Seen to: Mia. No e-mail goes to that address." in page
+    assert "nobody has the address" not in page
+    assert "nobody has it, and it rests" in words(browser.get(f"/clients/{her.pk}"))
+    browser.post(f"/clients/{her.pk}/address/seen-to", {"undo": "1"})
+    assert "nobody has the address" in words(browser.get("/morning"))
