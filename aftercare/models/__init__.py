@@ -1,5 +1,6 @@
 """What happens because a visit happened: one table a stage, each pointing back along the arrow."""
 
+from aftercare.models.callback import StoredCallback
 from aftercare.models.consultation import Consultation, QuestionForm
 from aftercare.models.forecast import Fit, Forecast
 from aftercare.models.line import Line, Stop
@@ -28,6 +29,7 @@ __all__ = [
     "Revocation",
     "RuleSet",
     "Stop",
+    "StoredCallback",
     "Wish",
     "Wording",
 ]

@@ -8,7 +8,7 @@ clock, all else by the ``now`` that is given. Whoever locks several messages doe
 from aftercare.outbox.claiming import claim, claim_these, let_go, put_back
 from aftercare.outbox.handing import Answered, Parcel, hold, journal, new_reference, settle
 from aftercare.outbox.promising import promise, replan
-from aftercare.outbox.receipts import note_receipt
+from aftercare.outbox.receipts import note_receipt, note_receipts
 from aftercare.outbox.unsure import expire_leases, free_claimed, resolve_unsure
 
 __all__ = [
@@ -23,6 +23,7 @@ __all__ = [
     "let_go",
     "new_reference",
     "note_receipt",
+    "note_receipts",
     "promise",
     "put_back",
     "replan",

@@ -35,6 +35,13 @@ def note_receipt(line: Line | None, note: ReceiptNote, now: datetime) -> Receipt
     return receipt
 
 
+def note_receipts(account: str, notes: Sequence[ReceiptNote], now: datetime) -> None:
+    """Keep what the provider of an account says became of several attempts, all of it or nothing."""
+    with transaction.atomic():
+        for note in notes:
+            note_receipt(None, note, now)
+
+
 def match_early(attempt_ids: Sequence[int]) -> None:
     """Match receipts that were quicker than the provider's answer, which names the reference that they speak of."""
     named = Attempt.objects.filter(pk__in=attempt_ids).exclude(provider_ref="")
