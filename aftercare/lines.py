@@ -3,10 +3,13 @@
 from __future__ import annotations
 
 import re
+from contextlib import suppress
 from decimal import Decimal
 from typing import Any
 
+import phonenumbers
 from django.conf import settings
+from django.core.exceptions import ImproperlyConfigured
 from django.utils.module_loading import import_string
 
 from aftercare.models import Line
@@ -38,33 +41,55 @@ def save(
     return line
 
 
-def transport_of(line: Line) -> tuple[type[Transport], dict[str, Any]]:
-    """Return the class of a line's transport and the options that it is made with.
+def callback_address(line_id: int) -> str:
+    """Return the address at which a line's provider calls back; a secret or a reference may follow it."""
+    return f"{settings.PUBLIC_URL}/hooks/{line_id}"
 
-    The line's own, else those of the settings for its channel. Raises ImportError for one that is not there.
+
+def kind_of(line: Line) -> tuple[type[Transport], dict[str, Any]]:
+    """Return the class of a line's transport and the options that it is made with, whether or not its studio rehearses.
+
+    The line's own, else those of the settings for its channel. Raises ImproperlyConfigured for one that is not there.
     """
     configured = settings.AFTERCARE[line.channel.upper()]
-    path = line.transport or configured["TRANSPORT"]
-    options = {**({} if line.transport else configured["OPTIONS"]), **line.options}
-    made: type[Transport] = import_string(path)
-    if made.takes_callback:
-        options.setdefault("callback", f"{settings.PUBLIC_URL}/hooks/{line.pk}/")
-    return made, options
+    path: str = line.transport or configured["TRANSPORT"]
+    options = dict(line.options) if line.transport else {**configured["OPTIONS"], **line.options}
+    try:
+        kind: type[Transport] = import_string(path)
+    except ImportError as error:
+        raise ImproperlyConfigured(f"The transport “{path}” of line {line.pk} cannot be used: {error}") from error
+    if kind.takes_callback:
+        options["callback"] = callback_address(line.pk)
+    return kind, options
+
+
+def transport_of(line: Line) -> Transport:
+    """Make a line's transport. Raises ImproperlyConfigured, with what is wrong, where it cannot be made."""
+    kind, options = kind_of(line)
+    try:
+        return kind(**options)
+    except (TypeError, ValueError) as error:
+        raise ImproperlyConfigured(
+            f"The transport “{kind.__module__}.{kind.__name__}” of line {line.pk} cannot be used: {error}"
+        ) from error
 
 
 def account_of(line: Line) -> str:
-    """Return the account of a line's road: its provider's references are unique within it."""
-    made, options = transport_of(line)
-    return made.account_of(options)
+    """Return the account of a line's road: its provider's references are unique within it.
+
+    Raises ImproperlyConfigured as :func:`transport_of`.
+    """
+    kind, options = kind_of(line)
+    return kind.account_of(options) if issubclass(kind, Stream) else transport_of(line).account
 
 
 def bind_of(line: Line) -> str:
     """Return the name of the open road that a line's messages take; '' for a line whose road is opened when needed."""
     try:
-        made, options = transport_of(line)
-    except ImportError:  # whoever writes its messages says so
+        kind, options = kind_of(line)
+    except ImproperlyConfigured:  # whoever writes its messages says so
         return ""
-    return str(options.get("bind", "")) if issubclass(made, Stream) else ""
+    return str(options.get("bind", "")) if issubclass(kind, Stream) else ""
 
 
 def bound() -> dict[str, frozenset[int]]:
@@ -80,17 +105,27 @@ def bound() -> dict[str, frozenset[int]]:
     return {bind: frozenset(studios) for bind, studios in found.items()}
 
 
-def with_number(account: str, number: str) -> Line | None:
-    """Return the line in use on an account that has this number; None where none has.
+def with_number(account: str, number: str, *, called: Line | None = None) -> Line | None:
+    """Return the line on an account that a text to ``number`` came in to; None where none has that number.
 
-    Numbers are compared by their digits: providers leave out the "+", and short codes have no country.
+    ``called`` is the line whose provider says so: numbers are read as in its region, and of several it comes first.
     """
-    wanted = _NOT_DIGITS.sub("", number)
-    candidates = Line.objects.filter(is_active=True).exclude(address="").select_related("studio")
-    if wanted:
-        candidates = candidates.filter(address__endswith=wanted[-4:])
-    for line in candidates:
-        ours = _NOT_DIGITS.sub("", line.address)
-        if (ours == wanted if wanted else line.address.lower() == number.lower()) and account_of(line) == account:
-            return line
+    ways = _ways_of_writing(number, called.studio.region if called else None)
+    found = Line.objects.filter(address__in=ways).select_related("studio")
+    first = called.pk if called else None
+    for line in sorted(found, key=lambda line: (line.pk != first, not line.is_active, -line.pk)):
+        with suppress(ImproperlyConfigured):
+            if account_of(line) == account:
+                return line
     return None
+
+
+def _ways_of_writing(number: str, region: str | None) -> set[str]:
+    """Return how a line's own number may be written: as it came, in digits alone, with + and in E.164."""
+    digits = _NOT_DIGITS.sub("", number)
+    ways = {number.strip(), digits, f"+{digits}"} if digits else {number.strip()}
+    try:
+        parsed = phonenumbers.parse(number, region)
+    except phonenumbers.NumberParseException:
+        return ways
+    return ways | {phonenumbers.format_number(parsed, phonenumbers.PhoneNumberFormat.E164)}

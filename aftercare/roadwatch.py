@@ -6,6 +6,8 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 
+from django.core.exceptions import ImproperlyConfigured
+
 from aftercare import facts, lines, outbox
 from aftercare.core.occasions import ROAD_AWAY, Occasion
 from aftercare.models import Line, Message, RoadHealth
@@ -63,7 +65,7 @@ def _by_studio(failing: dict[str, RoadHealth], in_use: Iterable[Line]) -> dict[S
 def _account(line: Line) -> str:
     try:
         return lines.account_of(line)
-    except ImportError:  # its messages say so themselves
+    except ImproperlyConfigured:  # its messages say so themselves
         return ""
 
 

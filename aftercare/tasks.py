@@ -19,6 +19,7 @@ from django.db import transaction
 from aftercare import (
     bookwork,
     forecasting,
+    hearing,
     heartbeats,
     outbox,
     paging,
@@ -48,6 +49,7 @@ def send_due(
     A round for all studios ends after some seconds, done or not; one for a single studio goes on until nothing is due.
     """
     moment = now or clock.now()
+    hearing.read_waiting(moment, stop=stop)
     receiving.take_up_strays()
     triage.read_waiting(moment, studio_id)
     studio = None if studio_id is None else Studio.objects.get(pk=studio_id)

@@ -36,6 +36,7 @@ from aftercare.views.timing import timing, timing_group, timing_history, timing_
 from aftercare.views.unsubscribe import unsubscribe
 from aftercare.views.wording_editor import wording, wording_preview
 from aftercare.views.wordings import wording_new, wording_versions, wordings
+from aftercare.webhooks import hook
 
 urlpatterns = [
     path("healthz", healthz, name="healthz"),
@@ -111,6 +112,9 @@ urlpatterns = [
     path("settings/timing/<slug:slug>", timing_group, name="timing_group"),
     path("settings/live", going_live, name="going_live"),
     path("settings/live/first-reminders", first_reminders, name="first_reminders"),
+    path("hooks/<int:line_id>", hook),
+    path("hooks/<int:line_id>/", hook, name="hook"),
+    path("hooks/<int:line_id>/<str:secret>", hook),
     path("", include("aftercare.urls_records")),
     path("mail/", include("aftercare.urls_mail")),
 ]

@@ -42,6 +42,8 @@ SYSTEM_PACKAGES = (
     SystemPackage("chromium", ("chromium", "chromium-browser")),
     SystemPackage("postgresql", ("initdb", "/usr/lib/postgresql/*/bin/initdb")),
     SystemPackage("redis-server", ("redis-server",)),
+    SystemPackage("kannel", ("bearerbox",)),
+    SystemPackage("kannel-extras", ("/usr/lib/kannel/test/fakesmsc",)),
     SystemPackage("fonts-dejavu-core", ("/usr/share/fonts/truetype/dejavu/DejaVuSans.ttf",)),
 )
 

@@ -7,6 +7,7 @@ Every reader takes a blank variable for an absent one, as files of settings leav
 from __future__ import annotations
 
 import fcntl
+import json
 import os
 import re
 import secrets
@@ -128,6 +129,14 @@ def prefixed(prefix: str) -> dict[str, str | bool]:
     return {name: _SWITCHES.get(value.lower(), value) for name, value in found.items() if value}
 
 
+def options(prefix: str) -> dict[str, Any]:
+    """Read a transport's options as `prefixed` does, in lower case; one written in JSON is what it says.
+
+    An object ({"…) or a list ([…]) is taken for JSON. What is wrong with it is said without showing it.
+    """
+    return {name.lower(): _nested(f"{prefix}{name}", value) for name, value in prefixed(prefix).items()}
+
+
 def hosts(name: str, public_url: str) -> list[str]:
     """Read the host names that the service answers to: those listed, else the public address's; this machine's always.
 
@@ -204,6 +213,18 @@ def secret_key(folder: Path) -> str:
             "once more."
         )
     return key
+
+
+def _nested(name: str, value: str | bool) -> Any:
+    if not isinstance(value, str) or not re.match(r"\{\s*[\"}]|\[.*\]$", value, re.DOTALL):
+        return value
+    try:
+        return json.loads(value)
+    except json.JSONDecodeError as error:
+        raise SettingError(
+            f"{name} begins as JSON and cannot be read: {error.msg} at its character {error.pos + 1}. Write the whole "
+            "of it on one line, names and texts in double quotes."
+        ) from error
 
 
 def _value(name: str) -> str:

@@ -88,6 +88,8 @@ SESSION_COOKIE_HTTPONLY = True
 _secure = PUBLIC_URL.startswith("https://")
 SESSION_COOKIE_SECURE = CSRF_COOKIE_SECURE = _secure
 SECURE_SSL_REDIRECT = env.yes("SSL_REDIRECT", _secure)
+# A redirected POST comes as a GET or not at all, and a gateway on this machine calls without a certificate.
+SECURE_REDIRECT_EXEMPT = [r"^hooks/"]
 SECURE_HSTS_SECONDS = env.whole("HSTS_SECONDS", 31_536_000 if _secure else 0)
 SECURE_HSTS_INCLUDE_SUBDOMAINS = SECURE_HSTS_PRELOAD = _secure
 SECURE_PROXY_SSL_HEADER = ("HTTP_X_FORWARDED_PROTO", "https") if env.yes("BEHIND_PROXY", False) else None
@@ -138,7 +140,7 @@ DEFAULT_FROM_EMAIL = env.text("DEFAULT_FROM_EMAIL", "studio@localhost")
 AFTERCARE: dict[str, Any] = {
     "SMS": {
         "TRANSPORT": env.text("SMS_TRANSPORT", "aftercare.transports.console.Console"),
-        "OPTIONS": {name.lower(): value for name, value in env.prefixed("SMS_OPTION_").items()},
+        "OPTIONS": env.options("SMS_OPTION_"),
     },
     "EMAIL": {
         "TRANSPORT": "aftercare.transports.email.Email",

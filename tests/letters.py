@@ -9,7 +9,7 @@ from typing import Any
 
 from django.db import transaction
 
-from aftercare import outbox
+from aftercare import lines, outbox
 from aftercare.core.delivery import Event
 from aftercare.models import Line, Message
 from aftercare.outbox import Answered, Parcel
@@ -49,7 +49,7 @@ def parcel_of(message: Message, line: Line, *, receipt_wait: int = 0, **fields: 
     return Parcel(
         message=message,
         line=line,
-        provider="email" if line.channel == "email" else "memory",
+        provider="email" if line.channel == "email" else lines.account_of(line),
         reference=outbox.new_reference(),
         receipt_wait=receipt_wait,
         **{**facts, **fields},

@@ -60,7 +60,7 @@ def smtp(folder: Path, pause: float = 0.0) -> Iterator[MailServer]:
     """Run the mail server, which takes ``pause`` seconds for each message; its log survives it."""
     server = MailServer(free_port(), folder / "accepted")
     command = [sys.executable, __file__, "smtp", str(server.port), str(server.log), str(pause)]
-    with _process(command, lambda: _listens(server.port)):
+    with _process(command, lambda: listens(server.port)):
         yield server
 
 
@@ -72,7 +72,7 @@ def redis() -> Iterator[str]:
     if program is None:
         raise FileNotFoundError("redis-server is not installed")
     command = [program, "--port", str(port), "--bind", "127.0.0.1", "--save", "", "--appendonly", "no"]
-    with _process(command, lambda: _listens(port)):
+    with _process(command, lambda: listens(port)):
         yield f"redis://127.0.0.1:{port}/0"
 
 
@@ -138,7 +138,7 @@ def _process(command: list[str], is_up: Callable[[], bool]) -> Iterator[subproce
         process.wait()
 
 
-def _listens(port: int) -> bool:
+def listens(port: int) -> bool:
     with socket.socket() as probe:
         return probe.connect_ex(("127.0.0.1", port)) == 0
 

@@ -1,5 +1,6 @@
 """What happens because a visit happened: one table a stage, each pointing back along the arrow."""
 
+from aftercare.models.callback import StoredCallback
 from aftercare.models.consultation import Consultation, QuestionForm
 from aftercare.models.forecast import Fit, Forecast
 from aftercare.models.line import Line, RoadHealth, Spending, Stop
@@ -30,6 +31,7 @@ __all__ = [
     "RuleSet",
     "Spending",
     "Stop",
+    "StoredCallback",
     "Stray",
     "Wish",
     "Wording",

@@ -80,14 +80,14 @@ class Roads:
     def of(self, line: Line, *, rehearsed: bool) -> Road:
         """Return the road of a line; in rehearsal it is the pretend phone's, whatever the line.
 
-        Raises Elsewhere where another process has it, and ImproperlyConfigured, ImportError or TypeError for a
-        transport that cannot be made as configured.
+        Raises Elsewhere where another process has it, and ImproperlyConfigured or TypeError for a transport that cannot
+        be made as configured.
         """
         if rehearsed:
             configured = settings.AFTERCARE["REHEARSAL"]
             made, options = import_string(configured["TRANSPORT"]), configured["OPTIONS"]
         else:
-            made, options = lines.transport_of(line)
+            made, options = lines.kind_of(line)
         if issubclass(made, Stream):
             return self.held(str(options.get("bind", "")))
         key = json.dumps([made.__module__, made.__name__, options], sort_keys=True, default=str)

@@ -143,14 +143,9 @@ class Transport(ABC):
     # once more under its key, whatever its occasion, and does not come twice. 0: it knows no keys.
     key_lifetime: int = 0
 
-    @classmethod
-    def account_of(cls, options: Mapping[str, Any]) -> str:
-        """Return within what the provider's references are unique: two accounts may both speak of their message 1."""
-        return cls.name
-
     @property
     def account(self) -> str:
-        """The account of this road, by the options that it was made with."""
+        """Within what the provider's references are unique: two accounts may both speak of their message 1."""
         return self.name
 
     @abstractmethod
@@ -176,6 +171,11 @@ class Transport(ABC):
 
 class Stream(Transport):
     """A road that stays open: what is submitted is answered for later, in any order, up to ``window`` at once."""
+
+    @classmethod
+    @abstractmethod
+    def account_of(cls, options: Mapping[str, Any]) -> str:
+        """Return the account of the road that would be made with these options, without opening it."""
 
     @abstractmethod
     def submit(self, batch: Sequence[Outgoing]) -> list[Outcome]:

@@ -1,0 +1,106 @@
+"""Kannel, a real SMS gateway, on private ports, with its own pretend carrier: it takes texts by HTTP and calls back."""
+
+from __future__ import annotations
+
+import shutil
+import subprocess
+import time
+from collections.abc import Callable, Iterator
+from contextlib import ExitStack, contextmanager
+from dataclasses import dataclass
+from pathlib import Path
+
+from tests.servers import free_port, listens
+
+FAKE_CARRIER = Path("/usr/lib/kannel/test/fakesmsc")
+USER, PASSWORD = "studio", "open-sesame"  # noqa: S105  of the test alone
+_CONF = """\
+group = core
+admin-port = {admin}
+admin-interface = 127.0.0.1
+admin-password = {password}
+smsbox-port = {boxes}
+smsbox-interface = 127.0.0.1
+log-level = 1
+
+group = smsc
+smsc = fake
+port = {carrier}
+connect-allow-ip = 127.0.0.1
+
+group = smsbox
+bearerbox-host = 127.0.0.1
+sendsms-port = {sending}
+sendsms-interface = 127.0.0.1
+log-level = 1
+
+group = sendsms-user
+username = {user}
+password = {password}
+
+group = sms-service
+keyword = default
+get-url = "{comes_in}from=%p&to=%P&text=%a&id=%I"
+catch-all = true
+max-messages = 0
+"""
+
+
+@dataclass(frozen=True)
+class Kannel:
+    """A running gateway: where it takes texts, and how one comes in from a telephone."""
+
+    url: str
+    telephones: subprocess.Popen[bytes]  # the pretend carrier, which takes their texts on its standard input
+    folder: Path
+
+    @property
+    def carried(self) -> str:
+        """What the pretend carrier was given, as it prints it."""
+        return (self.folder / "carrier.log").read_text(errors="replace")
+
+    def text_comes_in(self, sender: str, receiver: str, text: str) -> None:
+        """Have a telephone send one text to a number of the gateway's."""
+        assert self.telephones.stdin is not None
+        self.telephones.stdin.write(f"{sender} {receiver} text {text}\n".encode())
+        self.telephones.stdin.flush()
+
+
+def wait_for(what: Callable[[], bool], seconds: float = 20) -> None:
+    """Wait until something has come to pass."""
+    end = time.monotonic() + seconds
+    while not what():
+        assert time.monotonic() < end, "it did not come to pass"
+        time.sleep(0.05)
+
+
+def is_there() -> bool:
+    return bool(shutil.which("bearerbox") and shutil.which("smsbox") and FAKE_CARRIER.exists())
+
+
+@contextmanager
+def kannel(folder: Path, comes_in: str) -> Iterator[Kannel]:
+    """Run the gateway; it calls ``comes_in``, an address up to its query, with each text that comes in."""
+    ports = {name: free_port() for name in ("admin", "boxes", "carrier", "sending")}
+    conf, log = folder / "kannel.conf", folder / "bearerbox.log"
+    conf.write_text(_CONF.format(user=USER, password=PASSWORD, comes_in=comes_in, **ports))
+    carrier = [str(FAKE_CARRIER), "-H", "127.0.0.1", "-r", str(ports["carrier"])]
+    with ExitStack() as stack:
+        stack.enter_context(_running(["bearerbox", str(conf)], log))
+        wait_for(lambda: listens(ports["boxes"]))
+        stack.enter_context(_running(["smsbox", str(conf)], folder / "smsbox.log"))
+        wait_for(lambda: listens(ports["sending"]))
+        telephones = stack.enter_context(_running(carrier, folder / "carrier.log"))
+        wait_for(lambda: "client connected" in log.read_text(errors="replace"))  # else a text waits for half a minute
+        yield Kannel(f"http://127.0.0.1:{ports['sending']}/cgi-bin/sendsms", telephones, folder)
+
+
+@contextmanager
+def _running(command: list[str], log: Path) -> Iterator[subprocess.Popen[bytes]]:
+    with log.open("ab") as output:
+        process = subprocess.Popen(command, stdin=subprocess.PIPE, stdout=output, stderr=output, cwd=log.parent)
+    try:
+        yield process
+    finally:
+        process.kill()
+        process.communicate()
