@@ -21,11 +21,19 @@ MOST_PARTS: Final = 255
 
 _ESCAPE = 0x1B
 _codec = Codec()
-_OCTETS: Final[dict[int, str]] = {
-    ord(character): _codec.encode(character)[0].decode("latin-1") for character in segments.BASIC + segments.EXTENSION
-}
+
+
+class _Table(dict[int, str]):
+    """Characters by the octets of their septets. What has none becomes what Latin-1 has none for either."""
+
+    def __missing__(self, code: int) -> str:
+        return "\uffff"
+
+
+_OCTETS: Final = _Table(
+    (ord(character), _codec.encode(character)[0].decode("latin-1")) for character in segments.BASIC + segments.EXTENSION
+)
 _CHARACTERS: Final = {octets: chr(code) for code, octets in _OCTETS.items()}
-_ALPHABET = frozenset(map(chr, _OCTETS))
 
 _IS_CONCATENATED = (0x00, 0x08)  # elements of the header: with a reference of one octet, of two
 GAP = " […] "  # stands for parts that have not come
@@ -48,16 +56,18 @@ def parts_of(text: str, reference: int) -> tuple[int, list[bytes]]:
     ``reference`` tells the parts of one long text from those of another; its lowest 8 bits are used. Raises
     pdu.BadUnit for a text of more than 255 parts.
     """
-    is_gsm = _ALPHABET.issuperset(text)
+    whole = _gsm(text)
+    if whole is not None and len(whole) <= segments.SINGLE["gsm7"]:
+        return GSM, [whole]
     split = segments.split(text)
-    octets = [_gsm(part) if is_gsm else part.encode("utf-16-be", "surrogatepass") for part in split]
+    octets = [part.encode("utf-16-be", "surrogatepass") if whole is None else _septets(part) for part in split]
     total = len(octets)
     if total > MOST_PARTS:
         raise pdu.BadUnit(f"a text of {total} parts; {MOST_PARTS} can be joined by a phone")
     if total > 1:
         heads = (bytes((5, 0, 3, reference & 0xFF, total, number)) for number in range(1, total + 1))
         octets = [head + part for head, part in zip(heads, octets, strict=True)]
-    return GSM if is_gsm else UCS_2, octets
+    return UCS_2 if whole is None else GSM, octets
 
 
 def piece_of(message: pdu.Message) -> Piece:
@@ -97,7 +107,14 @@ def decoded(octets: bytes, data_coding: int) -> str:
     return octets.decode("latin-1")
 
 
-def _gsm(text: str) -> bytes:
+def _gsm(text: str) -> bytes | None:
+    try:
+        return _septets(text)
+    except UnicodeEncodeError:
+        return None
+
+
+def _septets(text: str) -> bytes:
     return text.translate(_OCTETS).encode("latin-1")
 
 
