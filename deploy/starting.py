@@ -107,7 +107,7 @@ def refuse_port_in_use(port: int) -> None:
 
 
 def programs(data: Path) -> list[Program]:
-    """What runs: the web server, the embedded engine or, with REDIS_URL, a Celery worker and a beat; every bind's own."""
+    """What runs: the web server, the engine or, with REDIS_URL, a Celery worker and a beat; one program a bind."""
     python = str(packages.PYTHON)
     web = Program("The web server", [python, "-m", "gunicorn", "--config", str(ROOT / "deploy" / "gunicorn.conf.py")])
     if not os.environ.get("REDIS_URL", "").strip():
@@ -130,10 +130,8 @@ def binds(python: str) -> list[Program]:
     """Give one program for each connection to a carrier that the environment names, SMPP_NAME or SMPP_NAME_FILE."""
     given = (name.removesuffix("_FILE") for name, value in os.environ.items() if value.strip())
     names = sorted({name.removeprefix("SMPP_").lower() for name in given if re.fullmatch(r"SMPP_.+", name)})
-    return [
-        Program(f"The line to the carrier “{name}”", [python, "manage.py", "run_smpp", name], grace=15)
-        for name in names
-    ]
+    run = [python, "manage.py", "run_smpp"]
+    return [Program(f"The line to the carrier “{name}”", [*run, name], grace=15) for name in names]
 
 
 def _manage(supervisor: Supervisor, *command: str, hear: Callable[[str], None] | None = None) -> None:

@@ -312,8 +312,8 @@ def _bind(url: str, name: str) -> dict[str, Any]:
     for what, value, most in (("user", user, _LONGEST_USER), ("password", password, _LONGEST_PASSWORD)):
         if len(value) > most or not value.isascii():
             raise SettingError(
-                f"{name} has a {what} that SMPP 3.4 cannot carry: it may have {most} ASCII characters, no more. Ask the "
-                "carrier for another."
+                f"{name} has a {what} that SMPP 3.4 cannot carry: it may have {most} ASCII characters, no more. "
+                "Ask the carrier for another."
             )
     options = {
         option: _bind_option(name, option, value) for option, value in parse_qsl(parts.query, keep_blank_values=True)

@@ -21,7 +21,7 @@ class Pace:
     def __init__(self, limit: float = 0.0) -> None:
         self.limit = limit
         self.rate = limit or math.inf
-        self._room = max(1.0, limit * _BURST)
+        self._room = 1.0 + limit * _BURST
         self._filled = self._grown = self._slowed = -math.inf
         self._complained_of = math.inf
         self._counted_from, self._count, self._lately = -math.inf, 0, 0.0
@@ -32,7 +32,7 @@ class Pace:
             self._grow(now)
         if self.rate == math.inf:
             return 1 << 30
-        most = max(1.0, self.rate * _BURST)
+        most = 1.0 + self.rate * _BURST
         self._room = min(most, self._room + self.rate * max(0.0, min(now - self._filled, 60.0)))
         self._filled = now
         return int(self._room)

@@ -3,7 +3,7 @@
     python tests/bench/delivery/bare.py [--seconds 3]
 
 The centre's own rate is what a client reaches that writes units made beforehand and only counts the answers. Texts of
-115 characters, one part. Client and centre share this machine's cores, so the shares are what to read.
+110 characters, one part. Client and centre share this machine's cores, so the shares are what to read.
 """
 
 from __future__ import annotations
@@ -24,7 +24,7 @@ from aftercare.transports.smpp import Smpp, pdu
 from tests.smsc import Smsc, smsc
 
 WINDOWS = (50, 200)
-TEXT = "Hello Mia, please come with bare, clean lashes: no mascara, no oil. Ada is looking forward to it. Reply STOP to end"
+TEXT = "Hello Mia, please come with bare, clean lashes: no mascara, no oil. Ada looks forward to it. Reply STOP to end"
 HEAD = Struct(">IIII")
 LEAST = 0.6  # of the centre's own rate, with receipts and without
 
