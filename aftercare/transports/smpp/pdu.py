@@ -7,10 +7,10 @@ each field. Here a unit is a few joined bytes, and many are written and read at 
 
 from __future__ import annotations
 
+import re
 from collections.abc import Mapping
-from dataclasses import dataclass, field
 from struct import Struct
-from typing import Final
+from typing import Final, NamedTuple
 
 # 5.1.2.1
 GENERIC_NACK: Final = 0x80000000
@@ -46,19 +46,17 @@ VERSION: Final = 0x34
 LAST_SEQUENCE: Final = 0x7FFFFFFF  # 5.1.4
 LONGEST_TEXT: Final = 254  # octets of short_message, 5.2.22
 LONGEST_UNIT: Final = 70_000  # octets; a message_payload of 64 KiB and what is around it
-# Octets without the NUL at the end, 5.2.1 to 5.2.9 and 5.2.23.
-LONGEST: Final[Mapping[str, int]] = {
-    "system_id": 15,
-    "password": 8,
-    "system_type": 12,
-    "service_type": 5,
-    "address": 20,
-    "message_id": 64,
-}
+# Octets without the NUL at the end, 5.2.1 to 5.2.8.
+LONGEST: Final[Mapping[str, int]] = {"system_id": 15, "password": 8, "system_type": 12, "address": 20}
 
 _HEAD = Struct(">IIII")
 _FIELDS = Struct(">10B")
 _OPTION = Struct(">HH")
+# service_type; source and destination: type, plan, address; esm_class, protocol, priority; two times; what comes before
+# the text, its size the last. Read in one go, as every receipt has all of it.
+_MESSAGE = re.compile(
+    rb"[^\0]{0,5}\0(..[^\0]{0,20})\0(..[^\0]{0,20})\0(.)..[^\0]{0,16}\0[^\0]{0,16}\0(.{5})", re.DOTALL
+)
 HEAD_OCTETS: Final = _HEAD.size
 
 Unit = tuple[int, int, int, bytes]  # command, status, sequence number, body
@@ -69,8 +67,7 @@ class BadUnit(ValueError):  # noqa: N818  read by people as it stands
     """What came is not SMPP, or what was to be written cannot be; the message says where."""
 
 
-@dataclass(frozen=True, slots=True)
-class Address:
+class Address(NamedTuple):
     """A number or name with its type of number and numbering plan (5.2.5, 5.2.6)."""
 
     ton: int
@@ -78,8 +75,7 @@ class Address:
     text: str
 
 
-@dataclass(frozen=True, slots=True)
-class Message:
+class Message(NamedTuple):
     """The body of submit_sm and deliver_sm (4.4.1, 4.6.1), as far as anybody here needs it.
 
     ``octets`` are those of short_message or, where that is empty, of the option message_payload.
@@ -91,7 +87,7 @@ class Message:
     registered_delivery: int
     data_coding: int
     octets: bytes
-    options: Options = field(default_factory=dict)
+    options: Options
 
 
 def write(command: int, sequence: int, body: bytes = b"", status: int = 0) -> bytes:
@@ -153,27 +149,19 @@ def write_option(tag: int, value: bytes) -> bytes:
 
 
 def read_message(body: bytes) -> Message:
-    """Read the body of submit_sm or deliver_sm. Raises BadUnit, which names the field."""
-    _, place = _text(body, 0, "service_type")
-    source, place = _address(body, place)
-    destination, place = _address(body, place)
-    try:
-        esm_class = body[place]
-        place += 3  # protocol_id, priority_flag
-        for name in ("schedule_delivery_time", "validity_period"):
-            _, place = _text(body, place, name, 16)
-        registered_delivery, _, data_coding, _, size = body[place : place + 5]
-    except (IndexError, ValueError):
-        raise BadUnit(f"it ends after {len(body)} octets, before its text") from None
-    place += 5
+    """Read the body of submit_sm or deliver_sm. Raises BadUnit."""
+    found = _MESSAGE.match(body)
+    if found is None:
+        raise BadUnit(f"its {len(body)} octets end before the text, or an address or a time among them is too long")
+    source, destination = _address(found[1]), _address(found[2])
+    registered_delivery, _, data_coding, _, size = found[4]
+    place = found.end()
     octets = body[place : place + size]
     if len(octets) < size:
         raise BadUnit(f"its text should have {size} octets and has {len(octets)}")
     options = read_options(body, place + size)
-    return Message(
-        source, destination, esm_class, registered_delivery, data_coding, octets or options.get(MESSAGE_PAYLOAD, b""),
-        options,
-    )  # fmt: skip
+    octets = octets or options.get(MESSAGE_PAYLOAD, b"")
+    return Message(source, destination, found[3][0], registered_delivery, data_coding, octets, options)
 
 
 def read_options(body: bytes, place: int) -> Options:
@@ -194,30 +182,18 @@ def read_options(body: bytes, place: int) -> Options:
 
 def read_id(body: bytes) -> str:
     """Read message_id, the whole body of submit_sm_resp; '' where there is none, as beside an error (4.4.2)."""
-    return _text(body, 0, "message_id")[0] if body else ""
+    return body.partition(b"\0")[0].decode("latin-1")
 
 
 def text(name: str, value: str) -> bytes:
     """Write a text with NUL at its end. Raises BadUnit where it is too long, or not ASCII; never shows a password."""
+    if len(value) <= LONGEST[name] and value.isascii() and "\0" not in value:
+        return value.encode("ascii") + b"\0"
     shown = "the password" if name == "password" else f"{name} “{value}”"
     if len(value) > LONGEST[name]:
         raise BadUnit(f"{shown} has {len(value)} characters; SMPP 3.4 allows {LONGEST[name]}")
-    if not value.isascii() or "\0" in value:
-        raise BadUnit(f"{shown} has characters that are not ASCII")
-    return value.encode("ascii") + b"\0"
+    raise BadUnit(f"{shown} has characters that are not ASCII")
 
 
-def _text(body: bytes, place: int, name: str, most: int = 0) -> tuple[str, int]:
-    end = body.find(0, place)
-    if end < 0:
-        raise BadUnit(f"{name} does not end")
-    if end - place > (most or LONGEST[name]):
-        raise BadUnit(f"{name} has {end - place} octets; SMPP 3.4 allows {most or LONGEST[name]}")
-    return body[place:end].decode("latin-1"), end + 1
-
-
-def _address(body: bytes, place: int) -> tuple[Address, int]:
-    if place + 2 > len(body):
-        raise BadUnit("it ends before its addresses")
-    found, end = _text(body, place + 2, "address")
-    return Address(body[place], body[place + 1], found), end
+def _address(octets: bytes) -> Address:
+    return Address(octets[0], octets[1], octets[2:].decode("latin-1"))
