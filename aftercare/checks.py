@@ -8,7 +8,11 @@ from typing import Any
 from django.apps import AppConfig
 from django.conf import settings
 from django.core.checks import CheckMessage, Error, Tags, Warning, register
+from django.db import DatabaseError
 from django.utils.module_loading import import_string
+
+from aftercare.core import senders
+from aftercare.models import Line
 
 NOBODY_GETS_THEM = ("aftercare.transports.console.Console", "aftercare.transports.memory.Memory")
 MAIL_TO_NOBODY = (
@@ -60,6 +64,28 @@ def sqlite_is_set_for_two_writers(app_configs: Configs, **kwargs: Any) -> list[C
         )
         for name, there in wanted.items()
         if not there
+    ]
+
+
+@register(Tags.database)
+def clients_can_answer(
+    app_configs: Configs, databases: Sequence[str] | None = None, **kwargs: Any
+) -> list[CheckMessage]:
+    """A line for texts shows a number: a name in letters cannot be answered."""
+    if not databases:
+        return []
+    try:
+        lines = list(Line.objects.filter(channel="sms", is_active=True).exclude(address="").select_related("studio"))
+    except DatabaseError:  # the tables are not made yet, or not up to date
+        return []
+    return [
+        Error(
+            f"The line {line.pk} of {line.studio} cannot send texts: {problem}",
+            hint="Change the address of the line, or make another line active.",
+            id="aftercare.E003",
+        )
+        for line in lines
+        if (problem := senders.problem_of(line.address))
     ]
 
 

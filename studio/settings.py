@@ -149,6 +149,9 @@ AFTERCARE: dict[str, Any] = {
     "REHEARSAL": {"TRANSPORT": "aftercare.transports.phone.Phone", "OPTIONS": {}},
 }
 
+# Connections to carriers that stay open, by name: SMPP_NAME=smpp://…; one process each (manage.py run_smpp NAME).
+AFTERCARE_BINDS = env.binds()
+
 # Celery carries no promise: a task says “look at these rows”. These settings lose least; see DEVELOPERS.md.
 CELERY_BROKER_URL = REDIS_URL or "memory://"
 CELERY_BROKER_TRANSPORT_OPTIONS = {

@@ -30,6 +30,13 @@ class Pipe(Stream):
         return f"pipe:{options.get('bind', '')}"
 
     @property
+    def is_up(self) -> bool:
+        return True
+
+    def room(self) -> int:
+        return self.window - self.in_flight
+
+    @property
     def account(self) -> str:
         return f"pipe:{self.bind}"
 

@@ -14,7 +14,7 @@ from django.db import transaction
 
 from aftercare.core.delivery import Event
 from aftercare.models import RoadHealth
-from aftercare.transports.base import Outcome
+from aftercare.transports.base import Outcome, Stream
 from studio import clock
 
 FAILING = 5  # windows in a row of which nothing was taken: the road rests
@@ -79,6 +79,16 @@ class Health:
                     "problem": problem[:400],
                 },
             )
+
+
+def note_away(road: Stream) -> None:
+    """Note that an open road's line is down, as it says: those who look at how roads fare see it."""
+    Health.of(road.account).note([Outcome(reference="", event=Event.NOT_TAKEN, problem=road.trouble)])
+
+
+def note_back(road: Stream) -> None:
+    """Note that an open road's line is up again: it need not rest for having been down."""
+    RoadHealth.objects.filter(account=road.account).update(failed=0, failing_since=None, rests_until=None, problem="")
 
 
 def turn(name: str, number: int, a_second: float) -> timedelta:

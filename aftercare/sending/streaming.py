@@ -190,7 +190,7 @@ class _Wire:
         return self.road.transport
 
     def _goes_on(self) -> bool:
-        if self.stop():
+        if self.stop() or not (self._stream().is_up or self.flying or self.heard):
             return False
         if not self.waiting:
             idle = not (self.flying or self.heard or self.feeder.ended.is_set())
@@ -201,7 +201,9 @@ class _Wire:
         return bool(self.waiting or self.flying or self.heard or self.feeder.is_at_it())
 
     def _window(self) -> list[Letter]:
-        free = self.road.transport.window - len(self.flying)
+        if not self._stream().is_up:
+            return []
+        free = min(self.road.transport.window - len(self.flying), self._stream().room())
         taken = [self.waiting.popleft() for _ in range(min(free, len(self.waiting)))]
         if not taken:
             return []
@@ -213,9 +215,7 @@ class _Wire:
 
     def _patience(self) -> float:
         """Return how long to listen: not at all while more could leave."""
-        if self.waiting and len(self.flying) < self.road.transport.window:
-            return 0.0
-        return LISTEN
+        return 0.0 if self.waiting and self._stream().room() > 0 else LISTEN
 
     def _commit(self, window: Sequence[Letter]) -> None:
         now = clock.now()

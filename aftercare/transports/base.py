@@ -172,6 +172,17 @@ class Transport(ABC):
 class Stream(Transport):
     """A road that stays open: what is submitted is answered for later, in any order, up to ``window`` at once."""
 
+    trouble: str = ""  # why it is not up, in a sentence
+
+    @property
+    @abstractmethod
+    def is_up(self) -> bool:
+        """Whether what is submitted now would leave."""
+
+    @abstractmethod
+    def room(self) -> int:
+        """Return how many more would leave at once: what the window and the carrier's pace have left."""
+
     @classmethod
     @abstractmethod
     def account_of(cls, options: Mapping[str, Any]) -> str:

@@ -9,6 +9,9 @@ from django.conf import settings
 from django.core.checks import run_checks
 from django.test import override_settings
 
+from aftercare.models import Line
+from tests.people import make_studio
+
 pytestmark = pytest.mark.django_db  # Django's own checks ask the database
 
 CONSOLE = "aftercare.transports.console.Console"
@@ -39,6 +42,19 @@ def test_sqlite_without_its_options_is_an_error(options: dict[str, Any], monkeyp
     monkeypatch.setitem(settings.DATABASES["default"], "OPTIONS", options)
 
     assert "DATABASE_URL" in found()["aftercare.E002"]
+
+
+def test_a_line_that_nobody_can_answer_is_an_error() -> None:
+    line = Line.objects.create(studio=make_studio(), channel="sms", address="+15550109999")
+    assert "aftercare.E003" not in found()
+
+    line.address = "LashRoom"
+    line.save()
+
+    assert "address of the line" in found()["aftercare.E003"]
+    line.is_active = False
+    line.save()
+    assert "aftercare.E003" not in found()
 
 
 def test_workers_on_sqlite_are_warned_of() -> None:

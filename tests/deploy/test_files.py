@@ -75,6 +75,18 @@ def test_what_deploy_start_runs_is_what_the_units_and_the_containers_run(monkeyp
         assert compose[name]["command"][1 : len(common) + 1] == common
 
 
+def test_every_carrier_has_a_program_of_its_own(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setenv("SMPP_ALPHA", "smpp://u:p@h")
+    monkeypatch.setenv("SMPP_BETA_FILE", "/etc/aftercare/beta")
+    monkeypatch.setenv("SMPP_GAMMA", " ")
+    monkeypatch.delenv("REDIS_URL", raising=False)
+
+    started = [list(one.command[1:]) for one in starting.programs(Path("/data")) if "run_smpp" in one.command]
+
+    assert started == [["manage.py", "run_smpp", "alpha"], ["manage.py", "run_smpp", "beta"]]
+    assert any("manage.py run_smpp %i\n" in unit.read_text() for unit in UNITS)
+
+
 @pytest.mark.parametrize("unit", UNITS, ids=lambda unit: unit.stem)
 def test_a_unit_can_be_read_and_is_always_started_again(unit: Path) -> None:
     parser = configparser.ConfigParser(strict=False, interpolation=None)

@@ -1,0 +1,106 @@
+"""`manage.py run_smpp NAME`: keeps one connection to a carrier open, sends by it and stores what comes in by it."""
+
+from __future__ import annotations
+
+import logging
+import signal
+import threading
+import time
+from dataclasses import dataclass
+from pathlib import Path
+from types import FrameType
+from typing import Any
+
+from django.conf import settings
+from django.core.management.base import BaseCommand, CommandError, CommandParser
+from django.db import close_old_connections
+
+from aftercare import engine, heartbeats, receiving, sending
+from aftercare.pages import morning
+from aftercare.transports.smpp import Smpp
+from studio import clock, lifeline
+
+log = logging.getLogger(__name__)
+
+_AWAY_SECONDS = 15  # between two notes that it is down
+_IDLE_SECONDS = 0.5  # between two looks at what is due; what comes in meanwhile is stored at once
+
+
+class Command(BaseCommand):
+    help = (
+        "Keeps the connection SMPP_NAME to a carrier open until it gets SIGTERM or Ctrl-C: sends what is due on its "
+        "lines, stores receipts and replies. One at a time for each name."
+    )
+
+    def add_arguments(self, parser: CommandParser) -> None:
+        parser.add_argument("bind", metavar="NAME", help="in small letters, as in SMPP_NAME")
+
+    def handle(self, *args: Any, bind: str, **options: Any) -> None:
+        lifeline.tie_if_asked()
+        stop = threading.Event()
+
+        def end(_number: int, _frame: FrameType | None) -> None:
+            stop.set()
+
+        signal.signal(signal.SIGTERM, end)
+        signal.signal(signal.SIGINT, end)
+        chosen = settings.AFTERCARE_BINDS.get(bind)
+        if chosen is None:
+            known = ", ".join(settings.AFTERCARE_BINDS) or "none yet"
+            raise CommandError(
+                f"There is no bind “{bind}”: set SMPP_{bind.upper()} in the environment. Known: {known}."
+            )
+        try:
+            with engine.only_one(Path(settings.DATA_DIR) / f"smpp-{bind}.lock"):
+                self.stderr.write(f"The line to the carrier “{bind}” is looked after.")
+                _look_after(Smpp(bind=bind, inbox=receiving.inbox(f"smpp:{bind}"), **chosen), stop)
+        except engine.AlreadyRunning as refusal:
+            raise CommandError(
+                f"Another process already holds the bind “{bind}” on this machine: stop that one first."
+            ) from refusal
+        self.stderr.write(f"The line to the carrier “{bind}” is closed.")
+
+
+@dataclass(slots=True)
+class _Watch:
+    """Writes down whether the line is up, when that changes and now and then while it is down."""
+
+    road: Smpp
+    was_up: bool | None = None
+    again_at: float = 0.0
+
+    def look(self) -> None:
+        if self.road.is_up:
+            if not self.was_up:
+                sending.note_back(self.road)
+            heartbeats.finished(self.road.account, now=clock.now())
+        elif self.road.trouble and time.monotonic() >= self.again_at:
+            sending.note_away(self.road)
+            self.again_at = time.monotonic() + _AWAY_SECONDS
+        self.was_up = self.road.is_up
+
+
+def _look_after(road: Smpp, stop: threading.Event) -> None:
+    """Send what is due, round by round, and hear what comes in; a round ends with every answer heard, or lost."""
+    failing = ""
+    watch = _Watch(road)
+    try:
+        while not stop.is_set():
+            try:
+                watch.look()
+                handed = sending.stream(road, road.bind, stop=stop.is_set, count=morning.count) if road.is_up else None
+                if not handed:
+                    # An outcome that comes here is of a round that failed: its message has become unsure by its lease.
+                    road.collect(_IDLE_SECONDS)
+                failing = ""
+            except Exception as error:  # a database that is away must not end the connection
+                if failing == repr(error):
+                    log.error("%s still fails: %s", road.account, failing)
+                else:
+                    failing = repr(error)
+                    log.exception("%s failed and is tried again in a second", road.account)
+                stop.wait(1.0)
+            finally:
+                close_old_connections()
+    finally:
+        road.close()
