@@ -10,6 +10,7 @@ from typing import Any
 
 from anymail.inbound import AnymailInboundMessage
 from anymail.signals import AnymailInboundEvent, AnymailTrackingEvent, EventType, RejectReason, inbound, tracking
+from django.db.models import Q
 from django.dispatch import receiver
 
 from aftercare import letterbox, machines, outbox, receiving, stops, tasks
@@ -18,6 +19,7 @@ from aftercare.core.delivery import Event
 from aftercare.letterbox import Mail
 from aftercare.machines import Report
 from aftercare.models import Attempt, Line
+from aftercare.outbox.receipts import LONGEST_REF
 from aftercare.transports.base import ReceiptNote
 from aftercare.transports.email import Email
 from studio import clock
@@ -59,7 +61,7 @@ def _act(note: ReceiptNote, said: str, *, nobodys: bool) -> Attempt | None:
     Returns the attempt that it is about, where that is one of ours.
     """
     now = clock.now()
-    [attempt] = outbox.note_receipts(Email.name, [note], now)
+    [attempt] = outbox.note_receipts(_account(note), [note], now)
     if attempt is None:
         return None
     message, line = attempt.message, attempt.line
@@ -70,6 +72,13 @@ def _act(note: ReceiptNote, said: str, *, nobodys: bool) -> Attempt | None:
             stops.rest(line, message.address, now=now, words=note.problem or stops.CAME_BACK)
         tasks.nudge()  # it may be due by the other channel
     return attempt
+
+
+def _account(note: ReceiptNote) -> str:
+    """Return by which road the message went: a callback names the provider, which may have several accounts of ours."""
+    named = Q(reference=note.reference) if note.reference else Q(provider_ref=note.provider_ref[:LONGEST_REF])
+    went = Attempt.objects.filter(named, line__channel="email").order_by("-pk").values_list("provider", flat=True)
+    return went.first() or Email.name
 
 
 @receiver(inbound, dispatch_uid="aftercare.inbound")

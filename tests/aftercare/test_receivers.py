@@ -13,7 +13,7 @@ from anymail.signals import AnymailInboundEvent, AnymailTrackingEvent, inbound, 
 
 from aftercare import machines, receiving, stops
 from aftercare.core.delivery import Event
-from aftercare.models import Line, Message, Receipt, Reply, Stop
+from aftercare.models import Attempt, Line, Message, Receipt, Reply, Stop
 from studio.models import Client, Consent
 from tests.aftercare.test_letterbox import BROKEN
 from tests.aftercare.test_pictures import photo
@@ -415,3 +415,13 @@ def test_a_message_to_somebody_who_works_here_lets_no_address_rest(line: Line) -
     report("bounced", mta_response="550 5.1.1 no such user")
 
     assert not Stop.objects.exists()
+
+
+@pytest.mark.parametrize("named", [True, False])
+def test_what_became_of_it_is_heard_whichever_account_it_went_by(reference: str, named: bool) -> None:
+    Attempt.objects.update(provider="email-0123456789abcdef")
+
+    report("delivered", **({"metadata": {"reference": reference}, "message_id": "x"} if named else {}))
+
+    assert Message.objects.get().state == "delivered"
+    assert Receipt.objects.get().account == "email-0123456789abcdef"

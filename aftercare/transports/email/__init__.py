@@ -7,7 +7,9 @@ not set the pace of all.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Sequence
+import hashlib
+import json
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from concurrent.futures import ThreadPoolExecutor, as_completed
 from contextlib import suppress
 from email.errors import MessageError
@@ -33,6 +35,7 @@ from aftercare.transports.email.writing import as_bytes, write
 
 # Common practice, no source: mail servers take some ten connections from one sender, and grow slow or refuse beyond.
 CONNECTIONS = 8
+_OURS = ("patience", "connections", "from_address")  # options that say nothing of the server
 
 
 class Email(Transport):
@@ -60,14 +63,23 @@ class Email(Transport):
         goes_out = isinstance(first, SMTPBackend | AnymailBaseBackend)  # Django's others write to one file or list
         self.window = _whole("connections", connections) if goes_out else 1
         self.key_lifetime = keys.lifetime(first)
-        self._account = str(getattr(first, "esp_name", self.name)).lower()[:40]
+        named = {**options, "backend": backend} if backend else options
+        self._account = self.account_of(named)
         self._all = [_Connection(first, self.from_address)]
         self._more: Callable[[], BaseEmailBackend] = lambda: get_connection(backend, **options)
         self._threads: ThreadPoolExecutor | None = None
 
+    @classmethod
+    def account_of(cls, options: Mapping[str, Any]) -> str:
+        """Return one account a server or provider, so that one that is away holds up nobody else's mail."""
+        own = {name: value for name, value in options.items() if name not in _OURS}
+        if not own:
+            return cls.name  # the one in Django's settings
+        told = json.dumps(own, sort_keys=True, default=str)
+        return f"{cls.name}-{hashlib.sha256(told.encode()).hexdigest()[:16]}"
+
     @property
     def account(self) -> str:
-        """Within what references are unique: the provider's name, else ours, as a mail's identity is the world's."""
         return self._account
 
     def send(self, batch: Sequence[Outgoing]) -> Iterator[Outcome]:

@@ -357,3 +357,12 @@ def test_the_key_goes_in_a_header_of_the_mail_where_the_server_knows_it(host: st
     assert keys.lifetime(backend) == lifetime
     assert email.message()["Resend-Idempotency-Key"] == ("k1" if lifetime else None)
     assert email.message()["X-Message-Reference"] == ("k1" if lifetime else "ref9")
+
+
+def test_each_server_has_an_account_of_its_own() -> None:
+    one, two = {"host": "mail.birch.example"}, {"host": "mail.elm.example"}
+
+    assert Email.account_of({}) == Email.account_of({"connections": "3", "patience": "9"}) == "email"
+    assert len({Email.account_of(options) for options in ({}, one, two, {**one, "backend": SMTP})}) == 4
+    assert Email(backend=SMTP, connections=3, **one).account == Email.account_of({"backend": SMTP, **one})
+    assert len(Email.account_of(one)) <= 40
