@@ -42,6 +42,7 @@ SYSTEM_PACKAGES = (
     SystemPackage("chromium", ("chromium", "chromium-browser")),
     SystemPackage("postgresql", ("initdb", "/usr/lib/postgresql/*/bin/initdb")),
     SystemPackage("redis-server", ("redis-server",)),
+    SystemPackage("openssl", ("openssl",)),
     SystemPackage("fonts-dejavu-core", ("/usr/share/fonts/truetype/dejavu/DejaVuSans.ttf",)),
 )
 

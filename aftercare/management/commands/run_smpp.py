@@ -5,6 +5,7 @@ from __future__ import annotations
 import logging
 import signal
 import threading
+import time
 from pathlib import Path
 from types import FrameType
 from typing import Any
@@ -14,12 +15,14 @@ from django.core.management.base import BaseCommand, CommandError, CommandParser
 from django.db import close_old_connections
 
 from aftercare import engine, heartbeats, receiving, sending
+from aftercare.pages import morning
 from aftercare.transports.smpp import Smpp
 from studio import clock, lifeline
 
 log = logging.getLogger(__name__)
 
 _IDLE_SECONDS = 0.5  # between two looks at what is due; what comes in meanwhile is stored at once
+_ROUND_SECONDS = 30.0  # after which it says that it is alive, however much is due
 
 
 class Command(BaseCommand):
@@ -58,17 +61,12 @@ class Command(BaseCommand):
 
 
 def _look_after(road: Smpp, stop: threading.Event) -> None:
-    """Send what is due, round by round, and hear what comes in; a round ends with every answer heard, or lost."""
+    """Send what is due, round by round, and hear what comes in, until ``stop`` is set."""
     failing = ""
     try:
         while not stop.is_set():
             try:
-                handed = sending.stream(road, road.bind, stop=stop.is_set) if road.is_connected else None
-                if road.is_connected:
-                    heartbeats.finished(road.account, now=clock.now())
-                if not handed:
-                    # An outcome that comes here is of a round that failed: its message has become unsure by its lease.
-                    road.collect(_IDLE_SECONDS)
+                _round(road, stop)
                 failing = ""
             except Exception as error:  # a database that is away must not end the connection
                 if failing == repr(error):
@@ -81,3 +79,16 @@ def _look_after(road: Smpp, stop: threading.Event) -> None:
                 close_old_connections()
     finally:
         road.close()
+
+
+def _round(road: Smpp, stop: threading.Event) -> None:
+    end = time.monotonic() + _ROUND_SECONDS
+    if road.is_connected:
+        handed = sending.stream(
+            road, road.bind, stop=lambda: stop.is_set() or time.monotonic() > end, count=morning.count
+        )
+        heartbeats.finished(road.account, now=clock.now())
+        if handed:
+            return
+    # An outcome that comes here is of a round that failed: its message becomes unsure once its lease is over.
+    road.collect(_IDLE_SECONDS)

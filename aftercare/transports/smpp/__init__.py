@@ -12,8 +12,8 @@ import logging
 import random
 import time
 from collections import deque
-from collections.abc import Sequence
-from typing import ClassVar
+from collections.abc import Mapping, Sequence
+from typing import Any, ClassVar
 
 from aftercare.core.delivery import Event
 from aftercare.transports.base import Inbox, Outcome, Outgoing, Stream, TransportError
@@ -91,9 +91,14 @@ class Smpp(Stream):
         self._given_up: dict[int, Part] = {}
         self._heard: list[Outcome] = []
 
+    @classmethod
+    def account_of(cls, options: Mapping[str, Any]) -> str:
+        """Return the account of the road that would be made with these options."""
+        return f"{cls.name}:{options.get('bind', '')}"
+
     @property
     def account(self) -> str:
-        return f"smpp:{self.bind}"
+        return self.account_of({"bind": self.bind})
 
     @property
     def is_connected(self) -> bool:
