@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Mapping, Sequence
 from typing import Any
 
 from django.apps import AppConfig
@@ -13,6 +13,7 @@ from django.utils.module_loading import import_string
 
 from aftercare.core import senders
 from aftercare.models import Line
+from aftercare.transports.base import Stream, Transport
 
 NOBODY_GETS_THEM = ("aftercare.transports.console.Console", "aftercare.transports.memory.Memory")
 MAIL_TO_NOBODY = (
@@ -29,8 +30,8 @@ def transports_are_there(app_configs: Configs, **kwargs: Any) -> list[CheckMessa
     found: list[CheckMessage] = []
     for channel, chosen in settings.AFTERCARE.items():
         try:
-            make: Callable[..., object] = import_string(chosen["TRANSPORT"])
-            make(**chosen["OPTIONS"])
+            make: type[Transport] = import_string(chosen["TRANSPORT"])
+            _make(make, chosen["OPTIONS"])
         except (ImportError, TypeError, ValueError) as error:
             found.append(
                 Error(
@@ -40,6 +41,14 @@ def transports_are_there(app_configs: Configs, **kwargs: Any) -> list[CheckMessa
                 )
             )
     return found
+
+
+def _make(transport: type[Transport], options: Mapping[str, Any]) -> None:
+    if not issubclass(transport, Stream):
+        transport(**options)
+        return
+    if (bind := options.get("bind")) not in settings.AFTERCARE_BINDS:
+        raise ValueError(f"there is no bind “{bind}”: set SMS_OPTION_BIND to the NAME of an SMPP_NAME in small letters")
 
 
 @register(Tags.database)

@@ -44,6 +44,7 @@ SYSTEM_PACKAGES = (
     SystemPackage("redis-server", ("redis-server",)),
     SystemPackage("kannel", ("bearerbox",)),
     SystemPackage("kannel-extras", ("/usr/lib/kannel/test/fakesmsc",)),
+    SystemPackage("openssl", ("openssl",)),
     SystemPackage("fonts-dejavu-core", ("/usr/share/fonts/truetype/dejavu/DejaVuSans.ttf",)),
 )
 

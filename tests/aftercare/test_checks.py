@@ -37,6 +37,16 @@ def test_a_transport_that_is_not_there_is_an_error() -> None:
         assert "SMS_TRANSPORT" in found()["aftercare.E001"]
 
 
+def test_a_bind_that_is_not_there_is_an_error() -> None:
+    chosen = sms("aftercare.transports.smpp.Smpp")
+    chosen["SMS"]["OPTIONS"] = {"bind": "alpha"}
+
+    with override_settings(AFTERCARE=chosen, AFTERCARE_BINDS={}):
+        assert "aftercare.E001" in found()
+    with override_settings(AFTERCARE=chosen, AFTERCARE_BINDS={"alpha": {"host": "h", "system_id": "u"}}):
+        assert "aftercare.E001" not in found()
+
+
 @pytest.mark.parametrize("options", [{}, {"timeout": 20, "transaction_mode": "IMMEDIATE"}])
 def test_sqlite_without_its_options_is_an_error(options: dict[str, Any], monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setitem(settings.DATABASES["default"], "OPTIONS", options)

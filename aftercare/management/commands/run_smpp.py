@@ -22,8 +22,9 @@ from studio import clock, lifeline
 
 log = logging.getLogger(__name__)
 
-_AWAY_SECONDS = 15  # between two notes that it is down
+_AWAY_SECONDS = 15.0  # between two notes that it is down
 _IDLE_SECONDS = 0.5  # between two looks at what is due; what comes in meanwhile is stored at once
+_ROUND_SECONDS = 30.0  # after which it says that it is alive, however much is due
 
 
 class Command(BaseCommand):
@@ -73,7 +74,6 @@ class _Watch:
         if self.road.is_up:
             if not self.was_up:
                 sending.note_back(self.road)
-            heartbeats.finished(self.road.account, now=clock.now())
         elif self.road.trouble and time.monotonic() >= self.again_at:
             sending.note_away(self.road)
             self.again_at = time.monotonic() + _AWAY_SECONDS
@@ -81,17 +81,14 @@ class _Watch:
 
 
 def _look_after(road: Smpp, stop: threading.Event) -> None:
-    """Send what is due, round by round, and hear what comes in; a round ends with every answer heard, or lost."""
+    """Send what is due, round by round, and hear what comes in, until ``stop`` is set."""
     failing = ""
     watch = _Watch(road)
     try:
         while not stop.is_set():
             try:
                 watch.look()
-                handed = sending.stream(road, road.bind, stop=stop.is_set, count=morning.count) if road.is_up else None
-                if not handed:
-                    # An outcome that comes here is of a round that failed: its message has become unsure by its lease.
-                    road.collect(_IDLE_SECONDS)
+                _round(road, stop)
                 failing = ""
             except Exception as error:  # a database that is away must not end the connection
                 if failing == repr(error):
@@ -104,3 +101,16 @@ def _look_after(road: Smpp, stop: threading.Event) -> None:
                 close_old_connections()
     finally:
         road.close()
+
+
+def _round(road: Smpp, stop: threading.Event) -> None:
+    end = time.monotonic() + _ROUND_SECONDS
+    if road.is_up:
+        handed = sending.stream(
+            road, road.bind, stop=lambda: stop.is_set() or time.monotonic() > end, count=morning.count
+        )
+        heartbeats.finished(road.account, now=clock.now())
+        if handed:
+            return
+    # An outcome that comes here is of a round that failed: its message becomes unsure once its lease is over.
+    road.collect(_IDLE_SECONDS)

@@ -93,11 +93,12 @@ class Smpp(Stream):
 
     @classmethod
     def account_of(cls, options: Mapping[str, Any]) -> str:
-        return f"smpp:{options.get('bind', '')}"
+        """Return the account of the road that would be made with these options."""
+        return f"{cls.name}:{options.get('bind', '')}"
 
     @property
     def account(self) -> str:
-        return f"smpp:{self.bind}"
+        return self.account_of({"bind": self.bind})
 
     @property
     def is_up(self) -> bool:
