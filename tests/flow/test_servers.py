@@ -114,6 +114,8 @@ SAME_TESTS = (
     "tests/aftercare/outbox",
     "tests/aftercare/sending",
     "tests/aftercare/test_receiving.py",
+    "tests/aftercare/test_hearing.py",
+    "tests/aftercare/test_webhooks.py",
     "tests/aftercare/test_triage.py",
     "tests/aftercare/test_tasks.py",
     "tests/aftercare/test_imports.py",
