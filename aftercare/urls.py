@@ -32,6 +32,9 @@ from aftercare.views.wordings import wording_new, wording_versions, wordings
 from aftercare.webhooks import hook
 
 urlpatterns = [
+    path("hooks/<int:line_id>", hook),  # the first ones, as most calls are theirs
+    path("hooks/<int:line_id>/", hook, name="hook"),
+    path("hooks/<int:line_id>/<str:secret>", hook),
     path("healthz", healthz, name="healthz"),
     path("today", day_sheet, name="day_sheet"),
     path("today/tell", tell, name="tell"),
@@ -104,9 +107,6 @@ urlpatterns = [
     path("settings/timing/<slug:slug>", timing_group, name="timing_group"),
     path("settings/live", going_live, name="going_live"),
     path("settings/live/first-reminders", first_reminders, name="first_reminders"),
-    path("hooks/<int:line_id>", hook),
-    path("hooks/<int:line_id>/", hook, name="hook"),
-    path("hooks/<int:line_id>/<str:secret>", hook),
     path("", include("aftercare.urls_records")),
     path("mail/", include("aftercare.urls_mail")),
 ]

@@ -57,13 +57,14 @@ def service() -> object:
     import django
 
     django.setup()
-    from django.conf import settings
     from django.contrib.auth.decorators import login_not_required
     from django.core.handlers.wsgi import WSGIHandler
     from django.db import connection
     from django.http import HttpRequest, HttpResponse
-    from django.urls import include, path
+    from django.urls import path
     from django.views.decorators.csrf import csrf_exempt
+
+    from aftercare import urls
 
     statement = (
         "INSERT INTO aftercare_storedcallback (line_id, digest, url, headers, body) VALUES (%s, %s, %s, %s, %s) "
@@ -78,9 +79,7 @@ def service() -> object:
             cursor.execute(statement, row)
         return HttpResponse()
 
-    sys.modules["bench_urls"] = urls = type(sys)("bench_urls")
-    urls.urlpatterns = [path("bare/<int:line_id>/", bare), path("", include("studio.urls"))]  # type: ignore[attr-defined]
-    settings.ROOT_URLCONF = "bench_urls"
+    urls.urlpatterns.insert(0, path("bare/<int:line_id>/", bare))  # beside the view's: as far to look for
     return WSGIHandler()
 
 
