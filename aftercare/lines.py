@@ -3,8 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
-from datetime import datetime
 from decimal import Decimal
 from typing import Any
 
@@ -12,7 +10,7 @@ from django.conf import settings
 from django.core.exceptions import ImproperlyConfigured
 from django.utils.module_loading import import_string
 
-from aftercare.models import Line, StoredCallback
+from aftercare.models import Line
 from aftercare.transports.base import Transport
 from studio.models import Studio
 
@@ -31,28 +29,6 @@ def save_price(line: Line, price: Decimal | None, currency: str) -> Line:
     line.price, line.currency = price, currency if price is not None else ""
     line.save(update_fields=["price", "currency"])
     return line
-
-
-@dataclass(frozen=True, slots=True)
-class NotUnderstood:
-    """Calls of a studio's providers that nobody could make anything of: how many, and what is wrong with the newest."""
-
-    count: int
-    problem: str = ""
-    at: datetime | None = None
-
-
-def not_understood(studio: Studio) -> NotUnderstood:
-    """Return what a person has to look at. It says what is wrong, never what a client wrote."""
-    kept = StoredCallback.objects.filter(line__studio=studio).exclude(problem="")
-    newest = kept.order_by("-pk").first()
-    return NotUnderstood(kept.count(), newest.problem, newest.received_at) if newest else NotUnderstood(0)
-
-
-def read_again(studio: Studio) -> int:
-    """Have the next sweep read them once more, as what was wrong has been mended; return how many."""
-    kept = StoredCallback.objects.filter(line__studio=studio).exclude(problem="")
-    return kept.update(tries=0, waits=True, again_at=None)
 
 
 def callback_address(line_id: int) -> str:

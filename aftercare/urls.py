@@ -4,6 +4,7 @@ from django.urls import include, path
 
 from aftercare.views.answers import conversation, flag_answer
 from aftercare.views.attachments import attachment
+from aftercare.views.calls import calls_again
 from aftercare.views.client_card import client
 from aftercare.views.clients import clients
 from aftercare.views.consultation import consultation
@@ -94,6 +95,7 @@ urlpatterns = [
         wording_versions,
         name="wording_versions",
     ),
+    path("settings/lines/read-again", calls_again, name="calls_again"),
     path("settings/letterhead", letter_head, name="letterhead"),
     path("settings/forecasts", forecasts, name="forecasts"),
     path("settings/lots", lots, name="lots"),

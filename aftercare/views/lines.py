@@ -9,8 +9,9 @@ from django.shortcuts import redirect, render
 from django.utils.translation import gettext as _
 from django.views.decorators.http import require_http_methods
 
+from aftercare import hearing
 from aftercare.forms.wordings import PriceForm
-from aftercare.lines import lines_of, not_understood, read_again, save_price
+from aftercare.lines import lines_of, save_price
 from studio.access import StudioRequest, page
 
 
@@ -19,10 +20,6 @@ from studio.access import StudioRequest, page
 def lines(request: StudioRequest) -> HttpResponseBase:
     """Show each line with its transport, which whoever runs the service sets; the price of a text is the owner's."""
     found = lines_of(request.studio)
-    if request.method == "POST" and "again" in request.POST:
-        read_again(request.studio)
-        messages.success(request, _("They are read again within a few seconds."))
-        return redirect("lines")
     line = found["sms"]
     price = None if line.price is None else f"{line.price.normalize():f}"
     form = PriceForm(request.POST or None, initial={"price": price, "currency": line.currency})
@@ -33,4 +30,6 @@ def lines(request: StudioRequest) -> HttpResponseBase:
         (line, (line.transport or settings.AFTERCARE[line.channel.upper()]["TRANSPORT"]).rpartition(".")[2])
         for line in found.values()
     ]
-    return render(request, "aftercare/lines.html", {"rows": rows, "form": form, "kept": not_understood(request.studio)})
+    return render(
+        request, "aftercare/lines.html", {"rows": rows, "form": form, "kept": hearing.not_understood(request.studio)}
+    )

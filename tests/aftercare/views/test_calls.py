@@ -1,4 +1,4 @@
-"""The page of the lines: what a carrier called to say and nobody understood."""
+"""What a carrier called to say and nobody understood, on the page of the lines."""
 
 from __future__ import annotations
 
@@ -38,9 +38,9 @@ def test_once_it_is_mended_the_owner_has_it_read_again(cast: Cast, strangers: Ca
     line.options["replies"]["from_address"] = "sender"
     line.save()
 
-    as_(strangers.olga).post("/settings/lines", {"again": "1"})
+    as_(strangers.olga).post("/settings/lines/read-again")
     assert hearing.read_waiting(NOW) == 0
-    as_(cast.olga).post("/settings/lines", {"again": "1"})
+    as_(cast.olga).post("/settings/lines/read-again")
     assert hearing.read_waiting(NOW) == 1
 
     assert Reply.objects.filter(text="it stings").exists()
