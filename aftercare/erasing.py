@@ -16,7 +16,18 @@ from django.utils.translation import gettext as _
 from aftercare import links, outbox
 from aftercare.core import delivery
 from aftercare.core.delivery import OPEN, Event, State
-from aftercare.models import Attachment, Attempt, Consultation, Flag, Message, Receipt, Reply, Stop, Wish
+from aftercare.models import (
+    Attachment,
+    Attempt,
+    Consultation,
+    Flag,
+    Message,
+    Receipt,
+    Reply,
+    Stop,
+    StoredCallback,
+    Wish,
+)
 from studio import records
 from studio.models import Client, Staff
 
@@ -39,6 +50,7 @@ def erase(client: Client, *, by: Staff, now: datetime) -> None:
     refuse(client, now)
     stops = Q(line__channel="sms", address=client.mobile) | Q(line__channel="email", address=client.email.lower())
     Stop.objects.filter(stops, line__studio=client.studio).update(words="", lifted_how="")
+    _forget_callbacks(client)
     links.revoke(client, why="forgotten", now=now)
     ids = records.erase_client(client=client, by=by, now=now)
     _forget_messages(Message.objects.filter(client__in=ids), now)
@@ -55,6 +67,14 @@ def _forget_messages(messages: QuerySet[Message], now: datetime) -> None:
     Receipt.objects.filter(attempt__message__in=messages).update(raw="")
     Attempt.objects.filter(message__in=messages).update(problem="")
     messages.update(text="", subject="", address="", own_words="")
+
+
+def _forget_callbacks(client: Client) -> None:
+    """What a carrier called to say and nobody understood may be hers: it is, where it has her number in it."""
+    number = client.mobile.removeprefix("+")
+    kept = StoredCallback.objects.filter(line__studio=client.studio).only("url", "body") if number else ()
+    hers = [one.pk for one in kept if number in one.url or number.encode() in bytes(one.body)]
+    StoredCallback.objects.filter(pk__in=hers).delete()
 
 
 def _forget_answers(answered: QuerySet[Consultation], now: datetime) -> None:

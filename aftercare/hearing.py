@@ -12,11 +12,12 @@ from datetime import datetime, timedelta
 
 from django.core.exceptions import ImproperlyConfigured
 from django.db import InterfaceError, OperationalError, transaction
-from django.db.models import Q
+from django.db.models import Q, QuerySet
 
 from aftercare import lines, outbox, receiving
 from aftercare.models import Line, StoredCallback
 from aftercare.transports.base import Callback, ReceiptNote, ReplyNote, Transport, TransportError
+from studio.models import Studio
 
 log = logging.getLogger(__name__)
 
@@ -59,6 +60,30 @@ def _read_alone(pk: int, now: datetime) -> int:
         for stored in StoredCallback.objects.filter(pk=pk):
             _put_off(stored, f"It could not be kept ({type(error).__name__}): see the service's log.", now)
         return 0
+
+
+@dataclass(frozen=True, slots=True)
+class NotUnderstood:
+    """Calls of a studio's carriers that nobody could make anything of: how many, and what is wrong with the newest."""
+
+    count: int
+    problem: str = ""
+    at: datetime | None = None
+
+
+def not_understood(studio: Studio) -> NotUnderstood:
+    """Return what a person has to look at. It says what is wrong, never what a client wrote."""
+    newest = _kept(studio).order_by("-pk").first()
+    return NotUnderstood(_kept(studio).count(), newest.problem, newest.received_at) if newest else NotUnderstood(0)
+
+
+def read_again(studio: Studio) -> int:
+    """Have the next sweep read them once more, as what was wrong has been mended; return how many."""
+    return _kept(studio).update(tries=0, waits=True, again_at=None)
+
+
+def _kept(studio: Studio) -> QuerySet[StoredCallback]:
+    return StoredCallback.objects.filter(line__studio=studio).exclude(problem="")
 
 
 @transaction.atomic

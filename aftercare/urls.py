@@ -4,6 +4,7 @@ from django.urls import include, path
 
 from aftercare.views.answers import conversation, flag_answer
 from aftercare.views.attachments import attachment
+from aftercare.views.calls import calls_again
 from aftercare.views.client_card import client
 from aftercare.views.clients import clients
 from aftercare.views.consultation import consultation
@@ -39,6 +40,9 @@ from aftercare.views.wordings import wording_new, wording_versions, wordings
 from aftercare.webhooks import hook
 
 urlpatterns = [
+    path("hooks/<int:line_id>", hook),  # the first ones, as most calls are theirs
+    path("hooks/<int:line_id>/", hook, name="hook"),
+    path("hooks/<int:line_id>/<str:secret>", hook),
     path("healthz", healthz, name="healthz"),
     path("today", day_sheet, name="day_sheet"),
     path("today/tell", tell, name="tell"),
@@ -99,6 +103,7 @@ urlpatterns = [
         wording_versions,
         name="wording_versions",
     ),
+    path("settings/lines/read-again", calls_again, name="calls_again"),
     path("settings/letterhead", letter_head, name="letterhead"),
     path("settings/forecasts", forecasts, name="forecasts"),
     path("settings/lots", lots, name="lots"),
@@ -112,9 +117,6 @@ urlpatterns = [
     path("settings/timing/<slug:slug>", timing_group, name="timing_group"),
     path("settings/live", going_live, name="going_live"),
     path("settings/live/first-reminders", first_reminders, name="first_reminders"),
-    path("hooks/<int:line_id>", hook),
-    path("hooks/<int:line_id>/", hook, name="hook"),
-    path("hooks/<int:line_id>/<str:secret>", hook),
     path("", include("aftercare.urls_records")),
     path("mail/", include("aftercare.urls_mail")),
 ]

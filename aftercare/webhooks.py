@@ -47,7 +47,7 @@ def hook(request: HttpRequest, line_id: int, secret: str = "") -> HttpResponse:
 
     The answer is empty, as some gateways send what it says to the client; and 200 alone do all of them take for a yes.
     """
-    if "chunked" in request.headers.get("Transfer-Encoding", ""):  # how long it is shows only at its end
+    if "chunked" in request.META.get("HTTP_TRANSFER_ENCODING", ""):  # how long it is shows only at its end
         return HttpResponse(status=411)
     path = request.get_full_path()
     if _length(request) + len(path) > MOST_BYTES:
@@ -58,7 +58,7 @@ def hook(request: HttpRequest, line_id: int, secret: str = "") -> HttpResponse:
             return HttpResponse(status=404)
         callback = Callback(
             url=f"{settings.PUBLIC_URL}{path}",
-            headers={name.lower(): value for name, value in request.headers.items()},
+            headers=_headers(request),
             body=request.body,
         )
         transport.verify(callback)
@@ -83,6 +83,12 @@ def _length(request: HttpRequest) -> int:
         return int(request.META.get("CONTENT_LENGTH") or 0)
     except ValueError:
         return 0
+
+
+def _headers(request: HttpRequest) -> dict[str, str]:
+    """Return the headers by their names in lower case (PEP 3333, "environ Variables"), but for those of length."""
+    found = {name[5:].replace("_", "-").lower(): value for name, value in request.META.items() if name[:5] == "HTTP_"}
+    return {**found, "content-type": request.META.get("CONTENT_TYPE", "")}
 
 
 def _transport(line_id: int) -> Transport | None:

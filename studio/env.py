@@ -236,7 +236,7 @@ def secret_key(folder: Path) -> str:
 
 
 def _nested(name: str, value: str | bool) -> Any:
-    if not isinstance(value, str) or not re.match(r"\{\s*[\"}]|\[.*\]$", value, re.DOTALL):
+    if not isinstance(value, str) or not re.match(r"\{\s*[\"'}]|\[.*\]$", value, re.DOTALL):
         return value
     try:
         return json.loads(value)

@@ -9,6 +9,7 @@ from django.shortcuts import redirect, render
 from django.utils.translation import gettext as _
 from django.views.decorators.http import require_http_methods
 
+from aftercare import hearing
 from aftercare.forms.lines import LineForm
 from aftercare.lines import lines_of, save
 from aftercare.outbox.limits import spent_today
@@ -33,4 +34,8 @@ def lines(request: StudioRequest) -> HttpResponseBase:
         for line in found.values()
     ]
     context = {"rows": rows, "form": form, "away": away_in(request.studio), "spent": spent_today(line, request.now)}
-    return render(request, "aftercare/lines.html", {**context, "limit": line.most_a_day})
+    return render(
+        request,
+        "aftercare/lines.html",
+        {**context, "limit": line.most_a_day, "kept": hearing.not_understood(request.studio)},
+    )

@@ -8,14 +8,14 @@ from typing import Any
 
 import pytest
 
-from aftercare import hearing, receiving, webhooks
+from aftercare import erasing, hearing, receiving, tasks, webhooks
 from aftercare.core.delivery import Event
-from aftercare.models import Line, Message, Receipt, Reply, StoredCallback
+from aftercare.models import Flag, Line, Message, Receipt, Reply, StoredCallback
 from tests import hooks
 from tests.hooks import MIA, NUMBER
 from tests.letters import begin, end, make_message
 from tests.pages import quiet_static
-from tests.people import NOW, make_client, make_studio
+from tests.people import NOW, make_client, make_staff, make_studio
 
 __all__ = ["quiet_static"]
 pytestmark = pytest.mark.django_db
@@ -167,3 +167,23 @@ def test_words_that_no_database_keeps_are_written_out(line: Line) -> None:
 
     assert hearing.read_waiting(NOW) == 1
     assert Reply.objects.get().text == "a\\x00b\\ud83d"
+
+
+def test_a_sweep_begins_with_what_came_in(line: Line) -> None:
+    mia = make_client(line.studio, mobile=MIA)
+    hooks.call(line.pk, reply("I cannot see with my left eye"))
+
+    tasks.send_due(now=NOW)
+
+    assert Flag.objects.get().clients.get() == mia
+
+
+def test_once_she_is_forgotten_nothing_of_hers_waits_to_be_understood(line: Line) -> None:
+    mia = make_client(line.studio, mobile=MIA)
+    hooks.call(line.pk, {"sender": MIA, "words": "it stings"})
+    hooks.call(line.pk, {"sender": "+12125550102", "words": "fine"})
+    hearing.read_waiting(NOW)
+
+    erasing.erase(mia, by=make_staff(line.studio, is_owner=True), now=NOW)
+
+    assert [b"+12125550102" in bytes(one.body) for one in StoredCallback.objects.all()] == [True]

@@ -61,7 +61,7 @@ def test_a_text_goes_out_its_receipt_comes_back_and_a_reply_comes_in(
         assert hearing.read_waiting(NOW) == 1
         assert Message.objects.get().state == "delivered"
         assert Receipt.objects.get().attempt is not None
-        assert "Hello Mia" in gateway.carried
+        kannel.wait_for(lambda: "Hello Mia" in gateway.carried)
 
         gateway.text_comes_in(MIA.removeprefix("+"), NUMBER.removeprefix("+"), "my left eye is swollen")
         kannel.wait_for(StoredCallback.objects.exists)

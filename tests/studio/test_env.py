@@ -360,3 +360,34 @@ def test_a_folder_that_cannot_keep_the_key_is_named_with_the_cure(tmp_path: Path
 
     assert str(tmp_path / "file") in said
     assert "set SECRET_KEY" in said
+
+
+def test_a_transports_options_may_be_written_in_json(setting: Callable[..., None]) -> None:
+    setting(
+        T_OPTION_URL="https://api.example",
+        T_OPTION_FIELDS='{"to": "{to}", "list": [1, 2]}',
+        T_OPTION_STATUS="[200, 202]",
+        T_OPTION_TEXT="{text}",
+        T_OPTION_FLASH="false",
+    )
+
+    assert env.options("T_OPTION_") == {
+        "url": "https://api.example",
+        "fields": {"to": "{to}", "list": [1, 2]},
+        "status": [200, 202],
+        "text": "{text}",  # a template of one place is no JSON
+        "flash": False,
+    }
+
+
+@pytest.mark.parametrize(
+    ("broken", "place"), [("{'secret': 'between us'}", 2), ('{"secret": }', 12), ('{"secret": "between us', 12)]
+)
+def test_json_that_cannot_be_read_is_not_shown(setting: Callable[..., None], broken: str, place: int) -> None:
+    setting(T_OPTION_SIGNATURE=broken)
+
+    said = complaint(lambda: env.options("T_OPTION_"))
+
+    assert said.startswith("T_OPTION_SIGNATURE begins as JSON and cannot be read: ")
+    assert f" at its character {place}." in said
+    assert "between" not in said

@@ -19,6 +19,7 @@ from aftercare.transports.http_sms.answers import at_path
 from aftercare.transports.http_sms.options import EVENTS, Receipts, Replies, Signature
 
 REFERENCE = "ref"  # our own, in the query of the address that a provider calls
+_NAME = re.compile(r"[\w.:-]{1,40}")
 _NUMBER = re.compile(r"[1-9][0-9]{7,14}")  # E.164 without its +; shorter ones are short codes
 
 
@@ -129,10 +130,11 @@ def _know(told: Told, receipts: Receipts | None, replies: Replies | None) -> Non
         return
     wanted = [f"“{receipts.word}” of a receipt"] if receipts else []
     wanted += [f"“{replies.text}” and “{replies.from_address}” of a text that came in"] if replies else []
-    there = sorted({*told.query, *(told.body if isinstance(told.body, Mapping) else ())})
+    named = {*told.query, *(told.body if isinstance(told.body, Mapping) else ())}
+    there = sorted(name for name in named if _NAME.fullmatch(name))  # what has spaces in it may be her words
     raise TransportError(
         f"The callback has not the fields {' or '.join(wanted) or 'of anything that the options name'}; it has "
-        f"{', '.join(str(name) for name in there)[:200] or 'none'}.",
+        f"{', '.join(there)[:200] or 'none'}.",
         permanent=True,
     )
 

@@ -124,7 +124,7 @@ def told(kind: type[Told], name: str, given: object) -> Told | None:
     if given is None:
         return None
     if not isinstance(given, Mapping):
-        raise ValueError(f"{name} is {given!r}: write an object in JSON.")
+        raise ValueError(f"{name} is no object: write one in JSON.")  # not shown: it may hold a secret
     try:
         return kind(**given)
     except TypeError as error:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import logging
 import threading
 from collections.abc import Iterator, Mapping, Sequence
 from concurrent.futures import ThreadPoolExecutor, as_completed
@@ -26,8 +27,11 @@ from aftercare.transports.http_sms.options import (
     told,
 )
 
+log = logging.getLogger(__name__)
+
 METHODS, BODIES = ("POST", "GET"), ("form", "json")
 _CONNECT_SECONDS = 5.0
+_FAULT = "The service failed while it handed this over: nobody knows whether it left."
 _LONGEST_ACCOUNT = 40
 
 
@@ -111,9 +115,13 @@ class HttpSms(Transport):
     def send(self, batch: Sequence[Outgoing]) -> Iterator[Outcome]:
         if self._pool is None:
             self._pool = ThreadPoolExecutor(self.window, thread_name_prefix=self.name)
-        going = [self._pool.submit(self._send, outgoing) for outgoing in batch]
+        going = {self._pool.submit(self._send, outgoing): outgoing.reference for outgoing in batch}
         for done in as_completed(going):
-            yield done.result()
+            try:
+                yield done.result()
+            except Exception:  # a fault of ours with one must not take the outcomes of the others with it
+                log.exception("a text could not be handed over")
+                yield Outcome(reference=going[done], event=Event.LOST, problem=_FAULT)
 
     def close(self) -> None:
         if self._pool is not None:

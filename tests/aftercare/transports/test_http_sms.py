@@ -207,6 +207,15 @@ def test_who_breaks_off_amid_the_answer_may_have_taken_it() -> None:
     assert outcome.event is Event.LOST
 
 
+def test_a_fault_of_ours_with_one_text_leaves_the_others_alone(carrier: Carrier) -> None:
+    road = road_to(carrier)
+
+    outcomes = {one.reference: one.event for one in road.send([text_to(GOOD), text_to(GOOD, "odd", text="\ud83d")])}
+    road.close()
+
+    assert outcomes == {"ours-1": Event.TAKEN, "odd": Event.LOST}
+
+
 def test_under_an_idempotency_key_it_is_sent_once_more_at_once(carrier: Carrier) -> None:
     road = road_to(carrier, idempotency_header="Idempotency-Key")
 
@@ -294,6 +303,14 @@ def test_a_callback_that_tells_of_neither_names_its_fields() -> None:
     for read in (road.parse_receipts, road.parse_replies):
         with pytest.raises(TransportError, match=r"^The callback has not the fields .*; it has balance\.$"):
             read(called({"balance": 3}))
+
+
+def test_what_is_wrong_is_said_without_her_words() -> None:
+    road = HttpSms(url="https://api.example", **OPTIONS)
+    call = Callback(url="https://studio.example/hooks/3", headers={}, body=b"my eye is red & it stings")
+
+    with pytest.raises(TransportError, match=r"it has none\.$"):
+        road.parse_replies(call)
 
 
 @pytest.mark.parametrize("algorithm", ["sha1", "sha256", "sha512"])
