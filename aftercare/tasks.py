@@ -24,7 +24,9 @@ from studio.models import Studio
 log = logging.getLogger(__name__)
 
 SWEEP_SECONDS = 5  # then the next round begins: with a new "now", and with the replies that came in meanwhile
-REFIT_SECONDS = 120  # then the next look goes on: a worker's task must be over long before its time limit
+# Then nothing further is begun, and the next look goes on: a worker's task must be over long before its time limit.
+ROUND_SECONDS = 40
+REFIT_SECONDS = 40
 
 
 def send_due(
@@ -60,21 +62,33 @@ def take_up() -> None:
 
 def run_imports(*, now: datetime | None = None) -> int:
     """Read or write the book's files that wait; return how many."""
-    return bookwork.run_waiting(now or clock.now())
+    done = bookwork.run_waiting(now or clock.now(), seconds=ROUND_SECONDS)
+    heartbeats.finished("run_imports", now=clock.now())
+    return done
 
 
 def poll_feeds(*, now: datetime | None = None) -> int:
     """Look at the calendars whose turn it is; return how many."""
-    return polling.poll_due(now or clock.now())
+    asked = polling.poll_due(now or clock.now(), seconds=ROUND_SECONDS)
+    heartbeats.finished("poll_feeds", now=clock.now())
+    return asked
 
 
 def refit(*, now: datetime | None = None, stop: Callable[[], bool] = lambda: False) -> int:
     """Fit, once a night, each studio to its readings, and forecast anew; return how many studios."""
-    return forecasting.refit_due(now or clock.now(), seconds=REFIT_SECONDS, stop=stop)
+    done = forecasting.refit_due(now or clock.now(), seconds=REFIT_SECONDS, stop=stop)
+    heartbeats.finished("refit", now=clock.now())
+    return done
 
 
 def _send_due(**more: object) -> None:
-    send_due()
+    began = time.monotonic()
+    counts = send_due()
+    log.info("a round of %.1f s: %s", time.monotonic() - began, dict(counts) or "nothing was due")
+    # The round's time was up before the work was done. The clock adds a sender a second to those that go on so, until
+    # every free worker on every machine has its share.
+    if counts and time.monotonic() - began >= SWEEP_SECONDS:
+        _nudge_soon()
 
 
 def _run_imports(**more: object) -> None:

@@ -120,7 +120,7 @@ def programs(data: Path) -> list[Program]:
     return [
         web,
         Program("The worker", worker, environment, grace=40),
-        Program("The beat", beat, environment),
+        Program("The beat", beat),
     ]
 
 
