@@ -60,7 +60,12 @@ def send_on(stop: threading.Event) -> None:
 def begin(**more: Any) -> None:
     """Look after the rounds for as long as this worker lives."""
     _stop.clear()
-    threading.Thread(target=engine.run, args=(jobs(_stop), _stop), name="standby", daemon=True).start()
+    threading.Thread(target=_stand_by, name="standby", daemon=True).start()
+
+
+def _stand_by() -> None:
+    if not _stop.wait(SWEEP_LATE.total_seconds()):  # after a pause of everything the beat comes first
+        engine.run(jobs(_stop), _stop)
 
 
 def end(**more: Any) -> None:

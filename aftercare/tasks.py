@@ -12,7 +12,7 @@ from collections import Counter
 from collections.abc import Callable
 from datetime import datetime
 
-from celery import shared_task
+from celery import current_task, shared_task
 from django.conf import settings
 from django.db import transaction
 
@@ -84,7 +84,8 @@ def refit(*, now: datetime | None = None, stop: Callable[[], bool] = lambda: Fal
 def _send_due(**more: object) -> None:
     began = time.monotonic()
     counts = send_due()
-    log.info("a round of %.1f s: %s", time.monotonic() - began, dict(counts) or "nothing was due")
+    if counts:
+        log.info("%s: a round of %.1f s: %s", current_task.request.hostname, time.monotonic() - began, dict(counts))
     # The round's time was up before the work was done. The clock adds a sender a second to those that go on so, until
     # every free worker on every machine has its share.
     if counts and time.monotonic() - began >= SWEEP_SECONDS:

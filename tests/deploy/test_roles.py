@@ -43,7 +43,7 @@ print(json.dumps({
 
 
 def started(role: str) -> Mapping[str, str]:
-    name = {"web": "The web server", "worker": "The worker", "beat": "The beat"}[role]
+    name = {"web": "The web server", "worker": "Worker 1", "beat": "The beat"}[role]
     with pytest.MonkeyPatch.context() as patch:
         patch.setenv("REDIS_URL", GROWN["REDIS_URL"])
         return next(one.environment for one in starting.programs(Path("/data")) if one.name == name)
