@@ -16,7 +16,19 @@ from celery import current_task, shared_task
 from django.conf import settings
 from django.db import transaction
 
-from aftercare import bookwork, forecasting, heartbeats, outbox, paging, planning, polling, sending, triage, upkeep
+from aftercare import (
+    bookwork,
+    forecasting,
+    heartbeats,
+    moved,
+    outbox,
+    paging,
+    planning,
+    polling,
+    sending,
+    triage,
+    upkeep,
+)
 from aftercare.pages import morning
 from studio import clock
 from studio.models import Studio
@@ -36,6 +48,7 @@ def send_due(
 
     A round for all studios ends after some seconds, done or not; one for a single studio goes on until nothing is due.
     """
+    moved.refuse()
     moment = now or clock.now()
     triage.read_waiting(moment, studio_id)
     studio = None if studio_id is None else Studio.objects.get(pk=studio_id)

@@ -13,6 +13,7 @@ from django.http import HttpRequest, JsonResponse
 from django.views.decorators.cache import never_cache
 from django.views.decorators.http import require_safe
 
+from aftercare import moved
 from aftercare.core.delivery import State
 from aftercare.models import Heartbeat, Message, Reply
 from studio import clock
@@ -35,7 +36,8 @@ def healthz(request: HttpRequest) -> JsonResponse:
         body: dict[str, Any] = {"ok": not reasons, "reasons": reasons, "sweep_age": None, "oldest_due": None}
         if not reasons:
             engine = _engine(clock.now())
-            reasons = _deaf(engine["sweep_age"], engine["oldest_due"])
+            has_moved = moved.complaint()
+            reasons = [has_moved] if has_moved else _deaf(engine["sweep_age"], engine["oldest_due"])
             body |= {**engine, "ok": not reasons, "reasons": reasons}
     except DatabaseError:
         reasons = ["the database does not answer: check DATABASE_URL and whether it runs"]

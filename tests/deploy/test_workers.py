@@ -88,7 +88,13 @@ def test_two_workers_send_a_book_stop_cleanly_and_keep_what_they_did(folder: Pat
     log = folder / "log"
 
     started: list[subprocess.Popen[bytes]] = []
-    stack.callback(lambda: [(one.kill(), one.wait()) for one in started])
+
+    def kill() -> None:
+        for one in started:
+            one.kill()
+            one.wait()
+
+    stack.callback(kill)
 
     def start(mail: str) -> subprocess.Popen[bytes]:
         settings = services.environment(data, EMAIL_URL=mail, PORT=str(port), LOG_LEVEL="INFO")
