@@ -120,7 +120,7 @@ def test_a_service_moves_with_all_that_it_has_and_sends_each_message_once(target
 
     assert len(mail.accepted) == len(set(mail.accepted)) == SENT
     with psycopg.connect(target) as connection:
-        states = Counter(
+        states: Counter[str] = Counter(
             dict(connection.execute("SELECT state, count(*) FROM aftercare_message GROUP BY state").fetchall())
         )
         said_by_her = connection.execute("SELECT text, reading FROM aftercare_reply").fetchone()
