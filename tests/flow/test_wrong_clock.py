@@ -79,7 +79,7 @@ def test_what_is_due_and_whose_lease_is_over_is_by_the_databases_clock(
 
         assert counts["handed_over"] == len(mail.accepted) == 2
     with psycopg.connect(database) as connection:
-        states = dict(connection.execute("SELECT id, state FROM aftercare_message").fetchall())
+        states: dict[int, str] = dict(connection.execute("SELECT id, state FROM aftercare_message").fetchall())
         written = connection.execute(
             "SELECT max(abs(extract(epoch FROM clock_timestamp() - handed_over_at))) FROM aftercare_message"
         ).fetchone()
