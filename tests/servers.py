@@ -102,6 +102,13 @@ def postgres(host: str = "") -> Iterator[str]:
         shutil.rmtree(folder, ignore_errors=True)
 
 
+def restart(url: str) -> None:
+    """Stop the PostgreSQL of a URL that :func:`postgres` gave, at once as when it crashes, and start it again."""
+    folder = url.rpartition("host=")[2]
+    control = f"{_postgres_programs()}/pg_ctl"
+    _as_postgres([control, "-D", f"{folder}/data", "-m", "immediate", "-w", "-l", f"{folder}/log", "restart"])
+
+
 def has_postgres() -> bool:
     with suppress(FileNotFoundError):
         return bool(_postgres_programs())
