@@ -112,7 +112,7 @@ CONTENT_SECURITY_POLICY = {
 _cache_options = {"socket_timeout": 2, "socket_connect_timeout": 2, "health_check_interval": 30}
 CACHES: dict[str, Any] = {
     "default": {
-        "BACKEND": "django.core.cache.backends.redis.RedisCache",
+        "BACKEND": "studio.counts.ForgetfulRedis",
         "LOCATION": env.text("CACHE_URL", env.next_redis(REDIS_URL)),
         "OPTIONS": _cache_options,
     }
