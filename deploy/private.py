@@ -30,7 +30,7 @@ _REDIS_CONF = """\
 bind 127.0.0.1
 port {port}
 requirepass {password}
-dir {folder}
+dir "{folder}"
 daemonize no
 loglevel warning
 save ""

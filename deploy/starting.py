@@ -108,7 +108,10 @@ def _servers(supervisor: Supervisor, data: Path, workers: int) -> Iterator[None]
         file.touch(mode=0o600)
         file.write_text("".join(f"{name}={value}\n" for name, value in servers.environment.items()))
         if (data / "studio.sqlite3").exists():
-            say(f"  what is in {data / 'studio.sqlite3'} stays there; manage.py move_database brings it over")
+            say(
+                f"  What is in {data / 'studio.sqlite3'} stays there, and is not seen here. To go on with it, let "
+                "manage.py move_database bring it to an empty PostgreSQL, and set DATABASE_URL and REDIS_URL."
+            )
         yield
 
 
