@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import logging
+import time
 from datetime import datetime, timedelta
 from typing import Any
 
@@ -22,12 +23,19 @@ BUSY = timedelta(minutes=2)  # how long a worker that says nothing is believed t
 State = BookFile.State
 
 
-def run_waiting(now: datetime) -> int:
-    """Read or write the files that wait; return how many."""
+def run_waiting(now: datetime, *, seconds: float | None = None) -> int:
+    """Read or write the files that wait; return how many were taken up.
+
+    After ``seconds`` no further file is begun, and one that is being written is left between two of its parts; the next
+    round goes on with it.
+    """
+    end = None if seconds is None else time.monotonic() + seconds
     waiting = BookFile.objects.filter(state__in=[State.READING, State.WRITING]).order_by("uploaded_at")
     done = 0
     for pk, state in waiting.values_list("pk", "state"):
-        turn = _Turn(pk)
+        if end is not None and time.monotonic() > end:
+            break
+        turn = _Turn(pk, end)
         if turn.take(state):
             _work(turn, now)
             done += 1
@@ -38,11 +46,17 @@ class TurnLost(Exception):
     """Another worker has the file by now, as this one said nothing for too long."""
 
 
+class RoundOver(Exception):  # noqa: N818  no error: the file's turn goes on in the next round
+    """The round has lasted long enough; what is written of the file stands."""
+
+
 class _Turn:
     """One worker's hold on a file, by the database's clock; it is kept by saying how far things are."""
 
-    def __init__(self, pk: int) -> None:
+    def __init__(self, pk: int, end: float | None = None) -> None:
         self.pk = pk
+        self.end_of_round = end  # by time.monotonic()
+        self.parts = 0
         self.until: datetime | None = None
         self.step: tuple[str, int] = ("", -1)
 
@@ -60,6 +74,13 @@ class _Turn:
             until = clock.now() + BUSY
             self._update(done_rows=done, all_rows=total, doing=what, busy_until=until)
             self.until = until
+
+    def part(self, what: str, done: int, total: int) -> None:
+        """Keep the page informed between two parts of writing. Raises RoundOver, but never before a part is written."""
+        if self.parts and self.end_of_round is not None and time.monotonic() > self.end_of_round:
+            raise RoundOver
+        self.parts += 1
+        self.progress(what, done, total)
 
     def end(self, state: str, result: dict[str, Any]) -> None:
         self._update(state=state, result=result, busy_until=None, doing="")
@@ -87,6 +108,8 @@ def _worked(file: BookFile, turn: _Turn, now: datetime) -> None:
             _write(file, turn, now)
     except TurnLost as lost:
         log.warning("%s", lost)
+    except RoundOver:
+        turn.end(State.WRITING, {**file.result, "rounds": file.result.get("rounds", 0) + 1})
     except Overtaken as overtaken:
         turn.end(State.FAILED, {**file.result, "problem": str(overtaken)})
     except Exception:
@@ -114,9 +137,12 @@ def _write(file: BookFile, turn: _Turn, now: datetime) -> None:
     book = imports.read(file.studio, bytes(file.data), file.format, now, turn.progress)
     seen = {one["visit"] for one in file.result.get("to_cancel", [])}  # nothing is cancelled that nobody was shown
     result = imports.run(
-        file.studio, book, now, skip_bad=file.skip_bad, whole=_whole(file), seen=seen, progress=turn.progress
+        file.studio, book, now, skip_bad=file.skip_bad, whole=_whole(file), seen=seen, progress=turn.part
     )
-    turn.end(State.DONE if result.written else State.PREVIEW, result.page())
+    page = result.page()
+    if file.result.get("rounds"):  # this one wrote the rest alone: what the preview counted is what all of them did
+        page |= {name: file.result[name] for name in ("visits", "clients") if name in file.result}
+    turn.end(State.DONE if result.written else State.PREVIEW, page)
 
 
 def _whole(file: BookFile) -> Days | None:

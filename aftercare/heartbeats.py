@@ -20,3 +20,8 @@ def finished(name: str, *, now: datetime) -> None:
 def last(prefix: str) -> dict[str, datetime]:
     """Return when each part whose name begins so last finished a round."""
     return dict(Heartbeat.objects.filter(name__startswith=prefix).values_list("name", "at"))
+
+
+def is_late(name: str, after: timedelta, *, now: datetime) -> bool:
+    """Tell whether a part of the engine has finished no round for so long; one that never did is late at once."""
+    return not Heartbeat.objects.filter(name=name, at__gt=now - after, at__lte=now + after).exists()

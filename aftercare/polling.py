@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 import logging
+import time
 from collections.abc import Callable, Iterator
 from datetime import datetime, timedelta
 from hashlib import sha256
 
-from django.db.models import Q
+from django.db.models import F, Q
 from django.utils import translation
 from django.utils.translation import gettext as _
 
@@ -23,11 +24,17 @@ HALF = 32  # hex digits of a feed's digest that are of its data; the others are 
 Fetch = Callable[[str, str], feeds.Fetched]
 
 
-def poll_due(now: datetime, *, fetch: Fetch = feeds.fetch) -> int:
-    """Poll the calendars whose time has come; return how many were asked."""
+def poll_due(now: datetime, *, fetch: Fetch = feeds.fetch, seconds: float | None = None) -> int:
+    """Poll the calendars whose time has come, the longest unasked first; return how many were asked.
+
+    After ``seconds`` no further one is begun: the next round goes on from there.
+    """
+    end = None if seconds is None else time.monotonic() + seconds
     now = whole_seconds(now)
     asked = 0
-    for feed in CalendarFeed.objects.select_related("studio"):
+    for feed in CalendarFeed.objects.select_related("studio").order_by(F("asked_at").asc(nulls_first=True), "pk"):
+        if end is not None and time.monotonic() > end:
+            break
         since = now - timedelta(minutes=feed.every_minutes)
         due = CalendarFeed.objects.filter(pk=feed.pk).filter(Q(asked_at=None) | Q(asked_at__lte=since))
         if due.update(asked_at=now) == 1:  # one worker wins

@@ -12,7 +12,7 @@ from collections import Counter
 from collections.abc import Callable
 from datetime import datetime
 
-from celery import shared_task
+from celery import current_task, shared_task
 from django.conf import settings
 from django.db import transaction
 
@@ -21,6 +21,7 @@ from aftercare import (
     forecasting,
     hearing,
     heartbeats,
+    moved,
     outbox,
     paging,
     planning,
@@ -38,7 +39,9 @@ from studio.models import Studio
 log = logging.getLogger(__name__)
 
 SWEEP_SECONDS = 5  # then the next round begins: with a new "now", and with the replies that came in meanwhile
-REFIT_SECONDS = 120  # then the next look goes on: a worker's task must be over long before its time limit
+# Then nothing further is begun, and the next look goes on: a worker's task must be over long before its time limit.
+ROUND_SECONDS = 40
+REFIT_SECONDS = 40
 
 
 def send_due(
@@ -48,6 +51,7 @@ def send_due(
 
     A round for all studios ends after some seconds, done or not; one for a single studio goes on until nothing is due.
     """
+    moved.refuse()
     moment = now or clock.now()
     hearing.read_waiting(moment, stop=stop)
     receiving.take_up_strays()
@@ -78,21 +82,34 @@ def take_up() -> None:
 
 def run_imports(*, now: datetime | None = None) -> int:
     """Read or write the book's files that wait; return how many."""
-    return bookwork.run_waiting(now or clock.now())
+    done = bookwork.run_waiting(now or clock.now(), seconds=ROUND_SECONDS)
+    heartbeats.finished("run_imports", now=clock.now())
+    return done
 
 
 def poll_feeds(*, now: datetime | None = None) -> int:
     """Look at the calendars whose turn it is; return how many."""
-    return polling.poll_due(now or clock.now())
+    asked = polling.poll_due(now or clock.now(), seconds=ROUND_SECONDS)
+    heartbeats.finished("poll_feeds", now=clock.now())
+    return asked
 
 
 def refit(*, now: datetime | None = None, stop: Callable[[], bool] = lambda: False) -> int:
     """Fit, once a night, each studio to its readings, and forecast anew; return how many studios."""
-    return forecasting.refit_due(now or clock.now(), seconds=REFIT_SECONDS, stop=stop)
+    done = forecasting.refit_due(now or clock.now(), seconds=REFIT_SECONDS, stop=stop)
+    heartbeats.finished("refit", now=clock.now())
+    return done
 
 
 def _send_due(**more: object) -> None:
-    send_due()
+    began = time.monotonic()
+    counts = send_due()
+    if counts:
+        log.info("%s: a round of %.1f s: %s", current_task.request.hostname, time.monotonic() - began, dict(counts))
+    # The round's time was up before the work was done. The clock adds a sender a second to those that go on so, until
+    # every free worker on every machine has its share.
+    if counts and time.monotonic() - began >= SWEEP_SECONDS:
+        _nudge_soon()
 
 
 def _run_imports(**more: object) -> None:

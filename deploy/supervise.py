@@ -8,8 +8,8 @@ import subprocess
 import sys
 import threading
 import time
-from collections.abc import Callable, Iterable, Mapping, Sequence
-from contextlib import suppress
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
+from contextlib import contextmanager, suppress
 from dataclasses import dataclass, field
 from pathlib import Path
 from types import FrameType
@@ -21,6 +21,7 @@ _TICK_SECONDS = 0.2
 _BACKGROUNDED_WITHIN_SECONDS = 3.0
 _STEADY_AFTER_SECONDS = 30.0
 _LONGEST_WAIT_SECONDS = 30.0
+_Ending = tuple["subprocess.Popen[str]", float, signal.Signals]  # the seconds it may take, and the signal to end by
 
 
 class Stopped(Exception):  # noqa: N818  no error: what was asked for
@@ -39,12 +40,17 @@ def say(line: str) -> None:
 
 @dataclass(frozen=True, slots=True)
 class Program:
-    """What to keep running: its name to people, its command, and the seconds it may take to end by itself."""
+    """What to keep running: its name to people, its command, and the seconds it may take to end by itself.
+
+    `user` is who it runs as where root starts it; "" is whoever starts it.
+    """
 
     name: str
     command: Sequence[str]
     environment: Mapping[str, str] = field(default_factory=dict)
     grace: float = 10.0
+    user: str = ""
+    ended_by: signal.Signals = signal.SIGTERM
 
 
 class Parent:
@@ -79,6 +85,7 @@ class Supervisor:
         self.environment = {**os.environ, **(environment or {})}
         self._parent = Parent()
         self._signals = 0
+        self._behind: list[_Kept] = []
         for number in (signal.SIGINT, signal.SIGTERM):
             signal.signal(number, self._asked_to_stop)
         # nohup's wish is left alone.
@@ -97,9 +104,11 @@ class Supervisor:
         command: Sequence[str],
         hear: Callable[[str], None] | None = None,
         environment: Mapping[str, str] | None = None,
+        user: str = "",
     ) -> int:
         """Run one step to its end and give its exit code; `hear` gets each line that it says."""
-        child = self._spawn(Program(command[0], command, environment or {}), subprocess.PIPE if hear else None)
+        step = Program(command[0], command, environment or {}, user=user)
+        child = self._spawn(step, subprocess.PIPE if hear else None)
         listener = threading.Thread(target=_listen, args=(child.stdout, hear), daemon=True)
         if hear:
             listener.start()
@@ -108,10 +117,26 @@ class Supervisor:
                 self.check()
                 time.sleep(_TICK_SECONDS / 4)
         finally:
-            _end([(child, 3.0)], lambda: self._signals > 1)
+            _end([(child, 3.0, step.ended_by)], lambda: self._signals > 1)
         if hear:
             listener.join(3)
         return child.returncode
+
+    @contextmanager
+    def behind(self, programs: Sequence[Program]) -> Iterator[Callable[[], list[str]]]:
+        """Have these programs run behind all steps and programs within; they end after them.
+
+        Gives a call that names those that are not running just now. Within `keep` they are started again, too.
+        """
+        kept = [_Kept(program, self._spawn(program)) for program in programs]
+        self._behind += kept
+        try:
+            yield lambda: [one.program.name for one in kept if one.child.poll() is not None]
+        finally:
+            for one in kept:
+                self._behind.remove(one)
+            patient = self._signals
+            _end(map(_ending_of, kept), lambda: self._signals > patient)
 
     def keep(self, programs: Sequence[Program], started: Callable[[], None]) -> None:
         """Keep the programs running until the end is asked for, then end them all; `started` is called once."""
@@ -120,7 +145,7 @@ class Supervisor:
             started()
             while True:
                 self.check()
-                for one in kept:
+                for one in (*self._behind, *kept):
                     self._look_after(one)
                 time.sleep(_TICK_SECONDS)
         except Stopped as stopped:
@@ -129,7 +154,7 @@ class Supervisor:
         finally:
             # Once more and at once, if someone insists.
             patient = self._signals
-            _end([(one.child, one.program.grace) for one in kept], lambda: self._signals > patient)
+            _end(map(_ending_of, kept), lambda: self._signals > patient)
 
     def _look_after(self, one: _Kept) -> None:
         code = one.child.poll()
@@ -147,7 +172,7 @@ class Supervisor:
 
     def _spawn(self, program: Program, stdout: int | None = None) -> subprocess.Popen[str]:
         return subprocess.Popen(
-            [sys.executable, str(_LIFELINE), str(os.getpid()), *program.command],
+            [sys.executable, str(_LIFELINE), str(os.getpid()), program.user, *program.command],
             cwd=ROOT,
             env={**self.environment, **program.environment},
             stdin=subprocess.DEVNULL,
@@ -171,14 +196,18 @@ class _Kept:
     again_at: float | None = None
 
 
-def _end(children: Iterable[tuple[subprocess.Popen[str], float]], impatient: Callable[[], bool]) -> None:
+def _ending_of(one: _Kept) -> _Ending:
+    return (one.child, one.program.grace, one.program.ended_by)
+
+
+def _end(children: Iterable[_Ending], impatient: Callable[[], bool]) -> None:
     """Ask every child to end, wait as long as each may take, then kill what is left of its group."""
     began = time.monotonic()
     waiting = list(children)
-    for child, _ in waiting:
+    for child, _, by in waiting:
         if child.poll() is None:
-            child.terminate()
-    for child, grace in waiting:
+            child.send_signal(by)
+    for child, grace, _ in waiting:
         while child.poll() is None and time.monotonic() < began + grace and not impatient():
             time.sleep(0.05)
         _kill_group(child)

@@ -24,7 +24,7 @@ Without root or sudo, tests that need system packages are skipped and named at t
 _BIN = packages.VENV / "bin"
 _PYTEST = ("pytest", "-n", "2", "--durations=5")
 # What the service itself reads from the environment must not reach its tests.
-_NOT_FOR_TESTS = ("ANYMAIL_", "DATABASE_", "EMAIL_", "PUBLIC_", "REDIS_", "SECRET_", "SMPP_", "SMS_")
+_NOT_FOR_TESTS = ("ANYMAIL_", "CACHE_", "DATABASE_", "EMAIL_", "PUBLIC_", "REDIS_", "SECRET_", "SMPP_", "SMS_")
 
 
 @dataclass(frozen=True, slots=True)
@@ -41,10 +41,11 @@ class SystemPackage:
 SYSTEM_PACKAGES = (
     SystemPackage("chromium", ("chromium", "chromium-browser")),
     SystemPackage("postgresql", ("initdb", "/usr/lib/postgresql/*/bin/initdb")),
-    SystemPackage("redis-server", ("redis-server",)),
+    SystemPackage("redis-server", ("redis-server", "valkey-server")),
     SystemPackage("kannel", ("bearerbox",)),
     SystemPackage("kannel-extras", ("/usr/lib/kannel/test/fakesmsc",)),
     SystemPackage("openssl", ("openssl",)),
+    SystemPackage("libfaketime", ("/usr/lib/*/faketime/libfaketime.so.1",)),
     SystemPackage("fonts-dejavu-core", ("/usr/share/fonts/truetype/dejavu/DejaVuSans.ttf",)),
 )
 

@@ -176,6 +176,13 @@ def database(url: str, *, name: str = "DATABASE_URL") -> dict[str, Any]:
     raise SettingError(f"{name} begins with {scheme!r}: write sqlite:///path or {_POSTGRES_SHAPE}.")
 
 
+def next_redis(url: str) -> str:
+    """Give the Redis URL of the database number after the one that `url` names, which is 0 where it names none."""
+    parts = urlsplit(url)
+    number = parts.path.strip("/")
+    return parts._replace(path=f"/{int(number) + 1 if number.isascii() and number.isdigit() else 1}").geturl()
+
+
 def email(url: str, *, name: str = "EMAIL_URL") -> dict[str, Any]:
     """Turn a mail server's URL into Django's settings: smtp (25), smtps (465), smtp+tls (587), console:, memory:."""
     scheme = url.partition(":")[0].lower()

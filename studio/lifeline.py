@@ -1,13 +1,14 @@
 """Ties a process to its parent's life, so that nothing stays behind when the parent is killed, with -9 too.
 
-Run as a program, `python lifeline.py PARENT COMMAND…` ties itself to that process and becomes COMMAND. This file needs
-the standard library alone, as it runs before any package is installed.
+Run as a program, `python lifeline.py PARENT USER COMMAND…` ties itself to that process and becomes COMMAND, as USER
+where that is not "". This file needs the standard library alone, as it runs before any package is installed.
 """
 
 from __future__ import annotations
 
 import ctypes
 import os
+import pwd
 import signal
 import sys
 import threading
@@ -47,8 +48,10 @@ def _watch(parent: int) -> None:
     os._exit(1)
 
 
-def _become(parent: int, command: list[str]) -> None:
-    _kernel_will()
+def _become(parent: int, user: str, command: list[str]) -> None:
+    if user:
+        _be(user)
+    _kernel_will()  # after the user has changed, which makes the kernel forget it
     if os.getppid() != parent:
         os._exit(1)
     os.environ[PARENT] = str(parent)
@@ -58,5 +61,14 @@ def _become(parent: int, command: list[str]) -> None:
         sys.exit(f"{command[0]} cannot be run: {error.strerror}.")
 
 
+def _be(user: str) -> None:
+    entry = pwd.getpwnam(user)
+    os.setgid(entry.pw_gid)
+    os.initgroups(user, entry.pw_gid)
+    os.setuid(entry.pw_uid)
+    os.environ |= {"HOME": entry.pw_dir, "USER": user, "LOGNAME": user}
+    os.chdir("/")
+
+
 if __name__ == "__main__":
-    _become(int(sys.argv[1]), sys.argv[2:])
+    _become(int(sys.argv[1]), sys.argv[2], sys.argv[3:])

@@ -109,9 +109,15 @@ CONTENT_SECURITY_POLICY = {
     },
 }
 
-# One process shares its own memory; several share Redis. Sign-in limits live here.
-CACHES = {
-    "default": {"BACKEND": "django.core.cache.backends.redis.RedisCache", "LOCATION": REDIS_URL}
+# One process shares its own memory; several share Redis, in a database apart from the broker's: emptying the cache
+# must not empty the queue. Sign-in limits live here.
+_cache_options = {"socket_timeout": 2, "socket_connect_timeout": 2, "health_check_interval": 30}
+CACHES: dict[str, Any] = {
+    "default": {
+        "BACKEND": "studio.counts.ForgetfulRedis",
+        "LOCATION": env.text("CACHE_URL", env.next_redis(REDIS_URL)),
+        "OPTIONS": _cache_options,
+    }
     if REDIS_URL
     else {"BACKEND": "django.core.cache.backends.locmem.LocMemCache"}
 }
@@ -155,10 +161,10 @@ AFTERCARE_BINDS = env.binds()
 # Celery carries no promise: a task says “look at these rows”. These settings lose least; see DEVELOPERS.md.
 CELERY_BROKER_URL = REDIS_URL or "memory://"
 CELERY_BROKER_TRANSPORT_OPTIONS = {
-    "visibility_timeout": 300,
+    "visibility_timeout": 300,  # seconds until an unacknowledged task is run again: far above every time limit
     "unacked_restore_interval": 5,
     "unacked_restore_throttle": 1,
-    "socket_timeout": env.whole("REDIS_SOCKET_TIMEOUT", 2),  # a worker's blocking read wants 10
+    "socket_timeout": env.whole("REDIS_SOCKET_TIMEOUT", 2, least=2),  # a worker's blocking read wants 10
     "socket_connect_timeout": 2,
     "socket_keepalive": True,
     "retry_on_timeout": False,
@@ -169,10 +175,12 @@ CELERY_TASK_ACKS_LATE = True
 CELERY_TASK_REJECT_ON_WORKER_LOST = True
 CELERY_TASK_IGNORE_RESULT = True
 CELERY_TASK_PUBLISH_RETRY = False
-CELERY_TASK_TIME_LIMIT = 280
-CELERY_TASK_SOFT_TIME_LIMIT = 240
+CELERY_TASK_TIME_LIMIT = 120  # what needs longer ends its round in time and goes on in the next: see aftercare/tasks.py
+CELERY_TASK_SOFT_TIME_LIMIT = 100
 CELERY_WORKER_PREFETCH_MULTIPLIER = 1
 CELERY_WORKER_CANCEL_LONG_RUNNING_TASKS_ON_CONNECTION_LOSS = False
+# So many tasks share a connection; studio/celery.py sees to it that one which the database closed is noticed.
+CELERY_DB_REUSE_MAX = 1000
 CELERY_TIMEZONE = "UTC"
 CELERY_BEAT_SCHEDULE = {
     "send_due": {"task": "aftercare.send_due", "schedule": 1.0, "options": {"expires": 5}},

@@ -39,10 +39,11 @@ class MailServer:
 
     port: int
     log: Path
+    host: str = "127.0.0.1"
 
     @property
     def url(self) -> str:
-        return f"smtp://127.0.0.1:{self.port}"
+        return f"smtp://{self.host}:{self.port}"
 
     @property
     def accepted(self) -> list[str]:
@@ -56,29 +57,29 @@ class MailServer:
 
 
 @contextmanager
-def smtp(folder: Path, pause: float = 0.0) -> Iterator[MailServer]:
+def smtp(folder: Path, pause: float = 0.0, host: str = "127.0.0.1") -> Iterator[MailServer]:
     """Run the mail server, which takes ``pause`` seconds for each message; its log survives it."""
-    server = MailServer(free_port(), folder / "accepted")
-    command = [sys.executable, __file__, "smtp", str(server.port), str(server.log), str(pause)]
-    with _process(command, lambda: listens(server.port)):
+    server = MailServer(free_port(), folder / "accepted", host)
+    command = [sys.executable, __file__, "smtp", str(server.port), str(server.log), str(pause), host]
+    with _process(command, lambda: listens(server.port, host)):
         yield server
 
 
 @contextmanager
-def redis() -> Iterator[str]:
+def redis(host: str = "127.0.0.1") -> Iterator[str]:
     """Run a Redis without persistence; yield its URL."""
     port = free_port()
     program = shutil.which("redis-server") or shutil.which("valkey-server")
     if program is None:
         raise FileNotFoundError("redis-server is not installed")
-    command = [program, "--port", str(port), "--bind", "127.0.0.1", "--save", "", "--appendonly", "no"]
-    with _process(command, lambda: listens(port)):
-        yield f"redis://127.0.0.1:{port}/0"
+    command = [program, "--port", str(port), "--bind", host, "--save", "", "--appendonly", "no"]
+    with _process([*command, "--protected-mode", "no"], lambda: listens(port, host)):
+        yield f"redis://{host}:{port}/0"
 
 
 @contextmanager
-def postgres() -> Iterator[str]:
-    """Run a PostgreSQL of its own on a Unix socket; yield the URL of an empty database."""
+def postgres(host: str = "") -> Iterator[str]:
+    """Run a PostgreSQL of its own on a Unix socket, or at an address; yield the URL of an empty database."""
     programs = _postgres_programs()
     folder = Path(tempfile.mkdtemp(prefix="pg-", dir="/tmp"))  # noqa: S108  a socket's path must be short
     port = free_port()
@@ -87,14 +88,25 @@ def postgres() -> Iterator[str]:
             shutil.chown(folder, SUPERUSER, SUPERUSER)
         data = str(folder / "data")
         _as_postgres([f"{programs}/initdb", "-D", data, "-U", SUPERUSER, "-A", "trust", "--no-sync", "-E", "UTF8"])
-        settings = f"-k {folder} -p {port} -c listen_addresses= -c max_connections=60"
+        settings = f"-k {folder} -p {port} -c listen_addresses={host} -c max_connections=60"
+        if host:
+            with (folder / "data" / "pg_hba.conf").open("a") as rules:
+                rules.write("host all all samenet trust\n")
         _as_postgres([f"{programs}/pg_ctl", "-D", data, "-w", "-o", settings, "-l", f"{folder}/log", "start"])
         try:
-            yield f"postgres://{SUPERUSER}@:{port}/postgres?host={folder}"
+            at = f"{host}:{port}/postgres" if host else f":{port}/postgres?host={folder}"
+            yield f"postgres://{SUPERUSER}@{at}"
         finally:
             _as_postgres([f"{programs}/pg_ctl", "-D", data, "-m", "immediate", "-w", "stop"])
     finally:
         shutil.rmtree(folder, ignore_errors=True)
+
+
+def restart(url: str) -> None:
+    """Stop the PostgreSQL of a URL that :func:`postgres` gave, at once as when it crashes, and start it again."""
+    folder = url.rpartition("host=")[2]
+    control = f"{_postgres_programs()}/pg_ctl"
+    _as_postgres([control, "-D", f"{folder}/data", "-m", "immediate", "-w", "-l", f"{folder}/log", "restart"])
 
 
 def has_postgres() -> bool:
@@ -138,9 +150,9 @@ def _process(command: list[str], is_up: Callable[[], bool]) -> Iterator[subproce
         process.wait()
 
 
-def listens(port: int) -> bool:
+def listens(port: int, host: str = "127.0.0.1") -> bool:
     with socket.socket() as probe:
-        return probe.connect_ex(("127.0.0.1", port)) == 0
+        return probe.connect_ex((host, port)) == 0
 
 
 class _Handler:
@@ -178,13 +190,13 @@ class _Handler:
         return "250 OK"
 
 
-def _serve_smtp(port: int, log: Path, pause: float) -> None:
+def _serve_smtp(port: int, log: Path, pause: float, host: str) -> None:
     from aiosmtpd.smtp import SMTP  # noqa: PLC0415  only this process needs it
 
     async def serve() -> None:
         handler = _Handler(log, pause)
         loop = asyncio.get_running_loop()
-        server = await loop.create_server(lambda: SMTP(handler, hostname="mail.test"), "127.0.0.1", port)
+        server = await loop.create_server(lambda: SMTP(handler, hostname="mail.test"), host, port)
         async with server:
             await server.serve_forever()
 
@@ -192,4 +204,4 @@ def _serve_smtp(port: int, log: Path, pause: float) -> None:
 
 
 if __name__ == "__main__":
-    _serve_smtp(int(sys.argv[2]), Path(sys.argv[3]), float(sys.argv[4]))
+    _serve_smtp(int(sys.argv[2]), Path(sys.argv[3]), float(sys.argv[4]), sys.argv[5])

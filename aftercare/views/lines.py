@@ -33,9 +33,12 @@ def lines(request: StudioRequest) -> HttpResponseBase:
         (line, (line.transport or settings.AFTERCARE[line.channel.upper()]["TRANSPORT"]).rpartition(".")[2])
         for line in found.values()
     ]
-    context = {"rows": rows, "form": form, "away": away_in(request.studio), "spent": spent_today(line, request.now)}
-    return render(
-        request,
-        "aftercare/lines.html",
-        {**context, "limit": line.most_a_day, "kept": hearing.not_understood(request.studio)},
-    )
+    context = {
+        "rows": rows,
+        "form": form,
+        "away": away_in(request.studio),
+        "spent": spent_today(line, request.now),
+        "limit": line.most_a_day,
+        "kept": hearing.not_understood(request.studio),
+    }
+    return render(request, "aftercare/lines.html", context)

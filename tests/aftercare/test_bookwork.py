@@ -228,3 +228,24 @@ def test_one_file_with_a_fault_keeps_no_other_waiting() -> None:
     first.refresh_from_db()
     second.refresh_from_db()
     assert (first.state, second.state) == ("failed", "preview")
+
+
+def test_a_long_file_is_written_in_rounds_and_counted_as_one() -> None:
+    """A worker's task has a time limit: what is left of a file is the next task's."""
+    studio = make_studio()
+    rows = "".join(f"V{n},C{n},Mia,mia{n}@example.com,fill,2027-03-16T14:30\n" for n in range(3 * PART))
+    file = waiting(studio, HEADER + rows)
+    bookwork.run_waiting(NOW)
+    BookFile.objects.update(state=State.WRITING)
+
+    bookwork.run_waiting(NOW, seconds=0.001)  # over as soon as it has begun
+    file.refresh_from_db()
+    assert (file.state, file.busy_until, file.result["rounds"]) == ("writing", None, 1)
+    assert Visit.objects.count() == PART
+
+    while file.state == "writing":
+        assert bookwork.run_waiting(NOW, seconds=0.001) == 1
+        file.refresh_from_db()
+    assert Visit.objects.count() == 3 * PART
+    assert (file.state, file.result["visits"]["new"]) == ("done", 3 * PART)
+    assert Message.objects.exists()

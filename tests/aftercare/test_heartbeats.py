@@ -34,3 +34,14 @@ def test_a_clock_that_was_set_back_is_believed() -> None:
     heartbeats.finished("sweep", now=NOW - timedelta(hours=1))
 
     assert heartbeats.last("sweep") == {"sweep": NOW - timedelta(hours=1)}
+
+
+def test_a_part_is_late_once_its_last_round_is_too_long_ago_or_where_it_had_none() -> None:
+    late = timedelta(seconds=20)
+    assert heartbeats.is_late("sweep", late, now=NOW)
+
+    heartbeats.finished("sweep", now=NOW)
+
+    assert not heartbeats.is_late("sweep", late, now=NOW + timedelta(seconds=19))
+    assert heartbeats.is_late("sweep", late, now=NOW + timedelta(seconds=20))
+    assert heartbeats.is_late("sweep", late, now=NOW - timedelta(hours=1)), "a clock that was set back is believed"

@@ -65,13 +65,13 @@ def test_what_deploy_start_runs_is_what_the_units_and_the_containers_run(monkeyp
     grown = starting.programs(Path("/data"))
 
     assert [one.name for one in embedded] == ["The web server", "The engine"]
-    assert [one.name for one in grown] == ["The web server", "The worker", "The beat"]
+    assert [one.name for one in grown] == ["The web server", "Worker 1", "The beat"]
     for program in (*embedded, *grown[1:]):
-        words = [word for word in program.command[1:] if not word.startswith(("/", "--schedule", "-m"))]
+        words = [word for word in program.command[1:] if not word.startswith(("/", "--schedule", "--hostname", "-m"))]
         assert any(all(word in unit for word in words) for unit in units), program
     for name in ("worker", "beat"):
-        ours = next(one for one in grown if one.name == f"The {name}")
-        common = [word for word in ours.command[1:] if not word.startswith("--schedule")]
+        ours = next(one for one in grown if one.name == {"worker": "Worker 1", "beat": "The beat"}[name])
+        common = [word for word in ours.command[1:] if not word.startswith(("--schedule", "--hostname"))]
         assert compose[name]["command"][1 : len(common) + 1] == common
 
 

@@ -9,7 +9,7 @@ from typing import Any
 
 from django.core.management.base import BaseCommand, CommandError
 
-from aftercare import engine, tasks
+from aftercare import engine, moved, tasks
 from studio import lifeline
 
 
@@ -30,6 +30,7 @@ class Command(BaseCommand):
         signal.signal(signal.SIGINT, end)
         try:
             with engine.only_one(engine.place()):
+                moved.refuse()
                 tasks.take_up()
                 self.stderr.write("The engine is running.")
                 engine.run(engine.jobs(stop), stop)

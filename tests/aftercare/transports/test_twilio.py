@@ -8,8 +8,8 @@ from typing import Any
 from urllib.parse import urlencode
 
 import pytest
-from twilio.request_validator import RequestValidator  # type: ignore[import-untyped]  # it has no types
-from twilio.rest import Client  # type: ignore[import-untyped]
+from twilio.request_validator import RequestValidator
+from twilio.rest import Client
 
 from aftercare.core.delivery import Event
 from aftercare.transports.base import Callback, Forged
