@@ -8,6 +8,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import UTC, date, datetime, time, timedelta
+from functools import lru_cache
 from zoneinfo import ZoneInfo
 
 DAY = timedelta(days=1)
@@ -32,6 +33,7 @@ class Hours:
         return day.weekday() not in self.weekdays_off and day not in self.days_off
 
 
+@lru_cache(maxsize=4096)  # all clients of a studio ask for the same hours of the same days
 def moment(day: date, minutes: int, zone: ZoneInfo) -> datetime:
     """Return the moment at which the wall clock of ``zone`` shows ``minutes`` on ``day``.
 
@@ -59,17 +61,22 @@ def _change(early: datetime, late: datetime, zone: ZoneInfo) -> datetime:
 
 def opening(at: datetime, hours: Hours, zone: ZoneInfo) -> datetime:
     """Return ``at`` if it lies within ``hours`` on the wall clock of ``zone``, else their next opening."""
-    day = at.astimezone(zone).date()
-    if _is_open(at, day, hours, zone):
+    local = at.astimezone(zone)
+    day = local.date()
+    if _shows_open(local, hours):
         return at
     while (found := _opening_on(day, at, hours, zone)) is None:
         day += DAY
     return found
 
 
+def _shows_open(local: datetime, hours: Hours) -> bool:
+    return hours.open_on(local.date()) and hours.opens <= local.hour * 60 + local.minute < hours.closes
+
+
 def _is_open(at: datetime, day: date, hours: Hours, zone: ZoneInfo) -> bool:
     local = at.astimezone(zone)
-    return local.date() == day and hours.open_on(day) and hours.opens <= local.hour * 60 + local.minute < hours.closes
+    return local.date() == day and _shows_open(local, hours)
 
 
 def _opening_on(day: date, at: datetime, hours: Hours, zone: ZoneInfo) -> datetime | None:
@@ -100,6 +107,6 @@ def next_open(at: datetime, hours: Hours, zones: Sequence[ZoneInfo], limit: date
         start = at
         for zone in zones:
             at = opening(at, hours, zone)
-        if at == start:
+        if at == start or (len(zones) == 1 and at <= limit):  # of one clock nothing else can object
             return at
     return None

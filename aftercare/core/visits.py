@@ -31,10 +31,9 @@ class Visit:
     sign_on_test: bool = False  # a patch test with a sign on record
 
     def __post_init__(self) -> None:
-        for name in ("start", "end", "heard_at"):
-            at = getattr(self, name)
-            if at.microsecond:  # rare, so only then is it worth a copy
-                object.__setattr__(self, name, at.replace(microsecond=0))
+        if self.start.microsecond or self.end.microsecond or self.heard_at.microsecond:  # rare
+            for name in ("start", "end", "heard_at"):
+                object.__setattr__(self, name, getattr(self, name).replace(microsecond=0))
 
 
 @dataclass(frozen=True, slots=True)
