@@ -9,7 +9,7 @@ from typing import NamedTuple
 from zoneinfo import ZoneInfo
 
 from aftercare.core.hours import Hours, moment, next_open
-from aftercare.core.occasions import LEADS_ON, MOVES_ANEW, REMINDERS, Occasion, Reason
+from aftercare.core.occasions import LEADS_ON, MOVES_ANEW, REMINDERS, WISHED, Occasion, Reason
 from aftercare.core.rules import Rules
 from aftercare.core.visits import Calendar, Client, SetForecast, Visit
 
@@ -166,22 +166,26 @@ def revive(message: Planned, on_record: Standing, calendar: Calendar) -> None:
 
 
 def first_moment(message: Planned, since: datetime, client: Client, rules: Rules) -> datetime | None:
-    """Return the first moment from ``since`` on at which the message may leave; None: it is too late for one."""
+    """Return the first moment from ``since`` on at which the message may leave; None: it is too late for one.
+
+    It is one that she wishes, if there is one in time; else her wish gives way to the studio's own hours.
+    """
     start = max(message.aim, since)
     if message.go_from is not None:
         start = max(start, message.go_from)
     hours = rules.hours_of(message.occasion)
-    if message.apart is None:
-        return next_open(start, hours, client.zones, message.no_later_than)
-    return _first_clear(start, hours, client.zones, message.no_later_than, message.apart)
+    wished = hours.wished(client.wished) if message.occasion in WISHED else None
+    if wished is not None and (found := _first(message, start, hours, client.zones, wished)) is not None:
+        return found
+    return _first(message, start, hours, client.zones, None)
 
 
-def _first_clear(
-    at: datetime, hours: Hours, zones: Sequence[ZoneInfo], limit: datetime, apart: Apart
+def _first(
+    message: Planned, at: datetime, hours: Hours, zones: Sequence[ZoneInfo], wished: Hours | None
 ) -> datetime | None:
-    """Return the first moment from ``at`` to ``limit`` that is open on every clock and near nothing."""
-    while (found := next_open(at, hours, zones, limit)) is not None:
-        at = apart.after(found)
+    """Return the first moment from ``at`` on, in time, that is open on every clock and, of a reminder, near nothing."""
+    while (found := next_open(at, hours, zones, message.no_later_than, wished)) is not None:
+        at = message.apart.after(found) if message.apart is not None else found
         if at == found:
             return found
     return None

@@ -42,6 +42,7 @@ class Client:
 
     zone: ZoneInfo
     other_zone: ZoneInfo | None = None  # of her number, where she stated none and it differs
+    wished: str = ""  # the hours in which she wishes to be written to, see hours.WISHES; '' for none
     sensitive: bool = False
     channel: str = ""  # how she is reached about her visits; '' for the reason beside it
     unreachable: Reason | None = Reason.NO_WAY

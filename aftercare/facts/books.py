@@ -238,6 +238,7 @@ def _client(
     return timing.Client(
         zone=zone,
         other_zone=None if client.time_zone else _zone_of_number(client),
+        wished=client.wished_hours,
         sensitive=bool(client.sensitive),
         channel=about_visits.channel,
         unreachable=about_visits.reason,

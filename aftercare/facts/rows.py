@@ -26,8 +26,8 @@ from studio.models import Adhesive, Client, ClosingDay, Consent, Reaction, Studi
 
 # The columns that a plan follows from.
 OF_CLIENT = (
-    *("id", "studio_id", "mobile", "email", "channel", "time_zone", "sensitive", "paused_until", "on_break"),
-    *("earlier_declined", "no_set_since", "first_name", "last_name", "merged_into_id"),
+    *("id", "studio_id", "mobile", "email", "channel", "time_zone", "wished_hours", "sensitive", "paused_until"),
+    *("on_break", "earlier_declined", "no_set_since", "first_name", "last_name", "merged_into_id"),
 )
 OF_VISIT = (
     *("id", "studio_id", "client_id", "artist_id", "service", "status", "starts_at", "minutes", "heard_at"),
