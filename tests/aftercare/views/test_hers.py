@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from datetime import timedelta
+from datetime import datetime, timedelta
 from io import BytesIO
 from pathlib import Path
 from typing import Any
@@ -652,6 +652,13 @@ def test_she_chooses_the_language_of_her_messages(browser: Browser, booked: Visi
     assert Client.objects.get(pk=mia.pk).language == "es"
 
 
+def due_here(studio: Studio) -> datetime:
+    """When what to do before her visit leaves, on the studio's clock."""
+    due = Message.objects.get(occasion="prepare", step=0).due_at
+    assert due is not None
+    return due.astimezone(studio.zone)
+
+
 @pytest.mark.parametrize(
     ("language", "asked", "answered"),
     [
@@ -663,8 +670,7 @@ def test_she_chooses_when_she_is_written_to(
     language: str, asked: tuple[str, str], answered: str, browser: Browser, booked: Visit, mia: Client
 ) -> None:
     upkeep.plan_clients([mia.pk], clock.now())
-    message = Message.objects.get(occasion="prepare", step=0)
-    usual = message.due_at.astimezone(mia.studio.zone)
+    usual = due_here(mia.studio)
     page = browser.get(f"{way(booked)}?lang={language}")
     assert all(text in words(page) for text in asked)
     assert page.context["hours"][0][2]  # that she has no wish is what is marked
@@ -675,13 +681,11 @@ def test_she_chooses_when_she_is_written_to(
     assert [key for key, _, chosen in page.context["hours"] if chosen] == ["evening"]
     mia.refresh_from_db()
     assert mia.wished_hours == "evening"
-    message.refresh_from_db()
-    due = message.due_at.astimezone(mia.studio.zone)
+    due = due_here(mia.studio)
     assert (usual.hour, due.hour, due.date()) == (10, 17, usual.date())
 
     browser.post(way(booked), {"do": "hours", "hours": ""})
-    message.refresh_from_db()
-    assert message.due_at.astimezone(mia.studio.zone) == usual
+    assert due_here(mia.studio) == usual
 
 
 @pytest.mark.parametrize("sent", [{"hours": "midnight"}, {}])
