@@ -1,4 +1,4 @@
-"""What a client chooses on her own pages: channel and language, no more messages, her record, no more links."""
+"""What a client chooses on her own pages: channel, language and hours, no more messages, her record, no more links."""
 
 from __future__ import annotations
 
@@ -49,6 +49,13 @@ def choose_language(client: Client, language: str, *, now: datetime) -> None:
     if language not in LANGUAGES:
         raise ValidationError(_("There are no words in that language: choose one of those offered."))
     records.save_client(studio=client.studio, client=client, by=None, now=now, language=language)
+
+
+def choose_hours(client: Client, hours: str, *, now: datetime) -> None:
+    """Write to her at these hours from now on, as far as that is in time; '' for any within the studio's."""
+    if hours not in Client.Hours.values:
+        raise ValidationError(_("Choose one of the times offered."))
+    records.save_client(studio=client.studio, client=client, by=None, now=now, wished_hours=hours)
 
 
 def stop_everything(client: Client, *, now: datetime) -> list[str]:

@@ -65,9 +65,12 @@ def preview(
     It goes by the forecasts on record, which each night renews, or where the levels change by what they would be.
     ``stop`` is asked between some hundred clients and the next: once it is true, the others are not looked at.
     """
-    ids = ahead.concerned(studio, now)
-    moves = Moves(clients=len(ids))
     in_force = facts.rules_of(studio)
+    reminders_alone = rules.moves_reminders_alone(in_force)
+    ids = ahead.concerned(studio, now, reminders_alone=reminders_alone)
+    moves = Moves(clients=len(ids))
+    if reminders_alone:
+        moves.stay = ahead.staying(studio, now, set(ids), days)
     other_levels = (rules.fill_level, rules.full_set_level) != (in_force.fill_level, in_force.full_set_level)
     with ahead.uninterrupted():
         for start in range(0, len(ids), ahead.BATCH):

@@ -6,11 +6,14 @@ Moments are aware datetimes in UTC, whole seconds. Minutes count from local midn
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import UTC, date, datetime, time, timedelta
+from functools import lru_cache
 from zoneinfo import ZoneInfo
 
 DAY = timedelta(days=1)
+# When a client wishes to be written to, from and until minutes since midnight on her clock.
+WISHES = {"morning": (0, 12 * 60), "afternoon": (12 * 60, 24 * 60), "evening": (17 * 60, 24 * 60)}
 
 
 @dataclass(frozen=True, slots=True)
@@ -31,7 +34,16 @@ class Hours:
     def open_on(self, day: date) -> bool:
         return day.weekday() not in self.weekdays_off and day not in self.days_off
 
+    def wished(self, wish: str) -> Hours | None:
+        """Return that part of these hours in which a client wishes to be written to; None: no wish, or no such part."""
+        if wish not in WISHES:
+            return None
+        opens, closes = WISHES[wish]
+        opens, closes = max(opens, self.opens), min(closes, self.closes)
+        return replace(self, opens=opens, closes=closes) if opens < closes else None
 
+
+@lru_cache(maxsize=4096)  # all clients of a studio ask for the same hours of the same days
 def moment(day: date, minutes: int, zone: ZoneInfo) -> datetime:
     """Return the moment at which the wall clock of ``zone`` shows ``minutes`` on ``day``.
 
@@ -59,17 +71,22 @@ def _change(early: datetime, late: datetime, zone: ZoneInfo) -> datetime:
 
 def opening(at: datetime, hours: Hours, zone: ZoneInfo) -> datetime:
     """Return ``at`` if it lies within ``hours`` on the wall clock of ``zone``, else their next opening."""
-    day = at.astimezone(zone).date()
-    if _is_open(at, day, hours, zone):
+    local = at.astimezone(zone)
+    day = local.date()
+    if _shows_open(local, hours):
         return at
     while (found := _opening_on(day, at, hours, zone)) is None:
         day += DAY
     return found
 
 
+def _shows_open(local: datetime, hours: Hours) -> bool:
+    return hours.open_on(local.date()) and hours.opens <= local.hour * 60 + local.minute < hours.closes
+
+
 def _is_open(at: datetime, day: date, hours: Hours, zone: ZoneInfo) -> bool:
     local = at.astimezone(zone)
-    return local.date() == day and hours.open_on(day) and hours.opens <= local.hour * 60 + local.minute < hours.closes
+    return local.date() == day and _shows_open(local, hours)
 
 
 def _opening_on(day: date, at: datetime, hours: Hours, zone: ZoneInfo) -> datetime | None:
@@ -91,15 +108,17 @@ def _openings_again(day: date, hours: Hours, zone: ZoneInfo) -> list[datetime]:
     return [_change(early, late, zone), again.astimezone(UTC)]
 
 
-def next_open(at: datetime, hours: Hours, zones: Sequence[ZoneInfo], limit: datetime) -> datetime | None:
+def next_open(
+    at: datetime, hours: Hours, zones: Sequence[ZoneInfo], limit: datetime, first: Hours | None = None
+) -> datetime | None:
     """Return the first moment from ``at`` on that lies within ``hours`` on every clock of ``zones``.
 
-    None: there is no such moment up to and including ``limit``.
+    ``first`` are narrower hours on the first of them. None: there is no such moment up to and including ``limit``.
     """
     while at <= limit:
         start = at
         for zone in zones:
-            at = opening(at, hours, zone)
-        if at == start:
+            at = opening(at, first if first and zone is zones[0] else hours, zone)
+        if at == start or (len(zones) == 1 and at <= limit):  # of one clock nothing else can object
             return at
     return None

@@ -48,6 +48,9 @@ MOVES_ANEW = frozenset(
 )  # one more edition when the visit moves after it had gone
 REMINDERS = frozenset({Occasion.FILL_DUE, Occasion.FULL_SET_DUE})  # promotional: they need a consent of their own
 LEADS_ON = MOVES_ANEW | REMINDERS  # leads to the next visit: stops while she is on hold, or a person paused her
+# What keeps to the hours that a client wishes. Not care, which says what to do in the first hours after a visit; nor
+# what a person or she herself has just called for.
+WISHED = LEADS_ON | {Occasion.CHECK}
 UNPLANNED = frozenset({Occasion.OPT_IN, Occasion.NOTICE})  # promised by an act, apart from the plan of a visit
 NEEDS_THE_BOOK = REMINDERS | {Occasion.PREPARE}  # waits while the book that it speaks from is old
 SAFETY = frozenset({Occasion.CARE, Occasion.CHECK, Occasion.PATCH_TEST, Occasion.ANSWER, Occasion.ALERT})

@@ -2,13 +2,19 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, fields
 from datetime import datetime
 
 from aftercare.core.hours import Hours
 from aftercare.core.occasions import REMINDERS, Occasion
 
 SUNDAY = 6
+OF_REMINDERS = frozenset(
+    (
+        *("reminder_hours", "fill_level", "full_set_level", "lead_days", "reminder_after_days", "early_days"),
+        *("full_set_last_days", "reminder_gap_days", "reminder_clear_hours", "most_declined", "go_a_day"),
+    )
+)  # the numbers that no other message's moment follows from
 
 
 @dataclass(frozen=True, slots=True)
@@ -65,6 +71,14 @@ class Rules:
 
     # From when these numbers hold: a later check that was over by then is not called for by them. None: always.
     since: datetime | None = None
+
+    def moves_reminders_alone(self, before: Rules) -> bool:
+        """Whether these rules differ from ``before`` in no number that anything but a reminder follows from.
+
+        From when they hold is none: what only that keeps back was over by then, and would be too late.
+        """
+        rest = (one.name for one in fields(self) if one.name not in OF_REMINDERS | {"since"})
+        return all(getattr(self, name) == getattr(before, name) for name in rest)
 
     def hours_of(self, occasion: Occasion) -> Hours:
         """Return the sending hours of ``occasion``."""

@@ -31,10 +31,9 @@ class Visit:
     sign_on_test: bool = False  # a patch test with a sign on record
 
     def __post_init__(self) -> None:
-        for name in ("start", "end", "heard_at"):
-            at = getattr(self, name)
-            if at.microsecond:  # rare, so only then is it worth a copy
-                object.__setattr__(self, name, at.replace(microsecond=0))
+        if self.start.microsecond or self.end.microsecond or self.heard_at.microsecond:  # rare
+            for name in ("start", "end", "heard_at"):
+                object.__setattr__(self, name, getattr(self, name).replace(microsecond=0))
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,6 +42,7 @@ class Client:
 
     zone: ZoneInfo
     other_zone: ZoneInfo | None = None  # of her number, where she stated none and it differs
+    wished: str = ""  # the hours in which she wishes to be written to, see hours.WISHES; '' for none
     sensitive: bool = False
     channel: str = ""  # how she is reached about her visits; '' for the reason beside it
     unreachable: Reason | None = Reason.NO_WAY

@@ -74,10 +74,15 @@ def of_studio(studio: Studio, now: datetime) -> Iterator[Record]:
         last = ids[-1]
 
 
-def wearing(studio: Studio, now: datetime) -> list[int]:
-    """Return the clients who may have a set on, in the order of their keys: the others need not be looked at."""
+def wearing(studio: Studio, now: datetime, client_ids: Iterable[int] | None = None) -> list[int]:
+    """Return the clients, or those of ``client_ids``, who may have a set on, in the order of their keys.
+
+    The others need not be looked at.
+    """
     since = now - timedelta(days=LONGEST_WORN + 1)
     sets = Visit.objects.filter(studio=studio, status=Visit.Status.DONE, service__in=SETS, starts_at__gte=since)
+    if client_ids is not None:
+        sets = sets.filter(client__in=list(client_ids))
     return sorted(set(sets.order_by().values_list("client", flat=True)))
 
 

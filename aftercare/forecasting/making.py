@@ -63,7 +63,7 @@ def as_if(client_ids: Iterable[int], studio: Studio, rules: Rules, now: datetime
     Levels in force have every set forecast anew, so each that is on is among them.
     """
     alike: dict[date, list[Record]] = defaultdict(list)
-    for record in histories.load(client_ids, now):
+    for record in histories.load(histories.wearing(studio, now, client_ids), now):
         if record.visit is not None:
             alike[record.today].append(record)
     forecaster = _forecaster_of(Fit.objects.filter(studio=studio).first())

@@ -4,8 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
-from datetime import datetime
+from datetime import datetime, time
 from functools import cached_property
+
+from django.utils.translation import gettext
 
 from aftercare import texts
 from aftercare.core import answering, fields, say
@@ -85,6 +87,17 @@ class HerPage:
     @property
     def hour(self) -> str:
         return say.hour(self._start.time().replace(second=0, microsecond=0), self.language, self.studio.region)
+
+    @property
+    def hours(self) -> dict[str, str]:
+        """When she can wish to be written to: its name, and in words."""
+        noon, five = (say.hour(time(hour), self.language, self.studio.region) for hour in (12, 17))
+        return {
+            "": gettext("any time within the studio’s hours"),
+            "morning": gettext("in the morning, until %(hour)s") % {"hour": noon},
+            "afternoon": gettext("in the afternoon or evening, from %(hour)s") % {"hour": noon},
+            "evening": gettext("in the evening, from %(hour)s") % {"hour": five},
+        }
 
     @property
     def days_since(self) -> int:

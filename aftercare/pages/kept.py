@@ -59,6 +59,7 @@ LABELS: dict[str, Promise] = {
     "time_zone": gettext_lazy("Time zone"),
     "language": gettext_lazy("Language"),
     "channel": gettext_lazy("By"),
+    "wished_hours": gettext_lazy("To be written to"),
     "sensitive": gettext_lazy("Noted as sensitive"),
     "wears_lenses": gettext_lazy("Wears contact lenses"),
     "oily_lids": gettext_lazy("Oily lids"),
@@ -105,14 +106,15 @@ _PURPOSES: dict[str, Promise] = {
 # What is kept by a short name, in words; a machine gets the name.
 _IN_WORDS: dict[str, dict[str, Any]] = {
     "channel": dict(Client.Channel.choices),
+    "wished_hours": dict(Client.Hours.choices),
     "read_in_it": {**TOPICS, **SIGNS},
     "signs": SIGNS,
     "side": SIDES,
 }
 OF_HER = (
-    *("first_name", "last_name", "mobile", "email", "time_zone", "language", "channel", "sensitive", "wears_lenses"),
-    *("oily_lids", "under_18", "guardian_name", "guardian_mobile", "guardian_agreed_on", "waiver_signed_on"),
-    *("on_break", "note"),
+    *("first_name", "last_name", "mobile", "email", "time_zone", "language", "channel", "wished_hours", "sensitive"),
+    *("wears_lenses", "oily_lids", "under_18", "guardian_name", "guardian_mobile", "guardian_agreed_on"),
+    *("waiver_signed_on", "on_break", "note"),
 )
 
 

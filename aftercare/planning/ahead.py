@@ -4,18 +4,18 @@ from __future__ import annotations
 
 import gc
 from collections import Counter
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Collection, Iterable, Iterator, Mapping
 from contextlib import contextmanager
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, field
 from datetime import datetime, timedelta
 from enum import StrEnum
 
 from aftercare import facts
 from aftercare.core.delivery import OPEN, State
-from aftercare.core.timing import UNPLANNED, Occasion, Planned, Rules, SetForecast
+from aftercare.core.timing import REMINDERS, UNPLANNED, Occasion, Planned, Rules, SetForecast
 from aftercare.facts import ClientBook
 from aftercare.models import Message
-from studio.models import Client, Studio, Visit
+from studio.models import SETS, Client, Studio, Visit
 
 BATCH = 1000  # clients at a time
 DAYS = 14  # that are compared
@@ -68,12 +68,26 @@ class Moves:
         return self.looked == self.clients
 
 
-def concerned(studio: Studio, now: datetime) -> list[int]:
-    """Return the clients whose plan can follow from the rules: a visit lately or ahead, or a message to go."""
+def concerned(studio: Studio, now: datetime, *, reminders_alone: bool = False) -> list[int]:
+    """Return the clients whose plan can follow from the rules: a visit lately or ahead, or a message to go.
+
+    ``reminders_alone``: from those of the rules that are about reminders, which need a set that is done.
+    """
     lately = Visit.objects.filter(studio=studio, starts_at__gte=now - facts.LOOK_BACK).order_by()
     to_go = Message.objects.filter(studio=studio, state=State.PLANNED, visit__isnull=False).order_by()
+    if reminders_alone:
+        lately = lately.filter(status=Visit.Status.DONE, service__in=SETS)
+        to_go = to_go.filter(occasion__in=REMINDERS)
     ids = {*lately.values_list("client_id", flat=True), *to_go.values_list("visit__client_id", flat=True)}
     return sorted(ids)
+
+
+def staying(studio: Studio, now: datetime, ids: Collection[int], days: int = DAYS) -> int:
+    """Return how many messages of the next ``days`` are of other clients than these, whom nothing moves."""
+    until = now + timedelta(days=days)
+    leaves = Message.objects.filter(studio=studio, state__in=(State.PLANNED, State.CLAIMED), due_at__lte=until)
+    about = leaves.filter(staff=None, visit__isnull=False).exclude(occasion__in=UNPLANNED).order_by()
+    return sum(client not in ids for client in about.values_list("visit__client_id", flat=True))
 
 
 def compare(
@@ -97,12 +111,9 @@ def compare(
         found[client] = list(_of(book, now, until, moves))
         moves.looked += 1
     doubtful = [client for client, mine in found.items() if any(move.kind is not Kind.MOVES for move in mine)]
-    if forecasts:
-        as_is = facts.load_as_if(doubtful, now, studio, in_force)
-    else:
-        as_is = {client: replace(books[client], rules=in_force) for client in doubtful}
+    as_is = {client: books[client].by(in_force).plan(now) for client in doubtful}
     for client, mine in found.items():
-        anyway = {one.key: _goes(one) for one in as_is[client].plan(now)} if client in as_is else None
+        anyway = {one.key: _goes(one) for one in as_is[client]} if client in as_is else None
         moves.found.extend(move for move in mine if anyway is None or anyway.get(move.key) != move.after)
 
 
@@ -112,7 +123,7 @@ def _goes(planned: Planned) -> datetime | None:
 
 
 def _of(book: ClientBook, now: datetime, until: datetime, moves: Moves) -> Iterator[Move]:
-    standing = {message.key: message for message in book.messages.values() if State(message.state) in OPEN}
+    standing = {message.key: message for message in book.messages.values() if message.state in OPEN}
     for planned in book.plan(now):
         message = standing.pop(planned.key, None)
         before, after = _leaves(message), _goes(planned)

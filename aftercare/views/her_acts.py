@@ -24,6 +24,7 @@ def hear(request: HttpRequest, opened: Opened, language: str, now: datetime) -> 
         "move": _move,
         "channel": _channel,
         "language": _language,
+        "hours": _hours,
         "stop": _stop,
         "record": _record,
         "end": _end,
@@ -81,6 +82,11 @@ def _channel(request: HttpRequest, opened: Opened, language: str, now: datetime)
 def _language(request: HttpRequest, opened: Opened, language: str, now: datetime) -> Said:
     wanted = request.POST.get("language", "")
     return _choose(opened, lambda: choices.choose_language(opened.client, wanted, now=now), now)
+
+
+def _hours(request: HttpRequest, opened: Opened, language: str, now: datetime) -> Said:
+    wanted = request.POST.get("hours", "?")
+    return _choose(opened, lambda: choices.choose_hours(opened.client, wanted, now=now), now)
 
 
 def _choose(opened: Opened, choose: Callable[[], object], now: datetime) -> Said:

@@ -134,6 +134,7 @@ def _show(request: HttpRequest, opened: Opened, token: str, language: str, said:
         "moving": page.has_asked(Asks.MOVE, replies),
         "channels": choices.channels(opened.client),
         "channel": page.book.reach.channel,
+        "hours": _chosen(page.hours, opened.client.wished_hours),
     }
     response = render(request, "aftercare/hers/visit.html", context, status=said.status)
     response["Content-Language"] = language  # else the middleware names that of the browser

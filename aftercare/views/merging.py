@@ -27,6 +27,7 @@ from studio.models import Client, Merge
 from studio.records import merging
 
 FOUND = 20
+CHOICES = {"channel": Client.Channel.choices, "wished_hours": Client.Hours.choices}
 LABELS = {column.name: column.verbose_name for column in Client._meta.concrete_fields}
 
 
@@ -133,8 +134,8 @@ def _words(field: str, value: object) -> str:
         return _("yes") if value else _("no")
     if isinstance(value, date):
         return date_format(value, "j F Y")
-    if field == "channel":
-        return str(dict(Client.Channel.choices).get(str(value), "—")) if value else "—"
+    if field in CHOICES:
+        return str(dict(CHOICES[field]).get(str(value), "—")) if value else "—"
     return str(value) if value else "—"
 
 

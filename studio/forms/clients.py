@@ -19,7 +19,7 @@ from studio.models import Client, Consent, Reaction, Studio, Visit
 from studio.models.people import LANGUAGES
 from studio.records import Answer
 
-CONTACT = ("first_name", "last_name", "mobile", "email", "channel", "language", "time_zone")
+CONTACT = ("first_name", "last_name", "mobile", "email", "channel", "language", "time_zone", "wished_hours")
 AGREED = ("under_18", "guardian_name", "guardian_mobile", "guardian_agreed_on", "waiver_signed_on", "on_break")
 HEALTH = ("sensitive", "wears_lenses", "oily_lids", "note")  # for those alone who may read health notes
 

@@ -25,6 +25,12 @@ class Client(models.Model):
         SMS = "sms", _("text message")
         EMAIL = "email", _("e-mail")
 
+    class Hours(models.TextChoices):
+        ANY = "", _("any time within the studio’s hours")
+        MORNING = "morning", _("in the morning, until 12:00")
+        AFTERNOON = "afternoon", _("in the afternoon or evening, from 12:00")
+        EVENING = "evening", _("in the evening, from 17:00")
+
     studio = models.ForeignKey(Studio, on_delete=models.CASCADE, related_name="clients")
     first_name = models.CharField(_("first name"), max_length=80)
     last_name = models.CharField(_("last name"), max_length=80, blank=True)
@@ -33,6 +39,8 @@ class Client(models.Model):
     time_zone = models.CharField(_("time zone"), max_length=64, blank=True, validators=[check_zone])  # '' not stated
     language = models.CharField(_("language"), max_length=16, blank=True)  # BCP 47; '' the studio's
     channel = models.CharField(_("reach her by"), max_length=5, blank=True, choices=Channel.choices)
+    # Within the studio's hours, on her clock; where that would be too late her wish gives way.
+    wished_hours = models.CharField(_("write to her"), max_length=9, blank=True, choices=Hours.choices)
     sensitive = models.BooleanField(_("sensitive"), null=True, blank=True)  # a health note
     wears_lenses = models.BooleanField(_("wears contact lenses"), null=True, blank=True)
     oily_lids = models.BooleanField(_("oily lids"), null=True, blank=True)

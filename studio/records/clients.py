@@ -34,6 +34,7 @@ class ClientFields(TypedDict, total=False):
     time_zone: str
     language: str
     channel: str
+    wished_hours: str
     sensitive: bool | None
     wears_lenses: bool | None
     oily_lids: bool | None

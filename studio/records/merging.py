@@ -28,7 +28,7 @@ from studio.records.writing import locked, raise_client_revision, raise_visit_re
 HOW = "merge"
 PAIRS = tuple((channel, purpose) for channel in ("sms", "email") for purpose in ("visits", "reminders"))
 CAREFUL = ("sensitive", "wears_lenses", "oily_lids", "under_18", "on_break")
-FILLED = ("last_name", "mobile", "email", "time_zone", "language", "channel", "waiver_signed_on")
+FILLED = ("last_name", "mobile", "email", "time_zone", "language", "channel", "wished_hours", "waiver_signed_on")
 GUARDIAN = ("guardian_name", "guardian_mobile", "guardian_agreed_on")
 
 

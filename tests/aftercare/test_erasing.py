@@ -40,6 +40,7 @@ def mia(olga: Staff) -> Client:
         note="secret note",
         guardian_name="guardian",
         sensitive=True,
+        wished_hours="evening",
     )
     twin = make_client(studio, "Wilhelmina", last_name="Okafor", mobile="+12125550101")
     ClientRef.objects.create(studio=studio, source="csv", reference="c1", client=her, said={"last_name": "Okafor"})
@@ -122,6 +123,7 @@ def test_who_did_it_and_when_is_on_record(mia: Client, olga: Staff) -> None:
     assert (mia.erased_at, mia.erased_by) == (NOW, olga)
     assert mia not in Client.objects.standing()
     assert str(mia) == "a client who was forgotten"
+    assert mia.wished_hours == ""
 
 
 def test_what_counts_stays_without_her(mia: Client, olga: Staff) -> None:

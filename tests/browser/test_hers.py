@@ -151,6 +151,29 @@ def test_another_day_is_asked_for_without_javascript(plain: Page, live_server: A
     assert Wish.objects.filter(kind="move").get().reply.ticked["suits"] == ["mornings"]
 
 
+@pytest.mark.parametrize(
+    ("language", "question", "hours", "done"),
+    [
+        ("en", "When may we write to you?", "in the evening, from 5:00 pm", "Changed."),
+        ("es", "¿Cuándo te podemos escribir?", "al final del día, desde las 5:00 pm", "Cambiado."),
+    ],
+)
+def test_hours_are_chosen_without_javascript(
+    language: str, question: str, hours: str, done: str, plain: Page, live_server: Any, morning_cast: Cast
+) -> None:
+    bea = morning_cast.clients["Bea"]
+    plain.goto(f"{live_server.url}{way(morning_cast.visit(bea, morning_cast.at(10, 5)))}?lang={language}")
+    plain.get_by_text(question).click()
+    plain.get_by_label(hours).check()
+    plain.locator("button[value=hours]").click()
+
+    expect(plain.get_by_role("status")).to_contain_text(done)
+    plain.get_by_text(question).click()
+    expect(plain.get_by_label(hours)).to_be_checked()
+    bea.refresh_from_db()
+    assert bea.wished_hours == "evening"
+
+
 def test_another_language_is_one_tap_away(plain: Page, live_server: Any, morning_cast: Cast) -> None:
     done = Visit.objects.filter(client=morning_cast.clients["Mia"], status="done").latest("starts_at")
     plain.goto(f"{live_server.url}{way(done)}")

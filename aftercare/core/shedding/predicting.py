@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import defaultdict
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date
@@ -107,9 +108,7 @@ class Forecaster:
         known = np.empty((len(histories), *self.lattice.shape))
         known[records.order] = forward(material, found, self.start, self.move).after
         self._lots(known, histories)
-        for index, history in enumerate(histories):
-            if history.worn is not None:
-                self._worn(known[index], history.worn, today)
+        self._worn(known, histories, today)
         weights = known.reshape(len(histories), -1)
         return np.asarray(weights / weights.sum(axis=1, keepdims=True))
 
@@ -121,20 +120,29 @@ class Forecaster:
             effect = self.population.lot(lot)
             known[mine] = known[mine] @ made.luck(self.lattice, self.population.luck, effect.mean, effect.sd)
 
-    def _worn(self, known: Floats, worn: LashSet, today: date | None) -> None:
-        """Take into account what was seen of the worn set itself, and that it is still worn."""
-        if worn.seen:
-            kinds = kinds_of([kind_of(worn, which, self.population.steps) for which in range(len(worn.seen))])
-            bias = np.array([self.population.bias(artist) for artist in kinds.artist])
-            left = self.lattice.left(kinds.day, self.spread)
-            seen = made.eye(self.population.numbers).chance(left, kinds.share, kinds.step, bias)
-            known *= seen.prod(axis=0)
-        age = 0 if today is None else (today - worn.on).days
-        if age > 0:
+    def _worn(self, known: Floats, histories: Sequence[History], today: date | None) -> None:
+        """Take into account what was seen of each worn set itself, and that it is still worn."""
+        of_age: dict[int, list[int]] = defaultdict(list)
+        for index, history in enumerate(histories):
+            worn = history.worn
+            if worn is not None and worn.seen:
+                known[index] *= self._seen(worn)
+            if worn is not None and today is not None and worn.on < today:
+                of_age[(today - worn.on).days].append(index)
+        for age, alike in of_age.items():
             left = self.lattice.left([age], self.spread)[0]
-            known *= NOT_KNOWN + (1 - NOT_KNOWN) * left**2 / (left**2 + BARELY**2)
-        if not known.sum() > 0:
-            raise ValueError(f"the readings of the set of {worn.on} cannot be: check their days and shares")
+            known[alike] *= NOT_KNOWN + (1 - NOT_KNOWN) * left**2 / (left**2 + BARELY**2)
+        cannot_be = np.flatnonzero(~(known.sum(axis=(1, 2)) > 0))
+        for worn in (histories[int(index)].worn for index in cannot_be):
+            if worn is not None:
+                raise ValueError(f"the readings of the set of {worn.on} cannot be: check their days and shares")
+
+    def _seen(self, worn: LashSet) -> Floats:
+        """How likely each node makes what was seen of this set."""
+        kinds = kinds_of([kind_of(worn, which, self.population.steps) for which in range(len(worn.seen))])
+        bias = np.array([self.population.bias(artist) for artist in kinds.artist])
+        left = self.lattice.left(kinds.day, self.spread)
+        return np.asarray(made.eye(self.population.numbers).chance(left, kinds.share, kinds.step, bias).prod(axis=0))
 
     def days(self, weights: Floats, level: float) -> Floats:
         """Return the quantiles of the days until what is left falls to ``level``: (clients, 3)."""

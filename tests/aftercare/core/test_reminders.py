@@ -215,7 +215,7 @@ def test_a_set_that_was_heard_of_later_does_not_wait() -> None:
 
 def test_with_the_owners_go_it_leaves_from_then_on() -> None:
     standing = waiting(plan(client=OF_FIRST_IMPORT, now=IMPORTED))
-    standing[FILL] = replace(standing[FILL], go_from=utc("2027-06-24 09:00"))
+    standing[FILL] = standing[FILL]._replace(go_from=utc("2027-06-24 09:00"))
 
     found = reminded(client=OF_FIRST_IMPORT, now="2027-06-21 12:00", standing=standing)
 
@@ -224,7 +224,7 @@ def test_with_the_owners_go_it_leaves_from_then_on() -> None:
 
 def test_a_go_that_comes_too_late_is_too_late() -> None:
     standing = waiting(plan(client=OF_FIRST_IMPORT, now=IMPORTED))
-    standing[FILL] = replace(standing[FILL], go_from=utc("2027-07-07 09:00"))
+    standing[FILL] = standing[FILL]._replace(go_from=utc("2027-07-07 09:00"))
 
     assert reminded(client=OF_FIRST_IMPORT, now=IMPORTED, standing=standing)["fill_due"] == "too late"
 

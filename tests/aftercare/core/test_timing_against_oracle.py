@@ -9,7 +9,7 @@ import dataclasses
 import os
 import random
 from collections.abc import Iterable, Mapping
-from datetime import datetime, timedelta
+from datetime import date, datetime, timedelta
 from itertools import combinations
 from zoneinfo import ZoneInfo
 
@@ -18,9 +18,10 @@ from hypothesis import strategies as st
 
 from aftercare.core import timing
 from aftercare.core.hours import Hours
+from aftercare.core.rules import OF_REMINDERS, Rules
 from aftercare.core.timing import REMINDERS, Client, Occasion, Planned, Reason, Slot, Standing
 from tests.aftercare.core import oracle
-from tests.aftercare.core.cases import Case, cases, changes, replaced, wearing
+from tests.aftercare.core.cases import Case, cases, changes, replaced, rules_of, wearing
 
 EXAMPLES = int(os.environ.get("TIMING_EXAMPLES", "150"))
 # Drawing a whole client is slow, and that is fine.
@@ -76,8 +77,7 @@ class Messages:
         if (waiting := self.open.get(slot)) is None:
             return record
         stands = slot not in self.withdrawn
-        return dataclasses.replace(
-            record,
+        return record._replace(
             open_edition=waiting.edition,
             open_planned=stands and waiting.reason is None,
             open_gave_way=stands and waiting.reason is Reason.ANOTHER_CHECK,
@@ -258,3 +258,16 @@ def test_what_was_withheld_and_may_go_again_is_planned_from_now(case: Case, minu
         if message.reason is None:
             assert message.due is not None
             assert message.due >= timing.whole_seconds(later.now)
+
+
+@bounded
+@given(wearing(), rules_of(date(2027, 6, 10)))
+def test_numbers_of_reminders_move_nothing_else(case: Case, other: Rules) -> None:
+    of_reminders = {name: getattr(other, name) for name in OF_REMINDERS}
+    changed = case._replace(rules=dataclasses.replace(case.rules, **of_reminders))
+    assert changed.rules.moves_reminders_alone(case.rules)
+
+    before, after = (told(one.plan()) for one in (case, changed))
+    event(f"moves: {before != after}")
+    kept = [{slot: one for slot, one in plan.items() if slot[1] not in REMINDERS} for plan in (before, after)]
+    assert kept[0] == kept[1]

@@ -106,7 +106,7 @@ def test_a_visit_that_moves_back_is_told_of_no_more() -> None:
     again = timing.plan(SENSITIVE_MIA, [MOVED], DEFAULTS, utc("2027-06-08 12:00"), sent)
     [second] = waiting(only(again, Occasion.PREPARE, 0)).values()
     slot = (1, Occasion.PREPARE, 0)
-    both = replace(second, gone_edition=1, gone_start=BOOKED.start, gone_due=sent[slot].gone_due)
+    both = second._replace(gone_edition=1, gone_start=BOOKED.start, gone_due=sent[slot].gone_due)
 
     found = planned([BOOKED], "2027-06-08 13:00", "prepare", client=SENSITIVE_MIA, standing={slot: both})
 
@@ -141,7 +141,7 @@ def test_a_canceled_visits_messages_are_no_longer_due() -> None:
 
 
 def test_a_message_of_a_visit_that_is_booked_again_is_planned_from_now() -> None:
-    withdrawn = {slot: replace(record, open_planned=False) for slot, record in waiting(first_plan()).items()}
+    withdrawn = {slot: record._replace(open_planned=False) for slot, record in waiting(first_plan()).items()}
 
     found = planned([BOOKED], "2027-06-08 12:00", "prepare", client=SENSITIVE_MIA, standing=withdrawn)
 

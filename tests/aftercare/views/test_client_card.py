@@ -30,6 +30,14 @@ def test_the_card_says_what_goes_to_her_when_and_why(cast: Cast, as_: SignIn) ->
     assert "10:00, 3 days before the visit" in page
 
 
+def test_the_card_says_in_which_hours_she_wishes_to_be_written_to(cast: Cast, as_: SignIn) -> None:
+    cast.client("Mia", wished_hours="evening")
+
+    page = words(as_(cast.ada).get(card(cast, "Mia")))
+
+    assert "Her hours in the evening, from 17:00" in page
+
+
 def test_what_is_withheld_says_why(cast: Cast, as_: SignIn) -> None:
     her = cast.client("Mia", texts=False)
     cast.visit(her, cast.at(12, 10))

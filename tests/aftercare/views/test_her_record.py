@@ -62,14 +62,22 @@ def test_what_is_kept_by_short_names_is_shown_in_her_words_and_a_machine_gets_th
     client: Browser, mia: Client
 ) -> None:
     Visit.objects.filter(client=mia).update(share_left="55.0")
-    Client.objects.filter(pk=mia.pk).update(language="en", channel="sms")
+    Client.objects.filter(pk=mia.pk).update(language="en", channel="sms", wished_hours="evening")
 
     said = words(client.get(f"{way(mia)}?lang=es"))
     machine = json.loads(client.get(f"{way(mia)}/record.json?lang=es").content)
 
-    for shown in ("Idioma Inglés", "Por SMS", "hinchazón", "algo en los ojos o párpados", ", % 55 "):
+    for shown in (
+        "Idioma Inglés",
+        "Por SMS",
+        "al final del día",
+        "hinchazón",
+        "algo en los ojos o párpados",
+        ", % 55 ",
+    ):
         assert shown in said, shown
     assert (machine["you"]["language"], machine["you"]["channel"]) == ("en", "sms")
+    assert machine["you"]["wished_hours"] == "evening"
     assert machine["replies"][0]["read_in_it"] == ["irritation", "swelling"]
 
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from datetime import timedelta
+from datetime import datetime, timedelta
 from io import BytesIO
 from pathlib import Path
 from typing import Any
@@ -12,7 +12,7 @@ from django.core.files.uploadedfile import SimpleUploadedFile
 from django.db import DatabaseError
 from django.test import Client as Browser
 
-from aftercare import erasing, facts, links, receiving, sending, stops, triage
+from aftercare import erasing, facts, links, receiving, sending, stops, triage, upkeep
 from aftercare.core.reading import Urgency
 from aftercare.core.ticks import SENTENCES, Tick
 from aftercare.forms.hers import LONGEST_WORDS
@@ -650,6 +650,52 @@ def test_she_chooses_the_language_of_her_messages(browser: Browser, booked: Visi
 
     assert browser.post(way(booked), {"do": "language", "language": "xx"}).status_code == 400
     assert Client.objects.get(pk=mia.pk).language == "es"
+
+
+def due_here(studio: Studio) -> datetime:
+    """When what to do before her visit leaves, on the studio's clock."""
+    due = Message.objects.get(occasion="prepare", step=0).due_at
+    assert due is not None
+    return due.astimezone(studio.zone)
+
+
+@pytest.mark.parametrize(
+    ("language", "asked", "answered"),
+    [
+        ("en", ("When may we write to you?", "in the evening, from 5:00 pm"), "Changed."),
+        ("es", ("¿Cuándo te podemos escribir?", "al final del día, desde las 5:00 pm"), "Cambiado."),
+    ],
+)
+def test_she_chooses_when_she_is_written_to(
+    language: str, asked: tuple[str, str], answered: str, browser: Browser, booked: Visit, mia: Client
+) -> None:
+    upkeep.plan_clients([mia.pk], clock.now())
+    usual = due_here(mia.studio)
+    page = browser.get(f"{way(booked)}?lang={language}")
+    assert all(text in words(page) for text in asked)
+    assert page.context["hours"][0][2]  # that she has no wish is what is marked
+
+    page = browser.post(way(booked), {"do": "hours", "hours": "evening", "lang": language})
+
+    assert answered in words(page)
+    assert [key for key, _, chosen in page.context["hours"] if chosen] == ["evening"]
+    mia.refresh_from_db()
+    assert mia.wished_hours == "evening"
+    due = due_here(mia.studio)
+    assert (usual.hour, due.hour, due.date()) == (10, 17, usual.date())
+
+    browser.post(way(booked), {"do": "hours", "hours": ""})
+    assert due_here(mia.studio) == usual
+
+
+@pytest.mark.parametrize("sent", [{"hours": "midnight"}, {}])
+def test_hours_that_are_not_offered_change_nothing(
+    sent: dict[str, str], browser: Browser, booked: Visit, mia: Client
+) -> None:
+    Client.objects.filter(pk=mia.pk).update(wished_hours="morning")
+    page = browser.post(way(booked), {"do": "hours", **sent})
+    assert (page.status_code, "Choose one of the times offered." in words(page)) == (400, True)
+    assert Client.objects.get(pk=mia.pk).wished_hours == "morning"
 
 
 def test_everything_is_stopped_by_one_button_on_both_roads(browser: Browser, booked: Visit) -> None:

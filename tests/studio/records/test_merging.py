@@ -91,10 +91,12 @@ def test_an_undo_puts_every_table_back_as_it_was() -> None:
 
 def test_the_more_careful_answer_wins_and_blanks_are_filled() -> None:
     kept, gone = two_cards()
+    Client.objects.filter(pk=gone.pk).update(wished_hours="evening")
 
     records.merge(kept=kept, gone=gone, by=None, now=NOW)
 
     kept.refresh_from_db()
+    assert kept.wished_hours == "evening"
     assert (kept.sensitive, kept.under_18, kept.wears_lenses, kept.oily_lids) == (True, False, None, None)
     assert (kept.mobile, kept.email, kept.last_name) == ("+12125550101", "mia@mail.example", "Marsh")
     assert (kept.paused_until, kept.note) == (date(2027, 4, 1), "Likes C curl.\nOat milk.")
