@@ -1,6 +1,6 @@
 """Planning: what should be sent to whom and when, as rows; and what of it leaves for real."""
 
-from aftercare.planning.clients import BATCH, catch_up, plan_clients, plan_studio
+from aftercare.planning.clients import BATCH, behind, catch_up, plan_clients, plan_studio
 from aftercare.planning.explaining import explain
 from aftercare.planning.live import (
     FirstReminders,
@@ -16,6 +16,7 @@ from aftercare.planning.staff import plan_mornings, plan_nudges
 __all__ = [
     "BATCH",
     "FirstReminders",
+    "behind",
     "catch_up",
     "explain",
     "first_reminders",
