@@ -68,6 +68,17 @@ def test_it_goes_as_written_to_where_she_wrote_from_and_whoever_answers_has_the_
     assert (flag.state, flag.taken_by) == ("taken", cast.ada)
 
 
+def test_her_line_shows_the_answer_before_it_has_left(cast: Cast, as_: SignIn) -> None:
+    _mia, flag = wrote(cast, "can I wear mascara?")
+    browser, path = as_(cast.ada), f"/flags/{flag.pk}/answer"
+    page = browser.get(path).content.decode()
+
+    said = words(browser.post(path, form(page, "Please leave mascara off the lashes."), follow=True))
+
+    assert "Your answer is on its way: “Wrenfield Lash Room: Please leave mascara off the lashes.”" in said
+    assert "Nothing has been answered yet." not in said
+
+
 def test_it_leaves_in_the_next_round_at_any_hour(cast: Cast, as_: SignIn) -> None:
     _mia, flag = wrote(cast, "can I wear mascara?")
     Studio.objects.update(live_since=cast.at(0, -9))
