@@ -25,7 +25,7 @@ STARTS = {
     "ask_more": gettext_lazy("ask more"),
     "will_call": gettext_lazy("we call you"),
     "come_in": gettext_lazy("come in to be looked at"),
-    "same_day": gettext_lazy("see someone if it gets worse; we call"),
+    "same_day": gettext_lazy("the signs not to wait with; we call"),
     "seen_today": gettext_lazy("see someone today"),
     "breathing": gettext_lazy("emergency: breathing, face, throat"),
     "chemical": gettext_lazy("emergency: adhesive or remover in the eye"),

@@ -6,6 +6,7 @@ import html
 import re
 
 import pytest
+from django.test import Client as Browser
 
 from aftercare import letterhead, tasks, versions
 from aftercare.lines import lines_of
@@ -332,9 +333,18 @@ def test_a_wording_of_a_service_s_own_is_added_and_ended(cast: Cast, as_: SignIn
     assert page.redirect_chain[-1][0] == "/wordings/care/fill.0/sms/en"
     assert "you begin with what goes in its place today" in words(page)
     browser.post("/wordings/care/fill.0/sms/en", {"body": GOOD, "seen": 0, "save": 1})
-    assert "/wordings/care/fill.0/sms/en" in browser.get("/wordings").content.decode()
+    assert listed(browser, "/wordings/care/fill.0/sms/en").startswith("version 1 ")
     browser.post("/wordings/care/fill.0/sms/en", {"restore": "first"})
-    assert "/wordings/care/fill.0/sms/en" not in browser.get("/wordings").content.decode()
+    assert listed(browser, "/wordings/care/fill.0/sms/en") == "uses “any other service” write its own"
+
+
+def listed(browser: Browser, address: str, language: str = "en") -> str:
+    """What the list says of one wording."""
+    page = browser.get(f"/wordings?language={language}").content.decode()
+    cells = [cell for cell in re.findall(r"<td>(.*?)</td>", page, re.DOTALL) if f'"{address}"' in cell]
+    assert len(cells) == 1
+    said = re.sub(r'<span class="unseen">.*?</span>', "", cells[0], flags=re.DOTALL)
+    return html.unescape(" ".join(re.sub(r"<[^>]+>", "", said).split()))
 
 
 def test_where_only_a_translation_is_of_the_service_s_own_the_others_go_as_for_any_other(
@@ -344,8 +354,8 @@ def test_where_only_a_translation_is_of_the_service_s_own_the_others_go_as_for_a
     spanish = "{{ studio }}: {{ caution }} {{ how_to_stop }}"
     browser.post("/wordings/care/fill.0/sms/es", {"body": spanish, "seen": 0, "save": 1})
 
-    assert "not written goes as for any other" in words(browser.get("/wordings?language=en"))
-    assert "not written goes as for any other" not in words(browser.get("/wordings?language=es"))
+    assert listed(browser, "/wordings/care/fill.0/sms/en") == "uses “any other service” write its own"
+    assert listed(browser, "/wordings/care/fill.0/sms/es", "es").startswith("version 1 ")
 
 
 def test_a_wording_for_what_is_never_sent_is_refused(cast: Cast, as_: SignIn) -> None:
@@ -356,7 +366,7 @@ def test_a_wording_for_what_is_never_sent_is_refused(cast: Cast, as_: SignIn) ->
 
 def test_a_further_language_shows_what_is_missing_and_in_which_it_goes_instead(cast: Cast, as_: SignIn) -> None:
     browser, french = as_(cast.olga), "/wordings/care/any/sms/fr"
-    assert "not written goes in English" in words(browser.get("/wordings?language=fr"))
+    assert "goes in English write its own" in words(browser.get("/wordings?language=fr"))
     assert "these messages go in English" in words(browser.get(french))
 
     body = "{{ studio }}: bonjour {{ first_name }} {{ caution }} STOP {{ how_to_stop }}"
