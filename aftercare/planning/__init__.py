@@ -9,6 +9,7 @@ from aftercare.planning.live import (
     go_back,
     go_live,
     leaving,
+    leaving_within,
     take_back_go,
 )
 from aftercare.planning.staff import plan_mornings, plan_nudges
@@ -24,6 +25,7 @@ __all__ = [
     "go_back",
     "go_live",
     "leaving",
+    "leaving_within",
     "plan_clients",
     "plan_mornings",
     "plan_nudges",
