@@ -5,8 +5,9 @@ It goes as it was written, to where she wrote from; a wording of the owner's may
 
 from __future__ import annotations
 
+import copy
 from collections.abc import Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import datetime
 
 from django.core.exceptions import ValidationError
@@ -14,7 +15,7 @@ from django.db import transaction
 from django.utils.translation import gettext as _
 
 from aftercare import facts, outbox, texts
-from aftercare.core import neversaid, segments
+from aftercare.core import neversaid, paging, pasthours, say, segments
 from aftercare.core.neversaid import Finding
 from aftercare.core.occasions import Occasion
 from aftercare.core.reach import Purpose, reach
@@ -31,21 +32,28 @@ STARTS = ("ask_more", "will_call", "come_in", "same_day", "seen_today", "breathi
 
 @dataclass(frozen=True, slots=True)
 class Road:
-    """Where an answer goes; ``closed`` says why it cannot, '' that it can."""
+    """Where an answer goes; ``closed`` says why it cannot, '' that it can. ``subject`` is an e-mail's."""
 
     channel: str
     address: str
     line: Line | None
     closed: str = ""
+    subject: str = ""
 
 
 @dataclass(frozen=True, slots=True)
 class Look:
-    """An answer as it would leave: its exact words, what it costs as a text, and what is never said in it."""
+    """An answer as it would leave: its exact words, what it costs as a text, what is never said in it, and the hours
+    that it promises although they are past."""
 
     text: str
     measure: segments.Measure | None
     warnings: tuple[Finding, ...]
+    past: tuple[str, ...] = ()
+
+    @property
+    def is_warned_of(self) -> bool:
+        return bool(self.warnings or self.past)
 
     @property
     def cheaper(self) -> str:
@@ -71,7 +79,10 @@ def roads(studio: Studio, client: Client | None, reply: Reply | None, now: datet
             "line_id", "address"
         )
     )
-    return [_closed(road, stopped) for road in found.values()]
+    subject = texts.own_subject(client.language if client else "", studio)
+    return [
+        _closed(replace(road, subject=subject if road.channel == "email" else ""), stopped) for road in found.values()
+    ]
 
 
 def _addresses(book: ClientBook) -> Iterable[tuple[str, str]]:
@@ -85,27 +96,44 @@ def _addresses(book: ClientBook) -> Iterable[tuple[str, str]]:
 
 def _closed(road: Road, stopped: set[tuple[int, str]]) -> Road:
     if road.line is None:
-        return Road(road.channel, road.address, None, _("The studio has no line for this."))
+        return replace(road, closed=_("The studio has no line for this."))
     if (road.line.pk, road.address.lower()) in stopped:
         why = _("She wants no texts: call her.") if road.channel == "sms" else _("She wants no e-mails: call her.")
-        return Road(road.channel, road.address, road.line, why)
+        return replace(road, closed=why)
     return road
 
 
 def start_from(kind: str, road: Road, studio: Studio, client: Client | None, flag: Flag | None, now: datetime) -> str:
-    """Return one of the owner's wordings as it would read to her, to be changed and sent as one's own words."""
+    """Return one of the owner's wordings as it would read to her, to be changed and sent as one's own words.
+
+    Of an open matter it says by when a person calls: the moment that she was told before; once that is past, a new one.
+    """
     book = facts.load([client.pk], now)[client.pk] if client is not None else None
-    draft = Message(studio=studio, client=client, flag=flag, occasion=Occasion.ANSWER, kind=kind, channel=road.channel)
+    draft = Message(studio=studio, client=client, occasion=Occasion.ANSWER, kind=kind, channel=road.channel)
+    if flag is not None:
+        draft.flag = copy.copy(flag)  # what is on record changes only once she is told
+        draft.flag.call_by = _call_by(flag, studio, now)
     return texts.for_message(draft, book, now).body
 
 
-def look(text: str, road: Road, studio: Studio) -> Look:
+def _language(client: Client | None, studio: Studio) -> str:
+    return say.language_of(client.language if client else "", studio.language)
+
+
+def _call_by(flag: Flag, studio: Studio, now: datetime) -> datetime:
+    if flag.call_by is not None and flag.call_by > now:
+        return flag.call_by
+    return paging.call_by(now, facts.rules_of(studio), studio.zone)
+
+
+def look(text: str, road: Road, studio: Studio, now: datetime) -> Look:
     """Return an answer as it would leave. A text says who writes: carriers' rules want it, and so does she."""
     words = text.replace("\r\n", "\n").strip()
     if road.channel == "sms" and studio.name.casefold() not in words.casefold():
         words = f"{studio.name}: {words}"
     found = (*neversaid.find(words, Occasion.ANSWER), *neversaid.find_shorteners(words))
-    return Look(words, segments.measure(words) if road.channel == "sms" else None, found)
+    past = tuple(pasthours.find(words, now.astimezone(studio.zone)))
+    return Look(words, segments.measure(words) if road.channel == "sms" else None, found, past)
 
 
 @transaction.atomic
@@ -123,18 +151,20 @@ def send(
 ) -> bool:
     """Promise the answer, due now; return whether it is new: the same ``token`` twice is one message.
 
-    ``warned``: its writer was shown what is never said in it, and sends it all the same. Whoever answers an open matter
-    has it. Raises ValidationError for no words, too many, a road that is closed, or a warning that was not confirmed.
+    ``warned``: its writer was shown what is wrong with it, and sends it all the same. Whoever answers an open matter
+    has it, and she is owed the call by the moment that the answer says.
+
+    Raises ValidationError for no words, too many, a road that is closed, or a warning that was not confirmed.
     """
-    seen = look(text, road, studio)
+    seen = look(text, road, studio, now)
     if not text.strip():
         raise ValidationError({"text": _("Write what is to be sent.")})
     if len(seen.text) > LONGEST:
         raise ValidationError({"text": _("It is too long for a message: shorten it, or call her.")})
     if road.closed or road.line is None:
         raise ValidationError(road.closed or _("The studio has no line for this."))
-    if seen.warnings and not warned:
-        raise ValidationError({"text": _("Look at what is never said, and send it again if you mean it.")})
+    if seen.is_warned_of and not warned:
+        raise ValidationError({"text": _("Look at what is wrong with it, and send it again if you mean it.")})
     about = f"flag:{flag.pk}" if flag is not None else f"client:{client.pk if client else 0}"
     promised = outbox.promise(
         [
@@ -144,7 +174,7 @@ def send(
                 client=client,
                 flag=flag,
                 occasion=Occasion.ANSWER,
-                kind=WARNED if seen.warnings else OWN,
+                kind=WARNED if seen.is_warned_of else OWN,
                 own_words=seen.text,
                 written_by=by,
                 channel=road.channel,
@@ -158,4 +188,7 @@ def send(
     if flag is not None:
         opened = Flag.objects.filter(pk=flag.pk, state=Flag.State.OPEN)
         opened.update(state=Flag.State.TAKEN, taken_by=by, taken_at=now)
+        by_when = _call_by(flag, studio, now)
+        if say.moment(by_when.astimezone(studio.zone), _language(client, studio), studio.region) in seen.text:
+            Flag.objects.filter(pk=flag.pk).update(call_by=by_when)
     return bool(promised)

@@ -247,8 +247,12 @@ def _own_subject(message: Message, book: ClientBook | None) -> str:
     """Of an e-mail in a person's own words: no word of hers, no name, no sign, as lists of mail are read by others."""
     if message.channel != "email":
         return ""
-    language = say.language_of(book.client.language if book else "", message.studio.language)
-    return _OWN_SUBJECTS[language].format(studio=message.studio.name)
+    return own_subject(book.client.language if book else "", message.studio)
+
+
+def own_subject(language: str, studio: Studio) -> str:
+    """Return the subject of an e-mail in a person's own words to a client who reads ``language`` (a BCP 47 tag)."""
+    return _OWN_SUBJECTS[say.language_of(language, studio.language)].format(studio=studio.name)
 
 
 _OWN_SUBJECTS = {"en": "Your message to {studio}", "es": "Tu mensaje a {studio}"}

@@ -20,6 +20,8 @@ from studio.models import Studio
 
 log = logging.getLogger(__name__)
 
+AT_ONCE = 200  # clients: planned within a second or two
+
 
 def plan_clients(client_ids: Iterable[int], now: datetime) -> Counter[str]:
     """Forecast for those of these clients whose records changed, and plan all of them anew.
@@ -42,6 +44,16 @@ def catch_up(
     records.count_done(now, studio=studio)
     _forecast(partial(forecasting.catch_up, now, studio=studio))
     return planning.catch_up(now, studio=studio, progress=progress)
+
+
+def settle(studio: Studio, now: datetime) -> int:
+    """Plan what is behind in a studio, where that takes no longer than a page may; return how many clients still are.
+
+    A look ahead beside a plan that has not caught up would show what the change before this one moves.
+    """
+    if 0 < planning.behind(studio) <= AT_ONCE:
+        catch_up(now, studio=studio)
+    return planning.behind(studio)
 
 
 def _forecast(make: Callable[[], object]) -> None:

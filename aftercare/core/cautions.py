@@ -17,7 +17,7 @@ PARTS: tuple[tuple[str, re.Pattern[str]], ...] = tuple(
         ("rinsing first", r"\brins\w+|\benju[aá]g\w+|\blava el ojo"),
         ("for at least 20 minutes", r"\b20\b"),
         ("seeing a doctor", r"\bdoctor\w*|\bm[eé]dic\w+|\boculist\w*|\boftalm[oó]log\w+|\bclinician"),
-        ("not to wait for the studio", r"\bwait for us\b|\besper\w+"),
+        ("not to wait for the studio", r"\bwait for (?:us|our)\b|\besper\w+"),
         ("contact lenses out", r"\blens(?:es)?\b|\blentillas\b|\blentes\b"),
         ("not to pull, and not to take the lashes off", r"\bpull\w*|lashes off|\btir\w+|\bquit\w+|\barranq\w+"),
         ("breathing, or a swollen face", r"\bbreath\w*|\brespir\w+"),

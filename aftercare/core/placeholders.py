@@ -7,8 +7,10 @@ The owner's grammar is a small part of Liquid's: ``{{ field | filter: "text" }}`
 from __future__ import annotations
 
 import re
-from collections.abc import Container
+from collections.abc import Collection
 from dataclasses import dataclass, field
+
+from rapidfuzz import fuzz, process
 
 FILTERS = frozenset({"default", "upcase", "downcase", "capitalize", "truncate"})
 LONGEST_SOURCE = 10_000  # characters; a long e-mail has 4,000
@@ -18,7 +20,14 @@ SHOWN_FIELD = "\ufffc"  # stands for a field's value in the text that is shown
 
 _QUOTED = r"""(?:"[^"{}]*"|'[^'{}]*')"""
 _NAME = r"[a-z_][a-z0-9_]*"
-_PIECE = re.compile(r"\{\{-?(?P<output>.*?)-?\}\}|\{%-?(?P<tag>.*?)-?%\}|(?P<stray>\{\{|\{%|\}\}|%\})", re.DOTALL)
+# No brace stands within a field or a tag: one that is closed with too few must not swallow what comes after it.
+_PIECE = re.compile(r"\{\{-?(?P<output>[^{}]*?)-?\}\}|\{%-?(?P<tag>[^{}]*?)-?%\}|(?P<stray>\{\{|\{%|\}\}|%\})")
+_FEW_AT_THE_END = re.compile(r"(?P<open>\{\{|\{%)-?\s*(?P<inside>[^{}%]*?)\s*[%}](?![%}])")
+_FEW_AT_THE_START = re.compile(r"(?<!\{)\{\s*(?P<inside>[^{}%]*?)\s*$")
+_ONE_EACH = re.compile(r"(?<!\{)\{\s*(?P<inside>[a-z_]+)\s*\}(?!\})")
+_WORD_OR_PIECE = re.compile(r"\{\{[^{}]*\}\}|\{%[^{}]*%\}|\S+")
+AROUND = 24  # letters shown before and after a place
+NEAR_ENOUGH = 75  # of 100, by which a name that is not known is taken for one that is
 _OUTPUT = re.compile(r"\s*(?P<field>[^\s|]+)\s*(?P<filters>(?:\|.*)?)", re.DOTALL)
 _FILTER = re.compile(
     rf"\s*(?P<name>\w+)\s*(?::\s*(?P<args>(?:{_QUOTED}|\d{{1,4}})(?:\s*,\s*(?:{_QUOTED}|\d{{1,4}}))*)\s*)?"
@@ -33,7 +42,11 @@ _RESERVED = frozenset({"and", "or", "contains", "true", "false", "nil", "null", 
 
 @dataclass(frozen=True, slots=True)
 class Problem:
-    """What is wrong with a wording, where (line and column from 1), and the cure. A warning does not stop a save."""
+    """What is wrong with a wording, where (line and column from 1), and the cure. A warning does not stop a save.
+
+    ``around`` are the letters before the place, those that are wrong, and those after it: all '' where it has none, as
+    of what is missing. ``lines`` is how many lines the text has.
+    """
 
     line: int
     column: int
@@ -41,6 +54,8 @@ class Problem:
     cure: str
     warning: bool = False
     part: str = "body"
+    around: tuple[str, str, str] = ("", "", "")
+    lines: int = 1
 
     def __str__(self) -> str:
         return f"Line {self.line}, column {self.column}: {self.what} {self.cure}"
@@ -53,7 +68,8 @@ class Source:
     ``fields`` are those named, with the index of their first use. ``always`` are those printed in full whatever the ifs
     decide, and ``certain`` is the text outside every if. ``shown`` is all that a reader may see, the branches in a row,
     with ``places`` (the source index of each of its characters) and ``seams`` (the indexes in ``shown`` where a tag
-    stood: what joins there may never be read together).
+    stood: what joins there may never be read together). ``broken``: a brace or a tag is missing, so that nothing can be
+    said of what else is missing.
     """
 
     text: str
@@ -64,12 +80,33 @@ class Source:
     shown: str = ""
     places: list[int] = field(default_factory=list)
     seams: list[int] = field(default_factory=list)
+    broken: bool = False
 
-    def problem(self, index: int, what: str, cure: str, *, warning: bool = False) -> None:
-        """Note what is wrong at an index of the source."""
+    def problem(
+        self, index: int | None, what: str, cure: str, *, end: int | None = None, warning: bool = False
+    ) -> None:
+        """Note what is wrong from an index of the source to an end (none given: that of the word there).
+
+        Without an index it has no place.
+        """
+        lines = self.text.count("\n") + 1
+        if index is None:
+            self.problems.append(Problem(1, 1, what, cure, warning, lines=lines))
+            return
         before = self.text[:index]
-        column = index - (before.rfind("\n") + 1) + 1
-        self.problems.append(Problem(before.count("\n") + 1, column, what, cure, warning))
+        start = before.rfind("\n") + 1
+        around = self._around(index, end, start)
+        self.problems.append(
+            Problem(before.count("\n") + 1, index - start + 1, what, cure, warning, around=around, lines=lines)
+        )
+
+    def _around(self, index: int, end: int | None, start: int) -> tuple[str, str, str]:
+        if end is None:
+            word = _WORD_OR_PIECE.match(self.text, index)
+            end = word.end() if word else index
+        before = self.text[max(start, index - AROUND) : index]
+        after = self.text[end : end + AROUND].partition("\n")[0]
+        return before.lstrip(), self.text[index:end], after.rstrip()
 
 
 @dataclass(slots=True)
@@ -83,7 +120,7 @@ class _Block:
     has_else: bool = False
 
 
-def read(text: str, known: Container[str]) -> Source:
+def read(text: str, known: Collection[str]) -> Source:
     """Read a wording's source. Every problem of its grammar, and every field that is not ``known``, is noted."""
     source = Source(text)
     if len(text) > LONGEST_SOURCE:
@@ -96,7 +133,7 @@ def read(text: str, known: Container[str]) -> Source:
 class _Reader:
     """Walks the pieces of one source once."""
 
-    def __init__(self, source: Source, known: Container[str]) -> None:
+    def __init__(self, source: Source, known: Collection[str]) -> None:
         self.source = source
         self.known = known
         self.open: list[_Block] = []
@@ -117,8 +154,10 @@ class _Reader:
         self.source.shown = "".join(self.shown)
         self.source.certain = " ".join(self.certain)
         if self.comment:
+            self.source.broken = True
             self._problem(self.comment_index, "This comment is never closed.", "Write {% endcomment %} after it.")
         for block in self.open:
+            self.source.broken = True
             self._problem(
                 block.index, f"This {{% {block.name} %}} is never closed.", f"Write {{% end{block.name} %}} after it."
             )
@@ -132,19 +171,43 @@ class _Reader:
             self.source.places.extend(range(index, index + len(text)))
             if not self.open:
                 self.certain.append(text)
+            for one in _ONE_EACH.finditer(text):
+                if one["inside"] in self.known:
+                    self._few(index + one.start(), index + one.end(), f"{{{{ {one['inside']} }}}}")
 
     def _piece(self, piece: re.Match[str]) -> None:
         if piece["tag"] is not None:
             self._tag(piece["tag"].strip(), piece.start())
-        elif self.comment:
-            return
         elif piece["output"] is not None:
-            self._output(piece["output"], piece.start())
+            if not self.comment:
+                self._output(piece["output"], piece.start())
         elif piece["stray"] in ("{{", "{%"):
-            close = {"{{": "}}", "{%": "%}"}[piece["stray"]]
-            self._problem(piece.start(), f"“{piece['stray']}” is never closed.", f"Write {close} after it.")
-        else:
-            self._problem(piece.start(), f"“{piece['stray']}” closes nothing.", "Take it out, or open it before.")
+            self._never_closed(piece)
+        elif not self.comment:
+            self._closes_nothing(piece)
+
+    def _never_closed(self, piece: re.Match[str]) -> None:
+        few = _FEW_AT_THE_END.match(self.source.text, piece.start())
+        if few and few["inside"]:
+            whole = f"{{{{ {few['inside']} }}}}" if few["open"] == "{{" else f"{{% {few['inside']} %}}"
+            self._few(few.start(), few.end(), whole)
+            return
+        self.source.broken = True
+        close = {"{{": "}}", "{%": "%}"}[piece["stray"]]
+        self._problem(piece.start(), f"“{piece['stray']}” is never closed.", f"Write {close} after it.")
+
+    def _closes_nothing(self, piece: re.Match[str]) -> None:
+        few = _FEW_AT_THE_START.search(self.source.text, 0, piece.start())
+        if few and few["inside"] and piece["stray"] == "}}":
+            self._few(few.start(), piece.end(), f"{{{{ {few['inside']} }}}}")
+            return
+        self.source.broken = True
+        self._problem(piece.start(), f"“{piece['stray']}” closes nothing.", "Take it out, or open it before.")
+
+    def _few(self, start: int, end: int, whole: str) -> None:
+        self.source.broken = True
+        what = f"A brace is missing in “{self.source.text[start:end]}”."
+        self.source.problem(start, what, f"Write {whole}.", end=end)
 
     def _output(self, inside: str, index: int) -> None:
         found = _OUTPUT.fullmatch(inside)
@@ -182,7 +245,9 @@ class _Reader:
 
     def _field(self, name: str, index: int) -> None:
         if name not in self.known:
-            self._problem(index, f"There is no field “{name}” here.", "Insert one from the list of fields.")
+            near = process.extractOne(name, sorted(self.known), scorer=fuzz.WRatio, score_cutoff=NEAR_ENOUGH)
+            cure = f"Did you mean {near[0]}?" if near else "Insert one from the list of fields."
+            self._problem(index, f"There is no field “{name}” here.", cure)
         self.source.fields.setdefault(name, index)
 
     def _tag(self, inside: str, index: int) -> None:
@@ -209,6 +274,7 @@ class _Reader:
     def _within(self, name: str, rest: str, index: int) -> None:
         block = self.open[-1] if self.open else None
         if block is None or (name.startswith("end") and name != f"end{block.name}"):
+            self.source.broken = True
             self._problem(index, f"{{% {name} %}} belongs to nothing.", "Take it out, or open its if before.")
             return
         if name in ("elsif", "else") and block.has_else:

@@ -79,8 +79,8 @@ def check(draft: Draft) -> tuple[Problem, ...]:
     body = placeholders.read(draft.body, known)
     _check_said(body, draft.occasion)
     if not draft.body.strip():
-        body.problem(0, "The text is empty.", "Write something, or go back to the first wording.")
-    else:
+        body.problem(None, "The text is empty.", "Write something, or go back to the first wording.")
+    elif not body.broken:  # else half of it would be missed, and all for one brace
         _check_required(body, draft)
         _check_way_to_stop(body, draft)
     _check_language(body, draft)
@@ -101,9 +101,9 @@ def _check_subject(draft: Draft) -> tuple[Problem, ...]:
     subject = placeholders.read(draft.subject, known)
     _check_said(subject, draft.occasion)
     if draft.channel == "email" and draft.occasion not in BLOCKS and not draft.subject.strip():
-        subject.problem(0, "The subject is empty.", "Write in a few words what the e-mail is about.")
+        subject.problem(None, "The subject is empty.", "Write in a few words what the e-mail is about.")
     if draft.channel == "sms" and draft.subject.strip():
-        subject.problem(0, "An SMS has no subject.", "Leave it empty.")
+        subject.problem(None, "An SMS has no subject.", "Leave it empty.")
     if "\n" in draft.subject.strip():
         subject.problem(draft.subject.index("\n"), "The subject has more than one line.", "Keep it to one.")
     if len(draft.subject) > LONGEST_SUBJECT:
@@ -115,7 +115,7 @@ def _check_said(source: Source, occasion: str) -> None:
     if occasion not in STAFF:
         for finding in neversaid.find(source.shown, occasion, source.seams):
             what = f"“{finding.words.replace(placeholders.SHOWN_FIELD, '…')}” is never said. {finding.why}"
-            source.problem(source.places[finding.start], what, finding.cure)
+            source.problem(source.places[finding.start], what, finding.cure, end=source.places[finding.end - 1] + 1)
     for finding in neversaid.find_shorteners(source.shown):
         source.problem(source.places[finding.start], f"{finding.words} hides a link. {finding.why}", finding.cure)
 
@@ -126,13 +126,13 @@ def _check_required(source: Source, draft: Draft) -> None:
         if name not in source.always:
             what = _MISSING.get(name, f"“{name}” is missing or can be left out.")
             cure = f"Write {{{{ {name} }}}} outside every if, and without a filter."
-            source.problem(source.fields.get(name, 0), what, cure)
+            source.problem(source.fields.get(name), what, cure)
     if draft.occasion == "answer" and kind_of(draft.kind) == "help" and "studio_phone" not in source.fields:
         source.problem(
-            0, "It does not say where to find help.", "Write {{ studio_phone }}, in an if where it may be unknown."
+            None, "It does not say where to find help.", "Write {{ studio_phone }}, in an if where it may be unknown."
         )
     if draft.occasion == "opt_in" and not _HELP.search(source.certain):
-        source.problem(0, "It does not say that HELP brings help.", "Write: Reply HELP for help.")
+        source.problem(None, "It does not say that HELP brings help.", "Write: Reply HELP for help.")
 
 
 def _check_way_to_stop(source: Source, draft: Draft) -> None:
@@ -141,7 +141,7 @@ def _check_way_to_stop(source: Source, draft: Draft) -> None:
         return
     if "how_to_stop" not in source.always and not _STOP.search(source.certain):
         source.problem(
-            source.fields.get("how_to_stop", 0),
+            source.fields.get("how_to_stop"),
             "It does not always say how to stop these messages.",
             "Write {{ how_to_stop }} outside every if, or the word STOP.",
         )
@@ -150,7 +150,7 @@ def _check_way_to_stop(source: Source, draft: Draft) -> None:
 def _check_language(source: Source, draft: Draft) -> None:
     if draft.language not in say.LANGUAGES and draft.occasion not in STAFF:
         source.problem(
-            0,
+            None,
             "What is never said cannot be looked for in this language.",
             "Have somebody who speaks it read the text before you save it.",
             warning=True,
@@ -161,7 +161,9 @@ def _check_caution(source: Source, draft: Draft) -> None:
     missing = cautions.left_out(draft.first, draft.body) if draft.first else ()
     if missing:
         what = f"The caution no longer says: {'; '.join(missing)}."
-        source.problem(0, what, "Put it back, or make sure that the clinician has seen that it is gone.", warning=True)
+        source.problem(
+            None, what, "Put it back, or make sure that the clinician has seen that it is gone.", warning=True
+        )
 
 
 def _check_carriers(source: Source) -> None:
@@ -177,9 +179,9 @@ def _check_length(source: Source, longest: str) -> None:
     if measured.segments > MANY_SEGMENTS:
         too_many = measured.segments > TOO_MANY_SEGMENTS
         what = f"With the longest names it takes {measured.segments} segments."
-        source.problem(0, what, _shorter(measured), warning=not too_many)
+        source.problem(None, what, _shorter(measured), warning=not too_many)
     elif measured.dear:
-        source.problem(0, "It cannot be sent in the cheap alphabet.", _shorter(measured), warning=True)
+        source.problem(None, "It cannot be sent in the cheap alphabet.", _shorter(measured), warning=True)
 
 
 def _shorter(measured: Measure) -> str:

@@ -7,12 +7,21 @@ from typing import Any
 from uuid import uuid4
 
 from django import forms
+from django.utils.translation import gettext
 from django.utils.translation import gettext_lazy as _
 
 from aftercare.answers import LONGEST, Road
 from studio.forms.fields import RecordForm
 
-CHANNELS = {"sms": _("by text"), "email": _("by e-mail")}
+
+def way(road: Road) -> str:
+    """Say how an answer goes: by which channel, to where, and under which subject."""
+    if road.channel == "sms":
+        return gettext("by text to %(address)s") % {"address": road.address}
+    return gettext("by e-mail to %(address)s, subject “%(subject)s”") % {
+        "address": road.address,
+        "subject": road.subject,
+    }
 
 
 class AnswerForm(RecordForm):
@@ -27,10 +36,10 @@ class AnswerForm(RecordForm):
     )
     token = forms.CharField(widget=forms.HiddenInput, max_length=40)
 
-    def __init__(self, data: Any = None, *, roads: Sequence[Road], text: str = "") -> None:
-        first = next((road.channel for road in roads), "")
+    def __init__(self, data: Any = None, *, roads: Sequence[Road], text: str = "", channel: str = "") -> None:
+        first = channel or next((road.channel for road in roads), "")
         super().__init__(data, initial={"channel": first, "text": text, "token": uuid4().hex})
-        choices = [(road.channel, f"{CHANNELS[road.channel]}: {road.address}") for road in roads]
+        choices = [(road.channel, way(road)) for road in roads]
         self.fields["channel"].choices = choices  # type: ignore[attr-defined]
         if len(roads) == 1:
             self.fields["channel"].widget = forms.HiddenInput()

@@ -68,13 +68,18 @@ class Matter:
 
     @property
     def answered(self) -> list[Message]:
-        """What she was answered since."""
+        """What she was answered since, what a person wrote and has not left yet included."""
         return [message for message in self.told if message.occasion == Occasion.ANSWER]
 
     @property
     def sent_since(self) -> list[Message]:
-        """What else went to her since, as it was planned before she wrote."""
-        return [message for message in self.told if message.occasion != Occasion.ANSWER]
+        """What else went to her since she wrote last, as it was planned before."""
+        wrote = self.replies[-1].received_at if self.replies else self.flag.opened_at
+        return [
+            message
+            for message in self.told
+            if message.occasion != Occasion.ANSWER and message.handed_over_at and message.handed_over_at >= wrote
+        ]
 
     @property
     def book(self) -> ClientBook | None:

@@ -13,8 +13,10 @@ from typing import Any
 from django.db.models import DateTimeField, Max, Q, Value
 
 from aftercare import facts
-from aftercare.core.delivery import GONE
+from aftercare.answers import OWN, WARNED
+from aftercare.core.delivery import GONE, State
 from aftercare.core.mornings import Waiting
+from aftercare.core.occasions import Occasion
 from aftercare.facts import responsible
 from aftercare.models import HELD_BY, Flag, Heartbeat, Message, Reply
 from aftercare.pages import promises, wishes
@@ -26,6 +28,7 @@ from aftercare.pages.wishes import Wished
 from studio import covering
 from studio.models import Staff, Studio
 
+LEAVING = (State.PLANNED, State.CLAIMED, State.HANDING_OVER)  # of a person's answer: within seconds
 STALE = timedelta(minutes=5)  # a sweep comes every second or so; after this the service is not at work
 
 
@@ -201,20 +204,25 @@ def _messages(
     numbers = {reply.from_address for found in replies.values() for reply in found}
     # An answer to a number that several share, or nobody known has, is nobody's: it is found by where it went.
     hers = Q(client__in=clients) | Q(client=None, staff=None, address__in=numbers)
-    rows = Message.objects.filter(promises.failed() | hers & Q(handed_over_at__gte=since), studio=studio)
-    messages = list(rows.select_related("visit").order_by("handed_over_at", "pk"))
+    own = Q(occasion=Occasion.ANSWER, kind__in=(OWN, WARNED), state__in=LEAVING, planned_from__gte=since)
+    rows = Message.objects.filter(promises.failed() | hers & (Q(handed_over_at__gte=since) | own), studio=studio)
+    messages = sorted(rows.select_related("visit"), key=lambda message: (_gone_at(message), message.pk))
     told = {
         flag.pk: [
             message
             for message in messages
-            if message.state in GONE
-            and message.handed_over_at is not None
-            and message.handed_over_at >= flag.opened_at
+            if message.state in (*GONE, *LEAVING)
+            and _gone_at(message) >= flag.opened_at
             and _went_to(message, concerned.get(flag.pk, []), replies.get(flag.pk, []))
         ]
         for flag in flags
     }
     return [message for message in messages if promises.is_failed(message)], told
+
+
+def _gone_at(message: Message) -> datetime:
+    """When it went; of a person's answer that is still on its way, when she sent it."""
+    return message.handed_over_at or message.planned_from
 
 
 def _went_to(message: Message, clients: list[int], replies: list[Reply]) -> bool:

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from datetime import UTC, datetime, timedelta
 
 from django.utils.translation import gettext as _
 from django.utils.translation import ngettext
@@ -14,6 +15,8 @@ from aftercare.pages.shown import OCCASIONS
 from aftercare.planning.ahead import DAYS, Kind, Move, Moves
 
 SHOWN, LISTED = 8, 200  # of one occasion: at once, and on asking; beyond them they are counted
+SOON = timedelta(hours=1)
+LAST = datetime.max.replace(tzinfo=UTC)
 ORDER = (Kind.GOES, Kind.COMES, Kind.MOVES)
 
 
@@ -28,10 +31,17 @@ class Heap:
     more: int
 
 
-def heaps(moves: Moves) -> Iterator[Heap]:
-    """Give them by occasion, in the order of the occasions."""
+def at_once(moves: Moves, now: datetime) -> list[Move]:
+    """Return what leaves within the hour only by the change: once it is saved, nobody can take it back."""
+    soon = now + SOON
+    return [move for move in moves.found if move.after is not None and move.after <= soon < (move.before or LAST)]
+
+
+def heaps(moves: Moves, apart: Sequence[Move] = ()) -> Iterator[Heap]:
+    """Give them by occasion, in the order of the occasions; without those that are shown ``apart``."""
+    keys = {move.key for move in apart}
     for occasion in Occasion:
-        mine = [move for move in moves.found if move.occasion is occasion]
+        mine = [move for move in moves.found if move.occasion is occasion and move.key not in keys]
         if mine:
             mine.sort(key=lambda move: (ORDER.index(move.kind), move.at, move.key))
             counts = summary(Counter(move.kind for move in mine))

@@ -89,6 +89,11 @@ class Preview:
     def blocked(self) -> bool:
         return blocks_saving(self.problems)
 
+    @property
+    def to_mend(self) -> tuple[Problem, ...]:
+        """What stands in the way of saving it."""
+        return tuple(problem for problem in self.problems if not problem.warning)
+
 
 def preview(studio: Studio, slot: Slot, draft: Draft, client: Client | None, now: datetime) -> Preview:
     """Fill a draft in, for a client of the studio or with the longest names there are, and find what is wrong."""
@@ -134,12 +139,17 @@ def _in_addition(problem: Problem, fixed: str, channel: str) -> Problem:
     """Count a place behind the fixed words from where the added ones begin."""
     last = fixed.count("\n") + 1
     if channel == "email":
-        return replace(problem, line=problem.line - last - 1, part="added") if problem.line > last else problem
+        line, lines = problem.line - last - 1, problem.lines - last - 1
+        return replace(problem, line=line, lines=lines, part="added") if problem.line > last else problem
     width = len(fixed) - (fixed.rfind("\n") + 1) + 1  # with the space that joins the two
+    lines = problem.lines - last + 1
     if problem.line > last:
-        return replace(problem, line=problem.line - last + 1, part="added")
+        return replace(problem, line=problem.line - last + 1, lines=lines, part="added")
     if problem.line == last and problem.column > width:
-        return replace(problem, line=1, column=problem.column - width, part="added")
+        column = problem.column - width
+        before, wrong, after = problem.around
+        shown = (before[len(before) - min(len(before), column - 1) :], wrong, after)
+        return replace(problem, line=1, column=column, lines=lines, around=shown, part="added")
     return problem
 
 

@@ -20,6 +20,8 @@ from aftercare.wording import WordingError
 from studio.models import Studio
 
 ORDER = {str(occasion): place for place, occasion in enumerate(Occasion)}
+# Occasions with a wording for any other service: the list names each service, so that none seems forgotten.
+BY_SERVICE = ("prepare", "care", "check")
 
 
 @dataclass(frozen=True, slots=True)
@@ -68,6 +70,12 @@ def rows(studio: Studio, own: dict[Slot, Wording], language: str, occasion: str 
     """Return every text that there is or might be in a language, whatever language it has words in."""
     shapes = {replace(slot, language=language) for slot in versions.slots()}
     shapes |= {replace(slot, language=language) for slot in versions.added(own)}
+    shapes |= {
+        Slot(about, kind, 0, channel, language)
+        for about in BY_SERVICE
+        for kind in versions.ADDABLE[about][0]
+        for channel in ("sms", "email")
+    }
     found: dict[tuple[str, str, int], dict[str, Cell]] = {}
     for slot in sorted(shapes):
         if occasion in ("", slot.occasion):

@@ -7,7 +7,7 @@ from collections.abc import Callable, Iterable
 from datetime import datetime
 
 from django.db import transaction
-from django.db.models import F
+from django.db.models import F, QuerySet
 
 from aftercare import facts, outbox
 from aftercare.core.delivery import OPEN, State
@@ -36,11 +36,18 @@ def catch_up(
     return counts
 
 
+def behind(studio: Studio) -> int:
+    """Return how many clients of a studio are ahead of their plan: what was last written is not in it yet."""
+    return _ahead_of_their_plan(studio).count()
+
+
 def _behind(studio: Studio | None) -> list[int]:
-    behind = Client.objects.filter(revision__gt=F("planned_revision")).order_by()  # any order: the index has them alone
-    if studio is not None:
-        behind = behind.filter(studio=studio)
-    return list(behind.values_list("pk", flat=True)[:BATCH])
+    return list(_ahead_of_their_plan(studio).values_list("pk", flat=True)[:BATCH])
+
+
+def _ahead_of_their_plan(studio: Studio | None) -> QuerySet[Client]:
+    found = Client.objects.filter(revision__gt=F("planned_revision")).order_by()  # any order: the index has them alone
+    return found if studio is None else found.filter(studio=studio)
 
 
 def plan_clients(client_ids: Iterable[int], now: datetime) -> Counter[str]:

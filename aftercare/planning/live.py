@@ -9,7 +9,7 @@ from datetime import date, datetime, timedelta
 from zoneinfo import ZoneInfo
 
 from django.db import transaction
-from django.db.models import Count, F, Max, Q
+from django.db.models import Count, F, Max, Q, QuerySet
 
 from aftercare import facts
 from aftercare.core.delivery import OPEN, State
@@ -21,9 +21,14 @@ from studio.models import Client, Studio
 
 def leaving(studio: Studio, now: datetime, hours: int = 48) -> dict[str, int]:
     """Return how many messages would leave within ``hours``, by occasion."""
-    due = Message.objects.filter(studio=studio, state=State.PLANNED, due_at__lte=now + timedelta(hours=hours))
-    due = due.exclude(no_later_than__lt=now)  # its time has passed: it is withheld when its turn comes
+    due = leaving_within(studio, now, hours)
     return dict(due.values_list("occasion").annotate(n=Count("pk")).order_by("occasion"))
+
+
+def leaving_within(studio: Studio, now: datetime, hours: int = 48) -> QuerySet[Message]:
+    """Return the messages that would leave within ``hours``."""
+    due = Message.objects.filter(studio=studio, state=State.PLANNED, due_at__lte=now + timedelta(hours=hours))
+    return due.exclude(no_later_than__lt=now)  # its time has passed: it is withheld when its turn comes
 
 
 def go_live(studio: Studio, now: datetime) -> None:

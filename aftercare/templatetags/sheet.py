@@ -76,6 +76,12 @@ def short(context: Context, at: date | None) -> str:
     return _dated(context, at, _SHORT)
 
 
+@register.simple_tag(takes_context=True)
+def with_weekday(context: Context, at: date | None) -> str:
+    """Say the day in short, with its weekday: "Tue 9 Mar", with its year where that is not this one."""
+    return _dated(context, at, _WITH_WEEKDAY)
+
+
 @register.simple_tag
 def on_axis(at: date) -> str:
     """Say the day under a drawing, where there is no room for a year: "9 Mar"."""

@@ -13,7 +13,7 @@ from django.views.decorators.http import require_http_methods
 
 from aftercare import answers, facts, tasks
 from aftercare.answers import Look, Road
-from aftercare.forms.answers import AnswerForm
+from aftercare.forms.answers import AnswerForm, way
 from aftercare.models import Flag, Message, Reply
 from aftercare.pages import card, shown
 from aftercare.pages.files import brought, with_files
@@ -25,7 +25,7 @@ STARTS = {
     "ask_more": gettext_lazy("ask more"),
     "will_call": gettext_lazy("we call you"),
     "come_in": gettext_lazy("come in to be looked at"),
-    "same_day": gettext_lazy("see someone if it gets worse; we call"),
+    "same_day": gettext_lazy("the signs not to wait with; we call"),
     "seen_today": gettext_lazy("see someone today"),
     "breathing": gettext_lazy("emergency: breathing, face, throat"),
     "chemical": gettext_lazy("emergency: adhesive or remover in the eye"),
@@ -58,21 +58,31 @@ def conversation(request: StudioRequest, client_id: int) -> HttpResponseBase:
 def _answer(request: StudioRequest, client: Client | None, flag: Flag | None, reply: Reply | None) -> HttpResponseBase:
     roads = answers.roads(request.studio, client, reply, request.now)
     open_roads = [road for road in roads if not road.closed]
-    start = request.GET.get("from", "")
-    text = ""
-    if open_roads and start in answers.STARTS:
-        text = answers.start_from(start, open_roads[0], request.studio, client, flag, request.now)
-    form = AnswerForm(request.POST or None, roads=open_roads, text=text)
     look: Look | None = None
+    start = request.POST.get("from", "")
+    if open_roads and start in answers.STARTS:
+        return _shown(request, _started(request, start, open_roads, client, flag), None, roads, client, flag)
+    form = AnswerForm(request.POST or None, roads=open_roads)
     if request.method == "POST" and form.is_valid():
         road = next(one for one in open_roads if one.channel == form.cleaned_data["channel"])
-        look = answers.look(form.cleaned_data["text"], road, request.studio)
+        look = answers.look(form.cleaned_data["text"], road, request.studio, request.now)
         if "cheaper" in request.POST:
-            look = answers.look(look.cheaper or look.text, road, request.studio)
-            form = AnswerForm(None, roads=open_roads, text=look.text)
+            look = answers.look(look.cheaper or look.text, road, request.studio, request.now)
+            form = AnswerForm(None, roads=open_roads, text=look.text, channel=road.channel)
         elif "send" in request.POST and _sent(request, form, look, road, client, flag):
             return _after_sending(request, client, flag)
     return _shown(request, form, look, roads, client, flag)
+
+
+def _started(
+    request: StudioRequest, start: str, roads: list[Road], client: Client | None, flag: Flag | None
+) -> AnswerForm:
+    """The form with a wording in it, below what was typed already."""
+    road = next((one for one in roads if one.channel == request.POST.get("channel")), roads[0])
+    wording = answers.start_from(start, road, request.studio, client, flag, request.now)
+    typed = request.POST.get("text", "").replace("\r\n", "\n").strip()
+    text = typed if typed.endswith(wording) else "\n\n".join(filter(None, [typed, wording]))
+    return AnswerForm(None, roads=roads, text=text, channel=road.channel)
 
 
 def _after_sending(request: StudioRequest, client: Client | None, flag: Flag | None) -> HttpResponseBase:
@@ -87,7 +97,7 @@ def _sent(
     request: StudioRequest, form: AnswerForm, look: Look, road: Road, client: Client | None, flag: Flag | None
 ) -> bool:
     """Promise it; False where it is shown again, with what is wrong or what is never said."""
-    if look.warnings and request.POST.get("confirmed") != _digest(look):
+    if look.is_warned_of and request.POST.get("confirmed") != _digest(look):
         return False
     sent = form.written(
         lambda clean: answers.send(
@@ -97,7 +107,7 @@ def _sent(
             client=client,
             flag=flag,
             token=clean["token"],
-            warned=bool(look.warnings),
+            warned=look.is_warned_of,
             by=request.staff,
             now=request.now,
         )
@@ -126,7 +136,7 @@ def _shown(
         "look": look,
         "digest": _digest(look) if look else "",
         "closed": [road for road in roads if road.closed],
-        "can_go": any(not road.closed for road in roads),
+        "ways": [way(road) for road in roads if not road.closed],
         "starts": STARTS.items(),
         "said": said[-card.LATEST :],
         "client": client,

@@ -11,6 +11,7 @@ from django.utils.translation import gettext as _
 
 from aftercare import facts
 from aftercare.pages import sheet
+from studio import covering
 from studio.access import StudioRequest, page
 from studio.models import Staff
 
@@ -47,6 +48,8 @@ def day_sheet(request: StudioRequest) -> HttpResponse:
             "on_hold": sum(line.on_hold and line.waits and line.reads_health for line in lines),
             "without_artist": any(line.visit.artist_id is None for line in every),
             "problem": problem,
+            "closed": request.studio.closing_days.filter(date=day).first(),
+            "away": covering.away_on(request.studio, day).select_related("staff", "cover"),
             "book_is_old": request.may.own and facts.book_is_old(request.studio, request.now),
         },
     )

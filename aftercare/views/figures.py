@@ -11,6 +11,7 @@ from django.views.decorators.http import require_safe
 from aftercare.pages.report import period as periods
 from aftercare.pages.report import sections
 from aftercare.pages.report.report import Names, Report, names
+from aftercare.pages.report.summary import summary
 from aftercare.pages.report.table import as_csv
 from studio.access import StudioRequest, page
 
@@ -23,9 +24,11 @@ ALL = "all"
 def figures(request: StudioRequest) -> HttpResponse:
     """Show the figures of a period, each with what stands behind it."""
     report, problem = _report(request)
+    every = sections.every(report)
     context = {
         "report": report,
-        "sections": sections.every(report),
+        "sections": every,
+        "summary": summary(every),
         "period": report.period,
         "periods": [(name, words) for name, words in periods.PERIODS.items() if name != periods.OWN],
         "problem": problem,
@@ -43,7 +46,8 @@ def figures_csv(request: StudioRequest, section: str, table: str) -> HttpRespons
     if section not in sections.SECTIONS:
         raise Http404
     report, _problem = _report(request)
-    found = next((one for one in sections.SECTIONS[section](report).tables if one.key == table), None)
+    whole = sections.SECTIONS[section](report)
+    found = next((one for one in whole.tables if one.key == table), None)
     if found is None:
         raise Http404
     first, last = report.period.first.isoformat(), report.period.last.isoformat()
@@ -54,7 +58,8 @@ def figures_csv(request: StudioRequest, section: str, table: str) -> HttpRespons
         (_("Time zone"), request.studio.time_zone),
     ]
     answer = HttpResponse(as_csv(found, beside), content_type="text/csv; charset=utf-8")
-    name = f"{slugify(request.studio.slug)}-{section}-{table}-{first}-{last}.csv"
+    what = slugify(f"{whole.title} {found.title}")
+    name = f"{slugify(request.studio.slug)}-{what}-{first}-{last}.csv"
     answer["Content-Disposition"] = f'attachment; filename="{name}"'
     return answer
 

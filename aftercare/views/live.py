@@ -11,7 +11,7 @@ from django.utils.translation import ngettext
 from django.views.decorators.http import require_http_methods, require_POST
 
 from aftercare import facts, planning, upkeep
-from aftercare.pages import shown
+from aftercare.pages.leaving import leaving
 from studio.access import StudioRequest, page
 
 HOURS = 48
@@ -24,11 +24,10 @@ def going_live(request: StudioRequest) -> HttpResponseBase:
     if request.method == "POST":
         _decide(request)
         return redirect("going_live")
-    counts = planning.leaving(request.studio, request.now, HOURS)
-    rows = [(shown.OCCASIONS[occasion], n) for occasion, n in counts.items()]
+    found = leaving(request.studio, request.now, HOURS)
     context = {
-        "rows": rows,
-        "total": sum(counts.values()),
+        "found": found,
+        "total": found.total,
         "hours": HOURS,
         "first": planning.first_reminders(request.studio),
         "a_day": facts.rules_of(request.studio).go_a_day,

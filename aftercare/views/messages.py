@@ -7,7 +7,7 @@ from django.http import HttpResponse
 from django.shortcuts import render
 from django.utils.translation import gettext_lazy as _
 
-from aftercare import facts
+from aftercare import facts, planning
 from aftercare.core.delivery import State
 from aftercare.core.timing import Occasion
 from aftercare.models import Message
@@ -16,6 +16,7 @@ from aftercare.pages.paging import Key, Stream, stretch
 from studio.access import StudioRequest, page
 
 PER_PAGE = 40
+MOST_HOURS = 31 * 24
 GROUPS = {
     "going": (_("Going out"), (State.PLANNED, State.CLAIMED, State.HANDING_OVER)),
     "gone": (_("Gone"), (State.HANDED_OVER, State.DELIVERED)),
@@ -31,7 +32,8 @@ def messages(request: StudioRequest) -> HttpResponse:
     group = request.GET.get("group", "going")
     group = group if group in GROUPS else "going"
     occasion = request.GET.get("occasion", "")
-    streams = _streams(request, group, occasion)
+    hours = _hours(request) if group == "going" else 0
+    streams = _streams(request, group, occasion, hours)
     found = stretch(streams, _key, request.GET.get("page", ""), PER_PAGE, falling=group != "going")
     reads = request.may.read_health_of({message.client_id for message in found.rows if message.client_id})
     offered = [(str(one), shown.OCCASIONS[one]) for one in Occasion if request.may.treat or one not in shown.TELLING]
@@ -46,13 +48,24 @@ def messages(request: StudioRequest) -> HttpResponse:
             "group_words": GROUPS[group][0],
             "occasions": offered,
             "occasion": occasion,
+            "hours": hours,
+            "within": planning.leaving_within(request.studio, request.now, hours).count() if hours else 0,
         },
     )
 
 
-def _streams(request: StudioRequest, group: str, occasion: str) -> list[Stream[Message]]:
+def _hours(request: StudioRequest) -> int:
+    """Return within how many hours from now they leave; 0: at any time."""
+    asked = request.GET.get("hours", "")
+    return min(int(asked), MOST_HOURS) if asked.isascii() and asked.isdigit() and len(asked) < 6 else 0
+
+
+def _streams(request: StudioRequest, group: str, occasion: str, hours: int) -> list[Stream[Message]]:
     """Return the messages of each state by itself, as an index has them; those without a moment by what they aim at."""
-    rows = Message.objects.filter(studio=request.studio).select_related("client", "staff", "seen_to_by")
+    rows = Message.objects.filter(studio=request.studio)
+    if hours:
+        rows = planning.leaving_within(request.studio, request.now, hours)
+    rows = rows.select_related("client", "staff", "seen_to_by")
     if occasion in {str(one) for one in Occasion} and (request.may.treat or occasion not in shown.TELLING):
         rows = rows.filter(occasion=occasion)
         if occasion in shown.TELLING and not request.may.own:  # the very filter would tell of other artists' clients

@@ -162,11 +162,15 @@ def _close(request: StudioRequest, flag: Flag, clean: dict[str, Any]) -> Flag:
 
 
 def _after_closing(request: StudioRequest, flag: Flag) -> HttpResponseBase:
-    """Back to the list; where she is on hold for it now, to her card, where she is released."""
+    """Back to the list; where she is on hold for it now, that says so."""
     if flag.state != Flag.State.CLOSED:
         messages.success(request, _("Noted. It stays on the list, and you are told when it is time to try again."))
         return redirect("morning")
-    held = Reaction.objects.filter(client__in=flag.clients.all(), at=flag.opened_at, released_at=None).first()
+    held = (
+        Reaction.objects.filter(client__in=flag.clients.all(), at=flag.opened_at, released_at=None)
+        .select_related("client")
+        .first()
+    )
     if held is None:
         said = _("Closed, and kept on her card.")
         if (
@@ -176,8 +180,9 @@ def _after_closing(request: StudioRequest, flag: Flag) -> HttpResponseBase:
         else:
             undo.said(request, said, reverse("flag_reopen", args=[flag.pk]))
         return redirect("morning")
-    messages.success(request, _("Closed, and put on her record: she is on hold until someone releases her."))
-    return redirect("client", held.client_id)
+    said = _("Closed, and put on the record of %(name)s: she is on hold until someone releases her on her card.")
+    messages.success(request, said % {"name": held.client.name})
+    return redirect("morning")
 
 
 @require_POST

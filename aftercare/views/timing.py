@@ -73,6 +73,7 @@ def _looked_at(request: StudioRequest, form: NumbersForm, changed: Values, versi
     seen = int(form["seen"].value() or 0)
     if (
         "save" in request.POST
+        and _is_confirmed(request)
         and form["previewed"].value() == _digest(changed)
         and _saved(request, form, changed, seen)
     ):
@@ -106,15 +107,26 @@ def _ahead(request: StudioRequest, changed: Values) -> dict[str, Any]:
         return {"same": True}
     found = Moves(clients=0)
     if not {one.number.name for one in differ} <= ruling.PLANS_NOTHING:
+        behind = upkeep.settle(request.studio, request.now)
+        if behind:
+            return {"differ": differ, "behind": behind}
         end = time.monotonic() + (AT_MOST if "whole" in request.POST else SECONDS)
         found = upkeep.preview(request.studio, rules, request.now, stop=lambda: time.monotonic() > end)
+    leaving = moves.at_once(found, request.now)
     return {
         "differ": differ,
         "moves": found,
         "told": moves.told(found),
-        "heaps": list(moves.heaps(found)),
+        "at_once": leaving,
+        "heaps": list(moves.heaps(found, leaving)),
         "digest": _digest(changed),
+        "unconfirmed": "save" in request.POST and not _is_confirmed(request),
     }
+
+
+def _is_confirmed(request: StudioRequest) -> bool:
+    """Whether what the page showed to leave at once, if anything, was ticked."""
+    return "at_once" not in request.POST or "confirmed" in request.POST
 
 
 def _digest(values: Values) -> str:
@@ -142,7 +154,7 @@ def timing_put_back(request: StudioRequest, version: int) -> HttpResponseBase:
     row = get_object_or_404(RuleSet, studio=request.studio, version=version) if version else None
     values: dict[str, object] = dict(row.values) if row else {}
     seen = ruling.version_of(request.studio)
-    if request.method == "POST" and "save" in request.POST:
+    if request.method == "POST" and "save" in request.POST and _is_confirmed(request):
         try:
             asked = int(request.POST.get("seen", "")) if request.POST.get("seen", "").isdigit() else -1
             ruling.put(request.studio, values, by=request.staff, now=request.now, seen=asked)

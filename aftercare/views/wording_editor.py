@@ -77,6 +77,7 @@ def _editor(
     request: StudioRequest, slot: Slot, history: list[Wording], form: WordingForm, draft: Draft | None
 ) -> HttpResponse:
     people = recipients.clients(request.studio, _asked(request, "find"), request.now)
+    seen = _look(request, slot, draft) if draft is not None else Preview(())
     who = _who_form(request, people)
     return render(
         request,
@@ -87,7 +88,8 @@ def _editor(
             "form": form,
             "who": who if recipients.may_be_shown_for(slot) else None,
             "history": history,
-            "preview": _look(request, slot, draft) if draft is not None else Preview(()),
+            "preview": seen,
+            "refused": "save" in request.POST and seen.blocked,
             "first": slot.first() if slot.is_caution else None,
             "own_address": trials.address_of(request.staff, slot.channel),
             "newest_test": trials.newest(request.staff),

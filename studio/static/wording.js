@@ -44,6 +44,18 @@
   form.addEventListener("focusin", (event) => {
     if (event.target.matches("textarea, [name=subject]")) writing = event.target;
   });
+  // The place of a problem, selected in what was typed.
+  document.getElementById("refused")?.addEventListener("click", (event) => {
+    const { line, column, length } = event.target.closest("a")?.dataset ?? {};
+    const field = line && document.querySelector(event.target.closest("a").getAttribute("href"));
+    if (!field) return;
+    event.preventDefault();
+    const start = field.value.split("\n").slice(0, line - 1).reduce((sum, one) => sum + one.length + 1, 0) + Number(column) - 1;
+    field.focus();
+    field.setSelectionRange(start, start + Number(length));
+  });
+  // A browser that comes back to the page keeps what was typed, and shows the preview of before.
+  addEventListener("pageshow", look);
   form.addEventListener("input", (event) => {
     if (event.target.matches("textarea, [name=subject], [name=who]")) soon();
   });

@@ -16,8 +16,14 @@ register = template.Library()
 
 
 @register.simple_tag(takes_context=True)
-def place(context: Context, name: str, words: str) -> SafeString:
-    """Link to a page by its route's name, and say whether one is on it or below it."""
+def place(context: Context, name: str, words: str, count: int = 0, counted: str = "") -> SafeString:
+    """Link to a page by its route's name, and say whether one is on it or below it.
+
+    ``count`` is how many wait there, ``counted`` the words for it to whoever hears the page.
+    """
+    if count:
+        shown = format_html('<b class="count">{}<span class="unseen"> {}</span></b>', count, counted)
+        words = format_html("{}{}", words, shown)
     href = reverse(name)
     request: Any = context.get("request")
     path = request.path if request else ""

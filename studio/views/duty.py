@@ -9,10 +9,11 @@ from django.urls import reverse
 from django.utils.translation import gettext as _
 from django.views.decorators.http import require_http_methods, require_POST
 
-from studio import records, undo
+from studio import booked, records, undo
 from studio.access import StudioRequest, page
 from studio.forms.duty import AbsenceForm, DutyForm
 from studio.models import Absence
+from studio.views.settings import added
 
 
 @require_http_methods(["GET", "POST"])
@@ -37,11 +38,16 @@ def absences(request: StudioRequest) -> HttpResponseBase:
     if request.method == "POST" and form.writes(
         lambda clean: records.add_absence(by=request.staff, now=request.now, **clean)
     ):
-        messages.success(request, _("Added."))
+        asked = form.cleaned_data
+        visits = booked.by_day(request.studio, asked["first_day"], asked["last_day"], request.now, asked["staff"])
+        added(request, visits.total())
         return redirect("absences")
     today = request.now.astimezone(request.studio.zone).date()
     rows = Absence.objects.filter(staff__studio=request.studio, last_day__gte=today).select_related("staff", "cover")
-    return render(request, "studio/absences.html", {"form": form, "rows": rows})
+    found = [
+        (row, dict(booked.by_day(request.studio, row.first_day, row.last_day, request.now, row.staff))) for row in rows
+    ]
+    return render(request, "studio/absences.html", {"form": form, "rows": found})
 
 
 @require_POST

@@ -2,14 +2,17 @@
 
 from __future__ import annotations
 
+from collections import Counter
+
 from django.contrib import messages
 from django.http import HttpResponseBase
 from django.shortcuts import get_object_or_404, redirect, render
 from django.urls import reverse
 from django.utils.translation import gettext as _
+from django.utils.translation import ngettext
 from django.views.decorators.http import require_http_methods, require_POST, require_safe
 
-from studio import records, undo
+from studio import booked, records, undo
 from studio.access import StudioRequest, page
 from studio.book.pattern import FIELDS, PLACES
 from studio.forms.settings import (
@@ -69,9 +72,26 @@ def closing_days(request: StudioRequest) -> HttpResponseBase:
             studio=request.studio, day=None, by=request.staff, now=request.now, **clean
         )
     ):
-        messages.success(request, _("Added."))
+        day = form.cleaned_data["date"]
+        added(request, booked.by_day(request.studio, day, day, request.now).total())
         return redirect("closing_days")
-    return render(request, "studio/closing_days.html", {"form": form, "days": request.studio.closing_days.all()})
+    rows = list(request.studio.closing_days.all())
+    days = [row.date for row in rows]
+    found = booked.by_day(request.studio, min(days), max(days), request.now) if days else Counter()
+    return render(
+        request,
+        "studio/closing_days.html",
+        {"form": form, "days": [(row, {row.date: found[row.date]} if found[row.date] else {}) for row in rows]},
+    )
+
+
+def added(request: StudioRequest, visits: int) -> None:
+    """Say that days were added, and what is booked on them."""
+    said = _("Added.")
+    if visits:
+        counted = ngettext("%(n)s visit is booked then.", "%(n)s visits are booked then.", visits) % {"n": visits}
+        said = f"{said} {counted}"
+    messages.success(request, said)
 
 
 @require_POST

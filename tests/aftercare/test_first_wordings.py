@@ -308,12 +308,36 @@ def test_answers_about_a_sign_send_her_to_be_seen_today(kind: str, language: str
     assert re.search(r"[Rr]inse|[Ee]njuaga", body)
 
 
-def test_a_same_day_answer_says_by_when_a_person_calls() -> None:
-    facts = replace(_facts("answer", "same_day", 0, "sms", "en"), region="US")
-    words = first_wording("answer", "same_day", 0, "sms", "en")
+@pytest.mark.parametrize("channel", ["sms", "email"])
+@pytest.mark.parametrize(
+    ("language", "sign", "doctor", "call"),
+    [
+        ("en", "Swelling", "doctor today", "call you by Wednesday 30 September, 10:30 am."),
+        ("es", "Hinchaz", "ve hoy a", "llama"),
+    ],
+)
+def test_a_same_day_answer_tells_the_signs_not_to_wait_with_and_then_by_when_a_person_calls(
+    language: str, sign: str, doctor: str, call: str, channel: str
+) -> None:
+    facts = replace(_facts("answer", "same_day", 0, channel, language), region="US")
+    words = first_wording("answer", "same_day", 0, channel, language)
 
-    assert "we will call you by Wednesday 30 September, 10:30 am." in compose(words, facts).body
-    assert "as soon as we can" in compose(words, replace(facts, call_by=None)).body
+    body = compose(words, facts).body
+
+    assert body.index(sign) < body.index(doctor) < body.rindex(call)
+    soon = compose(words, replace(facts, call_by=None)).body
+    assert re.search(r"as soon as (?:we|they) can|en cuanto p", soon)
+
+
+@pytest.mark.parametrize("channel", ["sms", "email"])
+@pytest.mark.parametrize("language", ["en", "es"])
+@pytest.mark.parametrize("kind", ["same_day", "seen_today"])
+def test_what_she_has_told_is_not_put_as_an_if(kind: str, language: str, channel: str) -> None:
+    body = compose(
+        first_wording("answer", kind, 0, channel, language), _facts("answer", kind, 0, channel, language)
+    ).body
+
+    assert not re.search(r"\b(?:if|when|si|cuando)\b", body, re.IGNORECASE), body
 
 
 @pytest.mark.parametrize("key", [key for key in MESSAGE_WORDINGS if key[0] in ("alert", "morning_list")], ids=str)

@@ -150,7 +150,7 @@ def test_of_what_is_to_be_seen_to_today_the_person_on_duty_is_told_too_and_the_a
 
     assert set(left) == {"mia", "ada", "dee"}
     assert "a client needs you today" in left["dee"]
-    assert re.search(r"we will call you by \w+ \d+ \w+, 4:00 pm\.", left["mia"])
+    assert re.search(r"We call you by \w+ \d+ \w+, 4:00 pm\.", left["mia"])
     assert "come in" not in left["mia"]  # she has nothing booked
     assert Flag.objects.get().call_by == cast.at(16)
     assert to(round_at(cast, 15)) == ["olga"]

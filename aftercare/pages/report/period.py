@@ -17,6 +17,8 @@ OWN = "own"
 USUAL = "quarter"
 PERIODS: dict[str, Promise] = {
     "month": gettext_lazy("this month"),
+    "this_quarter": gettext_lazy("this quarter"),
+    "last_quarter": gettext_lazy("last quarter"),
     "quarter": gettext_lazy("the last three months"),
     "year": gettext_lazy("the last twelve months"),
     OWN: gettext_lazy("from one day to another"),
@@ -56,6 +58,11 @@ def read(asked: Mapping[str, str], studio: Studio, now: datetime) -> tuple[Perio
         return _period(OWN, *found, studio, now), ""
     if name == "month":
         return _period(name, today.replace(day=1), today, studio, now), ""
+    if name in ("this_quarter", "last_quarter"):
+        begun = today.replace(month=today.month - (today.month - 1) % 3, day=1)
+        if name == "this_quarter":
+            return _period(name, begun, today, studio, now), ""
+        return _period(name, _months_before(begun - DAY, 3), begun - DAY, studio, now), ""
     name = name if name in MONTHS else USUAL
     return _period(name, _months_before(today, MONTHS[name]), today, studio, now), ""
 

@@ -16,7 +16,7 @@ from aftercare.figures import Group, Groups
 from aftercare.figures.fills import BOOKED, NOT_REMINDED, REMINDED
 from aftercare.pages.report.pictures import Picture, over_time, side_by_side
 from aftercare.pages.report.report import Parts, Report, Section, is_few, most_first
-from aftercare.pages.report.table import COUNT, DAYS, PER_HUNDRED, PERCENT, POINTS, WORDS, Row, Table
+from aftercare.pages.report.table import COUNT, DAYS, PER_HUNDRED, PERCENT, POINTS, RATE, WORDS, Row, Table
 from studio.models import Service
 
 DRAWN = 6  # small pictures of one kind: those with the most behind them
@@ -46,17 +46,18 @@ def fills(report: Report) -> Section:
         Row(words, [one.sums.cases, one.sums.groups, rate_of(one.sums)], few=is_few(one), detail=_of_sets(one))
         for words, one in ways
     ]
-    heads = [(_("Sets"), COUNT), (_("Clients"), COUNT), (_("Came within the window"), PERCENT)]
+    heads = [(_("Sets"), COUNT), (_("Clients"), COUNT), (_("Came, or is booked, within the window"), RATE)]
     drawn = [(row.name, row.values[2], row.detail) for row in rows]
-    pictures = [side_by_side("fills", _("Came within the window, %"), drawn, 1.0)] if drawn else []
+    pictures = [side_by_side("fills", _("Came, or is booked, within the window, %"), drawn, 1.0)] if drawn else []
     tables = [Table("ways", _("Fills within the window"), _("Reminder"), heads, rows, pictures)]
     if report.artist is None:
         tables.append(_fills_by_artist(report, groups))
     about = [
         _(
             "Sets put on in this period whose window is over by its end: the days in which the set was forecast, "
-            "8 times in 10, to come down to the level for a fill. Counted is whether her next set, done or not yet "
-            "marked, stands on one of those days. “Nothing booked”, “already booked”: when a reminder would have gone. "
+            "8 times in 10, to come down to the level for a fill (of ten such sets two do so earlier or later). "
+            "Counted is whether her next set stands on one of those days: she came for it, or it is booked and not marked yet. "
+            "“Nothing booked”, “already booked”: when a reminder would have gone. "
             "Where one left only when those days were over, the set is left out."
         ),
         _(
@@ -70,7 +71,7 @@ def fills(report: Report) -> Section:
         about.append(_("What is rehearsed reaches nobody, so it does not count as a reminder."))
     return Section(
         "fills",
-        _("Fills within the forecast window"),
+        _("Fills booked within the forecast window, after a reminder and without"),
         about,
         tables,
         _("A set is counted here once it has a forecast and the days forecast for its fill are over."),
@@ -80,9 +81,9 @@ def fills(report: Report) -> Section:
 def _fills_by_artist(report: Report, groups: Groups) -> Table:
     heads = [
         (_("Sets after a reminder"), COUNT),
-        (_("Of them within the window"), PERCENT),
+        (_("Of them within the window"), RATE),
         (_("Sets not reminded, nothing booked"), COUNT),
-        (_("Of these within the window"), PERCENT),
+        (_("Of these within the window"), RATE),
     ]
     rows = []
     for artist in report.artists_in_order(key[0] for key in groups["artist"]):
@@ -175,7 +176,7 @@ def forecasts(report: Report) -> Section:
         (_("Clients"), COUNT),
         (_("Off by, points"), POINTS),
         (_("One calendar for all: off by, points"), POINTS),
-        (_("In the 80 % band"), PERCENT),
+        (_("In the 80 % band"), RATE),
     ]
     rows = []
     if score:

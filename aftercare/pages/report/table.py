@@ -5,7 +5,7 @@ from __future__ import annotations
 import csv
 import io
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any
 
 from django.utils.formats import number_format
@@ -25,10 +25,11 @@ BOM = "\ufeff"  # or a spreadsheet program takes UTF-8 for something else
 
 @dataclass(frozen=True, slots=True)
 class Cell:
-    """What a cell says, and below it how sure that is."""
+    """What a cell says, and below it what was counted and how sure that is."""
 
     words: str
     sure: str = ""
+    counted: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -141,6 +142,20 @@ def _percent(figure: Figure) -> Cell:
     return Cell(f"{say(figure.value)} %", _between(figure.low, figure.high, say))
 
 
+def hits(figure: Figure) -> int:
+    """How many of the cases behind a rate are counted in it."""
+    return round(figure.value * figure.cases)
+
+
+def of_them(figure: Figure) -> str:
+    """Say a rate by its counts: "17 of 33"."""
+    return _("%(n)s of %(all)s") % {"n": _number(hits(figure)), "all": _number(figure.cases)}
+
+
+def _rate(figure: Figure) -> Cell:
+    return replace(_percent(figure), counted=of_them(figure))
+
+
 def _per_hundred(figure: Figure) -> Cell:
     def say(share: float) -> str:
         return _number(100 * share, 1)
@@ -178,5 +193,10 @@ DAYS = Kind(lambda value: Cell(_number(value, 1)), lambda value: [round(value, 1
 PERCENT = Kind(_percent, _hundredfold, _SURE_PERCENT)
 PER_HUNDRED = Kind(_per_hundred, _hundredfold, _SURE)
 POINTS = PER_HUNDRED  # a difference of shares
+RATE = Kind(
+    _rate,
+    lambda figure: [hits(figure), figure.cases, *_hundredfold(figure)],
+    (gettext_lazy(", how many"), gettext_lazy(", of how many"), *_SURE_PERCENT),
+)
 WAIT = Kind(_wait, lambda wait: [wait.value, wait.low, wait.high], _SURE_HOURS)
 WORDS = Kind(lambda value: Cell(value), lambda value: [value], is_number=False)

@@ -20,7 +20,7 @@ from aftercare.figures.traffic import Row as Counted
 from aftercare.models import Line
 from aftercare.pages.report.pictures import FEW
 from aftercare.pages.report.report import Report, Section, is_few
-from aftercare.pages.report.table import COUNT, PERCENT, WAIT, Row, Table, cost
+from aftercare.pages.report.table import COUNT, RATE, WAIT, Row, Table, cost
 from aftercare.pages.shown import CHANNELS, OCCASIONS, STATES
 
 URGENT: dict[str, Promise] = {
@@ -79,7 +79,7 @@ def messages(report: Report) -> Section:
     rows = figures.traffic(report.span)
     line = Line.objects.filter(studio=report.studio, channel="sms", is_active=True).order_by("-pk").first()
     told = figures.failures(report.span)["road"]
-    sure = [(_("With a receipt"), COUNT), (_("Clients"), COUNT), (_("Not delivered"), PERCENT)]
+    sure = [(_("With a receipt"), COUNT), (_("Clients"), COUNT), (_("Not delivered"), RATE)]
     roads = [
         Row(_channel(road), [one.sums.cases, one.sums.groups, rate_of(one.sums)], few=is_few(one))
         for (road,), one in sorted(told.items())
@@ -93,8 +93,8 @@ def messages(report: Report) -> Section:
     ]
     about = [
         _(
-            "Messages to clients whose moment lies in this period, by where they stand now. A segment is what a "
-            "carrier counts and charges for a text; one that had to be tried again may have been charged twice."
+            "Messages to clients whose moment lies in this period, by where they stand now. A long text is "
+            "charged as two or more; one that had to be tried again may have been charged twice."
         )
     ]
     if report.artist is not None:
@@ -116,7 +116,7 @@ def _by_state(rows: Sequence[Counted]) -> Table:
     for row in rows:
         pretended = row.rehearsed and row.state in LEFT
         named.setdefault(_("on the pretend phone") if pretended else str(STATES[row.state]), []).append(row)
-    heads = [*((words, COUNT) for _road, words in roads), (_("All"), COUNT), (_("Segments of texts"), COUNT)]
+    heads = [*((words, COUNT) for _road, words in roads), (_("All"), COUNT), (_("Charged as texts"), COUNT)]
     found = []
     for words, some in sorted(named.items(), key=lambda pair: -total(pair[1])[0]):
         by_road = [total(one for one in some if one.channel == road)[0] for road, _words in roads]
@@ -131,7 +131,7 @@ def _by_occasion(rows: Sequence[Counted]) -> Table:
         (_("Withheld or withdrawn"), (State.WITHHELD, State.WITHDRAWN)),
         (_("Still to go"), (State.PLANNED, State.CLAIMED, State.HANDING_OVER)),
     )
-    heads = [*((words, COUNT) for words, _states in kinds), (_("All"), COUNT), (_("Segments of texts"), COUNT)]
+    heads = [*((words, COUNT) for words, _states in kinds), (_("All"), COUNT), (_("Charged as texts"), COUNT)]
     found = []
     for occasion, words in OCCASIONS.items():
         own = [row for row in rows if row.occasion == occasion]

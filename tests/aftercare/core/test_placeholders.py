@@ -82,6 +82,10 @@ def test_no_text_can_break_the_reader(text: str) -> None:
         ("{% comment %} x", 1, 1, "This comment is never closed."),
         ("Hi {{ studio", 1, 4, "“{{” is never closed."),
         ("Hi }}", 1, 4, "“}}” closes nothing."),
+        ("Hi {{ studio }, {{ artist }}", 1, 4, "A brace is missing in “{{ studio }”."),
+        ("Hi { studio }}", 1, 4, "A brace is missing in “{ studio }}”."),
+        ("Hi { studio }", 1, 4, "A brace is missing in “{ studio }”."),
+        ("Hi {% if first }x{% endif %}", 1, 4, "A brace is missing in “{% if first }”."),
         ("{% if %}x{% endif %}", 1, 1, "The condition of {% if %} cannot be read."),
         ("{% if first == %}x{% endif %}", 1, 1, "The condition of {% if %} cannot be read."),
         ("{% if first %}{% else %}{% else %}{% endif %}", 1, 25, "{% else %} comes after an else."),
@@ -135,3 +139,23 @@ def test_too_deep_ifs_and_endless_sources_are_refused() -> None:
 
 def test_a_hopeless_source_is_given_up_early() -> None:
     assert len(problems_of("{{ x }}" * 1000)) == placeholders.MOST_PROBLEMS
+
+
+@pytest.mark.parametrize(("name", "meant"), [("artits", "artist"), ("studio_name", "studio"), ("Caution", "caution")])
+def test_a_field_that_was_misspelled_is_named_as_it_may_have_been_meant(name: str, meant: str) -> None:
+    [problem] = placeholders.read(f"Hi {{{{ {name} }}}}", KNOWN).problems
+
+    assert problem.cure == f"Did you mean {meant}?"
+
+
+def test_a_name_like_none_is_not_guessed_at() -> None:
+    [problem] = placeholders.read("Hi {{ xyzw }}", KNOWN).problems
+
+    assert problem.cure == "Insert one from the list of fields."
+
+
+def test_a_problem_shows_the_words_around_its_place() -> None:
+    [problem] = placeholders.read("One line.\nDear {{ nobody }}, welcome to us\nall.", KNOWN).problems
+
+    assert problem.around == ("Dear ", "{{ nobody }}", ", welcome to us")
+    assert (problem.line, problem.lines) == (2, 3)

@@ -184,3 +184,15 @@ def test_an_offer_in_a_message_about_a_visit_or_health_is_refused(offer: str, oc
     body = f"{{{{ studio }}}} {{{{ day }}}} {{{{ hour }}}} {offer} {STOP}"
 
     assert any("advertisement" in what for what in found(occasion, body))
+
+
+@pytest.mark.parametrize("slip", ["{% if first %}", "{{ studio }", "{% endif %}"])
+def test_one_slip_is_one_complaint_and_what_follows_from_it_waits(slip: str) -> None:
+    assert len(found("care", f"{slip} {{{{ studio }}}} {{{{ caution }}}} {STOP}")) == 1
+    assert len(found("care", f"{slip} Hello")) == 1  # that the caution is missing is said once this can be read
+
+
+def test_what_is_missing_has_no_place() -> None:
+    [problem] = check(Draft("patch_test", "", "sms", "", "{{ studio }}"))
+
+    assert problem.around == ("", "", "")

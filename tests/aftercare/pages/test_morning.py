@@ -6,7 +6,7 @@ from datetime import timedelta
 
 import pytest
 
-from aftercare.models import Flag
+from aftercare.models import Flag, Reply
 from aftercare.pages import morning
 from tests.cast import Cast, full_morning, make
 
@@ -102,6 +102,20 @@ def test_what_she_was_answered_is_told_apart_from_what_was_planned_before(cast: 
 
     assert matter.answered == [answer]
     assert matter.sent_since == [check]
+
+
+def test_what_went_before_she_wrote_again_was_not_sent_since(cast: Cast) -> None:
+    her = cast.client("Mia")
+    done = cast.done(her, cast.at(10, -1))
+    flag = cast.wrote(her, "it itches", cast.at(5))
+    cast.gone(her, done, "check", cast.at(5.5))
+    again = cast.wrote(her, "it burns", cast.at(6))
+    Reply.objects.filter(flag=again).update(flag=flag)
+    again.delete()
+
+    (matter,) = morning.morning_list(cast.studio, cast.now).matters
+
+    assert matter.sent_since == []
 
 
 def test_an_answer_to_a_number_that_nobody_known_has_is_shown_with_its_matter(cast: Cast) -> None:

@@ -2,15 +2,20 @@
 
 from __future__ import annotations
 
+import html
 import re
+from datetime import datetime, timedelta
 from typing import Any
 
 import pytest
+from django.test import Client as Browser
 
-from aftercare import receiving, tasks, triage
+from aftercare import facts, receiving, tasks, triage
+from aftercare.core import paging, say
 from aftercare.lines import lines_of
 from aftercare.models import Flag, Message, Stop
 from aftercare.transports import memory
+from studio import clock
 from studio.models import Client, Studio
 from tests.cast import Cast
 from tests.letters import MEMORY
@@ -61,6 +66,17 @@ def test_it_goes_as_written_to_where_she_wrote_from_and_whoever_answers_has_the_
     assert (message.written_by, message.kind) == (cast.ada, "own")
     flag.refresh_from_db()
     assert (flag.state, flag.taken_by) == ("taken", cast.ada)
+
+
+def test_her_line_shows_the_answer_before_it_has_left(cast: Cast, as_: SignIn) -> None:
+    _mia, flag = wrote(cast, "can I wear mascara?")
+    browser, path = as_(cast.ada), f"/flags/{flag.pk}/answer"
+    page = browser.get(path).content.decode()
+
+    said = words(browser.post(path, form(page, "Please leave mascara off the lashes."), follow=True))
+
+    assert "Your answer is on its way: “Wrenfield Lash Room: Please leave mascara off the lashes.”" in said
+    assert "Nothing has been answered yet." not in said
 
 
 def test_it_leaves_in_the_next_round_at_any_hour(cast: Cast, as_: SignIn) -> None:
@@ -140,7 +156,7 @@ def test_after_a_stop_no_text_goes_and_e_mail_is_offered(cast: Cast, as_: SignIn
 def test_a_wording_of_the_owners_is_where_she_starts_in_her_clients_language(cast: Cast, as_: SignIn) -> None:
     _mia, flag = wrote(cast, "¿puedo usar rímel?", language="es")
 
-    page = words(as_(cast.ada).get(f"/flags/{flag.pk}/answer?from=ask_more"))
+    page = words(as_(cast.ada).post(f"/flags/{flag.pk}/answer", {"from": "ask_more"}))
 
     assert "gracias por contarnos. Que ojo es, desde cuando" in page
     assert "112" in page or "911" in page  # the caution is in it
@@ -150,7 +166,78 @@ def test_a_wording_of_the_owners_is_where_she_starts_in_her_clients_language(cas
 def test_nothing_else_is_started_from(cast: Cast, as_: SignIn, kind: str) -> None:
     _mia, flag = wrote(cast, "can I wear mascara?")
 
-    assert "opted out" not in words(as_(cast.ada).get(f"/flags/{flag.pk}/answer", {"from": kind}))
+    assert "opted out" not in words(as_(cast.ada).post(f"/flags/{flag.pk}/answer", {"from": kind}))
+
+
+def test_a_wording_is_put_below_what_was_typed_for_the_way_that_was_chosen(cast: Cast, as_: SignIn) -> None:
+    _mia, flag = wrote(cast, "can I wear mascara?")
+    browser, path = as_(cast.ada), f"/flags/{flag.pk}/answer"
+
+    once = browser.post(path, {"from": "will_call", "text": "Dear Mia, sorry to hear it.", "channel": "email"})
+    [text] = re.findall(r"<textarea[^>]*>\n?(.*?)</textarea>", once.content.decode(), re.DOTALL)
+    assert text.startswith("Dear Mia, sorry to hear it.\n\nThank you for writing. One of us calls you by ")
+    assert re.search(r'value="email"[^>]*checked', once.content.decode())
+
+    again = browser.post(path, {"from": "will_call", "text": html.unescape(text), "channel": "email"})
+    assert again.content.decode().count("Thank you for writing. One of us") == 1  # the second tap adds nothing
+    assert own() == []
+
+
+def started(browser: Browser, path: str) -> str:
+    page = browser.post(path, {"from": "will_call", "channel": "sms"}).content.decode()
+    text = re.search(r"<textarea[^>]*>\n?(.*?)</textarea>", page, re.DOTALL)
+    assert text is not None
+    return html.unescape(text[1])
+
+
+def test_a_promised_call_lies_ahead_and_is_kept_once_she_is_told(cast: Cast, as_: SignIn) -> None:
+    _mia, flag = wrote(cast, "my lid is itchy")
+    browser, path = as_(cast.ada), f"/flags/{flag.pk}/answer"
+    ahead, past = cast.now + timedelta(days=1), cast.now - timedelta(hours=3)
+    Flag.objects.update(call_by=ahead)
+    assert f"calls you by {said(cast, ahead)}." in started(browser, path)  # what she was told stands
+    Flag.objects.update(call_by=past)
+
+    text = started(browser, path)
+
+    anew = paging.call_by(clock.now(), facts.rules_of(cast.studio), cast.studio.zone)
+    assert f"calls you by {said(cast, anew)}." in text
+    flag.refresh_from_db()
+    assert flag.call_by == past  # nobody told her yet
+    browser.post(path, form(browser.get(path).content.decode(), text))
+    flag.refresh_from_db()
+    assert flag.call_by is not None
+    assert said(cast, flag.call_by) == said(cast, anew)
+
+
+def said(cast: Cast, at: datetime) -> str:
+    return say.moment(at.astimezone(cast.studio.zone), "en", "US")
+
+
+def test_a_promised_hour_that_is_past_is_warned_of(cast: Cast, as_: SignIn) -> None:
+    _mia, flag = wrote(cast, "my lid is itchy")
+    browser, path = as_(cast.ada), f"/flags/{flag.pk}/answer"
+    late = f"We call you by {said(cast, cast.now - timedelta(hours=2))}."
+
+    warned = browser.post(path, form(browser.get(path).content.decode(), late))
+
+    assert "It promises an hour that is past:" in words(warned)
+    assert own() == []
+    browser.post(path, form(warned.content.decode(), late))
+    assert [message.kind for message in own()] == ["own_warned"]
+
+
+def test_the_way_it_goes_is_named_also_where_only_one_is_left(cast: Cast, as_: SignIn) -> None:
+    mia, flag = wrote(cast, "my lid is itchy")
+    browser, path = as_(cast.ada), f"/flags/{flag.pk}/answer"
+    both = words(browser.get(path))
+    assert f"by text to {mia.mobile}" in both
+    assert "by e-mail to mia@mail.example, subject “Your message to Wrenfield Lash Room”" in both
+    Stop.objects.create(line=lines_of(cast.studio)["sms"], address=mia.mobile, at=cast.at(6))
+
+    assert "It goes by e-mail to mia@mail.example, subject “Your message to Wrenfield Lash Room”." in words(
+        browser.get(path)
+    )
 
 
 def test_an_e_mail_stands_below_what_it_answers_and_says_nothing_on_the_outside(cast: Cast, as_: SignIn) -> None:

@@ -116,7 +116,7 @@ def test_a_full_day_costs_no_more_queries_than_a_short_one(
         cast.visit(her, cast.at(8) + timedelta(minutes=45 * number), Service.FULL_SET)
     browser = as_(getattr(cast, who))
 
-    with django_assert_max_num_queries(14):
+    with django_assert_max_num_queries(17):
         page = browser.get("/today?artist=all")
 
     assert words(page).count("Client") >= 12
@@ -161,3 +161,26 @@ def test_without_a_forecast_the_line_expects_nothing(cast: Cast, as_: SignIn) ->
     cast.visit(her, cast.at(12))
 
     assert "Expect about" not in words(as_(cast.ada).get("/today"))
+
+
+def test_a_closing_day_and_whoever_is_away_stand_on_that_days_sheet_and_with_their_visits_in_the_settings(
+    cast: Cast, as_: SignIn
+) -> None:
+    for hour in (10, 12):
+        cast.visit(cast.client(f"Mia{hour}"), cast.at(hour, 3))
+    cast.visit(cast.client("Zoe"), cast.at(12, 3), artist=cast.noor)
+    day = cast.at(10, 3).astimezone(cast.studio.zone).date()
+    browser = as_(cast.olga)
+
+    closed = words(browser.post("/settings/closing-days", {"date": day, "name": "Painters"}, follow=True))
+    form = {"staff": cast.ada.pk, "first_day": day, "last_day": day + timedelta(days=1), "cover": cast.noor.pk}
+    away = browser.post("/settings/absences", form, follow=True)
+
+    assert "Added. 3 visits are booked then." in closed
+    assert "Added. 2 visits are booked then." in words(away)
+    assert f"/today/tell?day={day}&amp;artist={cast.ada.pk}" in away.content.decode()
+    said = words(browser.get(f"/today?day={day}"))
+    assert "The studio is closed this day: Painters." in said
+    assert "Ada is away. Noor covers." in said
+    assert "is closed this day" not in words(browser.get("/today"))
+    assert "is away" not in words(browser.get("/today"))

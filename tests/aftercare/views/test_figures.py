@@ -39,13 +39,13 @@ def fill(cast: Cast, clients: int) -> Cast:
 def test_each_figure_stands_with_what_is_behind_it(cast: Cast, as_: SignIn) -> None:
     page = words(as_(fill(cast, 12).olga).get(PAGE))
 
-    assert "after a reminder 12 12 100 % 76 to 100" in page  # Wilson's interval of 12 in 12
+    assert "after a reminder 12 12 100 % 12 of 12 76 to 100" in page  # Wilson's interval of 12 in 12
     assert "Ada few 6 6 60 % 60 to 60 20.0" in page
     assert "Birch 4, lot 0226 12 12 60 % 60 to 60 20.0" in page
     assert "all 24 3 12.5" in page
     assert "to be seen the same day few 3 0 1.0 h" in page
     assert "delivered 24 0 0 24 24" in page  # a segment each of two, none noted of the others
-    assert "by text 24 12 0 % 0 to 24" in page
+    assert "by text 24 12 0 % 0 of 24 0 to 24" in page
     assert "shares seen 12 12" in page
 
 
@@ -59,6 +59,30 @@ def test_texts_cost_what_the_owner_says_a_text_costs(cast: Cast, as_: SignIn) ->
     sheet = browser.get("/figures/messages/states.csv?period=year").content.decode("utf-8-sig").splitlines()
     assert "At today’s price (USD)" in sheet[0]
     assert "delivered,24,0,0,24,24,0.3," in sheet[1]
+
+
+def test_the_few_that_matter_stand_on_top_with_their_counts(cast: Cast, as_: SignIn) -> None:
+    page = as_(fill(cast, 12).olga).get(PAGE)
+
+    assert [(line.key, line.words) for line in page.context["summary"]] == [
+        ("fills", "after a reminder: 12 of 12"),
+        ("reactions", "3 after 24 sets"),
+        ("answers", "to be seen the same day: half of them within 1.0 h"),
+        ("messages", "24 in all, 0 not delivered"),
+    ]
+    assert page.content.decode().index('href="#reactions"') < page.content.decode().index('id="fills"')
+
+
+def test_a_spreadsheet_says_in_its_name_and_its_heads_what_it_holds(cast: Cast, as_: SignIn) -> None:
+    answer = as_(fill(cast, 4).olga).get("/figures/fills/ways.csv?period=year")
+
+    name = "wrenfield-fills-booked-within-the-forecast-window-after-a-reminder-and-without-fills-within-the-window-"
+    assert f'filename="{name}' in answer["Content-Disposition"]
+    heads = answer.content.decode("utf-8-sig").splitlines()[0]
+    assert (
+        '"Came, or is booked, within the window, how many","Came, or is booked, within the window, of how many"'
+        in heads
+    )
 
 
 def test_the_page_says_that_reminders_were_not_drawn_by_lot(cast: Cast, as_: SignIn) -> None:
@@ -92,7 +116,7 @@ def test_an_artist_gets_her_own_alone_as_a_spreadsheet_too(cast: Cast, as_: Sign
 
     text = as_(cast.ada).get(f"/figures/fills/ways.csv?period=year&artist={cast.noor.pk}").content.decode()
 
-    assert "after a reminder,2,2,100" in text
+    assert "after a reminder,2,2,2,2,100" in text
     assert ",Ada," in text
     assert as_(cast.ada).get("/figures/fills/artists.csv?period=year").status_code == 404
 

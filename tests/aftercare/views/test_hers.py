@@ -285,14 +285,14 @@ def test_emergency_words_are_answered_as_ticks_are(browser: Browser, done: Visit
 def test_what_is_to_be_seen_today_says_by_when_a_person_calls(browser: Browser, done: Visit) -> None:
     said = words(tell(browser, done, tick=["swollen"]))
 
-    assert "we will call you by" in said
+    assert "We call you by" in said
     assert Flag.objects.get().call_by is not None
 
 
 def test_words_that_nobody_understands_are_answered_as_a_sign(browser: Browser, done: Visit) -> None:
     said = words(tell(browser, done, words="mắt tôi hơi lạ"))
 
-    assert "Do not wait for us" in said
+    assert "do not wait for our call" in said
     assert Flag.objects.get().urgency == "unread"
 
 
@@ -336,7 +336,7 @@ def test_who_can_be_told_by_nothing_is_heard_all_the_same_and_told_on_the_page(
     flag = Flag.objects.get()
     assert [client.first_name for client in flag.clients.all()] == ["Ines"]
     assert flag.call_by is not None
-    assert "we will call you by" in said
+    assert "We call you by" in said
     assert not Message.objects.filter(occasion="answer").exists()
 
 
@@ -457,7 +457,7 @@ def test_a_photo_alone_is_heard_as_something_to_be_looked_at(browser: Browser, d
     said = words(tell(browser, done, photo=[SimpleUploadedFile("eye.jpg", photo(), content_type="image/jpeg")]))
 
     assert Flag.objects.get().urgency == "unread"
-    assert "we will call you by" in said
+    assert "We call you by" in said
 
 
 def test_more_than_three_photos_keep_three_and_say_so(browser: Browser, done: Visit) -> None:
@@ -609,7 +609,7 @@ def test_what_she_writes_about_a_visit_that_is_not_ahead_any_more_is_heard(
     said = words(browser.post(way(booked), {"do": "move", "form": FORM, "words": "my lid is swollen and it hurts"}))
 
     assert "not ahead any more" in said
-    assert "we will call you" in said
+    assert "We call you" in said
     assert (Flag.objects.get().urgency, Wish.objects.count()) == (Urgency.SAME_DAY, 0)
 
 

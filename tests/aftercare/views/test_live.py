@@ -2,6 +2,10 @@
 
 from __future__ import annotations
 
+from datetime import timedelta
+from decimal import Decimal
+
+from aftercare.lines import lines_of, save_price
 from aftercare.models import Message
 from studio.models import Consent
 from tests.cast import Cast, full_morning
@@ -16,9 +20,34 @@ def test_it_counts_what_would_leave_within_two_days(cast: Cast, as_: SignIn) -> 
 
     page = words(as_(cast.olga).get("/settings/live"))
 
-    assert "Aftercare 1" in page
+    assert "Aftercare 1 0 1" in page
     assert "Go live: " in page
     assert "Instructions" not in page
+
+
+def test_what_it_counts_is_told_by_channel_with_its_cost_and_each_of_them_is_listed(cast: Cast, as_: SignIn) -> None:
+    for number in range(3):
+        cast.done(cast.client(f"Mia{number}"), cast.at(5))
+    cast.done(cast.client("Zoe", texts=False, email="zoe@mail.example"), cast.at(5))
+    cast.visit(cast.client("Ida"), cast.at(12, 30))
+    cast.plan()
+    save_price(lines_of(cast.studio)["sms"], Decimal("0.01"), "USD")
+    browser = as_(cast.olga)
+
+    page = browser.get("/settings/live")
+    found = page.context["found"]
+    listed = browser.get("/messages?hours=48")
+
+    assert found.total == Message.objects.filter(state="planned", due_at__lte=cast.now + timedelta(hours=48)).count()
+    assert (found.sms, found.email) == (found.total - found.email, found.email)
+    assert found.email > 0
+    assert f"In all {found.sms} {found.email} {found.total}" in words(page)
+    assert f"charged as about {2 * found.sms}, ${found.sms * 2 / 100:.2f}" in words(page)  # none left yet: two each
+    assert 'href="/messages?hours=48"' in page.content.decode()
+    assert f"{found.total} messages leave within 48 hours." in words(listed)
+    assert len(listed.context["lines"]) == found.total
+    assert "Ida" not in words(listed)
+    assert browser.get("/messages?hours=x").status_code == browser.get("/messages?hours=999999999").status_code == 200
 
 
 def test_one_button_goes_live_and_one_holds_everything_again(cast: Cast, as_: SignIn) -> None:

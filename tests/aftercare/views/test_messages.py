@@ -64,7 +64,7 @@ def test_a_long_list_costs_no_more_queries(cast: Cast, as_: SignIn, django_asser
     cast.plan()
     browser = as_(cast.ada)
 
-    with django_assert_max_num_queries(11):
+    with django_assert_max_num_queries(12):
         page = words(browser.get("/messages"))
 
     assert "Next page" in page

@@ -20,7 +20,7 @@ PAGES = {
     "clients": "/clients",
     "figures": "/figures?period=year",
 }
-MOST = 15
+MOST = 16
 
 
 def add(cast: Cast, clients: int) -> None:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from datetime import timedelta
 from typing import Any
 
 import pytest
@@ -10,9 +11,11 @@ from django.test import Client as Browser
 
 from aftercare import facts, numbers, planning, ruling, upkeep
 from aftercare.core import limits
+from aftercare.core.timing import Occasion
 from aftercare.models import Message, RuleSet
 from aftercare.numbers import GROUPS
 from aftercare.pages import moves
+from aftercare.planning.ahead import Kind, Move, Moves
 from aftercare.views import timing
 from studio.models import Service
 from tests.cast import Cast
@@ -267,3 +270,67 @@ def test_the_pages_open_with_what_was_stored_past_its_limits_and_the_number_can_
         assert browser.get(path).status_code == 200, path
     ruling.change(morning_cast.studio, by=None, now=morning_cast.now, **{name: facts.defaults("US")[name]})  # type: ignore[arg-type]  # a number's name
     assert name not in ruling.values_of(morning_cast.studio)
+
+
+def test_right_after_a_save_the_look_is_at_the_plan_that_the_save_made(morning_cast: Cast, browser: Browser) -> None:
+    her = morning_cast.client("Tomasina", "Vale")
+    morning_cast.visit(her, morning_cast.at(14, 6), Service.FILL)
+    morning_cast.plan()
+    saved(browser, "before", prepare_days="2")
+
+    page = posted(browser, "before", prepare_days="3")  # back to what the plan still says
+
+    assert "2 days becomes 3 days" in words(page)
+    assert "Tomasina Vale" in words(page)
+    assert "no message of the next" not in words(page)
+
+
+def test_while_the_last_change_is_planned_nothing_is_said_and_nothing_can_be_saved(
+    morning_cast: Cast, browser: Browser, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(upkeep, "AT_ONCE", 0)
+    morning_cast.visit(morning_cast.client("Tomasina"), morning_cast.at(14, 6), Service.FILL)
+
+    page = posted(browser, "before", prepare_days="2")
+
+    assert "The last change is still being planned: 1 client waits for it" in words(page)
+    assert 'name="save"' not in page.content.decode()
+    upkeep.catch_up(morning_cast.now, studio=morning_cast.studio)
+    assert 'name="save"' in posted(browser, "before", prepare_days="2").content.decode()
+
+
+@pytest.fixture
+def leaving_at_once(morning_cast: Cast) -> str:
+    """Her visit is six days ahead: with as many days of notice, her instructions are due today."""
+    her = morning_cast.client("Tomasina", "Vale")
+    morning_cast.visit(her, morning_cast.at(14, 6), Service.FILL)
+    morning_cast.plan()
+    return "6"
+
+
+def test_what_leaves_at_once_is_listed_first_and_saved_only_once_it_is_ticked(
+    morning_cast: Cast, browser: Browser, leaving_at_once: str, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(moves, "SOON", timedelta(hours=4))  # it is seven; instructions go from ten on
+
+    look = posted(browser, "before", prepare_days=leaving_at_once)
+
+    said = words(look)
+    assert "1 leaves at once and cannot be taken back" in said
+    assert said.count("Tomasina Vale") == 1
+    given = {**field_values(look), "previewed": look.context["digest"], "save": "1", "at_once": "1"}
+    refused = browser.post("/settings/timing/before", given)
+    assert "Not saved yet: tick that they may leave." in words(refused)
+    assert not RuleSet.objects.exists()
+    browser.post("/settings/timing/before", {**given, "confirmed": "1"})
+    assert RuleSet.objects.get().values == {"prepare_days": 6}
+
+
+def test_what_would_have_left_within_the_hour_anyway_needs_no_tick(morning_cast: Cast) -> None:
+    her, now = morning_cast.client("Mia"), morning_cast.now
+    soon, later = now + timedelta(minutes=10), now + timedelta(days=2)
+    found = Moves(1)
+    for key, before, after in [("a", soon, soon), ("b", later, soon), ("c", None, soon), ("d", soon, None)]:
+        found.found.append(Move(Kind.MOVES, her, Occasion.PREPARE, 0, key, before, after))
+
+    assert [move.key for move in moves.at_once(found, now)] == ["b", "c"]

@@ -6,6 +6,7 @@ import html
 import re
 
 import pytest
+from django.test import Client as Browser
 
 from aftercare import letterhead, tasks, versions
 from aftercare.lines import lines_of
@@ -61,7 +62,7 @@ def test_a_preview_saves_nothing(cast: Cast, as_: SignIn) -> None:
         ("{{ studio }} {{ how_to_stop }}", "The caution is missing"),
         ("{{ studio }} {{ caution }}", "how to stop"),
         (GOOD + " It is perfectly safe.", "never said"),
-        (GOOD + " {% if first %}", "line 1, column"),
+        (GOOD + " {% if first %}", "This {% if %} is never closed."),
         ("", "The text is empty."),
     ],
 )
@@ -70,9 +71,29 @@ def test_what_is_wrong_is_said_with_its_place_and_changes_nothing(
 ) -> None:
     page = words(as_(cast.olga).post(CARE, {"body": body, "seen": 0, "save": 1}))
 
-    assert "Not saved yet. To mend:" in page
+    assert re.search(r"Not saved: \d things? to mend", page)
     assert said in page
+    assert "column" not in page
     assert not Wording.objects.exists()
+
+
+def test_a_refused_save_says_so_on_top_and_leads_to_each_place(cast: Cast, as_: SignIn) -> None:
+    """WCAG 2.2, 3.3.1: what is in error is identified and described in text."""
+    body = "{{ studio }}: {{ first_nam }}, {{ caution }}\n{{ how_to_stop } {{ artist }}"
+
+    page = as_(cast.olga).post(CARE, {"body": body, "seen": 0, "save": 1}).content.decode()
+
+    top = page[page.index('id="refused"') : page.index('id="editor"')]
+    assert 'tabindex="-1" autofocus' in page[: page.index('id="editor"')]
+    said = html.unescape(" ".join(re.sub(r"<[^>]+>", "", top).split()))
+    assert "Not saved: 2 things to mend" in said
+    assert "Did you mean first_name?" in said
+    assert (
+        "line 2: {{ how_to_stop } {{ artist }} A brace is missing in “{{ how_to_stop }”. Write {{ how_to_stop }}."
+        in said
+    )
+    assert top.count('href="#id_body"') == 2
+    assert "<mark>{{ first_nam }}</mark>" in top
 
 
 def test_a_dear_character_is_pointed_out_with_a_cheaper_spelling(cast: Cast, as_: SignIn) -> None:
@@ -150,8 +171,8 @@ def test_a_caution_is_added_to_and_its_own_words_stay(cast: Cast, as_: SignIn) -
             {"body": "Rinse. See a doctor.", "confirmed": "on", "seen_by": "D", "seen_on": "2026-01-05"},
             "emergency_call",
         ),
-        ({"body": OURS, "added": "It will settle."}, "Added, line 1, column 4:"),
-        ({"body": OURS, "added": "x {{ horoscope }}"}, "Added, line 1, column 3:"),
+        ({"body": OURS, "added": "It will settle."}, "Added: It will settle . “will settle” is never said"),
+        ({"body": OURS, "added": "x {{ horoscope }}"}, "Added: x {{ horoscope }} There is no field"),
     ],
 )
 def test_a_caution_in_other_words_or_with_wrong_ones_is_refused_and_changes_nothing(
@@ -160,7 +181,7 @@ def test_a_caution_in_other_words_or_with_wrong_ones_is_refused_and_changes_noth
     page = words(as_(cast.olga).post(CAUTION, {"seen": 0, "save": 1, "added": "", **given}))
 
     assert said in page
-    assert "Not saved yet." in page
+    assert "Not saved" in page
     assert not Wording.objects.exists()
 
 
@@ -204,8 +225,8 @@ def test_each_part_of_a_text_ends_with_a_mark(cast: Cast, as_: SignIn) -> None:
 
     page = words(as_(cast.olga).post(CARE, {"body": body, "seen": 0, "look": 1}))
 
-    assert "end of part 1 of 3" in page
-    assert "end of part 3 of 3" in page
+    assert "end of text 1 of 3" in page
+    assert "end of text 3 of 3" in page
 
 
 def test_it_is_shown_for_a_client_of_hers_with_what_each_field_says_of_her(cast: Cast, as_: SignIn) -> None:
@@ -312,9 +333,18 @@ def test_a_wording_of_a_service_s_own_is_added_and_ended(cast: Cast, as_: SignIn
     assert page.redirect_chain[-1][0] == "/wordings/care/fill.0/sms/en"
     assert "you begin with what goes in its place today" in words(page)
     browser.post("/wordings/care/fill.0/sms/en", {"body": GOOD, "seen": 0, "save": 1})
-    assert "/wordings/care/fill.0/sms/en" in browser.get("/wordings").content.decode()
+    assert listed(browser, "/wordings/care/fill.0/sms/en").startswith("version 1 ")
     browser.post("/wordings/care/fill.0/sms/en", {"restore": "first"})
-    assert "/wordings/care/fill.0/sms/en" not in browser.get("/wordings").content.decode()
+    assert listed(browser, "/wordings/care/fill.0/sms/en") == "uses “any other service” write its own"
+
+
+def listed(browser: Browser, address: str, language: str = "en") -> str:
+    """What the list says of one wording."""
+    page = browser.get(f"/wordings?language={language}").content.decode()
+    cells = [cell for cell in re.findall(r"<td>(.*?)</td>", page, re.DOTALL) if f'"{address}"' in cell]
+    assert len(cells) == 1
+    said = re.sub(r'<span class="unseen">.*?</span>', "", cells[0], flags=re.DOTALL)
+    return html.unescape(" ".join(re.sub(r"<[^>]+>", "", said).split()))
 
 
 def test_where_only_a_translation_is_of_the_service_s_own_the_others_go_as_for_any_other(
@@ -324,8 +354,8 @@ def test_where_only_a_translation_is_of_the_service_s_own_the_others_go_as_for_a
     spanish = "{{ studio }}: {{ caution }} {{ how_to_stop }}"
     browser.post("/wordings/care/fill.0/sms/es", {"body": spanish, "seen": 0, "save": 1})
 
-    assert "not written goes as for any other" in words(browser.get("/wordings?language=en"))
-    assert "not written goes as for any other" not in words(browser.get("/wordings?language=es"))
+    assert listed(browser, "/wordings/care/fill.0/sms/en") == "uses “any other service” write its own"
+    assert listed(browser, "/wordings/care/fill.0/sms/es", "es").startswith("version 1 ")
 
 
 def test_a_wording_for_what_is_never_sent_is_refused(cast: Cast, as_: SignIn) -> None:
@@ -336,7 +366,7 @@ def test_a_wording_for_what_is_never_sent_is_refused(cast: Cast, as_: SignIn) ->
 
 def test_a_further_language_shows_what_is_missing_and_in_which_it_goes_instead(cast: Cast, as_: SignIn) -> None:
     browser, french = as_(cast.olga), "/wordings/care/any/sms/fr"
-    assert "not written goes in English" in words(browser.get("/wordings?language=fr"))
+    assert "goes in English write its own" in words(browser.get("/wordings?language=fr"))
     assert "these messages go in English" in words(browser.get(french))
 
     body = "{{ studio }}: bonjour {{ first_name }} {{ caution }} STOP {{ how_to_stop }}"

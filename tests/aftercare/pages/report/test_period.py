@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from datetime import UTC, date, datetime
+from datetime import UTC, date, datetime, time
 
 import pytest
 
@@ -21,6 +21,7 @@ NOW = datetime(2027, 3, 9, 15, tzinfo=UTC)
         ({"period": "month"}, date(2027, 3, 1), "week"),
         ({"period": "quarter"}, date(2027, 1, 1), "week"),
         ({"period": "year"}, date(2026, 4, 1), "month"),
+        ({"period": "this_quarter"}, date(2027, 1, 1), "week"),
         ({"period": "own", "from": "2025-01-15", "to": "2027-12-31"}, date(2025, 1, 15), "quarter"),
         ({"from": "2020-01-01", "to": "2027-03-09"}, date(2020, 1, 1), "year"),
     ],
@@ -57,3 +58,20 @@ def test_days_that_cannot_be_shown_say_which_and_what_would_mend_it(begin: str, 
 
     assert problem.startswith(said)
     assert found.name == "quarter"
+
+
+@pytest.mark.parametrize(
+    ("today", "first", "last"),
+    [
+        (date(2027, 1, 1), date(2026, 10, 1), date(2026, 12, 31)),
+        (date(2027, 5, 31), date(2027, 1, 1), date(2027, 3, 31)),
+        (date(2027, 12, 31), date(2027, 7, 1), date(2027, 9, 30)),
+    ],
+)
+def test_the_last_quarter_is_a_whole_one_of_the_calendar(today: date, first: date, last: date) -> None:
+    noon = datetime.combine(today, time(12), STUDIO.zone)
+
+    found, problem = period.read({"period": "last_quarter"}, STUDIO, noon)
+
+    assert (found.first, found.last, problem) == (first, last, "")
+    assert found.until < noon
