@@ -44,7 +44,7 @@ def jobs(stop: threading.Event) -> tuple[Job, ...]:
     """Give what is to be done; sending hears of `stop` between two windows of messages."""
     # It gets longer to finish one: what is cut off between "sent" and "answer heard" can only show as unsure.
     looked_at = (
-        Job("send_due", 1, partial(_send_due, stop), grace=8),
+        Job("send_due", 1, partial(tasks.send_due, stop=stop.is_set), grace=8),
         Job("run_imports", 1, tasks.run_imports),
         Job("poll_feeds", 60, tasks.poll_feeds),
         Job("refit", 600, partial(tasks.refit, stop=stop.is_set)),
@@ -111,11 +111,6 @@ def checkpoint(file: str | Path) -> None:
             return
         keeper.execute("ROLLBACK")
         keeper.execute("PRAGMA wal_checkpoint(TRUNCATE)").fetchone()
-
-
-def _send_due(stop: threading.Event) -> None:
-    end = time.monotonic() + tasks.SWEEP_SECONDS
-    tasks.send_due(stop=lambda: stop.is_set() or time.monotonic() > end)
 
 
 def _repeat(job: Job, stop: threading.Event) -> None:

@@ -38,7 +38,8 @@ from studio.models import Studio
 
 log = logging.getLogger(__name__)
 
-SWEEP_SECONDS = 5  # then the next round begins: with a new "now", and with the replies that came in meanwhile
+# Then no more is claimed, and the next round begins: with a new "now", and with the replies that came in meanwhile.
+SWEEP_SECONDS = 5
 # Then nothing further is begun, and the next look goes on: a worker's task must be over long before its time limit.
 ROUND_SECONDS = 40
 REFIT_SECONDS = 40
@@ -67,8 +68,13 @@ def send_due(
     outbox.resolve_unsure(moment)
     if studio_id is not None:
         return sending.sweep(moment, studio_id=studio_id, stop=stop, count=morning.count)
-    end = time.monotonic() + SWEEP_SECONDS
-    counts = sending.sweep(moment, stop=lambda: stop() or time.monotonic() > end, count=morning.count)
+    began = time.monotonic()
+    counts = sending.sweep(
+        moment,
+        stop=lambda: stop() or time.monotonic() - began > ROUND_SECONDS,
+        enough=lambda: time.monotonic() - began > SWEEP_SECONDS,
+        count=morning.count,
+    )
     heartbeats.finished("sweep", now=clock.now())
     return counts
 

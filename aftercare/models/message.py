@@ -109,6 +109,10 @@ class Attempt(models.Model):
     outcome = models.CharField(max_length=16, blank=True)  # a state's name
     problem = models.CharField(max_length=400, blank=True)
     provider_ref = models.CharField(max_length=120, blank=True)
+    # Where the provider knows a message again by a key: the key, a digest of all that went under it, and until when.
+    key = models.CharField(max_length=40, blank=True)
+    likeness = models.CharField(max_length=32, blank=True)
+    key_until = models.DateTimeField(null=True, blank=True)
 
     class Meta:
         ordering = ["number"]

@@ -6,7 +6,7 @@ clock, all else by the ``now`` that is given. Whoever locks several messages doe
 """
 
 from aftercare.outbox.claiming import ALL, Lane, claim, claim_these, let_go, put_back
-from aftercare.outbox.handing import Answered, Parcel, hold, journal, new_reference, settle
+from aftercare.outbox.handing import Answered, Parcel, hold, journal, key_of, new_reference, settle
 from aftercare.outbox.promising import promise, replan
 from aftercare.outbox.receipts import match_strays, note_receipts
 from aftercare.outbox.unsure import expire_leases, free_claimed, resolve_unsure
@@ -22,6 +22,7 @@ __all__ = [
     "free_claimed",
     "hold",
     "journal",
+    "key_of",
     "let_go",
     "match_strays",
     "new_reference",

@@ -11,6 +11,7 @@ from datetime import datetime, timedelta
 
 from django.db.models import Max, Q
 
+from aftercare import stops
 from aftercare.core import delivery, segments
 from aftercare.core.delivery import Event, State
 from aftercare.models import Attempt, Line, Message
@@ -36,6 +37,9 @@ class Parcel:
     reference: str
     worded: str = ""  # by which wording and version
     receipt_wait: int = 0  # seconds for which a receipt may still tell what became of it
+    key: str = ""  # by which the provider knows it again, see `Outgoing.key`
+    likeness: str = ""
+    key_lifetime: int = 0  # seconds
     attempt_id: int = 0  # once it is journaled
 
 
@@ -51,6 +55,17 @@ class Answered:
 def new_reference() -> str:
     """Return a reference for one try: it travels with the message and cannot be guessed."""
     return secrets.token_hex(12)
+
+
+def key_of(message: Message, likeness: str, reference: str) -> str:
+    """Return the key of a try: that of an earlier one with the same contents, as long as it is known, else its own.
+
+    Under one key the provider takes a message once, so that one whose answer was lost can go again.
+    """
+    if message.handing_over_at is None:  # never tried
+        return reference
+    known = Attempt.objects.filter(message=message, likeness=likeness, key_until__gt=clock.now()).exclude(key="")
+    return known.order_by("number").values_list("key", flat=True).first() or reference
 
 
 def hold(parcels: Sequence[Parcel]) -> set[int]:
@@ -71,6 +86,7 @@ def journal(parcels: Sequence[Parcel], now: datetime, patience: int) -> None:
     ``patience`` is in seconds: how long an answer may take before a crash is taken for granted.
     """
     numbers = _next_numbers(parcels)
+    began = clock.now()
     attempts = Attempt.objects.bulk_create(
         Attempt(
             message=parcel.message,
@@ -79,10 +95,12 @@ def journal(parcels: Sequence[Parcel], now: datetime, patience: int) -> None:
             provider=parcel.provider,
             reference=parcel.reference,
             started_at=now,
+            key=parcel.key,
+            likeness=parcel.likeness,
+            key_until=began + timedelta(seconds=parcel.key_lifetime) if parcel.key else None,
         )
         for parcel in parcels
     )
-    began = clock.now()
     for parcel, attempt in zip(parcels, attempts, strict=True):
         parcel.attempt_id = attempt.pk
         _fill(parcel, now, began + timedelta(seconds=patience + parcel.receipt_wait))
@@ -149,6 +167,8 @@ def _settle_failure(answer: Answered, now: datetime) -> str:
     newer = Attempt.objects.filter(message=message, pk__gt=answer.parcel.attempt_id)
     if message.state != State.HANDING_OVER or newer.exists():
         return message.state
+    if outcome.bad_address and message.client_id is not None:
+        stops.rest(answer.parcel.line, answer.parcel.address, now=now, words=outcome.problem)
     message.state = delivery.advance(State.HANDING_OVER, outcome.event)
     message.reason, message.lease_until = outcome.problem[:200], None
     if outcome.event is Event.LOST:

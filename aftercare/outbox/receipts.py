@@ -7,7 +7,6 @@ from dataclasses import dataclass
 from datetime import datetime, timedelta
 
 from django.db import transaction
-from django.db.models import Max
 
 from aftercare.core import delivery
 from aftercare.core.delivery import Event, State
@@ -115,13 +114,13 @@ def _follow(news: Sequence[_News], now: datetime) -> None:
     if not ids:
         return
     messages = {one.pk: one for one in Message.objects.select_for_update().filter(pk__in=ids).order_by("pk")}
-    newest = dict(Attempt.objects.filter(message__in=ids).order_by().values_list("message").annotate(Max("number")))
+    newest = {one.message_id: one for one in Attempt.objects.filter(message__in=ids).order_by("number")}
     changed: dict[int, Message] = {}
     failed: list[Message] = []
     for one in news:
         message = messages[one.attempt.message_id]
         after = delivery.sources(one.event).get(State(message.state))
-        if after is None or (one.event is Event.FAILED and one.attempt.number < newest[message.pk]):
+        if after is None or (one.event is Event.FAILED and not _is_newest(one.attempt, newest[message.pk])):
             continue
         message.state, message.lease_until, message.ended_at = after, None, one.at
         message.handed_over_at = message.handed_over_at or one.at
@@ -131,6 +130,11 @@ def _follow(news: Sequence[_News], now: datetime) -> None:
             failed.append(message)
     falling_back.fall_back(failed, now)
     rows.update(list(changed.values()), ("lease_until", "handed_over_at", *falling_back.CHANGED))
+
+
+def _is_newest(attempt: Attempt, newest: Attempt) -> bool:
+    """Whether nothing else has been tried since; what went under one key is one."""
+    return attempt.pk == newest.pk or (attempt.key != "" and attempt.key == newest.key)
 
 
 def _said(word: str) -> str:

@@ -8,7 +8,7 @@ from collections.abc import Sequence
 from datetime import datetime
 
 from django.db import transaction
-from django.db.models import Count
+from django.db.models import Count, OuterRef, Subquery
 
 from aftercare.core import delivery
 from aftercare.core.delivery import Event, State
@@ -52,13 +52,14 @@ def free_claimed() -> int:
 def resolve_unsure(now: datetime) -> Counter[str]:
     """Decide about unsure messages whose wait for a receipt is over; count the states.
 
-    Where safety hangs on it the message goes again: twice is better than never. Reminders and the like do not.
+    Where safety hangs on it the message goes again: twice is better than never. Reminders and the like do not, unless
+    the provider knows it again by its key: then it cannot come twice.
     """
     with transaction.atomic():
         found = list(rows.leases_over(clock.now(), State.UNSURE))
-        lost = _lost_tries(found)
+        lost, keyed = _lost_tries(found), _known_by_key(found)
         for message in found:
-            _decide(message, lost.get(message.pk, 0), now)
+            _decide(message, lost.get(message.pk, 0), now, keyed=message.pk in keyed)
         rows.update(found, ("state", "reason", "due_at", "ended_at", "lease_until"))
     return Counter(message.state for message in found)
 
@@ -70,9 +71,18 @@ def _lost_tries(messages: Sequence[Message]) -> dict[int, int]:
     return dict(lost.order_by().values_list("message").annotate(n=Count("pk")))
 
 
-def _decide(message: Message, lost: int, now: datetime) -> None:
+def _known_by_key(messages: Sequence[Message]) -> set[int]:
+    """Return those whose provider still knows them by the key of their newest try."""
+    if not messages:
+        return set()
+    newest = Attempt.objects.filter(message=OuterRef("message")).order_by("-number").values("pk")[:1]
+    known = Attempt.objects.filter(message__in=[message.pk for message in messages], pk=Subquery(newest))
+    return set(known.filter(key_until__gt=clock.now()).values_list("message", flat=True))
+
+
+def _decide(message: Message, lost: int, now: datetime, *, keyed: bool) -> None:
     message.lease_until = None
-    if message.occasion not in SAFETY:
+    if message.occasion not in SAFETY and not keyed:
         message.reason = _with(message.reason, "It is not sent again, so that it does not come twice.")
     elif lost >= delivery.MOST_LOST:
         message.reason = _with(message.reason, f"It was lost {lost} times: please ask her.")

@@ -74,6 +74,7 @@ class Letter:
             html=self.laid_out.html,
             enclosures=self.laid_out.enclosures,
             headers=self._headers,
+            key=parcel.key,
         )
 
     @property
@@ -140,12 +141,14 @@ def write(
         worded=words.source,
         receipt_wait=road.transport.receipt_wait,
     )
-    return Letter(parcel, book, road, sender, revision, _laid_out(message, words, sender, book, now))
+    letter = Letter(parcel, book, road, sender, revision, _laid_out(message, words, sender, book))
+    if road.transport.key_lifetime:
+        parcel.key_lifetime, parcel.likeness = road.transport.key_lifetime, letter.outgoing.likeness
+        parcel.key = outbox.key_of(message, parcel.likeness, parcel.reference)
+    return letter
 
 
-def _laid_out(
-    message: Message, words: Words, sender: Sender, book: ClientBook | None, now: datetime
-) -> letterhead.Letter:
+def _laid_out(message: Message, words: Words, sender: Sender, book: ClientBook | None) -> letterhead.Letter:
     if message.channel != "email":
         return letterhead.Letter(words.body, "", ())
     laid_out = letterhead.lay_out(words, sender.studio, sender.head)
@@ -153,7 +156,8 @@ def _laid_out(
     if message.occasion != Occasion.PREPARE or visit is None:
         return laid_out
     visit.studio = sender.studio
-    file = calendars.of_visit(visit, now, words.language or sender.studio.language)
+    # As of when it was planned: a second try of the same letter is the same letter.
+    file = calendars.of_visit(visit, message.planned_from, words.language or sender.studio.language)
     enclosed = Enclosure(name=calendar_file.FILE_NAME, media_type=calendar_file.MEDIA_TYPE, content=file)
     return replace(laid_out, enclosures=(*laid_out.enclosures, enclosed))
 

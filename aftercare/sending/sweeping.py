@@ -17,7 +17,7 @@ from aftercare.sending.roads import Roads
 from aftercare.sending.windows import Windows
 from aftercare.texts import Count
 
-BATCH = 500
+BATCH = 100  # claimed and judged at once: what is judged leaves at once, whatever else is due
 
 
 def sweep(
@@ -25,19 +25,20 @@ def sweep(
     *,
     studio_id: int | None = None,
     stop: Callable[[], bool] = lambda: False,
+    enough: Callable[[], bool] = lambda: False,
     count: Count | None = None,
 ) -> Counter[str]:
     """Hand over all that is due at ``now``; return how many messages came to stand how.
 
-    Texts that go by a road that another process keeps open are left to it. ``stop`` is asked between windows: once it
-    is true, what was claimed is let go and the sweep ends. ``count`` says what waits for a member of staff: no morning
-    list can be written without it.
+    Texts that go by a road that another process keeps open are left to it. ``enough`` is asked between batches: once it
+    is true, no more is claimed. ``stop`` is asked between windows: once it is true, what was claimed is let go and the
+    sweep ends. ``count`` says what waits for a member of staff: no morning list can be written without it.
     """
     lane = Lane(frozenset().union(*lines.bound().values()))
     with Roads() as roads:
         judge = Judge(now, roads, count)
         windows = Windows(judge, now, stop)
-        while not stop() and (batch := outbox.claim(now, BATCH, studio_id, lane)):
+        while not (stop() or enough()) and (batch := outbox.claim(now, BATCH, studio_id, lane)):
             introduced = judge.introduce(judge.judge(batch))
             windows.hand_over(introduced.ahead)
             windows.hand_over(judge.without_waiting(introduced))

@@ -11,6 +11,7 @@ from aftercare.core import delivery
 from aftercare.core.delivery import Event
 from aftercare.core.timing import SAFETY, Occasion
 from aftercare.models import Attempt, Line, Message
+from aftercare.transports.base import ReceiptNote
 from studio import clock
 from studio.models import Client
 from tests.letters import begin, end, make_line, make_message
@@ -141,3 +142,50 @@ def test_what_would_come_too_late_is_not_sent_again(mia: Client, line: Line) -> 
 
     message = Message.objects.get()
     assert (message.state, message.reason) == ("unsure", "The line dropped. It is too late to send it again.")
+
+
+def tried_under(key: str, message: Message, *, left: timedelta) -> None:
+    message.attempts.update(key=key, likeness="same", key_until=clock.now() + left)
+
+
+@pytest.mark.parametrize(("left", "after"), [(timedelta(hours=1), "planned"), (timedelta(0), "unsure")])
+def test_what_the_provider_knows_again_by_its_key_is_sent_again_whatever_it_is(
+    mia: Client, line: Line, left: timedelta, after: str
+) -> None:
+    made = make_message(mia, occasion="prepare")
+    end(begin(line), Event.LOST)
+    tried_under("k1", made, left=left)
+
+    outbox.resolve_unsure(NOW)
+
+    made.refresh_from_db()
+    assert made.state == after
+
+
+def test_a_second_try_goes_under_the_key_of_the_first_only_with_the_same_contents(mia: Client, line: Line) -> None:
+    made = make_message(mia, occasion="prepare")
+    assert outbox.key_of(made, "same", "r1") == "r1"
+    end(begin(line), Event.LOST)
+    made.refresh_from_db()
+    tried_under("k1", made, left=timedelta(hours=1))
+
+    assert outbox.key_of(made, "same", "r2") == "k1"
+    assert outbox.key_of(made, "other", "r2") == "r2"
+    tried_under("k1", made, left=timedelta(0))
+    assert outbox.key_of(made, "same", "r2") == "r2"
+
+
+def test_bad_news_of_an_earlier_try_under_the_same_key_is_the_newest_ones(mia: Client, line: Line) -> None:
+    made = make_message(mia, occasion="prepare")
+    [first] = begin(line)
+    end([first], Event.LOST)
+    tried_under("k1", made, left=timedelta(hours=1))
+    outbox.resolve_unsure(NOW)
+    end(begin(line), Event.TAKEN)
+    made.attempts.update(key="k1")
+    note = ReceiptNote(provider_ref="x", word="bounced", event=Event.FAILED, reference=first.reference)
+
+    outbox.note_receipts("memory", [note], NOW)
+
+    made.refresh_from_db()
+    assert made.state == "undelivered"

@@ -12,6 +12,7 @@ import pytest
 from django.test import Client as Browser
 
 from aftercare import outbox, planning, sending, stops, unsubscribing
+from aftercare.core.delivery import Event
 from aftercare.models import Attempt, Line, Message, RoadHealth, Stop, Wording
 from aftercare.sending import health, journaling, judging, sweeping
 from aftercare.sending.health import Health
@@ -495,6 +496,50 @@ def test_a_provider_that_is_away_is_not_asked_for_each_message(studio: Studio) -
         NOW + health.SHORTEST_REST
     }
     assert Attempt.objects.filter(problem="The provider cannot be reached.").count() == 5
+
+
+class Keyed(memory.Memory):
+    """Loses whatever comes first, and knows a key for an hour."""
+
+    key_lifetime = 3600
+    keys: list[str] = []
+
+    def send(self, batch: Sequence[Outgoing]) -> Iterator[Outcome]:
+        for one in batch:
+            Keyed.keys.append(one.key)
+            event = Event.LOST if len(Keyed.keys) == 1 else Event.TAKEN
+            yield Outcome(reference=one.reference, event=event)
+
+
+def test_instructions_whose_answer_was_lost_go_again_under_the_same_key(studio: Studio) -> None:
+    Keyed.keys = []
+    zoe = make_client(studio, "Zoe", email="zoe@mail.example")
+    make_visit(zoe, service="removal", starts_at=NOW + timedelta(days=2))
+    planning.plan_studio(studio, NOW)
+    studio.lines.filter(channel="email").update(transport=f"{__name__}.Keyed", options={})
+    assert sending.sweep(NOW) == {"unsure": 1}
+
+    outbox.resolve_unsure(NOW)
+
+    assert sending.sweep(NOW + MINUTE) == {"handed_over": 1}
+    assert Keyed.keys[0] == Keyed.keys[1] != ""
+
+
+class Nobody(memory.Memory):
+    """Nobody has that address."""
+
+    def send(self, batch: Sequence[Outgoing]) -> Iterator[Outcome]:
+        for one in batch:
+            yield Outcome(reference=one.reference, event=Event.REFUSED, problem="550 5.1.1", bad_address=True)
+
+
+def test_an_address_that_nobody_has_rests(studio: Studio) -> None:
+    many(studio, 1, f"{__name__}.Nobody")
+
+    assert sending.sweep(NOW) == {"undelivered": 1}
+
+    stop = Stop.objects.get()
+    assert (stop.why, stop.words) == (Stop.Why.BOUNCED, "550 5.1.1")
 
 
 def test_what_safety_hangs_on_takes_the_other_channel_where_a_carrier_is_away_for_long(mia: Client) -> None:

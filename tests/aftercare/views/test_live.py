@@ -5,7 +5,7 @@ from __future__ import annotations
 from datetime import timedelta
 from decimal import Decimal
 
-from aftercare.lines import lines_of, save_price
+from aftercare.lines import lines_of, save
 from aftercare.models import Message
 from studio.models import Consent
 from tests.cast import Cast, full_morning
@@ -31,7 +31,7 @@ def test_what_it_counts_is_told_by_channel_with_its_cost_and_each_of_them_is_lis
     cast.done(cast.client("Zoe", texts=False, email="zoe@mail.example"), cast.at(5))
     cast.visit(cast.client("Ida"), cast.at(12, 30))
     cast.plan()
-    save_price(lines_of(cast.studio)["sms"], Decimal("0.01"), "USD")
+    save(lines_of(cast.studio)["sms"], Decimal("0.01"), "USD")
     browser = as_(cast.olga)
 
     page = browser.get("/settings/live")
