@@ -31,7 +31,7 @@ def look(now: datetime) -> int:
 
     One query where every road works. A road that works again and fails anew is told of anew.
     """
-    failing = _failing()
+    failing = _failing(clock.now())
     if not failing:
         return 0
     in_use = Line.objects.filter(is_active=True).exclude(studio__live_since=None).select_related("studio")
@@ -39,17 +39,18 @@ def look(now: datetime) -> int:
     return outbox.promise(page for studio, found in away.items() for page in _pages(studio, found, now))
 
 
-def away_in(studio: Studio) -> Sequence[Away]:
+def away_in(studio: Studio, now: datetime) -> Sequence[Away]:
     """Return the lines of a live studio by which nothing leaves just now. One query where every road works."""
-    failing = _failing()
+    failing = _failing(now)
     if not failing or studio.in_rehearsal:
         return ()
     in_use = Line.objects.filter(studio=studio, is_active=True).select_related("studio")
     return _by_studio(failing, in_use).get(studio, ())
 
 
-def _failing() -> dict[str, RoadHealth]:
-    rows = RoadHealth.objects.filter(failing_since__lte=clock.now() - TOLD_AFTER, rests_until__isnull=False)
+def _failing(now: datetime) -> dict[str, RoadHealth]:
+    """``now`` is the database's own: moments of health are."""
+    rows = RoadHealth.objects.filter(failing_since__lte=now - TOLD_AFTER, rests_until__isnull=False)
     return {row.account: row for row in rows}
 
 

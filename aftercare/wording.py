@@ -32,6 +32,8 @@ MESSAGES = Path(__file__).resolve().parent.parent / "templates" / "messages"
 _TAGS = frozenset({"content", "output", "illegal", "if", "unless", "comment"})
 _SUBJECT = "Subject:"
 _MARK = "\x1e"  # "record separator": no name, no wording and no road holds one
+MOST_WITH_LINK = 2  # segments: a link that would make a text dearer is left out where the wording allows it
+_IF_PAGE = re.compile(r"\{%-?\s*if page\s*-?%\}.*?\{%-?\s*(?:else|elsif|endif)\b", re.DOTALL)
 _LINK = re.compile(r"https?://[^\s{}<>\"']+[^\s{}<>\"'.,;:!?)]")
 _FLAGS = frozenset({"moved", "first", "waiver_due", "under_18", "wears_lenses"})
 
@@ -128,14 +130,20 @@ def values(facts: Facts, find: Finder | None = None) -> dict[str, Value]:
 def compose(words: Words, facts: Facts, find: Finder | None = None, *, on_page: bool = False) -> Words:
     """Fill a wording in for one message, as it will arrive: an SMS in its cheapest spelling, but on a page of hers.
 
-    Days and hours are said in the language that the wording was found in. ``find`` is asked for the blocks. Raises
-    WordingError where the wording cannot be read or filled in.
+    Days and hours are said in the language that the wording was found in. ``find`` is asked for the blocks. The link to
+    her page is left out of a text that it would make dearer than two, where the wording says what goes without it.
+    Raises WordingError where the wording cannot be read or filled in.
     """
     facts = replace(facts, language=words.language or facts.language)
     filled = values(facts, find)
     body = render(words.body, filled)
     if facts.channel == "sms":
-        return replace(words, subject="", body=body if on_page else cheaper(body))
+        if on_page:
+            return replace(words, subject="", body=body)
+        body = cheaper(body)
+        if filled.get("page") and measure(body).segments > MOST_WITH_LINK and _page_may_be_missing(words.body):
+            body = cheaper(render(words.body, {**filled, "page": None}))
+        return replace(words, subject="", body=body)
     return replace(
         words,
         subject=" ".join(render(words.subject, filled).split()),
@@ -143,6 +151,11 @@ def compose(words: Words, facts: Facts, find: Finder | None = None, *, on_page: 
         caution=str(filled.get("caution") or ""),
         links=(*_LINK.findall(words.body), *(value for value in filled.values() if _is_link(value))),
     )
+
+
+def _page_may_be_missing(source: str) -> bool:
+    """Whether a wording names her page only where it asks first if there is one."""
+    return "page" not in _IF_PAGE.sub("", source)
 
 
 def mark_caution(words: Words) -> str:

@@ -16,12 +16,13 @@ from typing import TYPE_CHECKING, Any, Concatenate, Literal, ParamSpec, cast
 
 from django.core.exceptions import PermissionDenied
 from django.db.models import QuerySet
+from django.db.models.functions import Now
 from django.http import HttpRequest, HttpResponseBase
 from django.shortcuts import get_object_or_404, redirect
 from django.utils import timezone, translation
 from django.utils.translation import gettext as _
 
-from studio import clock, covering
+from studio import covering
 from studio.models import Client, Staff, Studio, User, Visit
 
 if TYPE_CHECKING:
@@ -106,6 +107,7 @@ class StudioRequest(HttpRequest):
     places: list[Staff]  # her rows in every studio that she works in
     language: str  # that pages are in for her: her own, else the studio's
     now: datetime
+    waiting_now: int  # how many matters the menu shows to be waiting, where a page knows it already
 
 
 def page(
@@ -150,17 +152,18 @@ def stand(request: HttpRequest) -> StudioRequest:
     Raises PermissionDenied where her sign-in belongs to no studio.
     """
     here = cast(StudioRequest, request)
-    here.now = clock.now()
     here.places = list(
         Staff.objects.filter(user=here.user, is_active=True)
         .select_related("studio__calendar_feed")
-        .annotate(away=covering.near(here.now))
+        # The database's clock comes along; the machine's is near enough for who may be away about now.
+        .annotate(away=covering.near(timezone.now()), at=Now())
         .order_by("studio__name", "studio_id")
     )
     if not here.places:
         raise PermissionDenied(
             _("Your sign-in does not belong to a studio. Ask the studio’s owner to add you to the staff.")
         )
+    here.now = getattr(here.places[0], "at").replace(microsecond=0)  # noqa: B009  an annotation
     chosen = request.session.get(CHOSEN)
     here.staff = next((place for place in here.places if place.studio_id == chosen), here.places[0])
     here.studio = here.staff.studio

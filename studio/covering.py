@@ -7,7 +7,7 @@ from datetime import date, datetime, timedelta
 from typing import Any, NamedTuple
 
 from django.db.models import Case, CharField, F, OuterRef, QuerySet, Subquery, Value, When
-from django.db.models.functions import Cast, Concat
+from django.db.models.functions import Cast, Coalesce, Concat
 
 from studio.aggregates import Listed
 from studio.models import Absence, Staff, Studio
@@ -22,6 +22,24 @@ def away_on(studio: Studio, day: date) -> QuerySet[Absence]:
     return absences.annotate(stand_in=stand_in).select_related("cover").order_by("pk")
 
 
+class DayOff(NamedTuple):
+    """What a day sheet says of a day: who is away and who covers, or where ``is_closed`` why nobody is there."""
+
+    name: str
+    cover: str
+    is_closed: bool
+
+
+def days_off(studio: Studio, day: date) -> list[DayOff]:
+    """Return whether the studio is closed on ``day``, and who is away. One query."""
+    closed = studio.closing_days.filter(date=day).order_by()
+    away = away_on(studio, day).order_by().annotate(cover_name=Case(When(cover__is_active=True, then=F("cover__name"))))
+    rows = closed.values_list("name", Value(""), Value(1)).union(
+        away.values_list("staff__name", Coalesce("cover_name", Value("")), Value(0)), all=True
+    )
+    return [DayOff(name, cover, bool(is_closed)) for name, cover, is_closed in rows]
+
+
 def away(studio: Studio, day: date) -> dict[int, int | None]:
     """Return the same by who is away. One query."""
     return {
@@ -31,8 +49,12 @@ def away(studio: Studio, day: date) -> dict[int, int | None]:
 
 
 def near(now: datetime) -> Any:
-    """Return an expression that brings along, with a row of a studio's, who is away there about ``now``."""
-    return _rows(Absence.objects.filter(first_day__lte=(now + DAY).date(), last_day__gte=(now - DAY).date()))
+    """Return an expression that brings along, with a row of a studio's, who is away there about ``now``.
+
+    Two days either way: a studio's date is up to one off, and a machine's clock may be wrong by hours.
+    """
+    days = Absence.objects.filter(first_day__lte=(now + 2 * DAY).date(), last_day__gte=(now - 2 * DAY).date())
+    return _rows(days)
 
 
 def ahead(now: datetime) -> Any:

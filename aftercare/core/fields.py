@@ -149,7 +149,8 @@ FIELDS: dict[str, Field] = {
         "For an if: she has a visit booked, which waits until somebody spoke with her.", "yes", _ANSWER
     ),
     "page": Field(
-        "Her own page about this visit: what to do, how to tell you of her eyes, the calendar entry.",
+        "Her own page about this visit: what to do, how to tell you of her eyes, the calendar entry. Within "
+        "an “if page” it is left out of a text that it would make dearer than two.",
         "https://…/v/4Kx9aTq0ZbLmEr",
         _VISIT,
     ),

@@ -5,35 +5,41 @@ from __future__ import annotations
 from collections.abc import Iterable
 from datetime import datetime
 
-from django.db.models import Q
+from django.db.models import OuterRef, Q, Subquery
+from django.db.models.functions import Coalesce
 
-from aftercare import facts
 from aftercare.models import HELD_BY, Flag
-from studio.access import May
-from studio.models import Studio
+from studio.access import TREATED, May
+from studio.models import Studio, Visit
+
+
+def among(flags: Iterable[Flag], at: datetime) -> int:
+    """Count the same among flags that are at hand."""
+    return sum(
+        (flag.state == Flag.State.OPEN and flag.urgency in HELD_BY)
+        or (flag.state == Flag.State.TAKEN and flag.try_again_at is not None and flag.try_again_at <= at)
+        for flag in flags
+    )
 
 
 def now(studio: Studio, may: May, at: datetime) -> int:
     """Return how many nobody has, or wait to be tried again: to the owner all, to an artist those on her list.
 
-    One query where none is open.
+    One query.
     """
     if not may.treat:
         return 0
     urgent = Q(state=Flag.State.OPEN, urgency__in=HELD_BY)
     again = Q(state=Flag.State.TAKEN, try_again_at__lte=at)
     flags = Flag.objects.filter(urgent | again, studio=studio)
-    if may.own:
-        return flags.count()
-    rows = list(flags.filter(clients__isnull=False).values_list("pk", "clients"))
-    return len(_of(may, rows, at)) if rows else 0
+    if not may.own:
+        flags = flags.filter(clients__isnull=False).alias(artist=_responsible(at)).filter(artist__in=may.stands_for)
+    return flags.order_by().values("pk").distinct().count()
 
 
-def _of(may: May, rows: Iterable[tuple[int, int]], at: datetime) -> set[int]:
-    books = facts.load({client for _flag, client in rows}, at)
-    found = set()
-    for flag, client in rows:
-        artist = facts.responsible(books[client]) if client in books else None
-        if artist is not None and artist.pk in may.stands_for:
-            found.add(flag)
-    return found
+def _responsible(at: datetime) -> Coalesce:
+    """Whose client she is, as `facts.responsible` has it: the artist of her latest visit, else of her next one."""
+    kept = Visit.objects.filter(client=OuterRef("clients"), status__in=TREATED, artist__isnull=False)
+    begun = kept.filter(starts_at__lte=at).order_by("-starts_at", "-pk")
+    ahead = kept.filter(starts_at__gt=at).order_by("starts_at", "pk")
+    return Coalesce(Subquery(begun.values("artist")[:1]), Subquery(ahead.values("artist")[:1]))

@@ -48,8 +48,7 @@ def day_sheet(request: StudioRequest) -> HttpResponse:
             "on_hold": sum(line.on_hold and line.waits and line.reads_health for line in lines),
             "without_artist": any(line.visit.artist_id is None for line in every),
             "problem": problem,
-            "closed": request.studio.closing_days.filter(date=day).first(),
-            "away": covering.away_on(request.studio, day).select_related("staff", "cover"),
+            "days_off": covering.days_off(request.studio, day),
             "book_is_old": request.may.own and facts.book_is_old(request.studio, request.now),
         },
     )

@@ -36,7 +36,7 @@ def lines(request: StudioRequest) -> HttpResponseBase:
     context = {
         "rows": rows,
         "form": form,
-        "away": away_in(request.studio),
+        "away": away_in(request.studio, request.now),
         "spent": spent_today(line, request.now),
         "limit": line.most_a_day,
         "kept": hearing.not_understood(request.studio),

@@ -20,6 +20,7 @@ from aftercare import facts, matters, upkeep
 from aftercare.core.outcomes import Outcome
 from aftercare.forms.matters import CloseForm, SeveralForm, when
 from aftercare.models import Flag, Wish
+from aftercare.pages import waiting
 from aftercare.pages.morning import MorningList, morning_list
 from aftercare.pages.sheet import reads_health
 from aftercare.roadwatch import away_in
@@ -45,12 +46,14 @@ def morning(request: StudioRequest) -> HttpResponse:
         return render(request, "aftercare/morning.html", _for_the_desk(everything))
     chosen = _chosen(request, everything)
     own = chosen == str(request.staff.pk)
+    hers = everything if request.may.own else everything.of(request.staff, nobodys=False)
+    request.waiting_now = waiting.among((matter.flag for matter in hers.matters), request.now)  # the menu's
     found = everything if chosen == ALL else everything.of(_person(request, chosen), nobodys=request.may.own and own)
     context = {
         "found": found,
         "groups": found.groups,
         "several": SeveralForm() if any(one.may_be_closed_with_others for one in found.matters) else None,
-        "away": away_in(request.studio),
+        "away": away_in(request.studio, request.now),
         "book_is_old": request.may.own and facts.book_is_old(request.studio, request.now),
         "elsewhere": len(everything) - len(found) if request.may.own else 0,
         "artists": [(str(artist.pk), artist.name) for artist in everything.artists] if request.may.own else [],

@@ -140,8 +140,11 @@ def test_keeping_dry_is_told_by_the_hour_of_the_adhesive_and_never_stops_a_rinse
 
     body = compose(words, facts).body
 
-    assert re.search(r"dry (?:for )?36 h|no mojes las pestañas 36 h", body, re.IGNORECASE)
-    assert re.search(r"never let that stop you (?:from )?rinsing an eye|eso nunca te impide enjuagar un ojo", body)
+    assert re.search(r"dry (?:for )?36 h|no mojes las pestañas 36 h|pestañas secas 36 h", body, re.IGNORECASE)
+    rinse = (
+        "never let that stop you from rinsing an eye|but do rinse an eye|nunca te impide enjuagar un ojo|pero enjuaga"
+    )
+    assert re.search(rinse, body)
     assert "36" not in compose(words, replace(facts, dry_hours=None)).body
 
 
@@ -159,7 +162,8 @@ def test_a_check_asks_so_that_a_bare_yes_is_no_answer(channel: str) -> None:
 def test_only_the_first_check_tells_how_to_wash(language: str, washing: str, channel: str) -> None:
     texts = [
         compose(
-            first_wording("check", "fill", step, channel, language), _facts("check", "fill", step, channel, language)
+            first_wording("check", "fill", step, channel, language),
+            replace(_facts("check", "fill", step, channel, language), page=""),
         ).body
         for step in (1, 2, 3)
     ]
@@ -404,3 +408,30 @@ def test_a_subject_shows_no_sign_and_no_surname(key: Key) -> None:
         subject = re.sub(r"patch test|prueba de parche", "", subject, flags=re.IGNORECASE)  # it is what the visit is
     assert not SHOWS.search(subject), subject
     assert "last_name" not in subject
+
+
+@pytest.mark.parametrize("language", ["en", "es"])
+@pytest.mark.parametrize(("occasion", "step"), [("care", 0), ("check", 1), ("check", 2), ("fill_due", 0)])
+def test_every_text_leads_to_her_page_where_that_costs_nothing_more(occasion: str, step: int, language: str) -> None:
+    names: dict[str, Any] = {"studio": "Wrenfield Lash Room", "first_name": "Mia", "artist": "Ada", "booked_at": None}
+    names["region"] = "US"
+    facts = replace(_facts(occasion, "fill", step, "sms", language), **names)
+    words = first_wording(occasion, "fill", step, "sms", language)
+
+    with_link = compose(words, facts).body
+    without = compose(words, replace(facts, page="")).body
+
+    assert facts.page in with_link
+    assert facts.page not in without
+    assert measure(with_link).segments == 2
+
+
+def test_a_link_that_would_make_a_text_dearer_is_left_out_only_where_the_wording_says_what_goes_then() -> None:
+    facts = replace(_facts("care", "fill", 0, "sms", "en"), artist="A" * 30, studio="B" * 40)
+    optional, fixed = Words("", "x" * 250 + "{% if page %} {{ page }}{% endif %}"), Words("", "x" * 290 + " {{ page }}")
+
+    assert compose(optional, facts).body == "x" * 250 + f" {facts.page}"  # it fits
+    longer = replace(optional, body="x" * 50 + optional.body)
+    assert compose(longer, facts).body == "x" * 300
+    assert facts.page in compose(fixed, facts).body
+    assert facts.page in compose(longer, facts, on_page=True).body

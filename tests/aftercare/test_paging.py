@@ -211,4 +211,4 @@ def test_she_who_has_a_visit_booked_is_asked_not_to_come_in_before(cast: Cast) -
     cast.visit(cast.clients["Mia"], cast.at(12, 3))
     writes(cast, "my lid is a bit itchy", 14)
 
-    assert "Please do not come in before." in dict(round_at(cast, 14))["mia"]
+    assert "Do not come in before." in dict(round_at(cast, 14))["mia"]

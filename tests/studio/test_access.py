@@ -19,6 +19,7 @@ OPEN_TO_ALL = {
     "sign_in",
     "healthz",
     "unsubscribe",
+    "hook",
     "consultation",
     "her_visit",
     "her_calendar",
