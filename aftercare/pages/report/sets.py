@@ -56,8 +56,9 @@ def fills(report: Report) -> Section:
         _(
             "Sets put on in this period whose window is over by its end: the days in which the set was forecast, "
             "8 times in 10, to come down to the level for a fill (of ten such sets two do so earlier or later). "
-            "Counted is whether her next set stands on one of those days: she came for it, or it is booked and not "
-            "marked yet. “Nothing booked”, “already booked”: when a reminder would have gone. "
+            "Counted is whether her next set stands on one of those days: she came for it, or it is booked "
+            "and not marked yet. "
+            "“Nothing booked”, “already booked”: when a reminder would have gone. "
             "Where one left only when those days were over, the set is left out."
         ),
         _(
