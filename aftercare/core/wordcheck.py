@@ -178,7 +178,7 @@ def _check_length(source: Source, longest: str) -> None:
     measured = measure(longest)
     if measured.segments > MANY_SEGMENTS:
         too_many = measured.segments > TOO_MANY_SEGMENTS
-        what = f"With the longest names it takes {measured.segments} segments."
+        what = f"With the longest names it is charged as {measured.segments} texts."
         source.problem(None, what, _shorter(measured), warning=not too_many)
     elif measured.dear:
         source.problem(None, "It cannot be sent in the cheap alphabet.", _shorter(measured), warning=True)
@@ -186,6 +186,6 @@ def _check_length(source: Source, longest: str) -> None:
 
 def _shorter(measured: Measure) -> str:
     if not measured.dear:
-        return f"Make it shorter: {MANY_SEGMENTS} segments carry 306 letters."
+        return f"Make it shorter: {MANY_SEGMENTS} texts carry 306 letters."
     characters = " ".join(dict.fromkeys(dear.character for dear in measured.dear))
-    return f"Write something else for {characters}: each segment carries 67 letters with them, 153 without."
+    return f"Write something else for {characters}: each text carries 67 letters with them, 153 without."

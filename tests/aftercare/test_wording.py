@@ -194,7 +194,7 @@ def test_problems_of_an_owner_s_wording_count_its_length_with_the_longest_names(
 
     (problem,) = problems("prepare", "fill", 0, "sms", "en", long)
 
-    assert problem.what == "With the longest names it takes 3 segments."
+    assert problem.what == "With the longest names it is charged as 3 texts."
     assert problem.warning
 
 

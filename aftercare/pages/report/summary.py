@@ -10,7 +10,7 @@ from django.utils.translation import gettext as _
 from aftercare.core.delivery import State
 from aftercare.pages.report.report import Section
 from aftercare.pages.report.sets import WAYS
-from aftercare.pages.report.table import Row, of_them
+from aftercare.pages.report.table import Row, hours, of_them
 from aftercare.pages.report.talk import URGENT
 from aftercare.pages.shown import STATES
 
@@ -43,9 +43,12 @@ def _said(section: Section) -> Iterator[str]:
             yield _("%(n)s after %(sets)s sets") % {"n": row.values[1], "sets": row.values[0]}
     elif section.key == "answers":
         urgent = {str(URGENT[name]) for name in ("emergency", "same_day")}
-        for cells in _cells(section, "waits"):
-            if cells[0] in urgent:
-                yield _("%(what)s: half of them within %(long)s") % {"what": cells[0], "long": cells[3]}
+        for row in _rows(section, "waits"):
+            half = row.values[2].value
+            if row.name in urgent and half is None:
+                yield _("%(what)s: not half of them yet") % {"what": row.name}
+            elif row.name in urgent:
+                yield _("%(what)s: half of them within %(long)s") % {"what": row.name, "long": hours(half)}
     elif section.key == "messages":
         counts = {row.name: row.values[3] for row in _rows(section, "states")}
         if counts:
@@ -55,10 +58,3 @@ def _said(section: Section) -> Iterator[str]:
 
 def _rows(section: Section, key: str) -> Sequence[Row]:
     return next((table.rows for table in section.tables if table.key == key), ())
-
-
-def _cells(section: Section, key: str) -> Iterator[list[str]]:
-    for table in section.tables:
-        if table.key == key:
-            for row, cells in table.lines:
-                yield [row.name, *(cell.words for cell, _is_number in cells)]

@@ -113,9 +113,9 @@ def test_signs_that_are_not_normal_may_be_said() -> None:
     ("letters", "what", "warning"),
     [
         (306, None, None),
-        (307, "With the longest names it takes 3 segments.", True),
-        (918, "With the longest names it takes 6 segments.", True),
-        (919, "With the longest names it takes 7 segments.", False),
+        (307, "With the longest names it is charged as 3 texts.", True),
+        (918, "With the longest names it is charged as 6 texts.", True),
+        (919, "With the longest names it is charged as 7 texts.", False),
     ],
 )
 def test_length_warns_above_two_segments_and_stops_above_six(

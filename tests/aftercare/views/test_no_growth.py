@@ -20,7 +20,7 @@ PAGES = {
     "clients": "/clients",
     "figures": "/figures?period=year",
 }
-MOST = 16
+MOST = 17
 
 
 def add(cast: Cast, clients: int) -> None:
