@@ -173,7 +173,7 @@ def test_a_long_history_costs_no_more_queries(cast: Cast, as_: SignIn, django_as
     Flag.objects.update(state="closed")
     browser = as_(cast.ada)
 
-    with django_assert_max_num_queries(16):
+    with django_assert_max_num_queries(15):
         page = browser.get(card(cast, "Mia"))
 
     assert Visit.objects.filter(client=her).count() > 25

@@ -70,7 +70,7 @@ def test_a_long_list_comes_in_pages_at_the_same_cost(
         cast.client(f"Client {number:03}", texts=False)
     browser = as_(cast.ada)
 
-    with django_assert_max_num_queries(8):
+    with django_assert_max_num_queries(7):
         first = words(browser.get("/clients"))
     last = words(browser.get("/clients?page=3"))
 

@@ -116,7 +116,7 @@ def test_a_full_day_costs_no_more_queries_than_a_short_one(
         cast.visit(her, cast.at(8) + timedelta(minutes=45 * number), Service.FULL_SET)
     browser = as_(getattr(cast, who))
 
-    with django_assert_max_num_queries(17):
+    with django_assert_max_num_queries(15):
         page = browser.get("/today?artist=all")
 
     assert words(page).count("Client") >= 12

@@ -91,5 +91,5 @@ def test_many_visits_cost_no_more_queries(cast: Cast, as_: SignIn, django_assert
     seen(cast, 40)
     browser = as_(cast.olga)
 
-    with django_assert_max_num_queries(7):
+    with django_assert_max_num_queries(6):
         assert "40 visits" in words(browser.get(PAGE))

@@ -345,7 +345,7 @@ def test_a_long_list_costs_no_more_queries(cast: Cast, as_: SignIn, django_asser
         cast.visit(cast.client(f"New{number}", sensitive=True), cast.at(12, 1))
     browser = as_(cast.olga)
 
-    with django_assert_max_num_queries(16):
+    with django_assert_max_num_queries(15):
         page = words(browser.get("/morning"))
 
     assert "Client11" in page

@@ -20,7 +20,7 @@ PAGES = {
     "clients": "/clients",
     "figures": "/figures?period=year",
 }
-MOST = 17
+MOST = 15
 
 
 def add(cast: Cast, clients: int) -> None:

@@ -97,7 +97,7 @@ def test_many_phones_cost_no_more_queries(cast: Cast, as_: SignIn, django_assert
         cast.gone(her, None, "answer", cast.at(6), rehearsed=True)
     browser = as_(cast.olga)
 
-    with django_assert_max_num_queries(8):
+    with django_assert_max_num_queries(7):
         assert "Page 1 of 2" in words(browser.get("/phone"))
 
 
