@@ -63,7 +63,7 @@ def test_she_answers_on_a_phone_without_javascript(phone: Visitor, visit_of_mia:
     page.get_by_role("button", name="Send my answers").click()
 
     assert "A person will call you by" in page.content()
-    assert "See a doctor or an eye doctor today" in page.content()
+    assert "see a doctor or an eye doctor today" in page.content()
     assert Consultation.objects.get().agreed
     assert Flag.objects.get().urgency == "same_day"
 

@@ -66,7 +66,7 @@ def wrong_with(paths: Iterable[str], language: str, visit: Callable[..., Visitor
 # Addresses that are no page for people, or not the staff's: what they say is tested beside their code.
 # Hers are walked in test_hers.py and test_consultation.py.
 HERS = {"consultation", "her_calendar", "her_photo", "her_record", "her_record_file", "her_visit"}
-NOT_FOR_STAFF = HERS | {"attachment", "figures_csv", "healthz", "home", "sign_in", "wording_new"}
+NOT_FOR_STAFF = HERS | {"attachment", "figures_csv", "healthz", "home", "hook", "sign_in", "wording_new"}
 
 
 def test_no_page_is_left_out(morning_cast: Cast) -> None:

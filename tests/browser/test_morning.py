@@ -91,7 +91,7 @@ def test_a_matter_is_closed_by_the_keyboard_alone(visit: Callable[..., Visitor],
     page.keyboard.press("Tab")  # "Put it on her record" is ticked
     page.keyboard.press("Tab")
     page.keyboard.press("Enter")
-    page.wait_for_url("**/clients/*")
+    page.wait_for_url("**/morning")
 
     assert "she is on hold until someone releases her" in page.locator(".notes").inner_text()
     assert Reaction.objects.get().words.endswith("She is on her way to an eye doctor.")
