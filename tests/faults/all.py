@@ -17,7 +17,7 @@ from pathlib import Path
 
 sys.path.insert(0, str(Path(__file__).resolve().parents[2]))
 
-from tests.faults import bind  # noqa: E402  found by the path above
+from tests.faults import bind, workers  # noqa: E402  found by the path above
 from tests.faults.judging import Result  # noqa: E402
 
 REGISTRY: dict[str, Callable[[Path, bool], Result]] = {
@@ -28,6 +28,9 @@ REGISTRY: dict[str, Callable[[Path, bool], Result]] = {
     "throttled": bind.centre_throttles,
     "database": bind.database_restarts,
     "receipts": bind.receipts_in_disorder,
+    "workers": workers.workers_killed,
+    "redis": workers.redis_killed,
+    "frozen": workers.redis_frozen,
 }
 
 
