@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 import re
+from collections import defaultdict
 from contextlib import suppress
+from dataclasses import dataclass, field
 from decimal import Decimal
 from typing import Any
 
@@ -92,17 +94,30 @@ def bind_of(line: Line) -> str:
     return str(options.get("bind", "")) if issubclass(kind, Stream) else ""
 
 
-def bound() -> dict[str, frozenset[int]]:
-    """Return whose texts go by which open road: the live studios by the name of the bind."""
-    found: dict[str, set[int]] = {}
-    first: dict[int, Line] = {}
-    for line in Line.objects.filter(channel="sms", is_active=True).order_by("-pk"):
-        first[line.studio_id] = line
-    for studio in Studio.objects.exclude(live_since=None).values_list("pk", flat=True):
-        bind = bind_of(first.get(studio) or Line(studio_id=studio, channel="sms"))
+@dataclass(slots=True)
+class Bound:
+    """What goes by one open road: texts of studios whose line in use takes it, and what is bound to a line on it."""
+
+    studios: set[int] = field(default_factory=set)
+    lines: set[int] = field(default_factory=set)
+
+
+def bound() -> dict[str, Bound]:
+    """Return what goes by which open road, of live studios, by the name of the bind."""
+    found: defaultdict[str, Bound] = defaultdict(Bound)
+    live = set(Studio.objects.exclude(live_since=None).values_list("pk", flat=True))
+    first: dict[int, str] = {}
+    for line in Line.objects.filter(channel="sms", studio__in=live).order_by("-pk"):
+        bind = bind_of(line)
+        if bind:  # out of use it answers still what came in by it
+            found[bind].lines.add(line.pk)
+        if line.is_active:
+            first[line.studio_id] = bind
+    for studio in live:
+        bind = first[studio] if studio in first else bind_of(Line(studio_id=studio, channel="sms"))
         if bind:
-            found.setdefault(bind, set()).add(studio)
-    return {bind: frozenset(studios) for bind, studios in found.items()}
+            found[bind].studios.add(studio)
+    return dict(found)
 
 
 def with_number(account: str, number: str, *, called: Line | None = None) -> Line | None:

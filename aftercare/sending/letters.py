@@ -9,6 +9,7 @@ from datetime import datetime
 
 from aftercare import calendars, letterhead, outbox, texts, unsubscribing, versions
 from aftercare.core import answering, calendar_file, delivery
+from aftercare.core.occasions import KEEPS_ITS_LINE
 from aftercare.core.reach import Purpose, reach
 from aftercare.core.timing import Occasion
 from aftercare.facts import ClientBook
@@ -41,7 +42,7 @@ class Sender:
 
     def line_of(self, message: Message) -> Line:
         """Return the line that an answer or an introduction is bound to, for others the studio's for their channel."""
-        bound = message.occasion in introductions.NEEDS_NONE
+        bound = message.occasion in KEEPS_ITS_LINE
         return message.line if bound and message.line else self.lines[message.channel]
 
 

@@ -20,6 +20,7 @@ from django.db import DatabaseError, connection
 from aftercare import lines, outbox
 from aftercare.core.delivery import Event
 from aftercare.facts import Verdict
+from aftercare.lines import Bound
 from aftercare.outbox import Lane
 from aftercare.sending.journaling import Heard, Journal
 from aftercare.sending.judging import Judge
@@ -45,8 +46,9 @@ def stream(
 
     Once ``stop`` is true nothing more leaves, answers are waited for a little, and what was claimed is let go.
     """
-    lane = Lane(lines.bound().get(bind, frozenset()), only=True)
-    if not lane.texts_of:
+    bound = lines.bound().get(bind, Bound())
+    lane = Lane(frozenset(bound.studios), frozenset(bound.lines), only=True)
+    if lane.is_empty:
         return Counter()
     feeder = _Feeder(road, bind, lane, stop, count)
     if not feeder.fill():  # nothing is due: no thread for it

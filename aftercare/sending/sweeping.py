@@ -33,7 +33,10 @@ def sweep(
     is true, what was claimed is let go and the sweep ends. ``count`` says what waits for a member of staff: no morning
     list can be written without it.
     """
-    lane = Lane(frozenset().union(*lines.bound().values()))
+    bound = lines.bound().values()
+    lane = Lane(
+        frozenset(pk for one in bound for pk in one.studios), frozenset(pk for one in bound for pk in one.lines)
+    )
     with Roads() as roads:
         judge = Judge(now, roads, count)
         windows = Windows(judge, now, stop)

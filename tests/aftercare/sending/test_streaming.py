@@ -11,11 +11,12 @@ from django.db import DatabaseError
 
 from aftercare import lines, outbox, planning, sending
 from aftercare.core.delivery import Event
-from aftercare.models import Attempt, Message, RoadHealth
+from aftercare.models import Attempt, Line, Message, RoadHealth
 from aftercare.sending import judging, streaming
 from aftercare.transports.base import Outgoing
 from studio import clock
 from studio.models import Client, Consent, Studio
+from tests.letters import MEMORY
 from tests.people import make_client, make_studio, make_visit
 from tests.streams import PATH, Pipe
 
@@ -211,3 +212,31 @@ def test_a_road_that_takes_nothing_rests(studio: Studio) -> None:
     health = RoadHealth.objects.get(account="pipe:main")
     assert health.failed == 5
     assert health.rests_until is not None
+
+
+def answer(studio: Studio, line: Line) -> Message:
+    """Promise an answer to somebody who wrote to a line."""
+    facts: dict[str, Any] = {"kind": "help", "channel": "sms", "address": "+12125551999", "due_at": clock.now()}
+    key = f"reply:{line.pk}:answer"
+    outbox.promise([Message(studio=studio, key=key, occasion="answer", line=line, planned_from=clock.now(), **facts)])
+    return Message.objects.get(key=key)
+
+
+def test_what_is_bound_to_another_line_goes_by_the_road_of_that_line(studio: Studio) -> None:
+    """A studio whose first line is on the bind, and a second on none; and one the other way round."""
+    other = make_studio("alder", live_since=clock.now(), time_zone=studio.time_zone)
+    facts = {"channel": "sms", "transport": MEMORY}
+    Line.objects.create(studio=other, address="+12125559000", **facts)
+    second = Line.objects.create(studio=studio, address="+12125559001", **facts)
+    bound = Line.objects.create(
+        studio=other, channel="sms", address="+12125559002", transport=PATH, options={"bind": "main"}, is_active=False
+    )
+    by_call, by_bind = answer(studio, second), answer(other, bound)
+
+    sending.sweep(clock.now())
+    sending.stream(road := Pipe(), "main")
+
+    by_call.refresh_from_db()
+    by_bind.refresh_from_db()
+    assert (by_call.state, by_bind.state) == ("handed_over", "handed_over")
+    assert [one.sender for one in road.taken] == ["+12125559002"]
