@@ -34,8 +34,9 @@ DETOUR = "The road that it was to take has been away for long: it goes by the ot
 
 @dataclass(frozen=True, slots=True)
 class Introduced:
-    """Letters by their turn: introductions first, then the rest, as far as no number still waits for one (``owed``)."""
+    """Letters by their turn: answers and alerts, introductions, the rest where no number waits for one (``owed``)."""
 
+    urgent: list[Letter]
     ahead: list[Letter]
     rest: list[Letter]
     owed: list[introductions.First]
@@ -73,15 +74,16 @@ class Judge:
         return [letter for letter in going if letter.message.state == State.CLAIMED]
 
     def introduce(self, ready: Sequence[Letter]) -> Introduced:
-        """Part the introductions that go ahead from the letters that wait for one, or for none."""
+        """Part answers and alerts, which no introduction goes ahead of, the introductions, and what waits for those."""
+        urgent = [letter for letter in ready if letter.message.rank == 0]
         ahead = [letter for letter in ready if letter.message.occasion == Occasion.OPT_IN]
-        rest = [letter for letter in ready if letter.message.occasion != Occasion.OPT_IN]
+        rest = [letter for letter in ready if letter.message.rank > 0 and letter.message.occasion != Occasion.OPT_IN]
         firsts = {first.pair: (first, letter) for letter in reversed(rest) if (first := letter.first)}
         owed = introductions.owed([first for first, _ in firsts.values()], self.now) if firsts else {}
         claimed = outbox.claim_these([message.pk for message in owed.values() if message], self.now) if owed else []
         ahead += [one for message in claimed if (one := self._introduction(message, firsts))]
         self.put_back(message for message in claimed if message.state != State.CLAIMED)
-        return Introduced(ahead, rest, [firsts[pair][0] for pair in owed])
+        return Introduced(urgent, ahead, rest, [firsts[pair][0] for pair in owed])
 
     def without_waiting(self, introduced: Introduced) -> list[Letter]:
         """Put back those letters whose number's introduction has still not gone; return the others."""

@@ -93,7 +93,7 @@ class _Feeder:
         judge = Judge(now, self.roads, self.count)
         introduced = judge.introduce(self._ours(judge.judge(batch), judge))
         # Those whose introduction is on its way here are due again in a moment, as their numbers are known by then.
-        self._put([*introduced.ahead, *judge.without_waiting(introduced)])
+        self._put([*introduced.urgent, *introduced.ahead, *judge.without_waiting(introduced)])
         self.counts += judge.counts
         return True
 

@@ -42,6 +42,7 @@ def sweep(
         windows = Windows(judge, now, stop)
         while not stop() and (batch := outbox.claim(now, BATCH, studio_id, lane)):
             introduced = judge.introduce(judge.judge(batch))
+            windows.hand_over(introduced.urgent)
             windows.hand_over(introduced.ahead)
             windows.hand_over(judge.without_waiting(introduced))
         return +judge.counts

@@ -624,3 +624,16 @@ def test_a_page_never_goes_past_a_stop_but_takes_another_road(studio: Studio, em
 
     assert sending.sweep(NOW) == ({"handed_over": 1} if goes else {"withheld": 1})
     assert [one.address for one in memory.taken] == goes
+
+
+def test_a_page_leaves_before_the_introductions_of_others(studio: Studio) -> None:
+    for number in range(3):
+        cared_for(agreed(make_client(studio, f"Mia {number}", mobile=f"+1212555011{number}")))
+    ada = make_staff(studio, mobile="+12125550102")
+    facts: dict[str, Any] = {"channel": "sms", "address": ada.mobile, "due_at": NOW, "planned_from": NOW}
+    outbox.promise([Message(studio=studio, staff=ada, key="page", occasion="alert", kind="unmarked", **facts)])
+
+    sending.sweep(NOW)
+
+    assert [one.address for one in memory.taken][:1] == [ada.mobile]
+    assert len(memory.taken) == 7
