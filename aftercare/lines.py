@@ -123,12 +123,13 @@ def bound() -> dict[str, Bound]:
 def with_number(account: str, number: str, *, called: Line | None = None) -> Line | None:
     """Return the line on an account that a text to ``number`` came in to; None where none has that number.
 
-    ``called`` is the line whose provider says so: numbers are read as in its region, and of several it comes first.
+    A number that has moved is that of the line in use. ``called`` is the line whose provider says so: numbers are read
+    as in its region, and of several alike it comes first.
     """
     ways = _ways_of_writing(number, called.studio.region if called else None)
     found = Line.objects.filter(address__in=ways).select_related("studio")
     first = called.pk if called else None
-    for line in sorted(found, key=lambda line: (line.pk != first, not line.is_active, -line.pk)):
+    for line in sorted(found, key=lambda line: (not line.is_active, line.pk != first, -line.pk)):
         with suppress(ImproperlyConfigured):
             if account_of(line) == account:
                 return line

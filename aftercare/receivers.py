@@ -131,7 +131,8 @@ def _follow(report: Report, mail: Mail, event: AnymailInboundEvent) -> bool:
 
 def _line(mail: Mail) -> Line | None:
     """Return the line that it was written to: one of the addresses that it names."""
-    lines = {line.address.lower(): line for line in Line.objects.filter(channel="email").exclude(address="")}
+    every = Line.objects.filter(channel="email").exclude(address="").order_by("is_active", "pk")
+    lines = {line.address.lower(): line for line in every}  # of several the one in use, else the newest
     return next((lines[address] for address in mail.recipients if address in lines), None)
 
 
