@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import hashlib
+import json
 import logging
 import threading
 from collections.abc import Iterator, Mapping, Sequence
@@ -96,7 +98,7 @@ class HttpSms(Transport):
         self.replies = told(Replies, "replies", replies)
         self.signature = told(Signature, "signature", signature)
         self.callback, self.callback_secret = callback.rstrip("/"), check_secret(callback_secret)
-        self._account = (account or (f"{user}@{parts.hostname}" if user else parts.hostname))[:_LONGEST_ACCOUNT]
+        self._account = (account or _account(parts.hostname, user, self.headers))[:_LONGEST_ACCOUNT]
         self.window = int(number("window", window, 1, 500))
         self.timeout = number("timeout", timeout, 1, 120)
         self.receipt_wait = int(number("receipt_wait", receipt_wait, 0, 86_400))
@@ -190,6 +192,14 @@ class HttpSms(Transport):
 
     def _told(self, callback: Callback) -> callbacks.Told:
         return callbacks.Told.of(callback, with_query=self.signature is None or self.signature.over != "body")
+
+
+def _account(host: str, user: str, headers: Mapping[str, str]) -> str:
+    """Name the account where nobody has: by whom we say that we are, as one provider has several customers."""
+    if user or not headers:
+        return f"{user}@{host}" if user else host
+    digest = hashlib.sha256(json.dumps(headers, sort_keys=True).encode()).hexdigest()[:12]
+    return f"{digest}@{host}"
 
 
 def _as_it_is(request: requests.PreparedRequest) -> requests.PreparedRequest:
