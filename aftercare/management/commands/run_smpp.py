@@ -107,7 +107,7 @@ def _round(road: Smpp, stop: threading.Event) -> None:
     end = time.monotonic() + _ROUND_SECONDS
     if road.is_up:
         handed = sending.stream(
-            road, road.bind, stop=lambda: stop.is_set() or time.monotonic() > end, count=morning.count
+            road, road.bind, stop=stop.is_set, pause=lambda: time.monotonic() > end, count=morning.count
         )
         heartbeats.finished(road.account, now=clock.now())
         if handed:

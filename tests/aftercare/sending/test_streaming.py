@@ -240,3 +240,17 @@ def test_what_is_bound_to_another_line_goes_by_the_road_of_that_line(studio: Stu
     by_bind.refresh_from_db()
     assert (by_call.state, by_bind.state) == ("handed_over", "handed_over")
     assert [one.sender for one in road.taken] == ["+12125559002"]
+
+
+def test_the_end_of_a_round_gives_up_nothing_that_is_still_in_flight(
+    studio: Studio, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """A carrier that takes longer than a moment to answer: what would be lost here would be sent twice."""
+    monkeypatch.setattr(streaming, "GRACE", 0.1)
+    due(studio, 6)
+    road = Pipe(window=2, slow=0.3)
+
+    counts = sending.stream(road, "main", pause=lambda: bool(road.taken))
+
+    assert counts["handed_over"] == len(road.taken) >= 2
+    assert set(states()) <= {"handed_over", "planned"}
