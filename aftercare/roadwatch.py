@@ -8,13 +8,14 @@ from datetime import datetime, timedelta
 
 from django.core.exceptions import ImproperlyConfigured
 
-from aftercare import facts, lines, outbox
+from aftercare import facts, heartbeats, lines, outbox
 from aftercare.core.occasions import ROAD_AWAY, Occasion
 from aftercare.models import Line, Message, RoadHealth
 from studio import clock
 from studio.models import Staff, Studio
 
 TOLD_AFTER = timedelta(minutes=10)
+NOBODY = "The process that keeps the connection to the carrier is not at work: start manage.py run_smpp anew."
 
 
 @dataclass(frozen=True, slots=True)
@@ -29,7 +30,7 @@ class Away:
 def look(now: datetime) -> int:
     """Promise each owner one page for each road that has been away for a while; return how many are new.
 
-    One query where every road works. A road that works again and fails anew is told of anew.
+    Two queries where every road works. A road that works again and fails anew is told of anew.
     """
     failing = _failing()
     if not failing:
@@ -40,7 +41,7 @@ def look(now: datetime) -> int:
 
 
 def away_in(studio: Studio) -> Sequence[Away]:
-    """Return the lines of a live studio by which nothing leaves just now. One query where every road works."""
+    """Return the lines of a live studio by which nothing leaves just now. Two queries where every road works."""
     failing = _failing()
     if not failing or studio.in_rehearsal:
         return ()
@@ -49,8 +50,14 @@ def away_in(studio: Studio) -> Sequence[Away]:
 
 
 def _failing() -> dict[str, RoadHealth]:
-    rows = RoadHealth.objects.filter(failing_since__lte=clock.now() - TOLD_AFTER, rests_until__isnull=False)
-    return {row.account: row for row in rows}
+    before = clock.now() - TOLD_AFTER
+    rows = RoadHealth.objects.filter(failing_since__lte=before, rests_until__isnull=False)
+    found = {row.account: row for row in rows}
+    # A road that stays open has a process of its own, which says by the road's name that it is at work: one that was
+    # killed cannot say that it is not.
+    for name, at in heartbeats.late(before).items():
+        found.setdefault(name, RoadHealth(account=name, failing_since=at, problem=NOBODY))
+    return found
 
 
 def _by_studio(failing: dict[str, RoadHealth], in_use: Iterable[Line]) -> dict[Studio, list[Away]]:

@@ -74,6 +74,7 @@ class _Watch:
         if self.road.is_up:
             if not self.was_up:
                 sending.note_back(self.road)
+                heartbeats.finished(self.road.account, now=clock.now())
         elif self.road.trouble and time.monotonic() >= self.again_at:
             sending.note_away(self.road)
             self.again_at = time.monotonic() + _AWAY_SECONDS
