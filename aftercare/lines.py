@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import re
-from collections import defaultdict
 from contextlib import suppress
 from dataclasses import dataclass, field
 from decimal import Decimal
@@ -98,26 +97,30 @@ def bind_of(line: Line) -> str:
 class Bound:
     """What goes by one open road: texts of studios whose line in use takes it, and what is bound to a line on it."""
 
+    account: str = ""
     studios: set[int] = field(default_factory=set)
     lines: set[int] = field(default_factory=set)
 
 
 def bound() -> dict[str, Bound]:
     """Return what goes by which open road, of live studios, by the name of the bind."""
-    found: defaultdict[str, Bound] = defaultdict(Bound)
+    found: dict[str, Bound] = {}
     live = set(Studio.objects.exclude(live_since=None).values_list("pk", flat=True))
     first: dict[int, str] = {}
     for line in Line.objects.filter(channel="sms", studio__in=live).order_by("-pk"):
         bind = bind_of(line)
         if bind:  # out of use it answers still what came in by it
-            found[bind].lines.add(line.pk)
+            found.setdefault(bind, Bound(account_of(line))).lines.add(line.pk)
         if line.is_active:
             first[line.studio_id] = bind
+    usual = Line(channel="sms")  # of a studio that has none yet
     for studio in live:
-        bind = first[studio] if studio in first else bind_of(Line(studio_id=studio, channel="sms"))
+        bind = first[studio] if studio in first else bind_of(usual)
+        if bind and bind not in found:
+            found[bind] = Bound(account_of(usual))
         if bind:
             found[bind].studios.add(studio)
-    return dict(found)
+    return found
 
 
 def with_number(account: str, number: str, *, called: Line | None = None) -> Line | None:

@@ -13,12 +13,13 @@ from django.db import DatabaseError
 from aftercare import facts, outbox
 from aftercare.core import delivery
 from aftercare.core.delivery import Event, State
+from aftercare.core.reach import Purpose, reach
 from aftercare.core.timing import Occasion, Reason
 from aftercare.facts import ClientBook, Verdict
 from aftercare.models import Message
 from aftercare.outbox import falling_back
 from aftercare.sending import introductions, letters
-from aftercare.sending.health import DETOUR_AFTER
+from aftercare.sending.health import DETOUR_AFTER, SHORTEST_REST
 from aftercare.sending.letters import Letter, Sender
 from aftercare.sending.roads import Elsewhere, Roads
 from aftercare.texts import Count
@@ -51,6 +52,7 @@ class Judge:
     count: Count | None
     counts: Counter[str] = field(default_factory=Counter)
     senders: dict[int, Sender] = field(default_factory=dict)
+    detours: bool = False  # the open road that these would take has been away for long: see detours
 
     def judge(self, batch: Sequence[Message]) -> list[Letter]:
         """Return what goes now, written; put the rest back as its judgement says."""
@@ -128,7 +130,7 @@ class Judge:
         except DatabaseError:
             raise
         except Elsewhere:  # its channel is another than it was planned for: whoever has that road takes it
-            self.apply(message, Verdict(Event.PLAN))
+            self._leave_to_its_road(message, book)
             return None
         except Exception as error:  # one message that is broken must not keep all others from leaving
             log.exception("message %s could not be written", message.pk)
@@ -145,8 +147,25 @@ class Judge:
             if not (letter.road.health.away_since(before) and falling_back.may_fall_back(message, self.now)):
                 continue
             if channel := letter.other_channel:
-                self.apply(message, Verdict(Event.PLAN, DETOUR, channel=channel))
-                message.fell_back, message.tries = True, 0
+                self._send_round(message, channel)
+
+    def _leave_to_its_road(self, message: Message, book: ClientBook | None) -> None:
+        """Leave a text to the process that has its road; where that has been away for long, take another if need be."""
+        if not self.detours:
+            self.apply(message, Verdict(Event.PLAN))
+            return
+        channel = ""
+        if book is not None and falling_back.may_fall_back(message, self.now):
+            channel = reach(book.contact, Purpose.VISITS, avoid=message.channel).channel
+        if channel:
+            self._send_round(message, channel)
+        else:
+            rest = SHORTEST_REST if message.rank > 0 else timedelta()
+            self.apply(message, Verdict(Event.PLAN, due_at=self.now + rest))
+
+    def _send_round(self, message: Message, channel: str) -> None:
+        self.apply(message, Verdict(Event.PLAN, DETOUR, channel=channel))
+        message.fell_back, message.tries = True, 0
 
     def _introduction(
         self, message: Message, firsts: dict[introductions.Pair, tuple[introductions.First, Letter]]

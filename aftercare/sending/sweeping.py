@@ -9,9 +9,11 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Callable
 from datetime import datetime
+from functools import partial
 
 from aftercare import lines, outbox
 from aftercare.outbox import Lane
+from aftercare.sending import detours
 from aftercare.sending.judging import Judge
 from aftercare.sending.roads import Roads
 from aftercare.sending.windows import Windows
@@ -34,6 +36,8 @@ def sweep(
     list can be written without it.
     """
     bound = lines.bound().values()
+    judge_away = partial(detours.look, now, batch=BATCH, studio_id=studio_id, stop=stop, count=count)
+    away = sum(map(judge_away, bound), Counter[str]())
     lane = Lane(
         frozenset(pk for one in bound for pk in one.studios), frozenset(pk for one in bound for pk in one.lines)
     )
@@ -45,4 +49,4 @@ def sweep(
             windows.hand_over(introduced.urgent)
             windows.hand_over(introduced.ahead)
             windows.hand_over(judge.without_waiting(introduced))
-        return +judge.counts
+        return +(judge.counts + away)

@@ -9,7 +9,7 @@ from typing import Any
 import pytest
 from django.db import DatabaseError
 
-from aftercare import lines, outbox, planning, sending
+from aftercare import heartbeats, lines, outbox, planning, sending
 from aftercare.core.delivery import Event
 from aftercare.models import Attempt, Line, Message, RoadHealth
 from aftercare.sending import judging, streaming
@@ -254,3 +254,29 @@ def test_the_end_of_a_round_gives_up_nothing_that_is_still_in_flight(
 
     assert counts["handed_over"] == len(road.taken) >= 2
     assert set(states()) <= {"handed_over", "planned"}
+
+
+@pytest.mark.parametrize("how", ["down", "gone"])
+def test_what_safety_hangs_on_takes_the_other_channel_where_an_open_road_is_away_for_long(
+    studio: Studio, how: str
+) -> None:
+    mia, zoe = due(studio, 2)
+    Client.objects.filter(pk=mia.pk).update(email="mia@mail.example")
+    Line.objects.create(studio=studio, channel="email", address="hello@birch.example", transport=MEMORY)
+    now = clock.now()
+    if how == "down":
+        ago, ahead = now - timedelta(hours=1), now + timedelta(minutes=1)
+        RoadHealth.objects.create(account="pipe:main", failed=9, failing_since=ago, rests_until=ahead)
+    else:
+        heartbeats.finished("pipe:main", now=now - timedelta(hours=1))
+
+    sending.sweep(now)
+    sending.sweep(now + timedelta(seconds=2))
+
+    told, waits = (Message.objects.get(client=one, occasion="care") for one in (mia, zoe))
+    assert (told.state, told.channel, told.fell_back) == ("handed_over", "email", True)
+    assert (waits.state, waits.channel) == ("planned", "sms")
+    assert sending.stream(Pipe(), "main") == {}  # it is due again in a moment
+    sending.note_back(Pipe())
+    Message.objects.filter(pk=waits.pk).update(due_at=now)
+    assert sending.stream(Pipe(), "main") == {"handed_over": 1}
