@@ -13,6 +13,7 @@ from django.test import Client as Browser
 
 from aftercare import outbox, planning, sending, stops, unsubscribing
 from aftercare.models import Attempt, Line, Message, RoadHealth, Stop, Wording
+from aftercare.outbox import limits
 from aftercare.sending import health, journaling, judging, sweeping
 from aftercare.sending.health import Health
 from aftercare.transports import memory
@@ -637,3 +638,26 @@ def test_a_page_leaves_before_the_introductions_of_others(studio: Studio) -> Non
 
     assert [one.address for one in memory.taken][:1] == [ada.mobile]
     assert len(memory.taken) == 7
+
+
+def test_what_was_not_taken_is_not_counted_on_the_days_limit(studio: Studio, mia: Client) -> None:
+    """A carrier that is away for an hour would use the day up without one text having left."""
+    make_visit(mia, service="removal", starts_at=NOW + timedelta(days=2))
+    make_message(mia, occasion="opt_in", line=studio.lines.get(channel="sms"), address=mia.mobile)
+    Message.objects.update(state="delivered")  # she was introduced before
+    planning.plan_studio(studio, NOW)
+    line = studio.lines.get(channel="sms")
+    line.most_a_day, line.options = 3, {"busy": [mia.mobile]}
+    line.save()
+
+    for tried in range(4):
+        Message.objects.filter(occasion="prepare", state="planned", step=0).update(due_at=NOW)
+        sending.sweep(NOW + tried * MINUTE)
+
+    assert Message.objects.get(occasion="prepare", step=0).tries == 4
+    assert limits.spent_today(line, NOW) == 0
+    line.options = {}
+    line.save()
+    Message.objects.filter(occasion="prepare", state="planned", step=0).update(due_at=NOW)
+    sending.sweep(NOW + 5 * MINUTE)
+    assert limits.spent_today(line, NOW) > 0
