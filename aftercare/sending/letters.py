@@ -24,6 +24,7 @@ from aftercare.transports.base import Enclosure, Outgoing
 from aftercare.wording import Finder, Words
 from studio.models import Studio
 
+URGENT_RECEIPT_WAIT = 60  # seconds: answers and alerts are better heard twice than later
 _MESSAGE_ID = re.compile(r"<[!-;=?-~]+@[!-;=?-~]+>")  # printable, no space: nothing of hers makes another header
 
 
@@ -139,9 +140,15 @@ def write(
         rehearsed=rehearsed,
         reference=outbox.new_reference(),
         worded=words.source,
-        receipt_wait=road.transport.receipt_wait,
+        receipt_wait=_receipt_wait(message, road),
     )
     return Letter(parcel, book, road, sender, revision, _laid_out(message, words, sender, book, now))
+
+
+def _receipt_wait(message: Message, road: Road) -> int:
+    """Return for how many seconds a receipt is waited for, if nobody knows whether it left."""
+    wait = road.transport.receipt_wait
+    return min(wait, URGENT_RECEIPT_WAIT) if message.rank == 0 else wait
 
 
 def _laid_out(

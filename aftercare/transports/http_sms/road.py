@@ -35,6 +35,7 @@ METHODS, BODIES = ("POST", "GET"), ("form", "json")
 _CONNECT_SECONDS = 5.0
 _FAULT = "The service failed while it handed this over: nobody knows whether it left."
 _LONGEST_ACCOUNT = 40
+_RECEIPT_SECONDS = 60  # for which a receipt may clear up what became of a text, where the provider gives receipts
 
 
 class HttpSms(Transport):
@@ -73,7 +74,7 @@ class HttpSms(Transport):
         account: str = "",
         window: int | str = 10,
         timeout: float | str = 20,
-        receipt_wait: int | str = 0,
+        receipt_wait: int | str | None = None,
     ) -> None:
         parts = urlsplit(url)
         if parts.scheme not in ("http", "https") or not parts.hostname:
@@ -101,6 +102,8 @@ class HttpSms(Transport):
         self._account = (account or _account(parts.hostname, user, self.headers))[:_LONGEST_ACCOUNT]
         self.window = int(number("window", window, 1, 500))
         self.timeout = number("timeout", timeout, 1, 120)
+        if receipt_wait is None:
+            receipt_wait = _RECEIPT_SECONDS if receipts else 0
         self.receipt_wait = int(number("receipt_wait", receipt_wait, 0, 86_400))
         tries = 2 if idempotency_header else 1
         self.patience = int(tries * (_CONNECT_SECONDS + self.timeout)) + 10

@@ -661,3 +661,23 @@ def test_what_was_not_taken_is_not_counted_on_the_days_limit(studio: Studio, mia
     Message.objects.filter(occasion="prepare", state="planned", step=0).update(due_at=NOW)
     sending.sweep(NOW + 5 * MINUTE)
     assert limits.spent_today(line, NOW) > 0
+
+
+def test_an_answer_that_was_lost_waits_for_no_receipt_longer_than_a_minute(studio: Studio, mia: Client) -> None:
+    """What to do at once is better heard twice than after ten minutes; what else is lost has the time."""
+    line = studio.lines.get(channel="sms")
+    line.options = {"lose": [mia.mobile], "receipt_wait": 600}
+    line.save()
+    make_message(mia, occasion="answer", kind="help", address=mia.mobile, line=line)
+    cared_for(mia)
+    began = clock.now()
+
+    sending.sweep(NOW)
+
+    waits = {
+        message.occasion: message.lease_until - began
+        for message in Message.objects.filter(state="unsure")
+        if message.lease_until is not None
+    }
+    assert waits["answer"] <= MINUTE * 1.1
+    assert waits["opt_in"] > 9 * MINUTE

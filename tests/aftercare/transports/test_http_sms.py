@@ -375,3 +375,12 @@ def test_two_keys_at_one_provider_are_two_accounts() -> None:
     assert one.account == again.account != other.account
     assert "key-1" not in one.account
     assert len({HttpSms(**facts, headers={"X-Key": key}).account for key in ("a", "b")}) == 2
+
+
+def test_where_receipts_come_back_one_is_waited_for_before_a_text_whose_answer_was_lost_goes_again() -> None:
+    facts: dict[str, Any] = {"url": "http://127.0.0.1:9/send", "fields": {"to": "{to}", "report": "{callback}"}}
+    receipts = {"word": "state", "words": {"DELIVRD": "delivered"}}
+
+    assert HttpSms(**facts).receipt_wait == 0
+    assert HttpSms(**facts, receipts=receipts).receipt_wait == 60
+    assert HttpSms(**facts, receipts=receipts, receipt_wait=0).receipt_wait == 0
