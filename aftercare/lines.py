@@ -54,11 +54,15 @@ def kind_of(line: Line) -> tuple[type[Transport], dict[str, Any]]:
     """
     configured = settings.AFTERCARE[line.channel.upper()]
     path: str = line.transport or configured["TRANSPORT"]
-    options = dict(line.options) if line.transport else {**configured["OPTIONS"], **line.options}
     try:
-        kind: type[Transport] = import_string(path)
+        kind: Any = import_string(path)
     except ImportError as error:
-        raise ImproperlyConfigured(f"The transport “{path}” of line {line.pk} cannot be used: {error}") from error
+        raise _unusable(path, line, str(error)) from error
+    if not (isinstance(kind, type) and issubclass(kind, Transport)):
+        raise _unusable(path, line, "it is no transport's class")
+    if not isinstance(line.options, dict):
+        raise _unusable(path, line, "its options are no object in JSON, like {}")
+    options = dict(line.options) if line.transport else {**configured["OPTIONS"], **line.options}
     if kind.takes_callback:
         options["callback"] = callback_address(line.pk)
     return kind, options
@@ -70,9 +74,11 @@ def transport_of(line: Line) -> Transport:
     try:
         return kind(**options)
     except (TypeError, ValueError) as error:
-        raise ImproperlyConfigured(
-            f"The transport “{kind.__module__}.{kind.__name__}” of line {line.pk} cannot be used: {error}"
-        ) from error
+        raise _unusable(f"{kind.__module__}.{kind.__name__}", line, str(error)) from error
+
+
+def _unusable(path: str, line: Line, why: str) -> ImproperlyConfigured:
+    return ImproperlyConfigured(f"The transport “{path}” of line {line.pk} cannot be used: {why}")
 
 
 def account_of(line: Line) -> str:

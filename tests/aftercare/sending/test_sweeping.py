@@ -681,3 +681,23 @@ def test_an_answer_that_was_lost_waits_for_no_receipt_longer_than_a_minute(studi
     }
     assert waits["answer"] <= MINUTE * 1.1
     assert waits["opt_in"] > 9 * MINUTE
+
+
+@pytest.mark.parametrize(
+    "wrong", [{"transport": "aftercare.transports.memory"}, {"transport": MEMORY, "options": ["lose"]}]
+)
+def test_a_line_that_is_written_wrongly_holds_up_no_other_studio(
+    studio: Studio, mia: Client, wrong: dict[str, Any]
+) -> None:
+    other = make_studio("alder", live_since=NOW - timedelta(days=30))
+    make_line(other)
+    other.lines.update(**wrong)
+    hers = agreed(make_client(other, "Zoe", mobile="+12125550103"))
+    cared_for(hers)
+    cared_for(mia)
+
+    sending.sweep(NOW)
+
+    assert care().state == "handed_over"
+    assert care("Zoe").state == "planned"
+    assert f"line {other.lines.get(channel='sms').pk} cannot be used" in care("Zoe").reason
