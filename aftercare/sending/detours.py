@@ -11,6 +11,8 @@ from collections.abc import Callable
 from datetime import datetime
 
 from aftercare import heartbeats, outbox
+from aftercare.core.delivery import Event
+from aftercare.facts import Verdict
 from aftercare.lines import Bound
 from aftercare.outbox import Lane
 from aftercare.sending.health import DETOUR_AFTER, Health
@@ -31,7 +33,11 @@ def look(
     if not (Health.of(bound.account).away_since(before) or bound.account in heartbeats.late(before)):
         return Counter()
     lane = Lane(frozenset(bound.studios), frozenset(bound.lines), only=True)
-    judge = Judge(now, Roads(), count, detours=True)
-    while not stop() and (claimed := outbox.claim(now, batch, studio_id, lane)):
-        judge.judge(claimed)
+    with Roads() as roads:
+        judge = Judge(now, roads, count, detours=True)
+        while not stop() and (claimed := outbox.claim(now, batch, studio_id, lane)):
+            elsewhere = judge.judge(claimed)  # what takes another road by now is due by that in a moment
+            for letter in elsewhere:
+                judge.apply(letter.message, Verdict(Event.PLAN))
+            judge.put_back(letter.message for letter in elsewhere)
     return judge.counts

@@ -260,8 +260,10 @@ def test_the_end_of_a_round_gives_up_nothing_that_is_still_in_flight(
 def test_what_safety_hangs_on_takes_the_other_channel_where_an_open_road_is_away_for_long(
     studio: Studio, how: str
 ) -> None:
-    mia, zoe = due(studio, 2)
+    mia, zoe, ines = due(studio, 3)
     Client.objects.filter(pk=mia.pk).update(email="mia@mail.example")
+    Client.objects.filter(pk=ines.pk).update(email="ines@mail.example", mobile="")
+    Message.objects.filter(client=ines).update(channel="sms")  # as it was planned before she gave her number up
     Line.objects.create(studio=studio, channel="email", address="hello@birch.example", transport=MEMORY)
     now = clock.now()
     if how == "down":
@@ -273,9 +275,10 @@ def test_what_safety_hangs_on_takes_the_other_channel_where_an_open_road_is_away
     sending.sweep(now)
     sending.sweep(now + timedelta(seconds=2))
 
-    told, waits = (Message.objects.get(client=one, occasion="care") for one in (mia, zoe))
+    told, waits, moved = (Message.objects.get(client=one, occasion="care") for one in (mia, zoe, ines))
     assert (told.state, told.channel, told.fell_back) == ("handed_over", "email", True)
     assert (waits.state, waits.channel) == ("planned", "sms")
+    assert (moved.state, moved.channel, moved.fell_back) == ("handed_over", "email", False)
     assert sending.stream(Pipe(), "main") == {}  # it is due again in a moment
     sending.note_back(Pipe())
     Message.objects.filter(pk=waits.pk).update(due_at=now)
