@@ -22,6 +22,11 @@ def last(prefix: str) -> dict[str, datetime]:
     return dict(Heartbeat.objects.filter(name__startswith=prefix).values_list("name", "at"))
 
 
+def late(before: datetime) -> dict[str, datetime]:
+    """Return which parts have finished no round since a moment, and when each did last."""
+    return dict(Heartbeat.objects.filter(at__lt=before).values_list("name", "at"))
+
+
 def is_late(name: str, after: timedelta, *, now: datetime) -> bool:
     """Tell whether a part of the engine has finished no round for so long; one that never did is late at once."""
     return not Heartbeat.objects.filter(name=name, at__gt=now - after, at__lte=now + after).exists()

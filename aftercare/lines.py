@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from contextlib import suppress
+from dataclasses import dataclass, field
 from decimal import Decimal
 from typing import Any
 
@@ -53,11 +54,15 @@ def kind_of(line: Line) -> tuple[type[Transport], dict[str, Any]]:
     """
     configured = settings.AFTERCARE[line.channel.upper()]
     path: str = line.transport or configured["TRANSPORT"]
-    options = dict(line.options) if line.transport else {**configured["OPTIONS"], **line.options}
     try:
-        kind: type[Transport] = import_string(path)
+        kind: Any = import_string(path)
     except ImportError as error:
-        raise ImproperlyConfigured(f"The transport “{path}” of line {line.pk} cannot be used: {error}") from error
+        raise _unusable(path, line, str(error)) from error
+    if not (isinstance(kind, type) and issubclass(kind, Transport)):
+        raise _unusable(path, line, "it is no transport's class")
+    if not isinstance(line.options, dict):
+        raise _unusable(path, line, "its options are no object in JSON, like {}")
+    options = dict(line.options) if line.transport else {**configured["OPTIONS"], **line.options}
     if kind.takes_callback:
         options["callback"] = callback_address(line.pk)
     return kind, options
@@ -69,9 +74,11 @@ def transport_of(line: Line) -> Transport:
     try:
         return kind(**options)
     except (TypeError, ValueError) as error:
-        raise ImproperlyConfigured(
-            f"The transport “{kind.__module__}.{kind.__name__}” of line {line.pk} cannot be used: {error}"
-        ) from error
+        raise _unusable(f"{kind.__module__}.{kind.__name__}", line, str(error)) from error
+
+
+def _unusable(path: str, line: Line, why: str) -> ImproperlyConfigured:
+    return ImproperlyConfigured(f"The transport “{path}” of line {line.pk} cannot be used: {why}")
 
 
 def account_of(line: Line) -> str:
@@ -92,28 +99,46 @@ def bind_of(line: Line) -> str:
     return str(options.get("bind", "")) if issubclass(kind, Stream) else ""
 
 
-def bound() -> dict[str, frozenset[int]]:
-    """Return whose texts go by which open road: the live studios by the name of the bind."""
-    found: dict[str, set[int]] = {}
-    first: dict[int, Line] = {}
-    for line in Line.objects.filter(channel="sms", is_active=True).order_by("-pk"):
-        first[line.studio_id] = line
-    for studio in Studio.objects.exclude(live_since=None).values_list("pk", flat=True):
-        bind = bind_of(first.get(studio) or Line(studio_id=studio, channel="sms"))
+@dataclass(slots=True)
+class Bound:
+    """What goes by one open road: texts of studios whose line in use takes it, and what is bound to a line on it."""
+
+    account: str = ""
+    studios: set[int] = field(default_factory=set)
+    lines: set[int] = field(default_factory=set)
+
+
+def bound() -> dict[str, Bound]:
+    """Return what goes by which open road, of live studios, by the name of the bind."""
+    found: dict[str, Bound] = {}
+    live = set(Studio.objects.exclude(live_since=None).values_list("pk", flat=True))
+    first: dict[int, str] = {}
+    for line in Line.objects.filter(channel="sms", studio__in=live).order_by("-pk"):
+        bind = bind_of(line)
+        if bind:  # out of use it answers still what came in by it
+            found.setdefault(bind, Bound(account_of(line))).lines.add(line.pk)
+        if line.is_active:
+            first[line.studio_id] = bind
+    usual = Line(channel="sms")  # of a studio that has none yet
+    for studio in live:
+        bind = first[studio] if studio in first else bind_of(usual)
+        if bind and bind not in found:
+            found[bind] = Bound(account_of(usual))
         if bind:
-            found.setdefault(bind, set()).add(studio)
-    return {bind: frozenset(studios) for bind, studios in found.items()}
+            found[bind].studios.add(studio)
+    return found
 
 
 def with_number(account: str, number: str, *, called: Line | None = None) -> Line | None:
     """Return the line on an account that a text to ``number`` came in to; None where none has that number.
 
-    ``called`` is the line whose provider says so: numbers are read as in its region, and of several it comes first.
+    A number that has moved is that of the line in use. ``called`` is the line whose provider says so: numbers are read
+    as in its region, and of several alike it comes first.
     """
     ways = _ways_of_writing(number, called.studio.region if called else None)
     found = Line.objects.filter(address__in=ways).select_related("studio")
     first = called.pk if called else None
-    for line in sorted(found, key=lambda line: (line.pk != first, not line.is_active, -line.pk)):
+    for line in sorted(found, key=lambda line: (not line.is_active, line.pk != first, -line.pk)):
         with suppress(ImproperlyConfigured):
             if account_of(line) == account:
                 return line

@@ -106,7 +106,7 @@ def keep_reply(sender: object, event: AnymailInboundEvent, esp_name: str, **more
         files=mail.files,
     )
     if mail.sender and not machines.wrote(message):
-        stops.is_at_work(line, mail.sender, now=clock.now())
+        stops.is_at_work(line, receiving.storable(mail.sender), now=clock.now())
     tasks.nudge()
 
 
@@ -131,7 +131,8 @@ def _follow(report: Report, mail: Mail, event: AnymailInboundEvent) -> bool:
 
 def _line(mail: Mail) -> Line | None:
     """Return the line that it was written to: one of the addresses that it names."""
-    lines = {line.address.lower(): line for line in Line.objects.filter(channel="email").exclude(address="")}
+    every = Line.objects.filter(channel="email").exclude(address="").order_by("is_active", "pk")
+    lines = {line.address.lower(): line for line in every}  # of several the one in use, else the newest
     return next((lines[address] for address in mail.recipients if address in lines), None)
 
 

@@ -23,6 +23,7 @@ from studio.models import Client
 log = logging.getLogger(__name__)
 
 TOO_MANY = "Not kept: more than {most} files came at once. Ask her to send it by itself."
+MOST_TAKEN_UP = 100  # to one number, at once; the next round takes up more
 MOST_NAMED = 50  # files of which at least the name is kept; of the rest, what came in whole tells how many
 _LONGEST_REF, _LONGEST_ADDRESS, _LONGEST_SUBJECT = 200, 254, 400
 
@@ -99,9 +100,12 @@ def inbox(account: str) -> Inbox:
 def take_up_strays() -> int:
     """Give replies that nobody's number was written to by then to the line that has the number now; return how many."""
     taken = 0
-    for stray in Stray.objects.order_by("pk")[:100]:
-        line = lines.with_number(stray.account, stray.to_address)
-        if line is not None:
+    # By the numbers that they went to: however many texts to nobody's number are kept, the others are looked at.
+    for account, number in Stray.objects.order_by().values_list("account", "to_address").distinct():
+        line = lines.with_number(account, number)
+        if line is None:
+            continue
+        for stray in Stray.objects.filter(account=account, to_address=number).order_by("pk")[:MOST_TAKEN_UP]:
             with transaction.atomic():
                 receive(
                     line,

@@ -7,14 +7,16 @@ from dataclasses import dataclass
 from datetime import datetime, timedelta
 
 from django.core.exceptions import ImproperlyConfigured
+from django.db.models import Value
 
 from aftercare import facts, lines, outbox
 from aftercare.core.occasions import ROAD_AWAY, Occasion
-from aftercare.models import Line, Message, RoadHealth
+from aftercare.models import Heartbeat, Line, Message, RoadHealth
 from studio import clock
 from studio.models import Staff, Studio
 
 TOLD_AFTER = timedelta(minutes=10)
+NOBODY = "The process that keeps the connection to the carrier is not at work: start manage.py run_smpp anew."
 
 
 @dataclass(frozen=True, slots=True)
@@ -48,18 +50,39 @@ def away_in(studio: Studio, now: datetime) -> Sequence[Away]:
     return _by_studio(failing, in_use).get(studio, ())
 
 
-def _failing(now: datetime) -> dict[str, RoadHealth]:
-    """``now`` is the database's own: moments of health are."""
-    rows = RoadHealth.objects.filter(failing_since__lte=now - TOLD_AFTER, rests_until__isnull=False)
-    return {row.account: row for row in rows}
+@dataclass(frozen=True, slots=True)
+class _Failing:
+    """A road by which nothing leaves: since when, and why."""
+
+    since: datetime
+    problem: str
 
 
-def _by_studio(failing: dict[str, RoadHealth], in_use: Iterable[Line]) -> dict[Studio, list[Away]]:
+def _failing(now: datetime) -> dict[str, _Failing]:
+    """Return the roads by which nothing has left for a while, by their account. One query.
+
+    A road that stays open has a process of its own, which says by the road's name that it is at work: one that was
+    killed cannot say that it is not. What the road itself said comes before that. ``now`` is the database's own.
+    """
+    before = now - TOLD_AFTER
+    failing = RoadHealth.objects.filter(failing_since__lte=before, rests_until__isnull=False)
+    silent = Heartbeat.objects.filter(name__contains=":", at__lte=before)  # the other parts have no account
+    rows = silent.values_list("name", "at", Value(NOBODY)).union(
+        failing.values_list("account", "failing_since", "problem"), all=True
+    )
+    found: dict[str, _Failing] = {}
+    for account, since, problem in rows:
+        if problem != NOBODY or account not in found:
+            found[account] = _Failing(since, problem)
+    return found
+
+
+def _by_studio(failing: dict[str, _Failing], in_use: Iterable[Line]) -> dict[Studio, list[Away]]:
     found: dict[Studio, list[Away]] = {}
     for line in in_use:
         health = failing.get(_account(line))
-        if health is not None and health.failing_since is not None:
-            found.setdefault(line.studio, []).append(Away(line, health.failing_since, health.problem))
+        if health is not None:
+            found.setdefault(line.studio, []).append(Away(line, health.since, health.problem))
     return found
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import time
 from collections import deque
 from collections.abc import Sequence
 from typing import Any
@@ -13,13 +14,19 @@ PATH = "tests.streams.Pipe"
 
 
 class Pipe(Stream):
-    """``fate`` says by address what becomes of a message, "" that no answer comes; all else is taken at once."""
+    """``fate`` says by address what becomes of a message, "" that no answer comes; all else is taken at once.
+
+    Answers are heard ``slow`` seconds after the last was submitted.
+    """
 
     name = "pipe"
     channels = frozenset({"sms"})
 
-    def __init__(self, *, bind: str = "main", window: int = 3, fate: dict[str, Event | None] | None = None) -> None:
-        self.bind, self.window, self.fate = bind, window, fate or {}
+    def __init__(
+        self, *, bind: str = "main", window: int = 3, fate: dict[str, Event | None] | None = None, slow: float = 0.0
+    ) -> None:
+        self.bind, self.window, self.fate, self.slow = bind, window, fate or {}, slow
+        self.submitted_at = 0.0
         self.taken: list[Outgoing] = []
         self.answers: deque[Outcome] = deque()
         self.in_flight = self.most_in_flight = 0
@@ -43,6 +50,7 @@ class Pipe(Stream):
     def submit(self, batch: Sequence[Outgoing]) -> list[Outcome]:
         for call in self.on_submit:
             call(batch)
+        self.submitted_at = time.monotonic()
         self.in_flight += len(batch)
         self.most_in_flight = max(self.most_in_flight, self.in_flight)
         for one in batch:
@@ -58,6 +66,9 @@ class Pipe(Stream):
         return []
 
     def collect(self, seconds: float) -> list[Outcome]:
+        if time.monotonic() < self.submitted_at + self.slow:
+            time.sleep(min(seconds, self.slow))
+            return []
         heard = list(self.answers)
         self.answers.clear()
         self.in_flight -= len(heard)

@@ -51,6 +51,9 @@ LEADS_ON = MOVES_ANEW | REMINDERS  # leads to the next visit: stops while she is
 # What keeps to the hours that a client wishes. Not care, which says what to do in the first hours after a visit; nor
 # what a person or she herself has just called for.
 WISHED = LEADS_ON | {Occasion.CHECK}
+KEEPS_ITS_LINE = frozenset(
+    {Occasion.OPT_IN, Occasion.ANSWER}
+)  # leaves by the line that it was promised for, and no other of its studio
 UNPLANNED = frozenset({Occasion.OPT_IN, Occasion.NOTICE})  # promised by an act, apart from the plan of a visit
 NEEDS_THE_BOOK = REMINDERS | {Occasion.PREPARE}  # waits while the book that it speaks from is old
 SAFETY = frozenset({Occasion.CARE, Occasion.CHECK, Occasion.PATCH_TEST, Occasion.ANSWER, Occasion.ALERT})

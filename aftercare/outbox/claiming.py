@@ -12,6 +12,7 @@ from django.db import connection, transaction
 
 from aftercare.core import delivery
 from aftercare.core.delivery import OPEN, Event, State
+from aftercare.core.occasions import KEEPS_ITS_LINE
 from aftercare.models import Message
 from aftercare.outbox import rows
 from studio import clock
@@ -22,21 +23,36 @@ LEASE = timedelta(seconds=60)  # how long a claimed message waits for its turn b
 
 @dataclass(frozen=True, slots=True)
 class Lane:
-    """Whose texts one sender takes, or leaves to others: those of these studios.
+    """Which texts one sender takes, or leaves to others: those of these studios, and what is bound to these lines.
 
     A road that stays open belongs to one process, which alone takes the texts that go by it (``only``); everybody else
-    takes all but these.
+    takes all but these. A studio's lines may take several roads: what is bound to one goes by that one's.
     """
 
     texts_of: frozenset[int] = frozenset()
+    lines: frozenset[int] = frozenset()
     only: bool = False
 
     def condition(self) -> str:
         """Return the SQL that tells this lane's messages ``m``; '' where it has no limits."""
-        if not self.texts_of:
+        if self.is_empty:
             return "1 = 0" if self.only else ""
-        theirs = f"m.channel = 'sms' AND m.studio_id IN ({', '.join(map(str, sorted(self.texts_of)))})"
+        theirs = (
+            f"m.channel = 'sms' AND CASE WHEN m.line_id IS NOT NULL AND m.occasion IN ({_BOUND})"
+            f" THEN m.line_id IN ({_listed(self.lines)}) ELSE m.studio_id IN ({_listed(self.texts_of)}) END"
+        )
         return theirs if self.only else f"NOT ({theirs})"
+
+    @property
+    def is_empty(self) -> bool:
+        return not (self.texts_of or self.lines)
+
+
+_BOUND = ", ".join(repr(occasion.value) for occasion in sorted(KEEPS_ITS_LINE))
+
+
+def _listed(ids: frozenset[int]) -> str:
+    return ", ".join(map(str, sorted(ids) or [0]))  # no row has 0: an empty list is no SQL
 
 
 ALL = Lane()

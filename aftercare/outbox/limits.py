@@ -5,6 +5,9 @@ from __future__ import annotations
 from collections.abc import Sequence
 from datetime import datetime, time, timedelta
 
+from django.db.models import F
+from django.db.models.functions import Greatest
+
 from aftercare.core import segments
 from aftercare.core.occasions import SAFETY, Occasion
 from aftercare.models import Line, Spending
@@ -22,11 +25,23 @@ def spend(parcels: Sequence[Parcel], now: datetime) -> dict[int, datetime]:
     over: dict[int, datetime] = {}
     by_line: dict[int, list[Parcel]] = {}
     for parcel in parcels:
-        if parcel.channel == "sms" and parcel.line.most_a_day is not None and not parcel.rehearsed:
+        if _is_counted(parcel):
             by_line.setdefault(parcel.line.pk, []).append(parcel)
     for pk in sorted(by_line):
         over |= _spend(by_line[pk], now)
     return over
+
+
+def give_back(parcels: Sequence[Parcel]) -> None:
+    """Take parcels that were certainly not taken off the day that they were counted on: nobody bills them.
+
+    Call it in the transaction that settles them.
+    """
+    for parcel in sorted(filter(_is_counted, parcels), key=lambda parcel: parcel.line.pk):
+        began = parcel.message.handing_over_at
+        if began is not None:
+            day = parcel.line.spending.filter(day=began.astimezone(parcel.line.studio.zone).date())
+            day.update(segments=Greatest(F("segments") - _cost(parcel), 0))
 
 
 def spent_today(line: Line, now: datetime) -> int:
@@ -43,10 +58,18 @@ def _spend(parcels: Sequence[Parcel], now: datetime) -> dict[int, datetime]:
     row, _made = Spending.objects.select_for_update().get_or_create(line=line, day=today)
     over: dict[int, datetime] = {}
     for parcel in parcels:
-        cost = segments.measure(parcel.text).segments
+        cost = _cost(parcel)
         if row.segments + cost > (line.most_a_day or 0) and parcel.message.occasion not in NEVER_HELD:
             over[parcel.message.pk] = tomorrow
         else:
             row.segments += cost
     row.save(update_fields=["segments"])
     return over
+
+
+def _is_counted(parcel: Parcel) -> bool:
+    return parcel.channel == "sms" and parcel.line.most_a_day is not None and not parcel.rehearsed
+
+
+def _cost(parcel: Parcel) -> int:
+    return segments.measure(parcel.text).segments

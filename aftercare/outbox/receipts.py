@@ -68,8 +68,8 @@ def match_early(attempt_ids: Sequence[int], now: datetime) -> None:
     attempts = {(attempt.provider, attempt.provider_ref): attempt for attempt in named}
     if attempts:
         accounts, references = zip(*attempts, strict=True)
-        strays = Receipt.objects.filter(attempt=None, account__in=set(accounts), provider_ref__in=references)
-        _match(list(strays), attempts, now)
+        lately = Receipt.objects.filter(attempt=None, kept_at__gte=now - STRAYS_WAIT)  # a carrier's numbers begin anew
+        _match(list(lately.filter(account__in=set(accounts), provider_ref__in=references)), attempts, now)
 
 
 def match_strays(now: datetime) -> None:

@@ -5,19 +5,23 @@ All moments are by the database's clock, as processes on several machines look a
 
 from __future__ import annotations
 
+import logging
 import random
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 
-from django.db import transaction
+from django.db import Error, transaction
 
 from aftercare.core.delivery import Event
 from aftercare.models import RoadHealth
 from aftercare.transports.base import Outcome, Stream
 from studio import clock
 
-FAILING = 5  # windows in a row of which nothing was taken: the road rests
+log = logging.getLogger(__name__)
+
+FAILING = 5  # windows in a row of which nothing was answered for but by "not now": the road rests
+_ANSWERED = frozenset({Event.TAKEN, Event.REFUSED})
 SHORTEST_REST, LONGEST_REST = timedelta(seconds=30), timedelta(minutes=5)
 DETOUR_AFTER = timedelta(minutes=30)  # what safety hangs on takes the other channel where one is away for so long
 _luck = random.Random()  # noqa: S311  it spreads waits and keeps no secret
@@ -52,10 +56,13 @@ class Health:
         return self.rests and self.failing_since is not None and self.failing_since < before
 
     def note(self, outcomes: Sequence[Outcome]) -> None:
-        """Note what became of one window. Written down only where it says something new."""
+        """Note what became of one window. Written down only where it says something new. Never raises.
+
+        What is lost counts as what is not taken: by a road that never answers, all that is due would be lost.
+        """
         if not outcomes:
             return
-        if any(outcome.event is not Event.NOT_TAKEN for outcome in outcomes):
+        if any(outcome.event in _ANSWERED for outcome in outcomes):
             if self.failed:
                 self.failed, self.failing_since, self.rests_until = 0, None, None
                 self._write("")
@@ -69,7 +76,9 @@ class Health:
         self._write(outcomes[-1].problem)
 
     def _write(self, problem: str) -> None:
-        if self.account:
+        if not self.account:
+            return
+        try:
             RoadHealth.objects.update_or_create(
                 account=self.account,
                 defaults={
@@ -79,6 +88,8 @@ class Health:
                     "problem": problem[:400],
                 },
             )
+        except Error as error:  # what became of the messages is still to be written: that must not go with it
+            log.warning("how the road %s fares is not written down: %s", self.account, error)
 
 
 def note_away(road: Stream) -> None:
@@ -91,15 +102,17 @@ def note_back(road: Stream) -> None:
     RoadHealth.objects.filter(account=road.account).update(failed=0, failing_since=None, rests_until=None, problem="")
 
 
-def turn(name: str, number: int, a_second: float) -> timedelta:
+def turn(name: str, number: int, a_second: float, *, within: timedelta = timedelta.max) -> timedelta:
     """Take a turn for ``number`` messages where only so many a second may leave; return how long to wait for it.
 
-    Each process takes its turns from the same row, so that all together keep to the limit.
+    Each process takes its turns from the same row, so that all together keep to the limit. One that is not ``within``
+    reach is not taken: else each look at what waits for it would move everything further away.
     """
     with transaction.atomic():
         row, _made = RoadHealth.objects.select_for_update().get_or_create(account=name)
         now = clock.now()
         starts = max(row.free_at or now, now)
-        row.free_at = starts + timedelta(seconds=number / a_second)
-        row.save(update_fields=["free_at"])
+        if starts - now <= within:
+            row.free_at = starts + timedelta(seconds=number / a_second)
+            row.save(update_fields=["free_at"])
     return starts - now

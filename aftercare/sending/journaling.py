@@ -59,6 +59,7 @@ class Journal:
             going, over = _within_limits(going, self.now)
             outbox.let_go(letter.message for letter in staying)
             outbox.journal([letter.parcel for letter in going], self.now, self.road.transport.patience)
+            limits.give_back([letter.parcel for letter, outcome in heard if outcome.event is Event.NOT_TAKEN])
         self.counts += settled
         self._put_off(over)
         return going

@@ -13,12 +13,13 @@ from django.db import DatabaseError
 from aftercare import facts, outbox
 from aftercare.core import delivery
 from aftercare.core.delivery import Event, State
+from aftercare.core.reach import Purpose, reach
 from aftercare.core.timing import Occasion, Reason
 from aftercare.facts import ClientBook, Verdict
 from aftercare.models import Message
 from aftercare.outbox import falling_back
 from aftercare.sending import introductions, letters
-from aftercare.sending.health import DETOUR_AFTER
+from aftercare.sending.health import DETOUR_AFTER, SHORTEST_REST
 from aftercare.sending.letters import Letter, Sender
 from aftercare.sending.roads import Elsewhere, Roads
 from aftercare.texts import Count
@@ -34,8 +35,9 @@ DETOUR = "The road that it was to take has been away for long: it goes by the ot
 
 @dataclass(frozen=True, slots=True)
 class Introduced:
-    """Letters by their turn: introductions first, then the rest, as far as no number still waits for one (``owed``)."""
+    """Letters by their turn: answers and alerts, introductions, the rest where no number waits for one (``owed``)."""
 
+    urgent: list[Letter]
     ahead: list[Letter]
     rest: list[Letter]
     owed: list[introductions.First]
@@ -50,6 +52,7 @@ class Judge:
     count: Count | None
     counts: Counter[str] = field(default_factory=Counter)
     senders: dict[int, Sender] = field(default_factory=dict)
+    detours: bool = False  # the open road that these would take has been away for long: see detours
 
     def judge(self, batch: Sequence[Message]) -> list[Letter]:
         """Return what goes now, written; put the rest back as its judgement says."""
@@ -73,15 +76,16 @@ class Judge:
         return [letter for letter in going if letter.message.state == State.CLAIMED]
 
     def introduce(self, ready: Sequence[Letter]) -> Introduced:
-        """Part the introductions that go ahead from the letters that wait for one, or for none."""
+        """Part answers and alerts, which no introduction goes ahead of, the introductions, and what waits for those."""
+        urgent = [letter for letter in ready if letter.message.rank == 0]
         ahead = [letter for letter in ready if letter.message.occasion == Occasion.OPT_IN]
-        rest = [letter for letter in ready if letter.message.occasion != Occasion.OPT_IN]
+        rest = [letter for letter in ready if letter.message.rank > 0 and letter.message.occasion != Occasion.OPT_IN]
         firsts = {first.pair: (first, letter) for letter in reversed(rest) if (first := letter.first)}
         owed = introductions.owed([first for first, _ in firsts.values()], self.now) if firsts else {}
         claimed = outbox.claim_these([message.pk for message in owed.values() if message], self.now) if owed else []
         ahead += [one for message in claimed if (one := self._introduction(message, firsts))]
         self.put_back(message for message in claimed if message.state != State.CLAIMED)
-        return Introduced(ahead, rest, [firsts[pair][0] for pair in owed])
+        return Introduced(urgent, ahead, rest, [firsts[pair][0] for pair in owed])
 
     def without_waiting(self, introduced: Introduced) -> list[Letter]:
         """Put back those letters whose number's introduction has still not gone; return the others."""
@@ -126,7 +130,7 @@ class Judge:
         except DatabaseError:
             raise
         except Elsewhere:  # its channel is another than it was planned for: whoever has that road takes it
-            self.apply(message, Verdict(Event.PLAN))
+            self._leave_to_its_road(message, book)
             return None
         except Exception as error:  # one message that is broken must not keep all others from leaving
             log.exception("message %s could not be written", message.pk)
@@ -143,8 +147,25 @@ class Judge:
             if not (letter.road.health.away_since(before) and falling_back.may_fall_back(message, self.now)):
                 continue
             if channel := letter.other_channel:
-                self.apply(message, Verdict(Event.PLAN, DETOUR, channel=channel))
-                message.fell_back, message.tries = True, 0
+                self._send_round(message, channel)
+
+    def _leave_to_its_road(self, message: Message, book: ClientBook | None) -> None:
+        """Leave a text to the process that has its road; where that has been away for long, take another if need be."""
+        if not self.detours:
+            self.apply(message, Verdict(Event.PLAN))
+            return
+        channel = ""
+        if book is not None and falling_back.may_fall_back(message, self.now):
+            channel = reach(book.contact, Purpose.VISITS, avoid=message.channel).channel
+        if channel:
+            self._send_round(message, channel)
+        else:
+            rest = SHORTEST_REST if message.rank > 0 else timedelta()
+            self.apply(message, Verdict(Event.PLAN, due_at=self.now + rest))
+
+    def _send_round(self, message: Message, channel: str) -> None:
+        self.apply(message, Verdict(Event.PLAN, DETOUR, channel=channel))
+        message.fell_back, message.tries = True, 0
 
     def _introduction(
         self, message: Message, firsts: dict[introductions.Pair, tuple[introductions.First, Letter]]

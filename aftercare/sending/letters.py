@@ -9,6 +9,7 @@ from datetime import datetime
 
 from aftercare import calendars, letterhead, outbox, texts, unsubscribing, versions
 from aftercare.core import answering, calendar_file, delivery
+from aftercare.core.occasions import KEEPS_ITS_LINE
 from aftercare.core.reach import Purpose, reach
 from aftercare.core.timing import Occasion
 from aftercare.facts import ClientBook
@@ -23,6 +24,7 @@ from aftercare.transports.base import Enclosure, Outgoing
 from aftercare.wording import Finder, Words
 from studio.models import Studio
 
+URGENT_RECEIPT_WAIT = 60  # seconds: answers and alerts are better heard twice than later
 _MESSAGE_ID = re.compile(r"<[!-;=?-~]+@[!-;=?-~]+>")  # printable, no space: nothing of hers makes another header
 
 
@@ -41,7 +43,7 @@ class Sender:
 
     def line_of(self, message: Message) -> Line:
         """Return the line that an answer or an introduction is bound to, for others the studio's for their channel."""
-        bound = message.occasion in introductions.NEEDS_NONE
+        bound = message.occasion in KEEPS_ITS_LINE
         return message.line if bound and message.line else self.lines[message.channel]
 
 
@@ -139,13 +141,19 @@ def write(
         rehearsed=rehearsed,
         reference=outbox.new_reference(),
         worded=words.source,
-        receipt_wait=road.transport.receipt_wait,
+        receipt_wait=_receipt_wait(message, road),
     )
     letter = Letter(parcel, book, road, sender, revision, _laid_out(message, words, sender, book))
     if road.transport.key_lifetime:
         parcel.key_lifetime, parcel.likeness = road.transport.key_lifetime, letter.outgoing.likeness
         parcel.key = outbox.key_of(message, parcel.likeness, parcel.reference)
     return letter
+
+
+def _receipt_wait(message: Message, road: Road) -> int:
+    """Return for how many seconds a receipt is waited for, if nobody knows whether it left."""
+    wait = road.transport.receipt_wait
+    return min(wait, URGENT_RECEIPT_WAIT) if message.rank == 0 else wait
 
 
 def _laid_out(message: Message, words: Words, sender: Sender, book: ClientBook | None) -> letterhead.Letter:

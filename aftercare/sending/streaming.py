@@ -20,6 +20,7 @@ from django.db import DatabaseError, connection
 from aftercare import lines, outbox
 from aftercare.core.delivery import Event
 from aftercare.facts import Verdict
+from aftercare.lines import Bound
 from aftercare.outbox import Lane
 from aftercare.sending.journaling import Heard, Journal
 from aftercare.sending.judging import Judge
@@ -39,16 +40,23 @@ GRACE = 8.0  # seconds for the answers that are still out when the end is asked 
 
 
 def stream(
-    road: Stream, bind: str, *, stop: Callable[[], bool] = lambda: False, count: Count | None = None
+    road: Stream,
+    bind: str,
+    *,
+    stop: Callable[[], bool] = lambda: False,
+    pause: Callable[[], bool] = lambda: False,
+    count: Count | None = None,
 ) -> Counter[str]:
     """Hand over what is due for the live lines of a bind until nothing is; return how messages came to stand.
 
-    Once ``stop`` is true nothing more leaves, answers are waited for a little, and what was claimed is let go.
+    Once ``stop`` is true nothing more leaves, answers are waited for a little, and what was claimed is let go. Once
+    ``pause`` is true nothing more is claimed, and all that is on its way is waited for, as long as the road does.
     """
-    lane = Lane(lines.bound().get(bind, frozenset()), only=True)
-    if not lane.texts_of:
+    bound = lines.bound().get(bind, Bound())
+    lane = Lane(frozenset(bound.studios), frozenset(bound.lines), only=True)
+    if lane.is_empty:
         return Counter()
-    feeder = _Feeder(road, bind, lane, stop, count)
+    feeder = _Feeder(road, bind, lane, lambda: stop() or pause(), count)
     if not feeder.fill():  # nothing is due: no thread for it
         return +feeder.counts
     if connection.vendor != "sqlite":
@@ -91,7 +99,7 @@ class _Feeder:
         judge = Judge(now, self.roads, self.count)
         introduced = judge.introduce(self._ours(judge.judge(batch), judge))
         # Those whose introduction is on its way here are due again in a moment, as their numbers are known by then.
-        self._put([*introduced.ahead, *judge.without_waiting(introduced)])
+        self._put([*introduced.urgent, *introduced.ahead, *judge.without_waiting(introduced)])
         self.counts += judge.counts
         return True
 
@@ -106,7 +114,7 @@ class _Feeder:
 
     def take(self, *, idle: bool) -> list[Letter]:
         """Return what is judged by now; where there is nothing else to do, wait for it a little."""
-        if self.thread is None and self.ready.empty() and not self.ended.is_set() and not self.fill():
+        if self.thread is None and self.ready.empty() and (self._is_over() or not self.fill()):
             self.ended.set()
         try:
             return self.ready.get(timeout=LISTEN) if idle and self.thread else self.ready.get_nowait()

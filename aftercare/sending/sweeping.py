@@ -9,9 +9,11 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Callable
 from datetime import datetime
+from functools import partial
 
 from aftercare import lines, outbox
 from aftercare.outbox import Lane
+from aftercare.sending import detours
 from aftercare.sending.judging import Judge
 from aftercare.sending.roads import Roads
 from aftercare.sending.windows import Windows
@@ -34,12 +36,18 @@ def sweep(
     is true, no more is claimed. ``stop`` is asked between windows: once it is true, what was claimed is let go and the
     sweep ends. ``count`` says what waits for a member of staff: no morning list can be written without it.
     """
-    lane = Lane(frozenset().union(*lines.bound().values()))
+    bound = lines.bound().values()
+    judge_away = partial(detours.look, now, batch=BATCH, studio_id=studio_id, stop=stop, count=count)
+    away = sum(map(judge_away, bound), Counter[str]())
+    lane = Lane(
+        frozenset(pk for one in bound for pk in one.studios), frozenset(pk for one in bound for pk in one.lines)
+    )
     with Roads() as roads:
         judge = Judge(now, roads, count)
         windows = Windows(judge, now, stop)
         while not (stop() or enough()) and (batch := outbox.claim(now, BATCH, studio_id, lane)):
             introduced = judge.introduce(judge.judge(batch))
+            windows.hand_over(introduced.urgent)
             windows.hand_over(introduced.ahead)
             windows.hand_over(judge.without_waiting(introduced))
-        return +judge.counts
+        return +(judge.counts + away)

@@ -63,13 +63,16 @@ class Windows:
         limited = {letter.parcel.line.pk: letter.parcel.line for letter in window if _is_limited(letter)}
         for line in limited.values():
             hers = [letter for letter in going if letter.parcel.line.pk == line.pk]
-            wait = health.turn(f"line:{line.pk}", len(hers), float(line.most_a_second or 1))
             held = [letter for letter in hers if letter.message.occasion not in SAFETY]
-            if wait <= LONGEST_TURN and held:
+            name, a_second = f"line:{line.pk}", float(line.most_a_second or 1)
+            wait = health.turn(name, len(hers), a_second, within=LONGEST_TURN if held else timedelta.max)
+            if held and wait <= LONGEST_TURN:
                 time.sleep(wait.total_seconds())
             elif held:
                 self._put_off(held, clock.now() + wait)
                 going = [letter for letter in going if letter not in held]
+                if len(hers) > len(held):  # these leave all the same, and count
+                    health.turn(name, len(hers) - len(held), a_second)
         return going
 
     def _put_off(self, late: Sequence[Letter], until: datetime) -> None:

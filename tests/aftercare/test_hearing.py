@@ -187,3 +187,14 @@ def test_once_she_is_forgotten_nothing_of_hers_waits_to_be_understood(line: Line
     erasing.erase(mia, by=make_staff(line.studio, is_owner=True), now=NOW)
 
     assert [b"+12125550102" in bytes(one.body) for one in StoredCallback.objects.all()] == [True]
+
+
+def test_a_number_that_another_studio_has_by_now_is_that_studios_wherever_the_carrier_calls(line: Line) -> None:
+    """The carrier still calls at the address of the line that had the number before."""
+    Line.objects.filter(pk=line.pk).update(is_active=False)
+    theirs = hooks.make_line(make_studio("alder"))
+
+    hooks.call(line.pk, reply())
+    hearing.read_waiting(NOW)
+
+    assert Reply.objects.get().line == theirs

@@ -425,3 +425,16 @@ def test_what_became_of_it_is_heard_whichever_account_it_went_by(reference: str,
 
     assert Message.objects.get().state == "delivered"
     assert Receipt.objects.get().account == "email-0123456789abcdef"
+
+
+def test_an_address_that_another_studio_has_by_now_is_that_studios(line: Line) -> None:
+    """Whichever of the two lines was made first."""
+    older = Line.objects.create(studio=make_studio("alder"), channel="email", address="desk@birch.example")
+    newer = Line.objects.create(studio=line.studio, channel="email", address="desk@birch.example", is_active=False)
+
+    mail(to="desk@birch.example")
+    Line.objects.filter(pk=older.pk).update(is_active=False)
+    Line.objects.filter(pk=newer.pk).update(is_active=True)
+    mail(to="desk@birch.example")
+
+    assert [reply.line for reply in Reply.objects.order_by("pk")] == [older, newer]

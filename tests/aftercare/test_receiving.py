@@ -6,8 +6,8 @@ import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
-from aftercare import receiving
-from aftercare.models import Line, Reply
+from aftercare import lines, receiving
+from aftercare.models import Line, Reply, Stray
 from tests.letters import make_line
 from tests.people import NOW, make_studio
 
@@ -115,3 +115,16 @@ def test_nothing_that_comes_in_is_refused(sms: Line, address: str, text: str, re
     reply = receiving.receive(sms, address, text, provider_ref=reference, raw=raw, received_at=NOW)
 
     assert "\x00" not in Reply.objects.get(pk=reply.pk).text
+
+
+def test_texts_to_numbers_that_stay_nobodys_hold_up_no_other(sms: Line) -> None:
+    account = lines.account_of(sms)
+    for number in range(120):
+        facts = {"from_address": "+12125550101", "text": "red", "received_at": NOW, "raw": ""}
+        to = sms.address if number == 119 else f"+1212555{9000 + number}"
+        Stray.objects.create(account=account, provider_ref=str(number), to_address=to, **facts)
+
+    assert receiving.take_up_strays() == 1
+
+    assert Reply.objects.get().line == sms
+    assert Stray.objects.count() == 119

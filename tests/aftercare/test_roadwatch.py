@@ -6,14 +6,15 @@ from datetime import timedelta
 
 import pytest
 
-from aftercare import facts, roadwatch
+from aftercare import facts, heartbeats, roadwatch
 from aftercare.core.delivery import Event
 from aftercare.facts import judge
-from aftercare.models import Message, RoadHealth
+from aftercare.models import Heartbeat, Message, RoadHealth
 from studio import clock
 from studio.models import Staff, Studio
 from tests.letters import make_line
 from tests.people import NOW, make_staff, make_studio, sign_in
+from tests.streams import PATH
 
 pytestmark = pytest.mark.django_db
 PROBLEM = "The carrier does not answer."
@@ -87,6 +88,18 @@ def test_she_sees_it_on_her_list_and_with_her_lines(studio: Studio, owner: Staff
         shown = browser.get(page).content.decode()
         assert "Text messages do not leave." in shown
         assert PROBLEM in shown
+
+
+def test_she_is_told_where_the_process_that_holds_an_open_road_is_gone(studio: Studio, owner: Staff) -> None:
+    """It cannot say so itself; its texts are left to it by everybody else."""
+    studio.lines.update(transport=PATH, options={"bind": "main"})
+    heartbeats.finished("pipe:main", now=clock.now() - timedelta(minutes=5))
+    assert roadwatch.look(NOW) == 0
+
+    Heartbeat.objects.update(at=clock.now() - timedelta(minutes=15))
+
+    assert [roadwatch.look(NOW), roadwatch.look(NOW)] == [1, 0]
+    assert [one.problem for one in roadwatch.away_in(studio)] == [roadwatch.NOBODY]
 
 
 def test_an_owner_who_said_stop_to_mail_is_told_by_text(studio: Studio, owner: Staff) -> None:

@@ -115,6 +115,7 @@ SAME_TESTS = (
     "tests/aftercare/sending",
     "tests/aftercare/test_receiving.py",
     "tests/aftercare/test_hearing.py",
+    "tests/aftercare/test_receivers.py",
     "tests/aftercare/test_webhooks.py",
     "tests/aftercare/test_triage.py",
     "tests/aftercare/test_tasks.py",

@@ -74,6 +74,7 @@ class _Watch:
         if self.road.is_up:
             if not self.was_up:
                 sending.note_back(self.road)
+                heartbeats.finished(self.road.account, now=clock.now())
         elif self.road.trouble and time.monotonic() >= self.again_at:
             sending.note_away(self.road)
             self.again_at = time.monotonic() + _AWAY_SECONDS
@@ -107,7 +108,7 @@ def _round(road: Smpp, stop: threading.Event) -> None:
     end = time.monotonic() + _ROUND_SECONDS
     if road.is_up:
         handed = sending.stream(
-            road, road.bind, stop=lambda: stop.is_set() or time.monotonic() > end, count=morning.count
+            road, road.bind, stop=stop.is_set, pause=lambda: time.monotonic() > end, count=morning.count
         )
         heartbeats.finished(road.account, now=clock.now())
         if handed:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import hashlib
+import json
 import logging
 import threading
 from collections.abc import Iterator, Mapping, Sequence
@@ -33,6 +35,7 @@ METHODS, BODIES = ("POST", "GET"), ("form", "json")
 _CONNECT_SECONDS = 5.0
 _FAULT = "The service failed while it handed this over: nobody knows whether it left."
 _LONGEST_ACCOUNT = 40
+_RECEIPT_SECONDS = 60  # for which a receipt may clear up what became of a text, where the provider gives receipts
 
 
 class HttpSms(Transport):
@@ -71,7 +74,7 @@ class HttpSms(Transport):
         account: str = "",
         window: int | str = 10,
         timeout: float | str = 20,
-        receipt_wait: int | str = 0,
+        receipt_wait: int | str | None = None,
     ) -> None:
         parts = urlsplit(url)
         if parts.scheme not in ("http", "https") or not parts.hostname:
@@ -96,9 +99,11 @@ class HttpSms(Transport):
         self.replies = told(Replies, "replies", replies)
         self.signature = told(Signature, "signature", signature)
         self.callback, self.callback_secret = callback.rstrip("/"), check_secret(callback_secret)
-        self._account = (account or (f"{user}@{parts.hostname}" if user else parts.hostname))[:_LONGEST_ACCOUNT]
+        self._account = (account or _account(parts.hostname, user, self.headers))[:_LONGEST_ACCOUNT]
         self.window = int(number("window", window, 1, 500))
         self.timeout = number("timeout", timeout, 1, 120)
+        if receipt_wait is None:
+            receipt_wait = _RECEIPT_SECONDS if receipts else 0
         self.receipt_wait = int(number("receipt_wait", receipt_wait, 0, 86_400))
         tries = 2 if idempotency_header else 1
         self.patience = int(tries * (_CONNECT_SECONDS + self.timeout)) + 10
@@ -190,6 +195,14 @@ class HttpSms(Transport):
 
     def _told(self, callback: Callback) -> callbacks.Told:
         return callbacks.Told.of(callback, with_query=self.signature is None or self.signature.over != "body")
+
+
+def _account(host: str, user: str, headers: Mapping[str, str]) -> str:
+    """Name the account where nobody has: by whom we say that we are, as one provider has several customers."""
+    if user or not headers:
+        return f"{user}@{host}" if user else host
+    digest = hashlib.sha256(json.dumps(headers, sort_keys=True).encode()).hexdigest()[:12]
+    return f"{digest}@{host}"
 
 
 def _as_it_is(request: requests.PreparedRequest) -> requests.PreparedRequest:

@@ -29,6 +29,7 @@ log = logging.getLogger(__name__)
 
 _FIRST_WAIT, _LONGEST_WAIT = 0.5, 60.0  # seconds between two tries to connect
 _ANSWER_SECONDS = 10.0  # for enquire_link
+_LEAST_LEFT = 0.25  # of the patience: how long the answer to a part that is written again is waited for at least
 _ASKED_TO_WAIT = 2.0  # seconds, where the carrier is busy: it does not say how long
 
 
@@ -121,7 +122,7 @@ class Smpp(Stream):
         refused: list[Outcome] = []
         for outgoing in batch:
             try:
-                self._queue.extend(self._writer.parts_of(outgoing))
+                self._queue.extend(self._writer.parts_of(outgoing, now + self.patience))
             except BadUnit as error:
                 refused.append(_outcome(outgoing.reference, Event.REFUSED, f"The text cannot be sent: {error}."))
         try:
@@ -193,7 +194,8 @@ class Smpp(Stream):
         for _ in range(room):
             part = self._queue.popleft()
             sequence = session.next_sequence()
-            part.deadline = now + self.patience
+            # Where it had to be written again there is less time left: who wrote it down gives it up by then.
+            part.deadline = min(now + self.patience, max(part.text.give_up_at, now + self.patience * _LEAST_LEFT))
             self._in_flight[sequence] = part
             octets.append(pdu.write(pdu.SUBMIT_SM, sequence, part.body))
         self._pace.spend(room, now)
@@ -248,7 +250,6 @@ class Smpp(Stream):
             text.retry_after = _ASKED_TO_WAIT if status in statuses.BUSY else None
             if status in statuses.BUSY:
                 self._pace.slow(now)
-                text.give_up_at = text.give_up_at or now + self.patience
                 if text.parts > 1 and now < text.give_up_at and not text.is_over:
                     self._queue.append(part)
                     return

@@ -27,12 +27,12 @@ Kind = tuple[int | None, int | None]  # type of number, numbering plan; None: as
 class Text(Sent):
     """A text on its way, and what was heard of its parts; ``waiting`` counts those without an answer.
 
-    Parts that the carrier is too busy for are written again until ``give_up_at``, which begins with the first of them.
+    Parts that the carrier is too busy for are written again until ``give_up_at``.
     """
 
     __slots__ = ("give_up_at", "is_over", "problem", "refused", "retry_after", "sender", "taken", "waiting")
 
-    def __init__(self, outgoing: Outgoing, parts: int) -> None:
+    def __init__(self, outgoing: Outgoing, parts: int, give_up_at: float) -> None:
         super().__init__(outgoing.reference, outgoing.address, parts)
         self.sender = outgoing.sender
         self.waiting = parts
@@ -40,7 +40,7 @@ class Text(Sent):
         self.refused = self.is_over = False
         self.problem = ""
         self.retry_after: float | None = None
-        self.give_up_at = 0.0
+        self.give_up_at = give_up_at
 
     def outcome(self) -> Outcome:
         """Return what became of it, once all its parts are answered."""
@@ -73,7 +73,7 @@ class Writer:
         self._senders: dict[str, bytes] = {}
         self._long_texts = 0
 
-    def parts_of(self, outgoing: Outgoing) -> list[Part]:
+    def parts_of(self, outgoing: Outgoing, give_up_at: float) -> list[Part]:
         """Return the parts of a text. Raises BadUnit for a number, a sender or a text that cannot go this way."""
         if _E164.fullmatch(outgoing.address) is None:
             raise BadUnit(f"“{outgoing.address}” is not a number for texts; correct it on the client's card")
@@ -84,7 +84,7 @@ class Writer:
         self._long_texts += total > 1
         number = zlib.crc32(outgoing.reference.encode()) & 0xFFFF
         options = pdu.write_option(pdu.USER_MESSAGE_REFERENCE, number.to_bytes(2, "big"))
-        text = Text(outgoing, total)
+        text = Text(outgoing, total, give_up_at)
         return [
             Part(
                 text,

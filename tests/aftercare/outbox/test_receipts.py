@@ -223,3 +223,13 @@ def test_what_did_not_arrive_goes_by_the_other_channel_where_safety_hangs_on_it(
     keep(BOUNCED)
 
     assert state(made) == after
+
+
+def test_a_receipt_of_long_ago_says_nothing_of_a_message_that_got_the_same_number(mia: Client, line: Line) -> None:
+    """A carrier's numbers begin anew: what it said of a text that was none of ours is not said of this one."""
+    keep(DELIVERED, NOW - timedelta(days=90))
+    made = make_message(mia)
+
+    end(begin(line), Event.TAKEN, provider_ref="their-7")
+
+    assert state(made) == "handed_over"

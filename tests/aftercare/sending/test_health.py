@@ -85,3 +85,24 @@ def test_turns_follow_one_another_whoever_takes_them() -> None:
     assert timedelta(seconds=4) <= health.turn("line:1", 10, 2) <= timedelta(seconds=5)
     assert timedelta(seconds=9) <= health.turn("line:1", 1, 2) <= timedelta(seconds=10)
     assert health.turn("line:2", 1, 2) == timedelta()
+
+
+def test_one_that_takes_what_it_is_given_and_never_answers_rests_too() -> None:
+    """Else all that is due would be lost by it, window after window, and what is not safety's never sent again."""
+    lost = [Outcome(reference="a", event=Event.LOST, problem="No answer in time.")]
+    found = Health.of("pipe:main")
+
+    for _ in range(FAILING):
+        found.note(lost)
+
+    assert found.rests
+
+
+def test_a_turn_that_is_not_waited_for_is_not_taken() -> None:
+    """Else each look at what is put off would put off everything further, and nothing would ever leave."""
+    soon = timedelta(seconds=2)
+    health.turn("line:1", 10, 1)
+
+    waits = [health.turn("line:1", 1, 1, within=soon) for _ in range(50)]
+
+    assert max(waits) <= timedelta(seconds=10)

@@ -3,9 +3,10 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 import pytest
+from django.db import OperationalError
 
 from aftercare.core.delivery import Event
-from aftercare.models import Line
+from aftercare.models import Line, RoadHealth
 from aftercare.sending.health import FAILING, Health
 from aftercare.sending.roads import Road, Roads
 from aftercare.transports.base import Outcome, Outgoing, Transport, TransportError
@@ -139,3 +140,17 @@ def test_what_was_opened_is_closed_at_the_end(line: Line) -> None:
         roads.of(line, rehearsed=False).transport = closing
 
     assert closing.closed
+
+
+def test_a_database_that_is_away_takes_no_outcome_along(monkeypatch: pytest.MonkeyPatch) -> None:
+    """How a road fares is worth less than what became of the messages: these were heard once."""
+
+    def away(*_: object, **__: object) -> None:
+        raise OperationalError("away")
+
+    monkeypatch.setattr(RoadHealth.objects, "update_or_create", away)
+    works = Road(Odd(*map(outcome, "abc")), Health("carrier", failed=1))
+    fails = Road(Odd(error=TransportError("Away.")), Health("carrier"))
+
+    assert events(works) == [Event.TAKEN] * 3
+    assert events(fails) == [Event.NOT_TAKEN] * 3

@@ -9,13 +9,14 @@ from typing import Any
 import pytest
 from django.db import DatabaseError
 
-from aftercare import lines, outbox, planning, sending
+from aftercare import heartbeats, lines, outbox, planning, sending
 from aftercare.core.delivery import Event
-from aftercare.models import Attempt, Message, RoadHealth
+from aftercare.models import Attempt, Line, Message, RoadHealth
 from aftercare.sending import judging, streaming
 from aftercare.transports.base import Outgoing
 from studio import clock
 from studio.models import Client, Consent, Studio
+from tests.letters import MEMORY
 from tests.people import make_client, make_studio, make_visit
 from tests.streams import PATH, Pipe
 
@@ -211,3 +212,74 @@ def test_a_road_that_takes_nothing_rests(studio: Studio) -> None:
     health = RoadHealth.objects.get(account="pipe:main")
     assert health.failed == 5
     assert health.rests_until is not None
+
+
+def answer(studio: Studio, line: Line) -> Message:
+    """Promise an answer to somebody who wrote to a line."""
+    facts: dict[str, Any] = {"kind": "help", "channel": "sms", "address": "+12125551999", "due_at": clock.now()}
+    key = f"reply:{line.pk}:answer"
+    outbox.promise([Message(studio=studio, key=key, occasion="answer", line=line, planned_from=clock.now(), **facts)])
+    return Message.objects.get(key=key)
+
+
+def test_what_is_bound_to_another_line_goes_by_the_road_of_that_line(studio: Studio) -> None:
+    """A studio whose first line is on the bind, and a second on none; and one the other way round."""
+    other = make_studio("alder", live_since=clock.now(), time_zone=studio.time_zone)
+    facts = {"channel": "sms", "transport": MEMORY}
+    Line.objects.create(studio=other, address="+12125559000", **facts)
+    second = Line.objects.create(studio=studio, address="+12125559001", **facts)
+    bound = Line.objects.create(
+        studio=other, channel="sms", address="+12125559002", transport=PATH, options={"bind": "main"}, is_active=False
+    )
+    by_call, by_bind = answer(studio, second), answer(other, bound)
+
+    sending.sweep(clock.now())
+    sending.stream(road := Pipe(), "main")
+
+    by_call.refresh_from_db()
+    by_bind.refresh_from_db()
+    assert (by_call.state, by_bind.state) == ("handed_over", "handed_over")
+    assert [one.sender for one in road.taken] == ["+12125559002"]
+
+
+def test_the_end_of_a_round_gives_up_nothing_that_is_still_in_flight(
+    studio: Studio, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """A carrier that takes longer than a moment to answer: what would be lost here would be sent twice."""
+    monkeypatch.setattr(streaming, "GRACE", 0.1)
+    due(studio, 6)
+    road = Pipe(window=2, slow=0.3)
+
+    counts = sending.stream(road, "main", pause=lambda: bool(road.taken))
+
+    assert counts["handed_over"] == len(road.taken) >= 2
+    assert set(states()) <= {"handed_over", "planned"}
+
+
+@pytest.mark.parametrize("how", ["down", "gone"])
+def test_what_safety_hangs_on_takes_the_other_channel_where_an_open_road_is_away_for_long(
+    studio: Studio, how: str
+) -> None:
+    mia, zoe, ines = due(studio, 3)
+    Client.objects.filter(pk=mia.pk).update(email="mia@mail.example")
+    Client.objects.filter(pk=ines.pk).update(email="ines@mail.example", mobile="")
+    Message.objects.filter(client=ines).update(channel="sms")  # as it was planned before she gave her number up
+    Line.objects.create(studio=studio, channel="email", address="hello@birch.example", transport=MEMORY)
+    now = clock.now()
+    if how == "down":
+        ago, ahead = now - timedelta(hours=1), now + timedelta(minutes=1)
+        RoadHealth.objects.create(account="pipe:main", failed=9, failing_since=ago, rests_until=ahead)
+    else:
+        heartbeats.finished("pipe:main", now=now - timedelta(hours=1))
+
+    sending.sweep(now)
+    sending.sweep(now + timedelta(seconds=2))
+
+    told, waits, moved = (Message.objects.get(client=one, occasion="care") for one in (mia, zoe, ines))
+    assert (told.state, told.channel, told.fell_back) == ("handed_over", "email", True)
+    assert (waits.state, waits.channel) == ("planned", "sms")
+    assert (moved.state, moved.channel, moved.fell_back) == ("handed_over", "email", False)
+    assert sending.stream(Pipe(), "main") == {}  # it is due again in a moment
+    sending.note_back(Pipe())
+    Message.objects.filter(pk=waits.pk).update(due_at=now)
+    assert sending.stream(Pipe(), "main") == {"handed_over": 1}

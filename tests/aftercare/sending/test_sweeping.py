@@ -14,6 +14,7 @@ from django.test import Client as Browser
 from aftercare import outbox, planning, sending, stops, unsubscribing
 from aftercare.core.delivery import Event
 from aftercare.models import Attempt, Line, Message, RoadHealth, Stop, Wording
+from aftercare.outbox import limits
 from aftercare.sending import health, journaling, judging, sweeping
 from aftercare.sending.health import Health
 from aftercare.transports import memory
@@ -669,3 +670,79 @@ def test_a_page_never_goes_past_a_stop_but_takes_another_road(studio: Studio, em
 
     assert sending.sweep(NOW) == ({"handed_over": 1} if goes else {"withheld": 1})
     assert [one.address for one in memory.taken] == goes
+
+
+def test_a_page_leaves_before_the_introductions_of_others(studio: Studio) -> None:
+    for number in range(3):
+        cared_for(agreed(make_client(studio, f"Mia {number}", mobile=f"+1212555011{number}")))
+    ada = make_staff(studio, mobile="+12125550102")
+    facts: dict[str, Any] = {"channel": "sms", "address": ada.mobile, "due_at": NOW, "planned_from": NOW}
+    outbox.promise([Message(studio=studio, staff=ada, key="page", occasion="alert", kind="unmarked", **facts)])
+
+    sending.sweep(NOW)
+
+    assert [one.address for one in memory.taken][:1] == [ada.mobile]
+    assert len(memory.taken) == 7
+
+
+def test_what_was_not_taken_is_not_counted_on_the_days_limit(studio: Studio, mia: Client) -> None:
+    """A carrier that is away for an hour would use the day up without one text having left."""
+    make_visit(mia, service="removal", starts_at=NOW + timedelta(days=2))
+    make_message(mia, occasion="opt_in", line=studio.lines.get(channel="sms"), address=mia.mobile)
+    Message.objects.update(state="delivered")  # she was introduced before
+    planning.plan_studio(studio, NOW)
+    line = studio.lines.get(channel="sms")
+    line.most_a_day, line.options = 3, {"busy": [mia.mobile]}
+    line.save()
+
+    for tried in range(4):
+        Message.objects.filter(occasion="prepare", state="planned", step=0).update(due_at=NOW)
+        sending.sweep(NOW + tried * MINUTE)
+
+    assert Message.objects.get(occasion="prepare", step=0).tries == 4
+    assert limits.spent_today(line, NOW) == 0
+    line.options = {}
+    line.save()
+    Message.objects.filter(occasion="prepare", state="planned", step=0).update(due_at=NOW)
+    sending.sweep(NOW + 5 * MINUTE)
+    assert limits.spent_today(line, NOW) > 0
+
+
+def test_an_answer_that_was_lost_waits_for_no_receipt_longer_than_a_minute(studio: Studio, mia: Client) -> None:
+    """What to do at once is better heard twice than after ten minutes; what else is lost has the time."""
+    line = studio.lines.get(channel="sms")
+    line.options = {"lose": [mia.mobile], "receipt_wait": 600}
+    line.save()
+    make_message(mia, occasion="answer", kind="help", address=mia.mobile, line=line)
+    cared_for(mia)
+    began = clock.now()
+
+    sending.sweep(NOW)
+
+    waits = {
+        message.occasion: message.lease_until - began
+        for message in Message.objects.filter(state="unsure")
+        if message.lease_until is not None
+    }
+    assert waits["answer"] <= MINUTE * 1.1
+    assert waits["opt_in"] > 9 * MINUTE
+
+
+@pytest.mark.parametrize(
+    "wrong", [{"transport": "aftercare.transports.memory"}, {"transport": MEMORY, "options": ["lose"]}]
+)
+def test_a_line_that_is_written_wrongly_holds_up_no_other_studio(
+    studio: Studio, mia: Client, wrong: dict[str, Any]
+) -> None:
+    other = make_studio("alder", live_since=NOW - timedelta(days=30))
+    make_line(other)
+    other.lines.update(**wrong)
+    hers = agreed(make_client(other, "Zoe", mobile="+12125550103"))
+    cared_for(hers)
+    cared_for(mia)
+
+    sending.sweep(NOW)
+
+    assert care().state == "handed_over"
+    assert care("Zoe").state == "planned"
+    assert f"line {other.lines.get(channel='sms').pk} cannot be used" in care("Zoe").reason

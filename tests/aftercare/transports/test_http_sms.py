@@ -365,3 +365,22 @@ def test_a_moment_without_an_offset_is_not_believed() -> None:
     assert moment("2027-03-10 10:00:00") is None
     assert moment("2027-03-10T10:00:00+01:00") == moment("Wed, 10 Mar 2027 09:00:00 +0000")
     assert moment("soon") is None
+
+
+def test_two_keys_at_one_provider_are_two_accounts() -> None:
+    """One that is wrong must not have the other's texts wait, nor may their references be taken for each other's."""
+    facts: dict[str, Any] = {"url": "http://127.0.0.1:9/send", "fields": {"to": "{to}"}}
+    one, again, other = (HttpSms(**facts, bearer=key) for key in ("key-1", "key-1", "key-2"))
+
+    assert one.account == again.account != other.account
+    assert "key-1" not in one.account
+    assert len({HttpSms(**facts, headers={"X-Key": key}).account for key in ("a", "b")}) == 2
+
+
+def test_where_receipts_come_back_one_is_waited_for_before_a_text_whose_answer_was_lost_goes_again() -> None:
+    facts: dict[str, Any] = {"url": "http://127.0.0.1:9/send", "fields": {"to": "{to}", "report": "{callback}"}}
+    receipts = {"word": "state", "words": {"DELIVRD": "delivered"}}
+
+    assert HttpSms(**facts).receipt_wait == 0
+    assert HttpSms(**facts, receipts=receipts).receipt_wait == 60
+    assert HttpSms(**facts, receipts=receipts, receipt_wait=0).receipt_wait == 0

@@ -317,6 +317,18 @@ def test_a_long_text_is_finished_though_the_carrier_asks_for_patience(centre: Sm
     assert [one.text for one in centre.counts.texts] == ["x" * 400]
 
 
+def test_a_long_text_is_not_waited_for_twice_as_long_as_it_may_take(centre: Smsc, make: Callable[..., Smpp]) -> None:
+    """Its lease would be over by then: what is still on its way would be sent once more."""
+    centre.set(statuses={HER[1:]: QUEUE_FULL})
+    road = make(patience=2)
+    began = time.monotonic()
+    road.submit(texts("x" * 400))
+    road.collect(1.2)
+    centre.set(statuses={}, mute=10)
+    while not road.collect(0.05):
+        assert time.monotonic() - began < 3
+
+
 def test_the_rate_that_was_agreed_is_kept(centre: Smsc, make: Callable[..., Smpp]) -> None:
     road = make(rate=50.0, receipts=False)
     began = time.monotonic()
