@@ -48,12 +48,16 @@ def stream(
     lane = Lane(lines.bound().get(bind, frozenset()), only=True)
     if not lane.texts_of:
         return Counter()
-    feeder = _Feeder(road, bind, lane, stop, count)
+    return hand_over(Feeder(road, bind, lane, stop, count))
+
+
+def hand_over(feeder: Feeder) -> Counter[str]:
+    """Hand over all that a feeder gives; return how messages came to stand."""
     if not feeder.fill():  # nothing is due: no thread for it
         return +feeder.counts
     if connection.vendor != "sqlite":
         feeder.start()
-    wire = _Wire(feeder.roads.held(bind), feeder, stop)
+    wire = _Wire(feeder.roads.held(feeder.bind), feeder, feeder.stop)
     try:
         wire.run()
     finally:
@@ -63,7 +67,7 @@ def stream(
 
 
 @dataclass(slots=True)
-class _Feeder:
+class Feeder:
     """Claims and judges ahead of the wire, in a thread of its own once it is started."""
 
     road: Stream
@@ -164,7 +168,7 @@ class _Wire:
     """Keeps the window of one road full."""
 
     road: Road
-    feeder: _Feeder
+    feeder: Feeder
     stop: Callable[[], bool]
     waiting: deque[Letter] = field(default_factory=deque)
     flying: dict[str, Letter] = field(default_factory=dict)
