@@ -1,3 +1,4 @@
+# ruff: noqa: E402  Django is set up first
 """Texts a second by one sender on one database, beside the SMS centre's own rate: a run of ``all.py``, in a process.
 
     python tests/bench/delivery/handing.py PORT CONTROL [--receipts] [--latency 20] [--number 1500] [--rounds 3]
