@@ -1,4 +1,3 @@
-# ruff: noqa: E501  the statements' column lists read better whole
 """A sweep's cost follows what is due, not what exists: 1,000,000 messages of history beside 10,000, in one run.
 
     python tests/bench/sweep.py [--history 1000000] [--peer 10000] [--due 300] [--postgres]
@@ -21,6 +20,10 @@ import time
 from contextlib import ExitStack
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+if TYPE_CHECKING:
+    from django.db.models import Model
 
 ROOT = Path(__file__).resolve().parents[2]
 sys.path.insert(0, str(ROOT))
@@ -33,24 +36,24 @@ NUMBERS = {
     "sqlite": "WITH RECURSIVE n(i) AS (SELECT {first} UNION ALL SELECT i + 1 FROM n WHERE i < {last}) ",
     "postgresql": "WITH n(i) AS (SELECT * FROM generate_series({first}, {last})) ",
 }
-CLIENTS = """
-INSERT INTO studio_client (id, studio_id, first_name, last_name, mobile, email, time_zone, language, channel, note,
-    guardian_name, guardian_mobile, on_break, earlier_declined, created_at, revision, planned_revision, forecast_revision)
-SELECT i, %(studio)s, 'Mia', 'Ortega ' || i, '', 'mia' || i || '@example.com', '', '', '', '', '', '', %(no)s, 0, %(now)s, 1, 1, 1 FROM n
-"""
-VISITS = """
-INSERT INTO studio_visit (id, studio_id, client_id, service, service_name, starts_at, minutes, status, room, heard_at,
-    heard_as, counted_done, style, lash_map, remover, tape, primer, share_seen, outgrown, mirror_check, test_result, note,
-    revision, created_at)
-SELECT i, %(studio)s, i, 'fill', '', %(past)s, 75, 'done', '', %(past)s, 'done', %(no)s, '', '', '', '', '', '', '', '', '', '',
-    1, %(now)s FROM n
-"""
-MESSAGES = """
-INSERT INTO aftercare_message (studio_id, key, edition, client_id, visit_id, occasion, step, kind, language, own_words, rank, state, reason, channel,
-    due_at, planned_from, tries, fell_back, rehearsed, address, subject, text, ended_at)
-SELECT %(studio)s, 'old:' || i, 1, i / %(each)s + 1, i / %(each)s + 1, 'check', i %% %(each)s + 100, '', '', '', 1, 'delivered', '', 'email',
-    %(past)s, %(past)s, 0, %(no)s, %(yes)s, 'mia@example.com', '', 'as it was', %(past)s FROM n
-"""
+
+
+def fill(model: type[Model], first: int, last: int, written: dict[str, str], **values: object) -> None:
+    """Insert a row for each number ``i`` from ``first`` to ``last``, within the database.
+
+    ``written`` are columns as SQL; all others have ``values`` or their fields' defaults.
+    """
+    from django.db import connection
+
+    fields: list[Any] = list(model._meta.concrete_fields)
+    made = {field.attname: values.get(field.attname, field.get_default()) for field in fields}
+    plain = [field for field in fields if field.attname not in written and made[field.attname] is not None]
+    names = [*written, *(field.column for field in plain)]
+    selected = [*written.values(), *(["%s"] * len(plain))]
+    numbers = NUMBERS[connection.vendor].format(first=first, last=last)
+    statement = f"{numbers}INSERT INTO {model._meta.db_table} ({', '.join(names)}) SELECT {', '.join(selected)} FROM n"
+    with connection.cursor() as cursor:
+        cursor.execute(statement, [field.get_db_prep_save(made[field.attname], connection) for field in plain])
 
 
 def measure(history: int, due: int) -> None:
@@ -72,18 +75,18 @@ def measure(history: int, due: int) -> None:
     lines_of(studio)
     past = NOW - timedelta(days=200)
     history -= history % EACH
-    numbers = {"studio": studio.pk, "now": NOW, "past": past, "each": EACH, "messages": history}
-    numbers["clients"] = history // EACH
+    of, clients = {"studio_id": studio.pk}, history // EACH
+    planned = {"revision": 1, "planned_revision": 1, "forecast_revision": 1}
+    email = "'mia' || i || '@example.com'"
+    fill(Client, 1, clients, {"id": "i", "email": email}, **of, **planned, first_name="Mia", created_at=NOW)
+    done = {"service": "fill", "starts_at": past, "minutes": 75, "status": "done", "heard_at": past, "heard_as": "done"}
+    fill(Visit, 1, clients, {"id": "i", "client_id": "i"}, **of, **done, created_at=NOW)
+    hers = f"i / {EACH} + 1"
+    about = {"key": "'old:' || i", "client_id": hers, "visit_id": hers, "step": f"i %% {EACH} + 100"}
+    gone = {"occasion": "check", "rank": 1, "state": "delivered", "channel": "email", "due_at": past, "ended_at": past}
+    fill(Message, 0, history - 1, about, **of, **gone, planned_from=past, rehearsed=True, text="as it was")
     is_postgres = connection.vendor == "postgresql"
-    numbers |= {"no": False, "yes": True} if is_postgres else {"no": 0, "yes": 1}
-    counted = NUMBERS[connection.vendor]
     with connection.cursor() as cursor:
-        for statement, first, last in (
-            (CLIENTS, 1, history // EACH),
-            (VISITS, 1, history // EACH),
-            (MESSAGES, 0, history - 1),
-        ):
-            cursor.execute(counted.format(first=first, last=last) + statement, numbers)
         for statement in connection.ops.sequence_reset_sql(no_style(), [Client, Visit]):
             cursor.execute(statement)
         cursor.execute("VACUUM ANALYZE" if is_postgres else "ANALYZE")

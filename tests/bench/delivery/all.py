@@ -77,7 +77,7 @@ class Bench:
                     f"{database}, {'with' if receipts else 'without'} receipts, {name}",
                     found[name] / found["own"],
                     limit,
-                    f"{found[name]:,.0f} of {found['own']:,.0f} a second, {found[f'{name}_ms']:.2f} ms of processor each",
+                    f"{found[name]:,.0f} of {found['own']:,.0f} a second, {found[f'{name}_ms']:.2f} ms of CPU each",
                 )
 
     def latency(self) -> Iterator[Line]:

@@ -35,7 +35,7 @@ from aftercare.sending.judging import Judge
 from aftercare.sending.roads import Roads
 from aftercare.sending.windows import Windows
 from studio import clock
-from studio.celery import app
+from studio.celery import app  # noqa: F401  the worker finds it here
 from tests.bench.delivery import book
 
 ROAD = "aftercare.transports.memory.Memory"
