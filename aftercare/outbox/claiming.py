@@ -119,12 +119,12 @@ def put_back(messages: Iterable[Message]) -> Counter[str]:
     Those that are no longer the caller's own stay as they are.
     """
     mine = sorted(messages, key=lambda message: message.pk)
-    leases = [(rows.lease(message.lease_until),) for message in mine]
+    leases = [message.lease_until for message in mine]
     for message in mine:
         message.lease_until = None
     changed = ("state", "reason", "channel", "due_at", "ended_at", "tries", "fell_back", "lease_until")
     with transaction.atomic():
-        rows.update(mine, changed, where="state = 'claimed' AND lease_until = %s", given=leases)
+        rows.update(mine, changed, where="state = 'claimed'", leases=leases)
     return Counter(message.state for message in mine)
 
 

@@ -111,7 +111,7 @@ def journal(parcels: Sequence[Parcel], now: datetime, patience: int) -> None:
 def _fill(parcel: Parcel, now: datetime, lease_until: datetime) -> None:
     message = parcel.message
     message.state = delivery.advance(State(message.state), Event.JOURNAL)
-    message.line, message.channel, message.address = parcel.line, parcel.channel, parcel.address
+    message.line_id, message.channel, message.address = parcel.line.pk, parcel.channel, parcel.address
     message.subject, message.text, message.rehearsed = parcel.subject[:200], parcel.text, parcel.rehearsed
     if parcel.channel == "sms":  # kept where an e-mail follows: the text that failed has been paid for
         message.segments = segments.measure(parcel.text).segments
@@ -139,7 +139,8 @@ def settle(answers: Sequence[Answered], now: datetime) -> Counter[str]:
         ids = [parcel.message.pk for parcel in taken]
         rows.move(ids, Event.TAKEN, handed_over_at=now, lease_until=None, ended_at=None, reason="")
         counts[State.HANDED_OVER.value] = len(taken)
-        receipts.match_early([parcel.attempt_id for parcel in taken], now)
+        named = {one.parcel.attempt_id: one.outcome.provider_ref for one in answers if one.outcome.event is Event.TAKEN}
+        receipts.match_early(named, now)
     for answer in answers:
         if answer.outcome.event is not Event.TAKEN:
             counts[_settle_failure(answer, now)] += 1

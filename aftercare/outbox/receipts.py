@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 
@@ -62,14 +62,19 @@ def _receipt(account: str, note: ReceiptNote, attempt: Attempt | None, now: date
     )
 
 
-def match_early(attempt_ids: Sequence[int], now: datetime) -> None:
-    """Match receipts that were quicker than the provider's answer, which names the reference that they speak of."""
-    named = Attempt.objects.filter(pk__in=attempt_ids).exclude(provider_ref="")
-    attempts = {(attempt.provider, attempt.provider_ref): attempt for attempt in named}
-    if attempts:
-        accounts, references = zip(*attempts, strict=True)
-        lately = Receipt.objects.filter(attempt=None, kept_at__gte=now - STRAYS_WAIT)  # a carrier's numbers begin anew
-        _match(list(lately.filter(account__in=set(accounts), provider_ref__in=references)), attempts, now)
+def match_early(named: Mapping[int, str], now: datetime) -> None:
+    """Match receipts that were quicker than the provider's answer, which names the reference that they speak of.
+
+    ``named`` are the references by attempt. Nearly always there is none, which is found without reading the attempts.
+    """
+    references = {reference[:LONGEST_REF] for reference in named.values()} - {""}
+    if not references:
+        return
+    lately = Receipt.objects.filter(attempt=None, kept_at__gte=now - STRAYS_WAIT)  # a carrier's numbers begin anew
+    strays = list(lately.filter(provider_ref__in=references))
+    if strays:
+        attempts = Attempt.objects.filter(pk__in=named).exclude(provider_ref="")
+        _match(strays, {(attempt.provider, attempt.provider_ref): attempt for attempt in attempts}, now)
 
 
 def match_strays(now: datetime) -> None:

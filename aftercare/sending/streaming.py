@@ -56,12 +56,16 @@ def stream(
     lane = Lane(frozenset(bound.studios), frozenset(bound.lines), only=True)
     if lane.is_empty:
         return Counter()
-    feeder = _Feeder(road, bind, lane, lambda: stop() or pause(), count)
+    return hand_over(Feeder(road, bind, lane, lambda: stop() or pause(), count), stop)
+
+
+def hand_over(feeder: Feeder, stop: Callable[[], bool] = lambda: False) -> Counter[str]:
+    """Hand over all that a feeder gives; return how messages came to stand. ``stop`` is as for :func:`stream`."""
     if not feeder.fill():  # nothing is due: no thread for it
         return +feeder.counts
     if connection.vendor != "sqlite":
         feeder.start()
-    wire = _Wire(feeder.roads.held(bind), feeder, stop)
+    wire = _Wire(feeder.roads.held(feeder.bind), feeder, stop)
     try:
         wire.run()
     finally:
@@ -71,7 +75,7 @@ def stream(
 
 
 @dataclass(slots=True)
-class _Feeder:
+class Feeder:
     """Claims and judges ahead of the wire, in a thread of its own once it is started."""
 
     road: Stream
@@ -172,7 +176,7 @@ class _Wire:
     """Keeps the window of one road full."""
 
     road: Road
-    feeder: _Feeder
+    feeder: Feeder
     stop: Callable[[], bool]
     waiting: deque[Letter] = field(default_factory=deque)
     flying: dict[str, Letter] = field(default_factory=dict)
