@@ -3,8 +3,8 @@
 The mail server is aiosmtpd in a process of its own. It writes the reference of each message that it accepts to a file,
 synced to disk before it answers, and does as the recipient's address says: ``refuse-…`` 550 at RCPT, ``busy-…`` 451 at
 RCPT, ``spam-…`` 554 after DATA, ``later-…`` 451 after DATA, ``drop-…`` takes the message and hangs up unanswered,
-``hangup-…`` hangs up at RCPT, ``slow-…`` takes a second; ``once-`` before any of these: the first time alone. References
-of messages that it took and left unanswered are in a second file.
+``hangup-…`` hangs up at RCPT, ``slow-…`` takes a second; ``once-`` before any of these: the first time alone. The
+references of messages that it took and left unanswered are in a second file.
 """
 
 from __future__ import annotations

@@ -1,4 +1,4 @@
-"""The two books that a fault is judged by: what the service wrote down of each message, and what the provider counted."""
+"""The two books that judge a fault: what the service wrote down of each message, and what the provider counted."""
 
 from __future__ import annotations
 
