@@ -5,6 +5,7 @@ from __future__ import annotations
 import csv
 import json
 import os
+import re
 import signal
 import subprocess
 import sys
@@ -16,6 +17,8 @@ from contextlib import contextmanager, suppress
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
 from zoneinfo import ZoneInfo
+
+import requests
 
 from tests import servers, services
 from tests.services import ROOT, SLUG, manage
@@ -129,3 +132,24 @@ def wait_for(what: Callable[[], bool], seconds: float, complaint: str) -> None:
         if time.monotonic() > end:
             raise TimeoutError(complaint)
         time.sleep(0.1)
+
+
+def get(url: str) -> int:
+    """Look at a page; return the status."""
+    try:
+        with urllib.request.urlopen(url, timeout=60) as answer:  # noqa: S310  always this machine
+            return int(answer.status)
+    except urllib.error.HTTPError as error:
+        with error:
+            return error.code
+
+
+def sign_in(site: str, email: str, password: str) -> int:
+    """Sign in as a browser does; return the status of the answer: 302 where she is in."""
+    session = requests.Session()
+    page = session.get(f"{site}/sign-in", timeout=60)
+    token = re.search(r'name="csrfmiddlewaretoken" value="([^"]+)"', page.text)
+    if token is None:
+        return page.status_code
+    told = {"username": email, "password": password, "csrfmiddlewaretoken": token[1]}
+    return session.post(page.url, told, timeout=60, allow_redirects=False).status_code
