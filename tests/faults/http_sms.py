@@ -12,8 +12,8 @@ import struct
 import threading
 import time
 from collections import defaultdict
-from collections.abc import Iterator, Mapping
-from contextlib import ExitStack, contextmanager
+from collections.abc import Callable, Iterator, Mapping
+from contextlib import AbstractContextManager, ExitStack, contextmanager
 from dataclasses import dataclass, field
 from http.server import BaseHTTPRequestHandler, ThreadingHTTPServer
 from pathlib import Path
@@ -161,7 +161,7 @@ def happen(folder: Path, small: bool, keys: bool = False) -> tuple[dict[str, int
         carrier = stack.enter_context(provider(fault_of, keys=keys))
         settings = dict(services.environment(data))
         url = f"sqlite:///{data / 'studio.sqlite3'}"
-        run = at_work.engine
+        run: Callable[[Mapping[str, str], Path], AbstractContextManager[object]] = at_work.engine
         if not small and servers.has_postgres() and servers.has_redis():
             url = stack.enter_context(servers.postgres())
             settings |= {"DATABASE_URL": url, "REDIS_URL": stack.enter_context(servers.redis())}

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import signal
 from collections import Counter
+from collections.abc import Mapping
 from contextlib import ExitStack
 from pathlib import Path
 
@@ -64,8 +65,8 @@ def happen(folder: Path, small: bool) -> tuple[dict[str, int], list[str]]:
         killed.close()
         waiting = sum(file.is_file() for file in store.rglob("*"))
         centre = stack.enter_context(smsc.smsc(port=carrier))
-        for box in conf.boxes():
-            stack.enter_context(box)
+        for again in conf.boxes():
+            stack.enter_context(again)
         at_work.wait_for(lambda: centre.counts.units >= 2 * clients, 90, "the carrier did not get them all")
         at_work.wait_for(lambda: _states(url)["delivered"] == 2 * clients, 90, f"no receipts: {_states(url)}")
         counted = centre.counts
@@ -81,7 +82,7 @@ def happen(folder: Path, small: bool) -> tuple[dict[str, int], list[str]]:
     return figures, judge(figures, counted.by_destination, clients)
 
 
-def judge(figures: dict[str, int], by_destination: dict[str, int], clients: int) -> list[str]:
+def judge(figures: dict[str, int], by_destination: Mapping[str, int], clients: int) -> list[str]:
     """Return what is not 200 of 200 once: two texts to each number, and a receipt for each."""
     every = 2 * clients
     faults = [
