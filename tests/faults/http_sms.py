@@ -181,7 +181,7 @@ def happen(folder: Path, small: bool, keys: bool = False) -> tuple[dict[str, int
         stack.enter_context(run(settings, folder))
         waits = _waits_written(url, carrier) if small else []
         end_of_it(url, small)
-    found = ledger.entries(url)
+        found = ledger.entries(url)
     faults = ledger.judge(found, carrier.taken, carrier.unanswered, carrier.refused)
     early = [wait for wait in waits or carrier.waits if wait < RETRY_AFTER]
     if early:
