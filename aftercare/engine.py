@@ -24,6 +24,9 @@ from django.db import close_old_connections, connection, connections
 from aftercare import tasks
 
 log = logging.getLogger(__name__)
+# The log could not be carried back into the database, as the disk is full. Nothing is added to it meanwhile: else what
+# a person frees would be written full again, by transactions that fail, before the log can be emptied.
+_no_room = threading.Event()
 
 
 @dataclass(frozen=True, slots=True)
@@ -34,6 +37,7 @@ class Job:
     every_seconds: float
     call: Callable[[], object]
     grace: float = 1.0
+    needs_room: bool = True  # waits while the disk is full
 
 
 class AlreadyRunning(Exception):  # noqa: N818  read by people as it stands
@@ -50,7 +54,8 @@ def jobs(stop: threading.Event) -> tuple[Job, ...]:
         Job("refit", 600, partial(tasks.refit, stop=stop.is_set)),
     )
     if connection.vendor == "sqlite":
-        return (*looked_at, Job("checkpoint", 10, partial(checkpoint, connection.settings_dict["NAME"])))
+        file = connection.settings_dict["NAME"]
+        return (*looked_at, Job("checkpoint", 10, partial(_checkpoint, file), needs_room=False))
     return looked_at
 
 
@@ -97,8 +102,25 @@ def only_one(file: Path) -> Iterator[None]:
         os.close(handle)
 
 
-def checkpoint(file: str | Path) -> None:
-    """Carry SQLite's log back into the database and empty it. Skipped while someone writes, until the next round.
+def make_room() -> None:
+    """Empty what log an earlier run left, before anything is added to it: the disk may be full."""
+    if connection.vendor == "sqlite":
+        checkpoint(connection.settings_dict["NAME"])
+
+
+def _checkpoint(file: str | Path) -> None:
+    """Carry the log back, and note whether there was room for it."""
+    try:
+        if checkpoint(file):
+            _no_room.clear()
+    except sqlite3.OperationalError as error:
+        if error.sqlite_errorcode == sqlite3.SQLITE_FULL:
+            _no_room.set()
+        raise
+
+
+def checkpoint(file: str | Path) -> bool:
+    """Carry SQLite's log back into the database and empty it. False: skipped, as someone writes.
 
     No other connection does it, and none can write meanwhile (TRUNCATE holds the writer's lock): SQLite before 3.51.3
     can lose commits where one connection starts the log anew while another checkpoints (sqlite.org/wal.html,
@@ -108,9 +130,10 @@ def checkpoint(file: str | Path) -> None:
         try:
             keeper.execute("BEGIN IMMEDIATE")
         except sqlite3.OperationalError:
-            return
+            return False
         keeper.execute("ROLLBACK")
         keeper.execute("PRAGMA wal_checkpoint(TRUNCATE)").fetchone()
+        return True
 
 
 def _repeat(job: Job, stop: threading.Event) -> None:
@@ -118,7 +141,8 @@ def _repeat(job: Job, stop: threading.Event) -> None:
     while not stop.is_set():
         began = time.monotonic()
         try:
-            job.call()
+            if not (job.needs_room and _no_room.is_set()):
+                job.call()
             failing = ""
         # A fault in one job, or a database that is away, must not stop the others, nor this one for good.
         except Exception as error:

@@ -6,9 +6,10 @@ import shutil
 import subprocess
 import time
 from collections.abc import Callable, Iterator
-from contextlib import ExitStack, contextmanager
+from contextlib import AbstractContextManager, ExitStack, contextmanager
 from dataclasses import dataclass
 from pathlib import Path
+from typing import Any
 
 from tests.servers import free_port, listens
 
@@ -22,12 +23,8 @@ admin-password = {password}
 smsbox-port = {boxes}
 smsbox-interface = 127.0.0.1
 log-level = 1
-
-group = smsc
-smsc = fake
-port = {carrier}
-connect-allow-ip = 127.0.0.1
-
+{store}
+{carrier}
 group = smsbox
 bearerbox-host = 127.0.0.1
 sendsms-port = {sending}
@@ -44,6 +41,41 @@ get-url = "{comes_in}from=%p&to=%P&text=%a&id=%I"
 catch-all = true
 max-messages = 0
 """
+
+_FAKE = """\
+group = smsc
+smsc = fake
+port = {port}
+connect-allow-ip = 127.0.0.1
+"""
+# Kannel's user guide, 1.4.5: "SMS push reply codes" and "Delivery reports".
+OPTIONS: dict[str, Any] = {
+    "method": "GET",
+    "fields": {
+        **{"username": USER, "password": PASSWORD, "to": "{to}", "from": "{from}", "text": "{text}"},
+        **{"charset": "UTF-8", "dlr-mask": "31", "dlr-url": "{callback}&state=%d&id=%I"},
+    },
+    "taken": {"status": [202], "match": "^(0: Accepted|3: Queued)"},
+    "receipts": {"word": "state", "words": {"1": "delivered", "8": "", "2": "failed", "4": "", "16": "failed"}},
+}
+
+
+class Configured:
+    """A gateway with the groups of its carrier and its store, which runs as often as it is asked to."""
+
+    def __init__(self, folder: Path, comes_in: str, carrier: str, store: str = "") -> None:
+        self.folder, self.log, self.conf = folder, folder / "bearerbox.log", folder / "kannel.conf"
+        self.ports = {name: free_port() for name in ("admin", "boxes", "sending")}
+        self.url = f"http://127.0.0.1:{self.ports['sending']}/cgi-bin/sendsms"
+        told = {"user": USER, "password": PASSWORD, "comes_in": comes_in, "carrier": carrier, "store": store}
+        self.conf.write_text(_CONF.format(**told, **self.ports))
+
+    def boxes(self) -> Iterator[AbstractContextManager[subprocess.Popen[bytes]]]:
+        """Give its two processes, each to be entered before the next is asked for; the second is up once it ends."""
+        yield _running(["bearerbox", str(self.conf)], self.log)
+        wait_for(lambda: listens(self.ports["boxes"]))
+        yield _running(["smsbox", str(self.conf)], self.folder / "smsbox.log")
+        wait_for(lambda: listens(self.ports["sending"]))
 
 
 @dataclass(frozen=True)
@@ -81,18 +113,17 @@ def is_there() -> bool:
 @contextmanager
 def kannel(folder: Path, comes_in: str) -> Iterator[Kannel]:
     """Run the gateway; it calls ``comes_in``, an address up to its query, with each text that comes in."""
-    ports = {name: free_port() for name in ("admin", "boxes", "carrier", "sending")}
-    conf, log = folder / "kannel.conf", folder / "bearerbox.log"
-    conf.write_text(_CONF.format(user=USER, password=PASSWORD, comes_in=comes_in, **ports))
-    carrier = [str(FAKE_CARRIER), "-H", "127.0.0.1", "-r", str(ports["carrier"])]
+    port = free_port()
+    gateway = Configured(folder, comes_in, _FAKE.format(port=port))
+    carrier = [str(FAKE_CARRIER), "-H", "127.0.0.1", "-r", str(port)]
     with ExitStack() as stack:
-        stack.enter_context(_running(["bearerbox", str(conf)], log))
-        wait_for(lambda: listens(ports["boxes"]))
-        stack.enter_context(_running(["smsbox", str(conf)], folder / "smsbox.log"))
-        wait_for(lambda: listens(ports["sending"]))
+        for box in gateway.boxes():
+            stack.enter_context(box)
         telephones = stack.enter_context(_running(carrier, folder / "carrier.log"))
-        wait_for(lambda: "client connected" in log.read_text(errors="replace"))  # else a text waits for half a minute
-        yield Kannel(f"http://127.0.0.1:{ports['sending']}/cgi-bin/sendsms", telephones, folder)
+        wait_for(
+            lambda: "client connected" in gateway.log.read_text(errors="replace")
+        )  # else a text waits for half a minute
+        yield Kannel(gateway.url, telephones, folder)
 
 
 @contextmanager

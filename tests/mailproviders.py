@@ -3,7 +3,7 @@
 Postmark: POST /email (https://postmarkapp.com/developer/api/email-api). Resend: POST /emails, with Idempotency-Key
 (https://resend.com/docs/dashboard/emails/idempotency-keys). Brevo: POST /smtp/email, with idempotencyKey
 (https://developers.brevo.com/docs/heterogenous-versions-batch-emails). The first word of the recipient's address says
-how it answers.
+how it answers; ``once-`` before it: the first time alone.
 """
 
 from __future__ import annotations
@@ -33,6 +33,8 @@ class MailProvider:
     url: str = ""
     pause: float = 0.0  # seconds that each answer takes
     taken: list[dict[str, Any]] = field(default_factory=list)
+    unanswered: list[dict[str, Any]] = field(default_factory=list)
+    done: set[str] = field(default_factory=set)  # addresses with "once-" that have had their fault
     connections: set[tuple[str, int]] = field(default_factory=set)
     keys: dict[str, tuple[object, str]] = field(default_factory=dict)  # a key's contents, and the id that it was given
     lock: Lock = field(default_factory=Lock)
@@ -40,6 +42,15 @@ class MailProvider:
     def options(self, name: str, **more: object) -> dict[str, Any]:
         """Return the options of a transport that goes by the named API."""
         return {**OPTIONS[name], "api_url": self.url, "timeout": 5, **more}
+
+    def kind(self, address: str) -> str:
+        """Return how it answers to a message for an address."""
+        with self.lock:
+            if address in self.done:
+                return ""
+            if address.startswith("once-"):
+                self.done.add(address)
+        return address.removeprefix("once-").partition("-")[0]
 
     def take(self, name: str, sent: dict[str, Any], key: str) -> tuple[int, str]:
         """Take a message, once a key; return the status and its id."""
@@ -94,13 +105,14 @@ class _Handler(BaseHTTPRequestHandler):
         time.sleep(self.running.pause)
         name = {"/email": "postmark", "/emails": "resend", "/smtp/email": "brevo"}[self.path]
         to = {"postmark": lambda: sent["To"], "resend": lambda: sent["to"][0], "brevo": lambda: sent["to"][0]["email"]}
-        kind = to[name]().partition("-")[0]
+        kind = self.running.kind(to[name]())
         if kind in ("refuse", "illegible"):
             return self._answer(REFUSED[name], self._problem(name, to[name]() if kind == "refuse" else ""))
         if kind in STATUS:
             return self._answer(STATUS[kind], self._problem(name), retry_after=120 if kind == "busy" else None)
         status, given = self.running.take(name, sent, self._key(name, sent))
         if kind == "mute":
+            self.running.unanswered.append(sent)
             self.close_connection = True
             return None
         if status != 200:

@@ -3,7 +3,8 @@
 The mail server is aiosmtpd in a process of its own. It writes the reference of each message that it accepts to a file,
 synced to disk before it answers, and does as the recipient's address says: ``refuse-…`` 550 at RCPT, ``busy-…`` 451 at
 RCPT, ``spam-…`` 554 after DATA, ``later-…`` 451 after DATA, ``drop-…`` takes the message and hangs up unanswered,
-``hangup-…`` hangs up at RCPT, ``slow-…`` takes a second.
+``hangup-…`` hangs up at RCPT, ``slow-…`` takes a second; ``once-`` before any of these: the first time alone. The
+references of messages that it took and left unanswered are in a second file.
 """
 
 from __future__ import annotations
@@ -51,15 +52,21 @@ class MailServer:
         return self.log.read_text().splitlines() if self.log.exists() else []
 
     @property
+    def unanswered(self) -> list[str]:
+        """References of those that it hung up on once it had them."""
+        log = self.log.with_name("unanswered")
+        return log.read_text().splitlines() if log.exists() else []
+
+    @property
     def newest(self) -> bytes:
         """The message that was accepted last, as it came over the wire."""
         return self.log.with_name("newest.eml").read_bytes()
 
 
 @contextmanager
-def smtp(folder: Path, pause: float = 0.0, host: str = "127.0.0.1") -> Iterator[MailServer]:
+def smtp(folder: Path, pause: float = 0.0, host: str = "127.0.0.1", port: int = 0) -> Iterator[MailServer]:
     """Run the mail server, which takes ``pause`` seconds for each message; its log survives it."""
-    server = MailServer(free_port(), folder / "accepted", host)
+    server = MailServer(port or free_port(), folder / "accepted", host)
     command = [sys.executable, __file__, "smtp", str(server.port), str(server.log), str(pause), host]
     with _process(command, lambda: listens(server.port, host)):
         yield server
@@ -107,6 +114,12 @@ def restart(url: str) -> None:
     folder = url.rpartition("host=")[2]
     control = f"{_postgres_programs()}/pg_ctl"
     _as_postgres([control, "-D", f"{folder}/data", "-m", "immediate", "-w", "-l", f"{folder}/log", "restart"])
+
+
+def halt(url: str) -> None:
+    """Stop the PostgreSQL of a URL that :func:`postgres` gave, at once as when it crashes; :func:`restart` starts it."""
+    folder = url.rpartition("host=")[2]
+    _as_postgres([f"{_postgres_programs()}/pg_ctl", "-D", f"{folder}/data", "-m", "immediate", "-w", "stop"])
 
 
 def has_postgres() -> bool:
@@ -162,9 +175,11 @@ class _Handler:
         self.pause = pause
         self.newest = log.with_name("newest.eml")
         self.log = open(log, "a", encoding="ascii")  # noqa: SIM115  open as long as the process lives
+        self.unanswered = open(log.with_name("unanswered"), "a", encoding="ascii")  # noqa: SIM115  the same
+        self.done: set[str] = set()  # addresses with "once-" that have had their fault
 
     async def handle_RCPT(self, server: Any, session: Any, envelope: Any, address: str, options: list[str]) -> str:
-        kind = address.partition("-")[0]
+        kind = self._kind(address, "refuse", "busy", "hangup")
         if kind == "hangup":
             server.transport.abort()
             return "421 gone"
@@ -174,7 +189,7 @@ class _Handler:
         return "250 OK"
 
     async def handle_DATA(self, server: Any, session: Any, envelope: Any) -> str:
-        kind = envelope.rcpt_tos[0].partition("-")[0]
+        kind = self._kind(envelope.rcpt_tos[0], "spam", "later", "slow", "drop")
         if kind in ("spam", "later"):
             return "554 5.7.1 Not wanted here" if kind == "spam" else "451 4.7.1 Try again later"
         await asyncio.sleep(1 if kind == "slow" else self.pause)
@@ -182,12 +197,22 @@ class _Handler:
         for line in envelope.content.split(b"\r\n\r\n")[0].splitlines():
             name, _, value = line.partition(b":")
             if name.lower() == b"x-message-reference":
-                self.log.write(value.decode("ascii").strip() + "\n")
-                self.log.flush()
-                os.fsync(self.log.fileno())
+                for log in (self.log, self.unanswered) if kind == "drop" else (self.log,):
+                    log.write(value.decode("ascii").strip() + "\n")
+                    log.flush()
+                    os.fsync(log.fileno())
         if kind == "drop":
             server.transport.abort()
         return "250 OK"
+
+    def _kind(self, address: str, *here: str) -> str:
+        """Return which of the faults that belong to this step the address asks for, or ''."""
+        kind = address.removeprefix("once-").partition("-")[0]
+        if kind not in here or address in self.done:
+            return ""
+        if address.startswith("once-"):
+            self.done.add(address)
+        return kind
 
 
 def _serve_smtp(port: int, log: Path, pause: float, host: str) -> None:

@@ -9,6 +9,7 @@ from dataclasses import dataclass, field
 from types import TracebackType
 
 from django.conf import settings
+from django.db import DatabaseError
 from django.utils.module_loading import import_string
 
 from aftercare import lines
@@ -51,7 +52,10 @@ class Road:
         except Exception:  # a fault of ours must not take the whole window's outcomes with it
             log.exception("the transport %s failed", self.transport.name)
         found = [heard.get(one.reference) or silent(one, event, problem) for one in batch]
-        self.health.note(found)
+        try:
+            self.health.note(found)
+        except DatabaseError as error:  # the outcomes are still to be written, and must not be lost with it
+            log.warning("how %s fares could not be written: %s", self.transport.name, error)
         return found
 
 

@@ -42,11 +42,15 @@ class Windows:
         """Hand over window by window; what became of one is written with the journal of the next, in one commit."""
         journal = Journal(road, self.judge, self.now)
         heard: list[tuple[Letter, Outcome]] = []
+        left: Sequence[Letter] = ()
         size = _window(road, ready)
         for start in range(0, len(ready), size):
             if self.stop():
-                outbox.let_go(letter.message for letter in ready[start:])
+                left = ready[start:]
                 break
+            if road.health.failed:  # some may be put back now: what was heard does not hang on that
+                journal.write(heard, [])
+                heard = []
             window = leave_resting(road, ready[start : start + size], self.judge, self.now)
             if any(_is_limited(letter) for letter in window):  # what was heard does not wait for another's turn
                 journal.write(heard, [])
@@ -55,6 +59,7 @@ class Windows:
             outcomes = road.send([letter.outgoing for letter in window]) if window else []
             heard = list(zip(window, outcomes, strict=True))
         journal.write(heard, [])
+        outbox.let_go(letter.message for letter in left)
         self.judge.counts += journal.counts
 
     def _in_turn(self, window: Sequence[Letter]) -> list[Letter]:

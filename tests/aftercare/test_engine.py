@@ -55,6 +55,30 @@ def test_a_job_that_fails_is_tried_again_and_stops_no_other(caplog: pytest.LogCa
     assert "broken still fails: ValueError('out of glue')" in caplog.text
 
 
+def test_nothing_is_written_to_a_full_disk_before_the_log_was_carried_back(
+    monkeypatch: pytest.MonkeyPatch, tmp_path: Path
+) -> None:
+    calls = Counter[str]()
+    full = sqlite3.OperationalError("database or disk is full")
+    full.sqlite_errorcode = sqlite3.SQLITE_FULL
+
+    def checkpoint(_file: Path) -> bool:
+        calls["checkpoint"] += 1
+        if calls["checkpoint"] <= 20:
+            raise full
+        return True
+
+    def write() -> None:
+        calls["written while full"] += 1 < calls["checkpoint"] <= 19
+        calls["written after"] += calls["checkpoint"] > 21
+
+    monkeypatch.setattr(engine, "checkpoint", checkpoint)
+    carrying = Job("checkpoint", OFTEN, lambda: engine._checkpoint(tmp_path), needs_room=False)
+    run_until([carrying, Job("write", OFTEN, write)], lambda: calls["written after"] > 3)
+
+    assert calls["written while full"] <= 1  # one that had begun
+
+
 def test_a_long_import_does_not_hold_up_what_is_due() -> None:
     begun, swept = threading.Event(), Counter[str]()
 

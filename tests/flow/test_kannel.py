@@ -13,7 +13,6 @@ from aftercare.models import Line, Message, Receipt, Reply, StoredCallback
 from aftercare.transports.base import Outgoing
 from tests import kannel
 from tests.hooks import HTTP_SMS, MIA, NUMBER, SECRET
-from tests.kannel import PASSWORD, USER
 from tests.letters import begin, end, make_message
 from tests.people import NOW, make_client, make_studio
 
@@ -22,15 +21,9 @@ pytestmark = [
     pytest.mark.filterwarnings("ignore:No directory at"),  # of static files: nobody collected any
     pytest.mark.skipif(not kannel.is_there(), reason="Kannel is not installed"),
 ]
-# Kannel's user guide, 1.4.5: "SMS push reply codes" and "Delivery reports". Its pretend carrier tells of nothing after
-# it has taken a text (8), which this line therefore believes.
+# Kannel's pretend carrier tells of nothing after it has taken a text (8), which this line therefore believes.
 OPTIONS: dict[str, Any] = {
-    "method": "GET",
-    "fields": {
-        **{"username": USER, "password": PASSWORD, "to": "{to}", "from": "{from}", "text": "{text}"},
-        **{"charset": "UTF-8", "dlr-mask": "31", "dlr-url": "{callback}&state=%d&id=%I"},
-    },
-    "taken": {"status": [202], "match": "^(0: Accepted|3: Queued)"},
+    **kannel.OPTIONS,
     "receipts": {"word": "state", "words": {"1": "delivered", "8": "delivered", "2": "failed", "16": "failed"}},
     "replies": {"text": "text", "from_address": "from", "to_address": "to", "provider_ref": "id"},
     "callback_secret": SECRET,

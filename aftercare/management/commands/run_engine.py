@@ -31,6 +31,7 @@ class Command(BaseCommand):
         try:
             with engine.only_one(engine.place()):
                 moved.refuse()
+                engine.make_room()
                 tasks.take_up()
                 self.stderr.write("The engine is running.")
                 engine.run(engine.jobs(stop), stop)

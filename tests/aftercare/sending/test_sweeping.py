@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from datetime import datetime, time, timedelta
 from email import message_from_bytes
 from pathlib import Path
 from typing import Any
 
 import pytest
+from django.db import OperationalError
 from django.test import Client as Browser
 
 from aftercare import outbox, planning, sending, stops, unsubscribing
@@ -17,6 +18,7 @@ from aftercare.models import Attempt, Line, Message, RoadHealth, Stop, Wording
 from aftercare.outbox import limits
 from aftercare.sending import health, journaling, judging, sweeping
 from aftercare.sending.health import Health
+from aftercare.sending.judging import Judge
 from aftercare.transports import memory
 from aftercare.transports.base import Outcome, Outgoing, TransportError
 from studio import clock
@@ -541,6 +543,34 @@ def test_an_address_that_nobody_has_rests(studio: Studio) -> None:
 
     stop = Stop.objects.get()
     assert (stop.why, stop.words) == (Stop.Why.BOUNCED, "550 5.1.1")
+
+
+def test_what_was_heard_is_written_though_it_cannot_be_written_how_the_road_fares(
+    studio: Studio, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def fail(*_args: Any, **_more: Any) -> None:
+        raise OperationalError("database or disk is full")
+
+    many(studio, 3, f"{__name__}.Away", window=1)
+    monkeypatch.setattr(RoadHealth.objects, "update_or_create", fail)
+
+    assert sending.sweep(NOW) == {"planned": 3}
+    assert not Message.objects.filter(state="handing_over").exists()
+
+
+def test_what_was_heard_is_written_before_the_rest_is_put_back(studio: Studio, monkeypatch: pytest.MonkeyPatch) -> None:
+    def fail(_judge: Judge, messages: Iterable[Message]) -> None:
+        if list(messages):
+            raise OperationalError("database or disk is full")
+
+    many(studio, 8, f"{__name__}.Away", window=1)
+    monkeypatch.setattr(Judge, "put_back", fail)
+
+    with pytest.raises(OperationalError):
+        sending.sweep(NOW)
+
+    assert Message.objects.filter(tries=1, state="planned").count() == health.FAILING
+    assert not Message.objects.filter(state="handing_over").exists()
 
 
 def test_what_safety_hangs_on_takes_the_other_channel_where_a_carrier_is_away_for_long(mia: Client) -> None:
