@@ -117,7 +117,7 @@ def restart(url: str) -> None:
 
 
 def halt(url: str) -> None:
-    """Stop the PostgreSQL of a URL that :func:`postgres` gave, at once as when it crashes; :func:`restart` starts it."""
+    """Stop the PostgreSQL of a URL that :func:`postgres` gave, as when it crashes; :func:`restart` starts it."""
     folder = url.rpartition("host=")[2]
     _as_postgres([f"{_postgres_programs()}/pg_ctl", "-D", f"{folder}/data", "-m", "immediate", "-w", "stop"])
 

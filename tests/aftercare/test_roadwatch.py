@@ -99,7 +99,7 @@ def test_she_is_told_where_the_process_that_holds_an_open_road_is_gone(studio: S
     Heartbeat.objects.update(at=clock.now() - timedelta(minutes=15))
 
     assert [roadwatch.look(NOW), roadwatch.look(NOW)] == [1, 0]
-    assert [one.problem for one in roadwatch.away_in(studio)] == [roadwatch.NOBODY]
+    assert [one.problem for one in roadwatch.away_in(studio, clock.now())] == [roadwatch.NOBODY]
 
 
 def test_an_owner_who_said_stop_to_mail_is_told_by_text(studio: Studio, owner: Staff) -> None:

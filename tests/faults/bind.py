@@ -80,6 +80,10 @@ class Service:
         """How often each number got a whole text, by the centre's own count."""
         return Counter(f"+{taken.destination.lstrip('+')}" for taken in self.centre.counts.texts)
 
+    def wait_for_units(self, number: float) -> None:
+        """Wait until the centre has taken more than so many units."""
+        wait_for(lambda: self.centre.counts.units > number, 120, "it does not send")
+
     def wait_until_at_rest(self, seconds: float) -> None:
         wait_for(lambda: not self.ask(AT_WORK)[0][0], seconds, "some messages never came to rest")
 
@@ -131,7 +135,7 @@ def killed_again_and_again(folder: Path, small: bool) -> Result:
         made.start_sender()
         for number in range(kills):
             moment = int((number + luck.random() * 0.9) * messages / kills)
-            wait_for(lambda moment=moment: made.centre.counts.units > moment, 120, "it does not send")
+            made.wait_for_units(moment)
             time.sleep(luck.uniform(0, 0.05))
             made.kill("sender")
             flown.append(made.in_flight())
@@ -164,7 +168,7 @@ def _misbehaving(folder: Path, small: bool, name: str, told: dict[str, object]) 
         made.start_sender()
         for _ in range(1 if small else 5):
             before = made.centre.counts.units
-            wait_for(lambda before=before: made.centre.counts.units > before, 60, "it does not send")
+            made.wait_for_units(before)
             made.centre.set(**told)
         made.wait_until_at_rest(120)
         return made.result(name, messages)
@@ -176,7 +180,7 @@ def centre_is_gone(folder: Path, small: bool) -> Result:
     with service(folder, messages) as made:
         made.start_rounds()
         made.start_sender()
-        wait_for(lambda: made.centre.counts.units > 10, 60, "it does not send")
+        made.wait_for_units(10)
         end = time.monotonic() + 3
         while time.monotonic() < end:
             made.centre.hang_up()
@@ -207,7 +211,7 @@ def database_restarts(folder: Path, small: bool) -> Result:
         made.start_rounds()
         made.start_sender()
         for number in range(1 if small else 5):
-            wait_for(lambda number=number: made.centre.counts.units > number * messages / 5, 120, "it does not send")
+            made.wait_for_units(number * messages / 5)
             servers.restart(made.database)
         made.wait_until_at_rest(180)
         found = made.result("PostgreSQL restarts at once", messages, restarts=1 if small else 5)

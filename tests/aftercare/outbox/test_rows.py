@@ -31,7 +31,8 @@ def test_each_row_gets_its_own_values_and_all_get_what_they_share(messages: list
     assert rows.update(messages, ("text", "reason", "fell_back", "handed_over_at", "line")) == len(messages)
 
     stored = Message.objects.order_by("pk").values_list("text", "reason", "fell_back", "handed_over_at", "line")
-    assert list(stored) == [(one.text, one.reason, one.fell_back, one.handed_over_at, None) for one in messages]
+    assert list(stored) == [(one.text, one.reason, one.fell_back, one.handed_over_at, one.line_id) for one in messages]
+    assert {one.line_id for one in messages} == {None}
 
 
 def test_only_those_rows_change_whose_guard_and_lease_hold(messages: list[Message]) -> None:
