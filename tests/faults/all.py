@@ -19,6 +19,7 @@ sys.path.insert(0, str(Path(__file__).resolve().parents[2]))
 
 from tests.faults import bind, workers  # noqa: E402  found by the path above
 from tests.faults.judging import Result  # noqa: E402
+from tests.faults.outside import FAULTS  # noqa: E402
 
 REGISTRY: dict[str, Callable[[Path, bool], Result]] = {
     "killed": bind.killed_again_and_again,
@@ -32,6 +33,22 @@ REGISTRY: dict[str, Callable[[Path, bool], Result]] = {
     "redis": workers.redis_killed,
     "frozen": workers.redis_frozen,
 }
+
+
+def _outside(name: str) -> Callable[[Path, bool], Result]:
+    """Return a fault of what lies outside the service as one of these: it counts and judges by itself."""
+    happen, why_not = FAULTS[name]
+
+    def run(folder: Path, small: bool) -> Result:
+        if reason := why_not():
+            return Result(name, seen={"skipped": reason})
+        figures, faults = happen(folder, small)
+        return Result(name, seen=dict(figures), faults=faults)
+
+    return run
+
+
+REGISTRY |= {name: _outside(name) for name in FAULTS}
 
 
 def main(names: list[str], *, small: bool) -> int:

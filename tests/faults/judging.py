@@ -44,14 +44,10 @@ class Result:
         """Return the fault's line of the table."""
         accepted = Counter(min(fate.accepted, 2) for fate in self.fates)
         states = Counter(fate.state for fate in self.fates)
-        told = {
-            "messages": len(self.fates),
-            "never": accepted[0],
-            "once": accepted[1],
-            "more": accepted[2],
-            "unsure": states["unsure"],
-            **self.seen,
-        }
+        told: dict[str, object] = dict(self.seen)
+        if self.fates:  # some faults count by themselves
+            counts = {"never": accepted[0], "once": accepted[1], "more": accepted[2], "unsure": states["unsure"]}
+            told = {"messages": len(self.fates), **counts, **told}
         line = f"{self.name:34} " + "  ".join(f"{name} {value}" for name, value in told.items())
         return "\n".join([f"{line}  {'FAILED' if self.faults else 'ok'}", *(f"    {fault}" for fault in self.faults)])
 
