@@ -40,6 +40,11 @@ class Result:
         self.faults += [f"{number} × {fault}" for fault, number in found.items()]
         return self
 
+    @property
+    def _verdict(self) -> str:
+        """One that was skipped has shown nothing."""
+        return "FAILED" if self.faults else "not shown" if "skipped" in self.seen else "ok"
+
     def row(self) -> str:
         """Return the fault's line of the table."""
         accepted = Counter(min(fate.accepted, 2) for fate in self.fates)
@@ -49,7 +54,7 @@ class Result:
             counts = {"never": accepted[0], "once": accepted[1], "more": accepted[2], "unsure": states["unsure"]}
             told = {"messages": len(self.fates), **counts, **told}
         line = f"{self.name:34} " + "  ".join(f"{name} {value}" for name, value in told.items())
-        return "\n".join([f"{line}  {'FAILED' if self.faults else 'ok'}", *(f"    {fault}" for fault in self.faults)])
+        return "\n".join([f"{line}  {self._verdict}", *(f"    {fault}" for fault in self.faults)])
 
 
 def _wrong_with(fate: Fate) -> Iterable[str]:

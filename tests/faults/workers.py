@@ -207,13 +207,15 @@ def redis_frozen(folder: Path, small: bool) -> Result:
         made.redis.send(signal.SIGCONT)
         made.wait_until_at_rest(180)
         found = made.result("Redis frozen for 30 s", slowest_page=f"{slowest:.2f} s", meanwhile=meanwhile)
+        if not meanwhile:
+            found.faults.append("nothing left while Redis stood still")
         if slowest > 3:
             found.faults.append(f"a page took {slowest:.1f} s")
         return found
 
 
 def _seconds(made: Engine) -> float:
-    """How long the sign-in page and a try to sign in take, which counts tries in the cache; 99 where nobody answers."""
+    """How long the sign-in page takes; 99 where nobody answers."""
     base = f"http://127.0.0.1:{made.settings['PORT']}"
     began = time.monotonic()
     try:
