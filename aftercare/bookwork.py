@@ -26,14 +26,14 @@ State = BookFile.State
 def run_waiting(now: datetime, *, seconds: float | None = None) -> int:
     """Read or write the files that wait; return how many were taken up.
 
-    After ``seconds`` no further file is begun, and one that is being written is left between two of its parts; the next
-    round goes on with it.
+    One is taken up in any case. After ``seconds`` no further file is begun, and one that is being written is left
+    between two of its parts; the next round goes on with it.
     """
     end = None if seconds is None else time.monotonic() + seconds
     waiting = BookFile.objects.filter(state__in=[State.READING, State.WRITING]).order_by("uploaded_at")
     done = 0
     for pk, state in waiting.values_list("pk", "state"):
-        if end is not None and time.monotonic() > end:
+        if done and end is not None and time.monotonic() > end:
             break
         turn = _Turn(pk, end)
         if turn.take(state):
