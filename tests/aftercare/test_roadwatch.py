@@ -13,9 +13,11 @@ from aftercare.models import Heartbeat, Message, RoadHealth
 from studio import clock
 from studio.models import Staff, Studio
 from tests.letters import make_line
+from tests.pages import quiet_static
 from tests.people import NOW, make_staff, make_studio, sign_in
 from tests.streams import PATH
 
+__all__ = ["quiet_static"]
 pytestmark = pytest.mark.django_db
 PROBLEM = "The carrier does not answer."
 
