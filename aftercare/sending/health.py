@@ -60,6 +60,12 @@ class Health:
 
         What is lost counts as what is not taken: by a road that never answers, all that is due would be lost.
         """
+        try:
+            self._note(outcomes)
+        except Error as error:  # what became of the messages is still to be written: that must not go with it
+            log.warning("how the road %s fares is not written down: %s", self.account, error)
+
+    def _note(self, outcomes: Sequence[Outcome]) -> None:
         if not outcomes:
             return
         if any(outcome.event in _ANSWERED for outcome in outcomes):
@@ -78,18 +84,15 @@ class Health:
     def _write(self, problem: str) -> None:
         if not self.account:
             return
-        try:
-            RoadHealth.objects.update_or_create(
-                account=self.account,
-                defaults={
-                    "failed": self.failed,
-                    "failing_since": self.failing_since,
-                    "rests_until": self.rests_until,
-                    "problem": problem[:400],
-                },
-            )
-        except Error as error:  # what became of the messages is still to be written: that must not go with it
-            log.warning("how the road %s fares is not written down: %s", self.account, error)
+        RoadHealth.objects.update_or_create(
+            account=self.account,
+            defaults={
+                "failed": self.failed,
+                "failing_since": self.failing_since,
+                "rests_until": self.rests_until,
+                "problem": problem[:400],
+            },
+        )
 
 
 def note_away(road: Stream) -> None:

@@ -258,9 +258,9 @@ class _Wire:
     def _hear(self, outcomes: Sequence[Outcome]) -> None:
         known = [(self.flying.pop(one.reference), one) for one in outcomes if one.reference in self.flying]
         if known:
-            self.road.health.note([outcome for _letter, outcome in known])
             self.heard_since = self.heard_since if self.heard else time.monotonic()
             self.heard += known
+            self.road.health.note([outcome for _letter, outcome in known])
 
     def _end(self) -> None:
         """Wait for the answers that are still out, and write everything down."""

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from datetime import timedelta
+from datetime import datetime, timedelta
 
 import pytest
+from django.db import OperationalError
 
 from aftercare.core.delivery import Event
 from aftercare.models import RoadHealth
@@ -106,3 +107,13 @@ def test_a_turn_that_is_not_waited_for_is_not_taken() -> None:
     waits = [health.turn("line:1", 1, 1, within=soon) for _ in range(50)]
 
     assert max(waits) <= timedelta(seconds=10)
+
+
+def test_a_database_that_cannot_even_tell_the_time_takes_no_outcome_with_it(monkeypatch: pytest.MonkeyPatch) -> None:
+    def fail() -> datetime:
+        raise OperationalError("the connection is closed")
+
+    found = failing(1)
+    monkeypatch.setattr(clock, "now", fail)
+
+    found.note(AWAY)  # whoever sends goes on to write down what became of the messages
