@@ -19,6 +19,8 @@ from django.db import DatabaseError, connection
 
 from aftercare import lines, outbox
 from aftercare.core.delivery import Event
+from aftercare.core.occasions import SAFETY
+from aftercare.core.pace import Pace
 from aftercare.facts import Verdict
 from aftercare.lines import Bound
 from aftercare.outbox import Lane
@@ -26,7 +28,7 @@ from aftercare.sending.journaling import Heard, Journal
 from aftercare.sending.judging import Judge
 from aftercare.sending.letters import Letter
 from aftercare.sending.roads import Road, Roads, silent
-from aftercare.sending.windows import leave_resting
+from aftercare.sending.windows import is_limited, leave_resting
 from aftercare.texts import Count
 from aftercare.transports.base import Outcome, Stream
 from studio import clock
@@ -184,6 +186,8 @@ class _Wire:
     counts: Counter[str] = field(default_factory=Counter)
     heard_since: float = 0.0
     away_since: float | None = None  # when the database failed
+    paces: dict[int, Pace] = field(default_factory=dict)  # by line
+    holds: bool = False  # all that waits is held by an owner's limit just now
 
     def run(self) -> None:
         stream = self._stream()
@@ -216,7 +220,9 @@ class _Wire:
         if not self._stream().is_up:
             return []
         free = min(self.road.transport.window - len(self.flying), self._stream().room())
-        taken = [self.waiting.popleft() for _ in range(min(free, len(self.waiting)))]
+        taken, held = self._in_turn(free)
+        self.waiting.extendleft(reversed(held))
+        self.holds = bool(held) and not taken
         if not taken:
             return []
         now = clock.now()
@@ -225,9 +231,29 @@ class _Wire:
         self.counts += judge.counts
         return going
 
+    def _in_turn(self, free: int) -> tuple[list[Letter], list[Letter]]:
+        """Take those that leave now, and apart from them those that an owner's limit a second holds back."""
+        taken: list[Letter] = []
+        held: list[Letter] = []
+        while self.waiting and len(taken) < free:
+            letter = self.waiting.popleft()
+            (taken if self._is_due(letter) else held).append(letter)
+        return taken, held
+
+    def _is_due(self, letter: Letter) -> bool:
+        """Whether the owner's limit a second lets it leave now: the bind is one process's, which counts by itself."""
+        if not is_limited(letter):
+            return True
+        line, now = letter.parcel.line, time.monotonic()
+        pace = self.paces.setdefault(line.pk, Pace(float(line.most_a_second or 0)))
+        if pace.room(now) < 1 and letter.message.occasion not in SAFETY:
+            return False
+        pace.spend(1, now)
+        return True
+
     def _patience(self) -> float:
         """Return how long to listen: not at all while more could leave."""
-        return 0.0 if self.waiting and self._stream().room() > 0 else LISTEN
+        return 0.0 if self.waiting and not self.holds and self._stream().room() > 0 else LISTEN
 
     def _commit(self, window: Sequence[Letter]) -> None:
         now = clock.now()

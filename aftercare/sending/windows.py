@@ -52,7 +52,7 @@ class Windows:
                 journal.write(heard, [])
                 heard = []
             window = leave_resting(road, ready[start : start + size], self.judge, self.now)
-            if any(_is_limited(letter) for letter in window):  # what was heard does not wait for another's turn
+            if any(is_limited(letter) for letter in window):  # what was heard does not wait for another's turn
                 journal.write(heard, [])
                 window, heard = self._in_turn(window), []
             window = journal.write(heard, window)
@@ -65,7 +65,7 @@ class Windows:
     def _in_turn(self, window: Sequence[Letter]) -> list[Letter]:
         """Wait where the owner lets only so many a second leave; put back those whose turn is later than soon."""
         going = list(window)
-        limited = {letter.parcel.line.pk: letter.parcel.line for letter in window if _is_limited(letter)}
+        limited = {letter.parcel.line.pk: letter.parcel.line for letter in window if is_limited(letter)}
         for line in limited.values():
             hers = [letter for letter in going if letter.parcel.line.pk == line.pk]
             held = [letter for letter in hers if letter.message.occasion not in SAFETY]
@@ -100,7 +100,8 @@ def leave_resting(road: Road, ready: Sequence[Letter], judge: Judge, now: dateti
     return [letter for letter in ready if letter.message.rank == 0]
 
 
-def _is_limited(letter: Letter) -> bool:
+def is_limited(letter: Letter) -> bool:
+    """Whether the owner lets only so many a second leave by its line."""
     return (
         letter.parcel.channel == "sms" and letter.parcel.line.most_a_second is not None and not letter.parcel.rehearsed
     )
@@ -108,5 +109,5 @@ def _is_limited(letter: Letter) -> bool:
 
 def _window(road: Road, ready: Sequence[Letter]) -> int:
     """Return how many leave at once: what the road takes, and no more than the owner lets leave in a second."""
-    slowest = [letter.parcel.line.most_a_second or road.transport.window for letter in ready if _is_limited(letter)]
+    slowest = [letter.parcel.line.most_a_second or road.transport.window for letter in ready if is_limited(letter)]
     return max(1, min([road.transport.window, *slowest]))

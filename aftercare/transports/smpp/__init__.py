@@ -16,10 +16,10 @@ from collections.abc import Mapping, Sequence
 from typing import Any, ClassVar
 
 from aftercare.core.delivery import Event
+from aftercare.core.pace import Pace
 from aftercare.transports.base import Inbox, Outcome, Outgoing, Stream, TransportError
 from aftercare.transports.smpp import pdu, statuses
 from aftercare.transports.smpp.intake import Intake
-from aftercare.transports.smpp.pace import Pace
 from aftercare.transports.smpp.pdu import BadUnit, Unit
 from aftercare.transports.smpp.receipts import Recent
 from aftercare.transports.smpp.session import Account, Dropped, Session

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import time
 from collections.abc import Sequence
 from datetime import timedelta
 from typing import Any
@@ -41,14 +42,16 @@ def make_bound(slug: str = "birch", bind: str = "main") -> Studio:
     return studio
 
 
-def due(studio: Studio, number: int) -> list[Client]:
-    """Have ``number`` clients whose aftercare is due now, and who were introduced before."""
+def due(studio: Studio, number: int, **visit: Any) -> list[Client]:
+    """Have ``number`` clients whose aftercare, or what else goes with such a visit, is due now."""
     now = clock.now()
     found = []
-    for index in range(number):
+    done = {"status": "done", "starts_at": now - timedelta(minutes=110)}
+    already = Client.objects.filter(studio=studio).count()
+    for index in range(already, already + number):
         client = make_client(studio, f"Mia {index}", mobile=f"+1212555{1000 + index}")
         Consent.objects.create(client=client, channel="sms", purpose="visits", given=True, at=now, how="on paper")
-        make_visit(client, status="done", starts_at=now - timedelta(minutes=110), heard_at=now - timedelta(days=3))
+        make_visit(client, heard_at=now - timedelta(days=3), **{**done, **visit})
         found.append(client)
     planning.plan_studio(studio, now)
     return found
@@ -283,3 +286,22 @@ def test_what_safety_hangs_on_takes_the_other_channel_where_an_open_road_is_away
     sending.note_back(Pipe())
     Message.objects.filter(pk=waits.pk).update(due_at=now)
     assert sending.stream(Pipe(), "main") == {"handed_over": 1}
+
+
+def test_the_owners_limit_a_second_holds_instructions_and_never_aftercare(
+    studio: Studio, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    due(studio, 6)
+    due(studio, 6, service="removal", status="booked", starts_at=clock.now() + timedelta(days=2))
+    studio.lines.update(most_a_second=4)
+    monkeypatch.setattr(streaming, "LISTEN", 0.01)
+    road = Pipe(window=50)
+    left: list[tuple[float, int]] = []
+    road.on_submit.append(lambda batch: left.append((time.monotonic(), len(batch))))
+
+    assert sending.stream(road, "main") == {"handed_over": 12}
+
+    # Six of aftercare and the one that may leave with them at once; the others follow at four a second.
+    assert left[0][1] <= 7
+    assert left[-1][0] - left[0][0] >= 1.0
+    assert max(number for _at, number in left[1:]) == 1

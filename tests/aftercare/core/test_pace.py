@@ -2,7 +2,7 @@ from __future__ import annotations
 
 import math
 
-from aftercare.transports.smpp.pace import Pace
+from aftercare.core.pace import Pace
 
 
 def leave(pace: Pace, begin: float, seconds: float, *, at_once: int = 1000) -> int:

@@ -1,4 +1,4 @@
-"""How fast texts may leave: a carrier's limit, and less for a while after it has asked for less."""
+"""How fast messages may leave: a limit, and less for a while after the carrier has asked for less."""
 
 from __future__ import annotations
 
