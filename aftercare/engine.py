@@ -81,6 +81,11 @@ def place() -> Path:
     return Path(settings.DATA_DIR) / "engine.lock"
 
 
+def place_of_bind(bind: str) -> Path:
+    """Give the file that stands for the one process on this machine that holds a bind."""
+    return Path(settings.DATA_DIR) / f"smpp-{bind}.lock"
+
+
 @contextmanager
 def only_one(file: Path) -> Iterator[None]:
     """Hold the place of the one loop; AlreadyRunning if it is taken."""

@@ -16,7 +16,7 @@ from studio import clock
 from studio.models import Staff, Studio
 
 TOLD_AFTER = timedelta(minutes=10)
-NOBODY = "The process that keeps the connection to the carrier is not at work: start manage.py run_smpp anew."
+NOBODY = "What keeps the carrier's connection open is not at work: whoever runs the service has to start it."
 
 
 @dataclass(frozen=True, slots=True)

@@ -77,6 +77,7 @@ FORMS = (
     form("It could not be written: {error}"),
     # aftercare.sending and aftercare.transports
     form("The day's limit of texts is reached."),
+    form("What keeps the carrier's connection open is not at work: whoever runs the service has to start it."),
     form("The road that it was to take has been away for long: it goes by the other channel."),
     form("The service failed while it handed this over: nobody knows whether it left."),
     form("The provider reports: {word}."),

@@ -119,6 +119,11 @@ def _hold(held: ExitStack) -> None:
         held.enter_context(engine.only_one(engine.place()))
     except engine.AlreadyRunning as refusal:
         raise CommandError("The engine is running: stop the service first.") from refusal
+    for bind in settings.AFTERCARE_BINDS:
+        try:
+            held.enter_context(engine.only_one(engine.place_of_bind(bind)))
+        except engine.AlreadyRunning as refusal:
+            raise CommandError(f"run_smpp {bind} is running: stop the service first.") from refusal
     held.enter_context(_not_started(Path(settings.DATA_DIR) / "start.lock"))
     _alone()
 

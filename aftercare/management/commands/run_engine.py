@@ -2,14 +2,12 @@
 
 from __future__ import annotations
 
-import signal
-import threading
-from types import FrameType
 from typing import Any
 
 from django.core.management.base import BaseCommand, CommandError
 
 from aftercare import engine, moved, tasks
+from aftercare.management import stopping
 from studio import lifeline
 
 
@@ -21,13 +19,7 @@ class Command(BaseCommand):
 
     def handle(self, *args: Any, **options: Any) -> None:
         lifeline.tie_if_asked()
-        stop = threading.Event()
-
-        def end(_number: int, _frame: FrameType | None) -> None:
-            stop.set()
-
-        signal.signal(signal.SIGTERM, end)
-        signal.signal(signal.SIGINT, end)
+        stop = stopping.when_asked()
         try:
             with engine.only_one(engine.place()):
                 moved.refuse()

@@ -3,19 +3,17 @@
 from __future__ import annotations
 
 import logging
-import signal
 import threading
 import time
 from dataclasses import dataclass
-from pathlib import Path
-from types import FrameType
 from typing import Any
 
 from django.conf import settings
 from django.core.management.base import BaseCommand, CommandError, CommandParser
 from django.db import close_old_connections
 
-from aftercare import engine, heartbeats, receiving, sending
+from aftercare import engine, heartbeats, moved, receiving, sending
+from aftercare.management import stopping
 from aftercare.pages import morning
 from aftercare.transports.smpp import Smpp
 from studio import clock, lifeline
@@ -38,13 +36,7 @@ class Command(BaseCommand):
 
     def handle(self, *args: Any, bind: str, **options: Any) -> None:
         lifeline.tie_if_asked()
-        stop = threading.Event()
-
-        def end(_number: int, _frame: FrameType | None) -> None:
-            stop.set()
-
-        signal.signal(signal.SIGTERM, end)
-        signal.signal(signal.SIGINT, end)
+        stop = stopping.when_asked()
         chosen = settings.AFTERCARE_BINDS.get(bind)
         if chosen is None:
             known = ", ".join(settings.AFTERCARE_BINDS) or "none yet"
@@ -52,7 +44,8 @@ class Command(BaseCommand):
                 f"There is no bind “{bind}”: set SMPP_{bind.upper()} in the environment. Known: {known}."
             )
         try:
-            with engine.only_one(Path(settings.DATA_DIR) / f"smpp-{bind}.lock"):
+            with engine.only_one(engine.place_of_bind(bind)):
+                moved.refuse()
                 self.stderr.write(f"The line to the carrier “{bind}” is looked after.")
                 _look_after(Smpp(bind=bind, inbox=receiving.inbox(f"smpp:{bind}"), **chosen), stop)
         except engine.AlreadyRunning as refusal:
@@ -91,6 +84,8 @@ def _look_after(road: Smpp, stop: threading.Event) -> None:
                 watch.look()
                 _round(road, stop)
                 failing = ""
+            except moved.HasMoved:
+                raise
             except Exception as error:  # a database that is away must not end the connection
                 if failing == repr(error):
                     log.error("%s still fails: %s", road.account, failing)
@@ -105,6 +100,7 @@ def _look_after(road: Smpp, stop: threading.Event) -> None:
 
 
 def _round(road: Smpp, stop: threading.Event) -> None:
+    moved.refuse()
     end = time.monotonic() + _ROUND_SECONDS
     if road.is_up:
         handed = sending.stream(
