@@ -114,7 +114,7 @@ CONTENT_SECURITY_POLICY = {
 _cache_options = {"socket_timeout": 2, "socket_connect_timeout": 2, "health_check_interval": 30}
 CACHES: dict[str, Any] = {
     "default": {
-        "BACKEND": "studio.counts.ForgetfulRedis",
+        "BACKEND": "studio.cache.ForgetfulRedis",
         "LOCATION": env.text("CACHE_URL", env.next_redis(REDIS_URL)),
         "OPTIONS": _cache_options,
     }

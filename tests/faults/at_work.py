@@ -14,6 +14,7 @@ import urllib.error
 import urllib.request
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from contextlib import contextmanager, suppress
+from dataclasses import dataclass, field
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
 from zoneinfo import ZoneInfo
@@ -83,6 +84,31 @@ def running(settings: Mapping[str, str], log: Path, *command: str) -> Iterator[s
         with suppress(ProcessLookupError):
             os.killpg(process.pid, signal.SIGKILL)
         process.wait()
+
+
+@dataclass
+class Processes:
+    """Processes of one service by name, each a group of its own, to be killed and started again."""
+
+    settings: Mapping[str, str]
+    folder: Path
+    running: dict[str, subprocess.Popen[bytes]] = field(default_factory=dict)
+
+    def start(self, name: str, *command: str) -> None:
+        with (self.folder / f"{name}.log").open("ab") as log:
+            self.running[name] = subprocess.Popen(
+                [sys.executable, *command], cwd=ROOT, env=self.settings, stdout=log, stderr=log, start_new_session=True
+            )
+
+    def kill(self, name: str) -> None:
+        process = self.running.pop(name)
+        with suppress(ProcessLookupError):
+            os.killpg(process.pid, signal.SIGKILL)
+        process.wait()
+
+    def end(self) -> None:
+        for name in list(self.running):
+            self.kill(name)
 
 
 @contextmanager

@@ -24,6 +24,7 @@ class Entry:
     occasion: str
     state: str
     tries: tuple[tuple[str, str], ...]
+    address: str = ""
 
 
 def query(url: str, statement: str) -> list[tuple[Any, ...]]:
@@ -41,8 +42,8 @@ def entries(url: str, which: str = DUE_NOW) -> list[Entry]:
     asked = "SELECT message_id, reference, outcome FROM aftercare_attempt ORDER BY message_id, number"
     for message, reference, outcome in query(url, asked):
         tries.setdefault(message, []).append((reference, outcome))
-    found = query(url, f"SELECT id, occasion, state FROM aftercare_message WHERE {which}")
-    return [Entry(occasion, state, tuple(tries.get(pk, ()))) for pk, occasion, state in found]
+    found = query(url, f"SELECT id, occasion, state, address FROM aftercare_message WHERE {which}")
+    return [Entry(occasion, state, tuple(tries.get(pk, ())), address) for pk, occasion, state, address in found]
 
 
 def at_work(url: str, which: str = DUE_NOW) -> int:
@@ -103,8 +104,16 @@ def judge(
     return faults
 
 
+def judge_by_address(found: Collection[Entry], arrived: Mapping[str, int]) -> list[str]:
+    """Return all that must not be where only addresses tell what arrived, each of which one message goes to."""
+    return [fault for entry in found for fault in _faults_of(entry, arrived.get(entry.address, 0))]
+
+
 def _faults(entry: Entry, taken: Mapping[str, int]) -> Iterable[str]:
-    times = sum(taken[reference] for reference in {reference for reference, _outcome in entry.tries})
+    return _faults_of(entry, sum(taken[reference] for reference in {reference for reference, _outcome in entry.tries}))
+
+
+def _faults_of(entry: Entry, times: int) -> Iterable[str]:
     lost = sum(outcome == "unsure" for _reference, outcome in entry.tries)
     if entry.state not in AT_REST:
         yield f"{entry.occasion}: at no rest: {entry.state}"

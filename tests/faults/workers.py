@@ -3,44 +3,25 @@ of another make, whose own count by our reference is the judge."""
 
 from __future__ import annotations
 
-import os
 import random
 import signal
 import subprocess
-import sys
 import time
-import urllib.request
-from collections import Counter
-from collections.abc import Iterator, Mapping
-from contextlib import ExitStack, contextmanager, suppress
-from dataclasses import dataclass, field
+from collections.abc import Iterator
+from contextlib import ExitStack, contextmanager
+from dataclasses import dataclass
 from pathlib import Path
 
-import psycopg
-
 from tests import servers, services
-from tests.faults.bind import ROOT, wait_for
-from tests.faults.judging import Fate, Result
+from tests.faults import at_work, ledger
+from tests.faults.at_work import Processes
 from tests.servers import MailServer
 
 PATIENCE = 10  # seconds; what was handing over at a kill is decided after it
-DUE = "m.occasion IN ('care', 'prepare')"
-AT_WORK = f"""
-SELECT count(*) FROM aftercare_message m WHERE {DUE}
-AND (state IN ('planned', 'claimed', 'handing_over') OR lease_until IS NOT NULL)
-"""
-MESSAGES = f"SELECT m.id, m.occasion, m.state, m.lease_until IS NOT NULL FROM aftercare_message m WHERE {DUE}"
-ATTEMPTS = f"""
-SELECT a.message_id, a.reference, a.outcome FROM aftercare_attempt a JOIN aftercare_message m ON m.id = a.message_id
-WHERE {DUE}
-"""
-HURRY = f"""
-from aftercare.lines import lines_of
-from studio.models import Studio
-line = lines_of(Studio.objects.get())["email"]
-line.options = {{"patience": {PATIENCE}}}
-line.save()
-"""
+FLYING = 8  # e-mails in flight at once for each of a worker's two children
+PASSWORD = "a-long-enough-one"  # noqa: S105  of nobody: it is the trying that is measured
+
+Outcome = tuple[dict[str, int], list[str]]
 
 
 @dataclass
@@ -50,14 +31,10 @@ class Redis:
     port: int
     process: subprocess.Popen[bytes] | None = None
 
-    @property
-    def url(self) -> str:
-        return f"redis://127.0.0.1:{self.port}/0"
-
     def start(self) -> None:
         command = ["redis-server", "--port", str(self.port), "--bind", "127.0.0.1", "--save", "", "--appendonly", "no"]
         self.process = subprocess.Popen(command, stdout=subprocess.DEVNULL)
-        wait_for(lambda: servers.listens(self.port), 10, "Redis does not come up")
+        at_work.wait_for(lambda: servers.listens(self.port), 10, "Redis does not come up")
 
     def send(self, number: signal.Signals) -> None:
         assert self.process is not None  # noqa: S101  started before
@@ -70,157 +47,111 @@ class Redis:
 
 
 @dataclass
-class Engine:
-    """A studio on PostgreSQL and Redis with workers and beats, each a process group of its own."""
+class Grown(Processes):
+    """A studio on PostgreSQL and Redis, and its mail server."""
 
-    settings: Mapping[str, str]
-    database: str
-    redis: Redis
-    mail: MailServer
-    folder: Path
-    messages: int
-    processes: dict[str, subprocess.Popen[bytes]] = field(default_factory=dict)
+    url: str = ""
+    redis: Redis = None  # type: ignore[assignment]  # always given
+    mail: MailServer = None  # type: ignore[assignment]  # always given
 
-    def start(self, name: str) -> None:
-        celery = ["-m", "celery", "-A", "studio"]
+    def start_one(self, name: str) -> None:
+        """Start a worker, a beat or the pages by that name."""
+        celery = ("-m", "celery", "-A", "studio")
         commands = {
-            "worker": [*celery, "worker", "-c", "2", "-n", name, "--without-gossip", "--without-mingle"],
-            "beat": [*celery, "beat", "--pidfile=", f"--schedule={self.folder / name}"],
-            "web": ["-m", "gunicorn", "--config", "deploy/gunicorn.conf.py"],
+            "worker": (*celery, "worker", "-c", "2", "-n", name, "--without-gossip", "--without-mingle"),
+            "beat": (*celery, "beat", "--pidfile=", f"--schedule={self.folder / name}"),
         }
-        with (self.folder / f"{name}.log").open("ab") as log:
-            self.processes[name] = subprocess.Popen(
-                [sys.executable, *commands[name.rstrip("12")]],
-                cwd=ROOT,
-                env=dict(self.settings),
-                stdout=log,
-                stderr=log,
-                start_new_session=True,
-            )
+        self.start(name, *commands[name.rstrip("12")])
 
-    def kill(self, name: str) -> None:
-        process = self.processes.pop(name)
-        with suppress(ProcessLookupError):
-            os.killpg(process.pid, signal.SIGKILL)
-        process.wait()
+    def wait_for_mails(self, number: float) -> None:
+        at_work.wait_for(lambda: len(self.mail.accepted) > number, 120, "it does not send")
 
-    def end(self) -> None:
-        for name in list(self.processes):
-            self.kill(name)
-
-    def ask(self, statement: str) -> list[tuple]:
-        with psycopg.connect(self.database, autocommit=True) as connection:
-            return connection.execute(statement).fetchall()
-
-    def wait_for_mails(self, number: float, seconds: float = 120) -> None:
-        wait_for(lambda: len(self.mail.accepted) > number, seconds, "it does not send")
-
-    def wait_until_at_rest(self, seconds: float) -> None:
-        wait_for(lambda: not self.ask(AT_WORK)[0][0], seconds, "some messages never came to rest")
-
-    def result(self, name: str, **seen: object) -> Result:
-        accepted = Counter(self.mail.accepted)
-        taken: Counter[int] = Counter()
-        lost: Counter[int] = Counter()
-        for message, reference, outcome in self.ask(ATTEMPTS):
-            taken[message] += accepted.pop(reference, 0)
-            lost[message] += outcome == "unsure"
-        rows = self.ask(MESSAGES)
-        fates = [Fate(occasion, state, leased, lost[pk], taken[pk]) for pk, occasion, state, leased in rows]
-        found = Result(name, fates, dict(seen)).judge(self.messages)
-        if accepted:
-            found.faults.append(f"{sum(accepted.values())} mails that nobody has written down")
-        return found
+    def outcome(self, *, cut_off: int = 0, **more: int) -> Outcome:
+        """Wait until all is at rest, and judge it; ``cut_off`` is how many can have been in flight at kills."""
+        at_work.wait_for(lambda: not ledger.at_work(self.url), 300, "some messages never came to rest")
+        found = ledger.entries(self.url)
+        faults = ledger.judge(found, self.mail.accepted, self.mail.unanswered, cut_off=cut_off)
+        return ledger.counts(found, self.mail.accepted) | more, faults
 
 
 @contextmanager
-def engine(folder: Path, messages: int) -> Iterator[Engine]:
+def grown(folder: Path, messages: int) -> Iterator[Grown]:
+    """Run a service with so many e-mails due; its processes are not yet started."""
     with ExitStack() as stack:
-        database = stack.enter_context(servers.postgres())
+        url = stack.enter_context(servers.postgres())
         mail = stack.enter_context(servers.smtp(folder, 0.004))
         redis = Redis(servers.free_port())
         redis.start()
         stack.callback(redis.kill)
-        port = servers.free_port()
         settings = services.environment(
             folder,
-            DATABASE_URL=database,
-            REDIS_URL=redis.url,
+            DATABASE_URL=url,
+            REDIS_URL=f"redis://127.0.0.1:{redis.port}/0",
             EMAIL_URL=mail.url,
-            PORT=str(port),
+            PORT=str(servers.free_port()),
             REDIS_SOCKET_TIMEOUT="10",
             LOG_LEVEL="WARNING",
         )
-        services.make_live_studio(settings, folder, messages)
-        services.manage(settings, "shell", "-c", HURRY)
-        made = Engine(settings, database, redis, mail, folder, messages)
+        at_work.make_live_studio(settings, folder, [f"mia{number}@mail.example" for number in range(messages)])
+        at_work.set_line(settings, "email", options={"patience": PATIENCE})
+        made = Grown(settings, folder, url=url, redis=redis, mail=mail)
         stack.callback(made.end)
         yield made
 
 
-def workers_killed(folder: Path, small: bool) -> Result:
+def killed(folder: Path, small: bool) -> Outcome:
     """kill -9 of workers and beats, two of each, at random moments spread over the whole run."""
     kills, messages = (4, 200) if small else (60, 6_000)
     luck = random.Random(11)
-    with engine(folder, messages) as made:
+    with grown(folder, messages) as made:
         names = ("worker1", "worker2", "beat1", "beat2")
         for name in names:
-            made.start(name)
+            made.start_one(name)
         for number in range(kills):
             made.wait_for_mails((number + luck.random() * 0.9) * messages / kills)
             time.sleep(luck.uniform(0, 0.05))
             name = names[number % 4]
             made.kill(name)
-            made.start(name)
-        made.wait_until_at_rest(300)
-        return made.result("workers and beats killed", kills=kills)
+            made.start_one(name)
+        return made.outcome(cut_off=kills // 2 * 2 * FLYING, kills=kills)
 
 
-def redis_killed(folder: Path, small: bool) -> Result:
+def redis_killed(folder: Path, small: bool) -> Outcome:
     """Redis is killed without a trace of what it held, and comes back empty a few seconds later."""
-    messages = 300 if small else 3_000
-    with engine(folder, messages) as made:
+    messages, kills = (300, 1) if small else (3_000, 5)
+    with grown(folder, messages) as made:
         for name in ("worker1", "worker2", "beat1"):
-            made.start(name)
-        for number in range(1 if small else 5):
+            made.start_one(name)
+        for number in range(kills):
             made.wait_for_mails((number + 0.3) * messages / 5)
             made.redis.kill()
             time.sleep(3)
             made.redis.start()
-        made.wait_until_at_rest(180)
-        return made.result("Redis killed", kills=1 if small else 5)
+        return made.outcome(kills=kills)
 
 
-def redis_frozen(folder: Path, small: bool) -> Result:
-    """Redis is stopped for 30 s: pages answer all the same, and workers do their rounds without it."""
-    messages = 400 if small else 2_000
-    with engine(folder, messages) as made:
-        for name in ("worker1", "worker2", "beat1", "web"):
-            made.start(name)
-        wait_for(lambda: _seconds(made) < 30, 40, "the pages do not come up")
-        made.wait_for_mails(messages / 5)
-        made.redis.send(signal.SIGSTOP)
-        slowest = max(_seconds(made) for _ in range(10))
-        before = len(made.mail.accepted)
-        time.sleep(30)
-        meanwhile = len(made.mail.accepted) - before
-        made.redis.send(signal.SIGCONT)
-        made.wait_until_at_rest(180)
-        found = made.result("Redis frozen for 30 s", slowest_page=f"{slowest:.2f} s", meanwhile=meanwhile)
+def redis_frozen(folder: Path, small: bool) -> Outcome:
+    """Redis is stopped for 30 s: a sign-in, which counts tries in the cache, goes on, and workers do their rounds."""
+    with grown(folder, 400 if small else 2_000) as made:
+        for name in ("worker1", "worker2", "beat1"):
+            made.start_one(name)
+        with at_work.web(made.settings, folder) as site:
+            made.wait_for_mails(80)
+            made.redis.send(signal.SIGSTOP)
+            before = len(made.mail.accepted)
+            slowest = max(_seconds(site) for _ in range(5))
+            time.sleep(30)
+            meanwhile = len(made.mail.accepted) - before
+            made.redis.send(signal.SIGCONT)
+            figures, faults = made.outcome(meanwhile=meanwhile, slowest_ms=round(slowest * 1000))
         if not meanwhile:
-            found.faults.append("nothing left while Redis stood still")
+            faults.append("nothing left while Redis stood still")
         if slowest > 3:
-            found.faults.append(f"a page took {slowest:.1f} s")
-        return found
+            faults.append(f"a sign-in took {slowest:.1f} s")
+        return figures, faults
 
 
-def _seconds(made: Engine) -> float:
-    """How long the sign-in page takes; 99 where nobody answers."""
-    base = f"http://127.0.0.1:{made.settings['PORT']}"
+def _seconds(site: str) -> float:
     began = time.monotonic()
-    try:
-        with urllib.request.urlopen(f"{base}/sign-in", timeout=30) as page:  # noqa: S310  always this machine
-            page.read()
-    except OSError:
-        return 99.0
+    at_work.sign_in(site, "ines@birch.example", PASSWORD)
     return time.monotonic() - began

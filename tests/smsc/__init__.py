@@ -48,6 +48,7 @@ class Counts:
     unfinished: int
     throttled: int
     receipts: int
+    again: int  # receipts that came once more, see ``insist``
     answers: Sequence[tuple[int, int]]  # to what it delivered: sequence number, status
     unacknowledged: Sequence[int]
     binds: int

@@ -29,6 +29,7 @@ const DEFAULTS = {
   receipt_state: "DELIVRD", // or an object by destination
   receipt_form: "both", // text, options, or both
   receipt_foreign: false, // another one each time, about a text that was never here
+  insist: false, // a receipt that was refused, or not answered when the line broke, comes again
   receipt_id: true, // false: only user_message_reference tells which
 };
 
@@ -38,7 +39,7 @@ const sessions = new Set();
 
 function reset() {
   number = 1_000_000_000;
-  counts = { units: 0, throttled: 0, binds: 0, enquired: 0, unbound: 0, receipts: 0 };
+  counts = { units: 0, throttled: 0, binds: 0, enquired: 0, unbound: 0, receipts: 0, again: 0 };
   byDestination = new Map();
   texts = [];
   started = new Map(); // texts of which parts are missing
@@ -54,6 +55,7 @@ class Line {
     this.session = session;
     this.waiting = [];
     this.sequence = 0;
+    this.owed = new Map(); // what comes again, by sequence number
     this.flush = () => {
       const { socket } = this.session;
       if (socket.writable) socket.write(this.waiting.length === 1 ? this.waiting[0] : Buffer.concat(this.waiting));
@@ -102,6 +104,7 @@ class Line {
     }
     const sequence = ++this.sequence;
     if (!asked.plain) unacknowledged.add(sequence);
+    if (settings.insist) this.owed.set(sequence, (line) => line.receipt(pdu, id, state, asked));
     const head = Buffer.alloc(16);
     const body = Buffer.concat([
       Buffer.from([0, pdu.dest_addr_ton, pdu.dest_addr_npi]), Buffer.from(`${pdu.destination_addr}\0`, "latin1"),
@@ -195,6 +198,17 @@ function keep(pdu) {
   texts.push({ ...rest, text: pieces.join(""), well_formed: pieces.every((piece) => piece.isWellFormed()) });
 }
 
+const debt = []; // what nobody is bound for just now
+
+function settle(line, pdu) {
+  const again = line.owed.get(pdu.sequence_number);
+  line.owed.delete(pdu.sequence_number);
+  if (again && pdu.command_status !== OK) {
+    counts.again++;
+    setTimeout(() => (sessions.has(line) ? again(line) : debt.push(again)), 300);
+  }
+}
+
 function heard(line, pdu) {
   switch (pdu.command) {
     case "submit_sm":
@@ -202,12 +216,14 @@ function heard(line, pdu) {
     case "deliver_sm_resp":
       if (settings.plain) return;
       unacknowledged.delete(pdu.sequence_number);
+      settle(line, pdu);
       return answers.push([pdu.sequence_number, pdu.command_status]);
     case "bind_transceiver":
       if (pdu.password === "wrong") return line.session.send(pdu.response({ command_status: 0x0e }));
       counts.binds++;
       sessions.add(line);
-      return line.session.send(pdu.response({ system_id: "smsc" }));
+      line.session.send(pdu.response({ system_id: "smsc" }));
+      return debt.splice(0).forEach((again) => again(line));
     case "enquire_link":
       counts.enquired++;
       return settings.deaf || line.session.send(pdu.response());
@@ -226,7 +242,12 @@ smpp.createServer(tls, (session) => {
   session.socket.setNoDelay(true);
   session.on("pdu", (pdu) => heard(line, pdu));
   session.on("error", () => session.destroy());
-  session.on("close", () => sessions.delete(line));
+  session.on("close", () => {
+    sessions.delete(line);
+    counts.again += line.owed.size;
+    debt.push(...line.owed.values());
+    line.owed.clear();
+  });
 }).listen(Number(smppPort), "127.0.0.1");
 
 // A text that a client writes: octets in hexadecimal, so that the test and not this centre says how it is coded.

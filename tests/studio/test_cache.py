@@ -5,8 +5,9 @@ import time
 from collections.abc import Iterator
 
 import pytest
+from django.core.cache.backends.redis import RedisCache
 
-from studio.counts import ForgetfulRedis
+from studio.cache import ForgetfulRedis
 from tests import servers
 
 
@@ -32,7 +33,21 @@ def test_a_cache_that_is_away_or_frozen_forgets_and_holds_nobody_up(frozen: str)
         assert one.add("tries", 0, 60) is False
         assert one.incr("tries") == 1
         assert one.delete("tries") is False
-        assert time.monotonic() - began < 2.4, "four calls, each of them tried once"
+        assert time.monotonic() - began < 1.0, "four calls, of which one waits"
+
+
+def test_one_that_is_back_is_asked_again(frozen: str, monkeypatch: pytest.MonkeyPatch) -> None:
+    one = cache(frozen)
+    one.get("tries")
+    asked: list[str] = []
+    monkeypatch.setattr(RedisCache, "get", lambda _self, key, *_more: asked.append(key))
+
+    one.get("tries")
+    assert asked == []
+    monkeypatch.setattr("studio.cache.LEFT_ALONE", 0.0)
+    monkeypatch.setitem(ForgetfulRedis._away_until, frozen, 0.0)
+    one.get("tries")
+    assert asked == ["tries"]
 
 
 @pytest.mark.servers
