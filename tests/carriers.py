@@ -12,9 +12,10 @@ import time
 from collections.abc import Iterator
 from contextlib import contextmanager
 from dataclasses import dataclass, field
-from http.server import BaseHTTPRequestHandler, ThreadingHTTPServer
 from typing import Any, ClassVar
 from urllib.parse import parse_qsl, urlsplit
+
+from tests.httpservers import Handler, serving
 
 
 @dataclass
@@ -50,32 +51,14 @@ class Carrier:
 def carrier(pause: float = 0.0) -> Iterator[Carrier]:
     """Run the provider."""
     running = Carrier(pause=pause)
-    server = _Server(("127.0.0.1", 0), type("Bound", (_Handler,), {"carrier": running}))
-    running.url = f"http://127.0.0.1:{server.server_address[1]}"
-    thread = threading.Thread(target=server.serve_forever, kwargs={"poll_interval": 0.02}, daemon=True)
-    thread.start()
-    try:
-        yield running
-    finally:
-        running.over.set()
-        server.shutdown()
-        server.server_close()
-        thread.join()
+    with serving(_Handler, carrier=running) as running.url:
+        try:
+            yield running
+        finally:
+            running.over.set()
 
 
-class _Server(ThreadingHTTPServer):
-    # What http.server does by itself caps kept connections at 23 requests a second, and refuses the sixth client.
-    request_queue_size = 128
-    daemon_threads = True
-
-    def handle_error(self, request: Any, client_address: Any) -> None:
-        """A client that went away is no news."""
-
-
-class _Handler(BaseHTTPRequestHandler):
-    protocol_version = "HTTP/1.1"
-    disable_nagle_algorithm = True
-    wbufsize = -1
+class _Handler(Handler):
     carrier: ClassVar[Carrier]
 
     def do_POST(self) -> None:
@@ -117,24 +100,11 @@ class _Handler(BaseHTTPRequestHandler):
             self.carrier.over.wait(20)
             self.close_connection = True
         elif kind == "9":
-            self._say(200, "<p>Welcome</p>")
+            self.say(200, b"<p>Welcome</p>")
         elif kind == "2":
-            self._say(400, json.dumps({"code": 21211, "message": "not a number"}))
+            self.say(400, json.dumps({"code": 21211, "message": "not a number"}).encode())
         elif kind in "3478":
             status = {"3": 429, "4": 500, "7": 503, "8": 401}[kind]
-            self._say(status, json.dumps({"code": status, "message": "no"}), {"Retry-After": "90"})
+            self.say(status, json.dumps({"code": status, "message": "no"}).encode(), {"Retry-After": "90"})
         else:
-            self._say(201, json.dumps({"sid": f"SM{number}", "status": "queued"}))
-
-    def _say(self, status: int, body: str, headers: dict[str, str] | None = None) -> None:
-        content = body.encode()
-        self.send_response(status)
-        for name, value in {"Content-Type": "application/json", **(headers or {})}.items():
-            self.send_header(name, value)
-        self.send_header("Content-Length", str(len(content)))
-        self.end_headers()
-        self.wfile.write(content)
-        self.wfile.flush()
-
-    def log_message(self, format: str, *arguments: Any) -> None:  # noqa: A002  its name in http.server
-        """Tests are quiet."""
+            self.say(201, json.dumps({"sid": f"SM{number}", "status": "queued"}).encode())

@@ -13,9 +13,10 @@ import time
 from collections.abc import Iterator
 from contextlib import contextmanager
 from dataclasses import dataclass, field
-from http.server import BaseHTTPRequestHandler, ThreadingHTTPServer
-from threading import Lock, Thread
+from threading import Lock
 from typing import Any
+
+from tests.httpservers import Handler, serving
 
 STATUS = {"busy": 429, "broken": 500, "key": 401, "gateway": 504, "conflict": 409}
 REFUSED = {"postmark": 422, "resend": 422, "brevo": 400}
@@ -71,33 +72,13 @@ class MailProvider:
 def mail_provider(pause: float = 0.0) -> Iterator[MailProvider]:
     """Run a provider on a private port."""
     provider = MailProvider(pause=pause)
-
-    class Handler(_Handler):
-        running = provider
-
-    server = _Server(("127.0.0.1", 0), Handler)
-    thread = Thread(target=server.serve_forever, args=(0.02,), daemon=True)
-    thread.start()
-    provider.url = f"http://127.0.0.1:{server.server_port}/"
-    try:
+    with serving(_Handler, running=provider) as address:
+        provider.url = f"{address}/"
         yield provider
-    finally:
-        server.shutdown()
-        server.server_close()
-        thread.join()
 
 
-class _Server(ThreadingHTTPServer):
-    daemon_threads = True
-    request_queue_size = 64
-
-
-class _Handler(BaseHTTPRequestHandler):
+class _Handler(Handler):
     running: MailProvider
-
-    protocol_version = "HTTP/1.1"
-    disable_nagle_algorithm = True  # else each answer to a connection that stays open waits 40 ms
-    wbufsize = -1
 
     def do_POST(self) -> None:
         sent = json.loads(self.rfile.read(int(self.headers["Content-Length"])))
@@ -135,14 +116,5 @@ class _Handler(BaseHTTPRequestHandler):
         return {"code": "invalid_parameter", "name": "validation_error", "message": "Invalid `to` field"}
 
     def _answer(self, status: int, body: dict[str, object], retry_after: int | None = None) -> None:
-        written = json.dumps(body).encode()
-        self.send_response(status)
-        self.send_header("Content-Type", "application/json")
-        self.send_header("Content-Length", str(len(written)))
-        if retry_after is not None:
-            self.send_header("Retry-After", str(retry_after))
-        self.end_headers()
-        self.wfile.write(written)
-
-    def log_message(self, format: str, *args: object) -> None:
-        pass
+        headers = {} if retry_after is None else {"Retry-After": str(retry_after)}
+        self.say(status, json.dumps(body).encode(), headers)

@@ -15,13 +15,13 @@ from collections import defaultdict
 from collections.abc import Callable, Iterator, Mapping
 from contextlib import AbstractContextManager, ExitStack, contextmanager
 from dataclasses import dataclass, field
-from http.server import BaseHTTPRequestHandler, ThreadingHTTPServer
 from pathlib import Path
 from typing import ClassVar
 
 from tests import servers, services
 from tests.faults import at_work, ledger
 from tests.faults.smtp import end_of_it
+from tests.httpservers import Handler, serving
 
 KEY = "Idempotency-Key"
 RETRY_AFTER = 45  # seconds, longer than the service would wait by itself after a first try
@@ -84,30 +84,12 @@ class Provider:
 def provider(fault_of: Mapping[str, tuple[str, int]], *, keys: bool) -> Iterator[Provider]:
     """Run the provider."""
     running = Provider(fault_of, keys)
-    server = _Server(("127.0.0.1", 0), type("Bound", (_Handler,), {"provider": running}))
-    running.url = f"http://127.0.0.1:{server.server_port}/send"
-    thread = threading.Thread(target=server.serve_forever, kwargs={"poll_interval": 0.02}, daemon=True)
-    thread.start()
-    try:
+    with serving(_Handler, provider=running) as address:
+        running.url = f"{address}/send"
         yield running
-    finally:
-        server.shutdown()
-        server.server_close()
-        thread.join()
 
 
-class _Server(ThreadingHTTPServer):
-    request_queue_size = 128
-    daemon_threads = True
-
-    def handle_error(self, request: object, client_address: object) -> None:
-        """A client that went away is no news."""
-
-
-class _Handler(BaseHTTPRequestHandler):
-    protocol_version = "HTTP/1.1"
-    disable_nagle_algorithm = True
-    wbufsize = -1
+class _Handler(Handler):
     provider: ClassVar[Provider]
 
     def do_POST(self) -> None:
@@ -133,17 +115,7 @@ class _Handler(BaseHTTPRequestHandler):
         self._say(201, {"sid": f"SM{reference}"})
 
     def _say(self, status: int, answer: Mapping[str, object]) -> None:
-        content = json.dumps(answer).encode()
-        self.send_response(status)
-        self.send_header("Content-Type", "application/json")
-        self.send_header("Content-Length", str(len(content)))
-        if status == 429:
-            self.send_header("Retry-After", str(RETRY_AFTER))
-        self.end_headers()
-        self.wfile.write(content)
-
-    def log_message(self, format: str, *arguments: object) -> None:
-        """Its count says it all."""
+        self.say(status, json.dumps(answer).encode(), {"Retry-After": str(RETRY_AFTER)} if status == 429 else None)
 
 
 def happen(folder: Path, small: bool, keys: bool = False) -> tuple[dict[str, int], list[str]]:
