@@ -50,6 +50,7 @@ def test_she_sees_how_much_of_the_day_is_spent(studio: Studio) -> None:
     browser = sign_in(make_staff(studio, "Ines", is_owner=True))
     assert "0 texts of 200 left today" in browser.get(PAGE).content.decode()
 
-    Spending.objects.create(line=line(studio), day=browser.get(PAGE).context["request"].now.date(), segments=12)
+    today = browser.get(PAGE).context["request"].now.astimezone(studio.zone).date()
+    Spending.objects.create(line=line(studio), day=today, segments=12)
 
     assert "12 texts of 200 left today" in browser.get(PAGE).content.decode()
