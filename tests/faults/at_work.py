@@ -24,7 +24,19 @@ import requests
 from tests import servers, services
 from tests.services import ROOT, SLUG, manage
 
-COLUMNS = ("visit", "client", "first_name", "email", "mobile", "sms_ok", "service", "artist", "starts_at", "status")
+COLUMNS = (
+    "visit",
+    "client",
+    "first_name",
+    "email",
+    "mobile",
+    "time_zone",
+    "sms_ok",
+    "service",
+    "artist",
+    "starts_at",
+    "status",
+)
 HTTP_SMS = "aftercare.transports.http_sms.HttpSms"
 EMAIL = "aftercare.transports.email.Email"
 NUMBER = "+12125550199"
@@ -57,7 +69,8 @@ def make_live_studio(settings: Mapping[str, str], folder: Path, addresses: Seque
             service, status = (("fill", "done"), ("removal", "booked"))[number % 2]
             start = starts[number % 2].astimezone(ZoneInfo(zone)).replace(microsecond=0).isoformat()
             agreed = "yes" if mobile else ""
-            row = (f"V{number}", f"C{number}", "Mia", email, mobile, agreed, service, "Ada", start, status)
+            # Her zone is stated: else her number's, in which it may be night, would count beside the studio's.
+            row = (f"V{number}", f"C{number}", "Mia", email, mobile, zone, agreed, service, "Ada", start, status)
             writer.writerow(row)
     manage(settings, "migrate", "--verbosity=0")
     create = ("--create", "--time-zone", zone, "--region", "US")
