@@ -14,6 +14,7 @@ from aftercare.core.delivery import Event
 from aftercare.models import Line, Message
 from aftercare.outbox import Answered, Parcel
 from aftercare.transports.base import Outcome
+from studio import clock
 from studio.models import Client, Studio
 from tests.people import NOW
 
@@ -45,7 +46,7 @@ def parcel_of(message: Message, line: Line, *, receipt_wait: int = 0, **fields: 
         "address": address,
         "subject": "",
         "text": "Hello Mia",
-        "rehearsed": False,
+        "rehearsed": message.studio.in_rehearsal,
     }
     return Parcel(
         message=message,
@@ -60,10 +61,7 @@ def parcel_of(message: Message, line: Line, *, receipt_wait: int = 0, **fields: 
 def begin(line: Line, *, now: datetime = NOW, patience: int = 60, receipt_wait: int = 0) -> list[Parcel]:
     """Claim what is due and journal it, as a sender does up to the first byte."""
     parcels = [parcel_of(message, line, receipt_wait=receipt_wait) for message in outbox.claim(now, 100)]
-    with transaction.atomic():
-        held = outbox.hold(parcels)
-        assert held == {parcel.message.pk for parcel in parcels}
-        outbox.journal(parcels, now, patience)
+    assert outbox.depart(parcels, now, clock.now(), patience) == {parcel.message.pk for parcel in parcels}
     return parcels
 
 

@@ -22,28 +22,42 @@ def states() -> list[tuple[str, str]]:
     return [(state.value, state.value) for state in State]
 
 
+def _index_of_few(name: str) -> models.Index:
+    """Index a link that few messages have: the others' rows, which are written time and again, do not pay for it."""
+    return models.Index(fields=[name], condition=Q(**{f"{name}__isnull": False}), name=f"message_of_{name}")
+
+
 class Message(models.Model):
     """One thing to tell one client, or staff member, about one occasion: promised once.
 
     ``key`` is made in ``core`` and names the promise within its studio, edition included. ``aim_at``,
     ``no_later_than``, ``planned_from`` and ``about_start`` are what it was planned from; ``due_at`` follows from them.
+
+    Each row is written four times or more until it has arrived, and each time into every index: a link has none of
+    its own where another index begins with it.
     """
 
-    studio = models.ForeignKey(Studio, on_delete=models.CASCADE, related_name="messages")
+    studio = models.ForeignKey(Studio, on_delete=models.CASCADE, related_name="messages", db_index=False)
     key = models.CharField(max_length=120)
     edition = models.PositiveSmallIntegerField(default=1)
-    client = models.ForeignKey(Client, on_delete=models.CASCADE, null=True, blank=True, related_name="messages")
-    staff = models.ForeignKey(Staff, on_delete=models.CASCADE, null=True, blank=True, related_name="messages")
+    client = models.ForeignKey(
+        Client, on_delete=models.CASCADE, null=True, blank=True, related_name="messages", db_index=False
+    )
+    staff = models.ForeignKey(
+        Staff, on_delete=models.CASCADE, null=True, blank=True, related_name="messages", db_index=False
+    )
     visit = models.ForeignKey(Visit, on_delete=models.CASCADE, null=True, blank=True, related_name="messages")
     flag = models.ForeignKey(
-        "aftercare.Flag", on_delete=models.SET_NULL, null=True, blank=True, related_name="messages"
+        "aftercare.Flag", on_delete=models.SET_NULL, null=True, blank=True, related_name="messages", db_index=False
     )  # of a page, and of an answer to a matter
     occasion = models.CharField(max_length=16, choices=occasions)
     step = models.PositiveSmallIntegerField(default=0)
     kind = models.CharField(max_length=24, blank=True)  # which answer: stopped, started, help …
     language = models.CharField(max_length=8, blank=True)  # of an answer: that of her words; '' the one on record
     own_words = models.TextField(blank=True)  # of an answer that a person wrote: goes as it stands
-    written_by = models.ForeignKey(Staff, on_delete=models.SET_NULL, null=True, blank=True, related_name="+")
+    written_by = models.ForeignKey(
+        Staff, on_delete=models.SET_NULL, null=True, blank=True, related_name="+", db_index=False
+    )
     state = models.CharField(max_length=16, choices=states, default=State.PLANNED)
     reason = models.CharField(max_length=200, blank=True)  # why withheld, withdrawn, undelivered or unsure
     rank = models.PositiveSmallIntegerField(default=2)  # whose turn among those due: core.delivery.rank, set by outbox
@@ -62,7 +76,9 @@ class Message(models.Model):
     )  # attempts that a passing fault ended, since the last fresh start
     fell_back = models.BooleanField(default=False)  # the other channel has been tried
     rehearsed = models.BooleanField(default=False)  # handed to the pretend phone only
-    line = models.ForeignKey(Line, on_delete=models.PROTECT, null=True, blank=True, related_name="messages")
+    line = models.ForeignKey(
+        Line, on_delete=models.PROTECT, null=True, blank=True, related_name="messages", db_index=False
+    )
     address = models.CharField(max_length=254, blank=True)  # where it was handed over to
     subject = models.CharField(max_length=200, blank=True)  # as handed over
     text = models.TextField(blank=True)  # as handed over
@@ -74,11 +90,15 @@ class Message(models.Model):
     handed_over_at = models.DateTimeField(null=True, blank=True)
     ended_at = models.DateTimeField(null=True, blank=True)  # delivered, undelivered, withheld, withdrawn or unsure
     # Of reminders: what it was planned from; and, of one that waited for the owner's go, from when it may leave.
-    forecast = models.ForeignKey(Forecast, on_delete=models.SET_NULL, null=True, blank=True, related_name="+")
+    forecast = models.ForeignKey(
+        Forecast, on_delete=models.SET_NULL, null=True, blank=True, related_name="+", db_index=False
+    )
     go_from = models.DateTimeField(null=True, blank=True)
     # Of one that did not arrive, or may not have: who has done something about it. It counts until it fails anew.
     seen_to_at = models.DateTimeField(null=True, blank=True)
-    seen_to_by = models.ForeignKey(Staff, on_delete=models.SET_NULL, null=True, blank=True, related_name="+")
+    seen_to_by = models.ForeignKey(
+        Staff, on_delete=models.SET_NULL, null=True, blank=True, related_name="+", db_index=False
+    )
 
     class Meta:
         constraints = [models.UniqueConstraint(fields=["studio", "key"], name="one_message_a_key")]
@@ -88,8 +108,13 @@ class Message(models.Model):
             models.Index(fields=["studio", "state", "due_at"], name="message_by_state"),
             models.Index(fields=["studio", "occasion", "state", "due_at"], name="message_by_occasion"),
             models.Index(fields=["client", "due_at"], name="message_of_client"),
-            models.Index(fields=["line", "address"], name="message_by_address"),
-            models.Index(fields=["studio", "worded", "handed_over_at"], name="message_by_wording"),
+            models.Index(fields=["line", "address"], condition=Q(line__isnull=False), name="message_by_address"),
+            models.Index(
+                fields=["studio", "worded", "handed_over_at"],
+                condition=Q(handed_over_at__isnull=False),
+                name="message_by_wording",
+            ),
+            *(_index_of_few(name) for name in ("staff", "flag", "written_by", "forecast", "seen_to_by")),
         ]
 
     def __str__(self) -> str:
@@ -99,11 +124,11 @@ class Message(models.Model):
 class Attempt(models.Model):
     """One try at handing a message over. ``reference`` is ours and travels with it."""
 
-    message = models.ForeignKey(Message, on_delete=models.CASCADE, related_name="attempts")
+    message = models.ForeignKey(Message, on_delete=models.CASCADE, related_name="attempts", db_index=False)
     number = models.PositiveSmallIntegerField()
-    line = models.ForeignKey(Line, on_delete=models.PROTECT, related_name="+")
+    line = models.ForeignKey(Line, on_delete=models.PROTECT, related_name="+", db_index=False)  # lines are not deleted
     provider = models.CharField(max_length=60)  # the road's account
-    reference = models.CharField(max_length=40, unique=True)
+    reference = models.CharField(max_length=40)
     started_at = models.DateTimeField()
     ended_at = models.DateTimeField(null=True, blank=True)
     outcome = models.CharField(max_length=16, blank=True)  # a state's name
@@ -116,7 +141,11 @@ class Attempt(models.Model):
 
     class Meta:
         ordering = ["number"]
-        constraints = [models.UniqueConstraint(fields=["message", "number"], name="one_attempt_a_number")]
+        constraints = [
+            models.UniqueConstraint(fields=["message", "number"], name="one_attempt_a_number"),
+            # Not ``unique``: that would make a second index, for LIKE.
+            models.UniqueConstraint(fields=["reference"], name="one_attempt_a_reference"),
+        ]
         indexes = [models.Index(fields=["provider_ref"], name="attempt_by_provider_ref")]  # plain: see receipts
 
     def __str__(self) -> str:

@@ -6,7 +6,8 @@ clock, all else by the ``now`` that is given. Whoever locks several messages doe
 """
 
 from aftercare.outbox.claiming import ALL, Lane, claim, claim_these, let_go, put_back
-from aftercare.outbox.handing import Answered, Parcel, hold, journal, key_of, new_reference, settle
+from aftercare.outbox.departing import depart
+from aftercare.outbox.handing import Answered, Parcel, key_of, new_reference, settle
 from aftercare.outbox.promising import promise, replan
 from aftercare.outbox.receipts import match_strays, note_receipts
 from aftercare.outbox.unsure import expire_leases, free_claimed, resolve_unsure
@@ -18,10 +19,9 @@ __all__ = [
     "Parcel",
     "claim",
     "claim_these",
+    "depart",
     "expire_leases",
     "free_claimed",
-    "hold",
-    "journal",
     "key_of",
     "let_go",
     "match_strays",

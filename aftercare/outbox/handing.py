@@ -1,4 +1,4 @@
-"""Handing over: written down before the first byte leaves, and again when the answers are in."""
+"""Handing over: what is handed over, and what became of it once the answers are in."""
 
 from __future__ import annotations
 
@@ -9,10 +9,8 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 
-from django.db.models import Max, Q
-
 from aftercare import stops
-from aftercare.core import delivery, segments
+from aftercare.core import delivery
 from aftercare.core.delivery import Event, State
 from aftercare.models import Attempt, Line, Message
 from aftercare.outbox import falling_back, receipts, rows
@@ -36,11 +34,12 @@ class Parcel:
     rehearsed: bool
     reference: str
     worded: str = ""  # by which wording and version
+    as_of: int | None = None  # the client's revision that it was judged by; None: it goes whatever it is
+    heeds_stops: bool = True
     receipt_wait: int = 0  # seconds for which a receipt may still tell what became of it
     key: str = ""  # by which the provider knows it again, see `Outgoing.key`
     likeness: str = ""
     key_lifetime: int = 0  # seconds
-    attempt_id: int = 0  # once it is journaled
 
 
 @dataclass(frozen=True, slots=True)
@@ -68,66 +67,6 @@ def key_of(message: Message, likeness: str, reference: str) -> str:
     return known.order_by("number").values_list("key", flat=True).first() or reference
 
 
-def hold(parcels: Sequence[Parcel]) -> set[int]:
-    """Lock those messages that are still the caller's own, within its transaction; return their ids."""
-    by_lease: dict[datetime | None, list[int]] = {}
-    for parcel in parcels:
-        by_lease.setdefault(parcel.message.lease_until, []).append(parcel.message.pk)
-    own = Q(pk__in=[])
-    for lease, ids in by_lease.items():
-        own |= Q(pk__in=ids, lease_until=lease)
-    mine = Message.objects.select_for_update().filter(own, state=State.CLAIMED)
-    return set(mine.order_by("pk").values_list("pk", flat=True))
-
-
-def journal(parcels: Sequence[Parcel], now: datetime, patience: int) -> None:
-    """Write down that these held messages are about to be handed over. Commit before the first byte leaves.
-
-    ``patience`` is in seconds: how long an answer may take before a crash is taken for granted.
-    """
-    numbers = _next_numbers(parcels)
-    began = clock.now()
-    attempts = Attempt.objects.bulk_create(
-        Attempt(
-            message=parcel.message,
-            number=numbers.get(parcel.message.pk, 1),
-            line=parcel.line,
-            provider=parcel.provider,
-            reference=parcel.reference,
-            started_at=now,
-            key=parcel.key,
-            likeness=parcel.likeness,
-            key_until=began + timedelta(seconds=parcel.key_lifetime) if parcel.key else None,
-        )
-        for parcel in parcels
-    )
-    for parcel, attempt in zip(parcels, attempts, strict=True):
-        parcel.attempt_id = attempt.pk
-        _fill(parcel, now, began + timedelta(seconds=patience + parcel.receipt_wait))
-    written = ("state", "reason", "line", "channel", "address", "subject", "text", "segments", "rehearsed", "worded")
-    rows.update([parcel.message for parcel in parcels], (*written, "handing_over_at", "lease_until"))
-
-
-def _fill(parcel: Parcel, now: datetime, lease_until: datetime) -> None:
-    message = parcel.message
-    message.state = delivery.advance(State(message.state), Event.JOURNAL)
-    message.line_id, message.channel, message.address = parcel.line.pk, parcel.channel, parcel.address
-    message.subject, message.text, message.rehearsed = parcel.subject[:200], parcel.text, parcel.rehearsed
-    if parcel.channel == "sms":  # kept where an e-mail follows: the text that failed has been paid for
-        message.segments = segments.measure(parcel.text).segments
-    message.worded = parcel.worded
-    message.reason, message.handing_over_at, message.lease_until = "", now, lease_until
-
-
-def _next_numbers(parcels: Sequence[Parcel]) -> dict[int, int]:
-    """Number the next try of each message that was tried before."""
-    tried = [parcel.message.pk for parcel in parcels if parcel.message.handing_over_at is not None]
-    if not tried:
-        return {}
-    last = Attempt.objects.filter(message__in=tried).order_by().values_list("message").annotate(last=Max("number"))
-    return {message: number + 1 for message, number in last}
-
-
 def settle(answers: Sequence[Answered], now: datetime) -> Counter[str]:
     """Write down what became of journaled parcels; count the states that came of it. Call it within a transaction."""
     counts: Counter[str] = Counter()
@@ -139,7 +78,7 @@ def settle(answers: Sequence[Answered], now: datetime) -> Counter[str]:
         ids = [parcel.message.pk for parcel in taken]
         rows.move(ids, Event.TAKEN, handed_over_at=now, lease_until=None, ended_at=None, reason="")
         counts[State.HANDED_OVER.value] = len(taken)
-        named = {one.parcel.attempt_id: one.outcome.provider_ref for one in answers if one.outcome.event is Event.TAKEN}
+        named = {one.parcel.reference: one.outcome.provider_ref for one in answers if one.outcome.event is Event.TAKEN}
         receipts.match_early(named, now)
     for answer in answers:
         if answer.outcome.event is not Event.TAKEN:
@@ -148,25 +87,25 @@ def settle(answers: Sequence[Answered], now: datetime) -> Counter[str]:
 
 
 def _note_attempts(answers: Sequence[Answered], now: datetime) -> None:
-    attempts = [
-        Attempt(
-            pk=answer.parcel.attempt_id,
-            ended_at=now,
-            outcome=delivery.advance(State.HANDING_OVER, answer.outcome.event),
-            problem=answer.outcome.problem[:400],
-            provider_ref=answer.outcome.provider_ref[: receipts.LONGEST_REF],
-        )
-        for answer in answers
-    ]
-    rows.update(attempts, ("ended_at", "outcome", "problem", "provider_ref"))
+    outcomes = [answer.outcome for answer in answers]
+    rows.change(
+        Attempt,
+        {"reference": [answer.parcel.reference for answer in answers]},
+        {
+            "ended_at": [now] * len(answers),
+            "outcome": [delivery.advance(State.HANDING_OVER, outcome.event).value for outcome in outcomes],
+            "problem": [outcome.problem[:400] for outcome in outcomes],
+            "provider_ref": [outcome.provider_ref[: receipts.LONGEST_REF] for outcome in outcomes],
+        },
+    )
 
 
 def _settle_failure(answer: Answered, now: datetime) -> str:
     """Write one message that was not taken; return its state. An earlier try's bad news changes nothing."""
     outcome = answer.outcome
     message = Message.objects.select_for_update().get(pk=answer.parcel.message.pk)
-    newer = Attempt.objects.filter(message=message, pk__gt=answer.parcel.attempt_id)
-    if message.state != State.HANDING_OVER or newer.exists():
+    newest = message.attempts.order_by("number").last()
+    if message.state != State.HANDING_OVER or newest is None or newest.reference != answer.parcel.reference:
         return message.state
     if outcome.bad_address and message.client_id is not None:
         stops.rest(answer.parcel.line, answer.parcel.address, now=now, words=outcome.problem)

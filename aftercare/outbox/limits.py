@@ -25,20 +25,21 @@ def spend(parcels: Sequence[Parcel], now: datetime) -> dict[int, datetime]:
     over: dict[int, datetime] = {}
     by_line: dict[int, list[Parcel]] = {}
     for parcel in parcels:
-        if _is_counted(parcel):
+        if is_counted(parcel):
             by_line.setdefault(parcel.line.pk, []).append(parcel)
     for pk in sorted(by_line):
         over |= _spend(by_line[pk], now)
     return over
 
 
-def give_back(parcels: Sequence[Parcel]) -> None:
+def give_back(parcels: Sequence[Parcel], counted_at: datetime | None = None) -> None:
     """Take parcels that were certainly not taken off the day that they were counted on: nobody bills them.
 
-    Call it in the transaction that settles them.
+    That is the day of ``counted_at``, or that on which each was journaled. Call it in the transaction that settles
+    them.
     """
-    for parcel in sorted(filter(_is_counted, parcels), key=lambda parcel: parcel.line.pk):
-        began = parcel.message.handing_over_at
+    for parcel in sorted(filter(is_counted, parcels), key=lambda parcel: parcel.line.pk):
+        began = counted_at or parcel.message.handing_over_at
         if began is not None:
             day = parcel.line.spending.filter(day=began.astimezone(parcel.line.studio.zone).date())
             day.update(segments=Greatest(F("segments") - _cost(parcel), 0))
@@ -67,7 +68,8 @@ def _spend(parcels: Sequence[Parcel], now: datetime) -> dict[int, datetime]:
     return over
 
 
-def _is_counted(parcel: Parcel) -> bool:
+def is_counted(parcel: Parcel) -> bool:
+    """Whether its line has a limit a day that it counts on."""
     return parcel.channel == "sms" and parcel.line.most_a_day is not None and not parcel.rehearsed
 
 

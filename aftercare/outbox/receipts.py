@@ -62,10 +62,11 @@ def _receipt(account: str, note: ReceiptNote, attempt: Attempt | None, now: date
     )
 
 
-def match_early(named: Mapping[int, str], now: datetime) -> None:
+def match_early(named: Mapping[str, str], now: datetime) -> None:
     """Match receipts that were quicker than the provider's answer, which names the reference that they speak of.
 
-    ``named`` are the references by attempt. Nearly always there is none, which is found without reading the attempts.
+    ``named`` are the provider's references by ours. Nearly always there is none, which is found without reading the
+    attempts.
     """
     references = {reference[:LONGEST_REF] for reference in named.values()} - {""}
     if not references:
@@ -73,7 +74,7 @@ def match_early(named: Mapping[int, str], now: datetime) -> None:
     lately = Receipt.objects.filter(attempt=None, kept_at__gte=now - STRAYS_WAIT)  # a carrier's numbers begin anew
     strays = list(lately.filter(provider_ref__in=references))
     if strays:
-        attempts = Attempt.objects.filter(pk__in=named).exclude(provider_ref="")
+        attempts = Attempt.objects.filter(reference__in=named).exclude(provider_ref="")
         _match(strays, {(attempt.provider, attempt.provider_ref): attempt for attempt in attempts}, now)
 
 

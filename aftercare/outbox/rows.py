@@ -8,16 +8,19 @@ takes SQLite for a database that knows 999 parameters at most.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from datetime import datetime
 from typing import Any
 
+import psycopg
 from django.db import connection
-from django.db.models import Model, QuerySet
+from django.db.models import JSONField, Model, QuerySet
 
 from aftercare.core import delivery
 from aftercare.core.delivery import Event, State
 from aftercare.models import Message
+
+_AS_THEY_ARE = (int, str)  # by every database that we know
 
 
 def insert(rows: Sequence[Model]) -> int:
@@ -28,15 +31,27 @@ def insert(rows: Sequence[Model]) -> int:
     if not rows:
         return 0
     model = type(rows[0])
-    fields = [field for field in model._meta.concrete_fields if not field.primary_key]
-    given = [_column(field, rows) for field in fields]
-    into = f"INSERT INTO {table(model)} ({columns(fields)})"
+    return add(model, {field.name: _of_all(rows, field) for field in written(model)})
+
+
+def add(model: type[Model], by_field: Mapping[str, Sequence[object]], *, spare: bool = True) -> int:
+    """Insert rows given as columns of equal length, by field; others have their default. As :func:`insert` else.
+
+    Not to ``spare`` those that break a unique constraint is to raise IntegrityError.
+    """
+    number = len(next(iter(by_field.values())))
+    fields = written(model)
+    given = [
+        prepared(field, by_field[field.name] if field.name in by_field else [field.get_default()] * number)
+        for field in fields
+    ]
+    into, taken = f"INSERT INTO {table(model)} ({columns(fields)})", " ON CONFLICT DO NOTHING" if spare else ""
     if connection.vendor == "postgresql":
         arrays = _Arrays(fields, given, varied=fields[0])
-        statement = f"{into} SELECT {', '.join(arrays.places)} FROM {arrays.table} ON CONFLICT DO NOTHING"
+        statement = f"{into} SELECT {', '.join(arrays.places)} FROM {arrays.table}{taken}"
         return _run(statement, [*arrays.same, *arrays.given])
     places = ", ".join(["%s"] * len(fields))
-    return _run_each(f"{into} VALUES ({places}) ON CONFLICT DO NOTHING", given)
+    return _run_each(f"{into} VALUES ({places}){taken}", given)
 
 
 def update(rows: Sequence[Model], names: Sequence[str], where: str = "", leases: Sequence[datetime | None] = ()) -> int:
@@ -47,21 +62,36 @@ def update(rows: Sequence[Model], names: Sequence[str], where: str = "", leases:
     if not rows:
         return 0
     model = type(rows[0])
-    key: Any = model._meta.pk
-    fields: list[Any] = [model._meta.get_field(name) for name in names]
-    given = [_column(field, rows) for field in fields]
-    guarding = [key, *([Message._meta.get_field("lease_until")] if leases else [])]
-    guards = [[row.pk for row in rows], *([[lease(at) for at in leases]] if leases else [])]
+    guards: dict[str, Sequence[object]] = {"pk": [row.pk for row in rows]}
+    if leases:
+        guards["lease_until"] = leases
+    return change(model, guards, {name: _of_all(rows, field(model, name)) for name in names}, where)
+
+
+def change(
+    model: type[Model],
+    guards: Mapping[str, Sequence[object]],
+    by_field: Mapping[str, Sequence[object]],
+    where: str = "",
+) -> int:
+    """Write rows given as columns of equal length, by field, where ``guards``, given likewise, and ``where`` hold.
+
+    The first guard tells the rows apart. Returns how many held.
+    """
+    guarding = [field(model, name) for name in guards]
+    fields = [field(model, name) for name in by_field]
+    kept = [[_one(field, value) for value in values] for field, values in zip(guarding, guards.values(), strict=True)]
+    given = [prepared(field, values) for field, values in zip(fields, by_field.values(), strict=True)]
     more = f" AND {where}" if where else ""
     if connection.vendor == "postgresql":
-        arrays = _Arrays([*guarding, *fields], [*guards, *given], varied=key, guards=len(guarding))
+        arrays = _Arrays([*guarding, *fields], [*kept, *given], varied=guarding[0], guards=len(guarding))
         held = " AND ".join(f"{quoted(field)} = {place}" for field, place in zip(guarding, arrays.places, strict=False))
         changes = _changes(fields, arrays.places[len(guarding) :])
         statement = f"UPDATE {table(model)} SET {changes} FROM {arrays.table} WHERE {held}{more}"
         return _run(statement, [*arrays.same, *arrays.given])
     held = " AND ".join(f"{quoted(field)} = %s" for field in guarding)
     changes = _changes(fields, ["%s"] * len(fields))
-    return _run_each(f"UPDATE {table(model)} SET {changes} WHERE {held}{more}", [*given, *guards])
+    return _run_each(f"UPDATE {table(model)} SET {changes} WHERE {held}{more}", [*given, *kept])
 
 
 def move(ids: Sequence[int], event: Event, **changed: object) -> None:
@@ -70,7 +100,9 @@ def move(ids: Sequence[int], event: Event, **changed: object) -> None:
     for before, after in delivery.sources(event).items():
         targets.setdefault(after, []).append(before)
     for after, befores in targets.items() if ids else ():
-        Message.objects.filter(pk__in=ids, state__in=befores).update(state=after, **changed)
+        values = {"state": after.value, **changed}
+        where = f"state IN ({', '.join(repr(state.value) for state in befores)})"
+        change(Message, {"pk": ids}, {name: [value] * len(ids) for name, value in values.items()}, where)
 
 
 def unlocked(messages: QuerySet[Message]) -> QuerySet[Message]:
@@ -99,6 +131,11 @@ def quoted(field: Any) -> str:
     return connection.ops.quote_name(field.column)
 
 
+def kind(field: Any) -> str:
+    """Return a column's type as an array's element: without the length, as a cast would cut texts off."""
+    return str(field.db_type(connection)).partition("(")[0]
+
+
 def value(field: Any, given: object) -> Any:
     return field.get_db_prep_save(given, connection)
 
@@ -107,16 +144,32 @@ def lease(at: object) -> Any:
     return value(Message._meta.get_field("lease_until"), at)
 
 
+def written(model: type[Model]) -> list[Any]:
+    return [field for field in model._meta.concrete_fields if not field.primary_key]
+
+
+def field(model: type[Model], name: str) -> Any:
+    return model._meta.pk if name == "pk" else model._meta.get_field(name)
+
+
 def _changes(fields: Sequence[Any], places: Sequence[str]) -> str:
     return ", ".join(f"{quoted(field)} = {place}" for field, place in zip(fields, places, strict=True))
 
 
-def _column(field: Any, rows: Sequence[Model]) -> list[Any]:
-    """Return a field's values of all rows as the database takes them."""
-    found = [getattr(row, field.attname) for row in rows]
-    if _is_same(found):
-        return [value(field, found[0])] * len(found)
-    return [value(field, one) for one in found]
+def _of_all(rows: Sequence[Model], field: Any) -> list[object]:
+    return [getattr(row, field.attname) for row in rows]
+
+
+def prepared(field: Any, values: Sequence[object]) -> Sequence[Any]:
+    """Return values as the database takes them."""
+    if _is_same(values):
+        return [value(field, values[0])] * len(values)
+    return [_one(field, one) for one in values]
+
+
+def _one(field: Any, given: object) -> Any:
+    """As :func:`value`, without the way there for what is taken as it is."""
+    return given if type(given) in _AS_THEY_ARE and not isinstance(field, JSONField) else value(field, given)
 
 
 def _is_same(values: Sequence[object]) -> bool:
@@ -138,16 +191,25 @@ class _Arrays:
         self.given: list[Sequence[Any]] = []
         types = []
         for place, (field, values) in enumerate(zip(fields, columns, strict=True)):
-            kind = field.db_type(connection).partition("(")[0]  # without the length: a cast would cut texts off
             if place >= guards and field is not varied and _is_same(values):
-                self.places.append(f"%s::{kind}")
+                self.places.append(f"%s::{kind(field)}")
                 self.same.append(values[0])
             else:
                 self.places.append(f"given.c{len(self.given)}")
                 self.given.append(values)
-                types.append(f"%s::{kind}[]")
+                types.append(f"%s::{kind(field)}[]")
         names = ", ".join(f"c{place}" for place in range(len(types)))
         self.table = f"unnest({', '.join(types)}) AS given ({names})"
+
+
+def fetch_prepared(statement: str, given: Sequence[Any]) -> list[tuple[Any, ...]]:
+    """Run a statement on PostgreSQL that it has planned before; return what it gives back.
+
+    Django writes the values into the statement's text, which is then read and planned anew each time.
+    """
+    connection.ensure_connection()
+    with connection.wrap_database_errors, psycopg.Cursor(connection.connection) as cursor:
+        return cursor.execute(statement, given, prepare=True).fetchall()
 
 
 def _run(statement: str, given: Sequence[Any]) -> int:

@@ -1,4 +1,4 @@
-"""One commit: what became of those before, and that the next ones are about to leave. Everything is asked once more."""
+"""What became of those that left, and that the next ones are about to leave, when everything is asked once more."""
 
 from __future__ import annotations
 
@@ -15,12 +15,11 @@ from aftercare import outbox
 from aftercare.core.delivery import Event
 from aftercare.facts import Verdict
 from aftercare.outbox import Answered, limits
-from aftercare.sending import letters
 from aftercare.sending.judging import Judge
 from aftercare.sending.letters import Letter
 from aftercare.sending.roads import Road
 from aftercare.transports.base import Outcome
-from studio.models import Client, Studio
+from studio import clock
 
 log = logging.getLogger(__name__)
 
@@ -42,27 +41,53 @@ class Journal:
 
         Where the database fails it is tried again for a while, so that what was heard is not lost; then raises.
         """
+        if not heard and not window:
+            return []
         try:
-            return self.commit(heard, window)
+            with transaction.atomic():
+                settled = self._settled(heard)
+                going = self.depart(window, clock.now())
         except DatabaseError:
             log.exception("the database failed while %d outcomes were written", len(heard))
             self.counts += _settle_at_last([_answered(*one) for one in heard], self.now)
             raise
-
-    def commit(self, heard: Sequence[Heard], window: Sequence[Letter]) -> list[Letter]:
-        """Do the same without trying again: all is written, or nothing is, and DatabaseError raised."""
-        if not heard and not window:
-            return []
-        with transaction.atomic():
-            settled = outbox.settle([_answered(*one) for one in heard], self.now)
-            going, staying = _judged_again(window)
-            going, over = _within_limits(going, self.now)
-            outbox.let_go(letter.message for letter in staying)
-            outbox.journal([letter.parcel for letter in going], self.now, self.road.transport.patience)
-            limits.give_back([letter.parcel for letter, outcome in heard if outcome.event is Event.NOT_TAKEN])
         self.counts += settled
-        self._put_off(over)
         return going
+
+    def settle(self, heard: Sequence[Heard]) -> None:
+        """Write down what was heard in one commit: all of it, or nothing where DatabaseError is raised."""
+        with transaction.atomic():
+            settled = self._settled(heard)
+        self.counts += settled
+
+    def depart(self, window: Sequence[Letter], at: datetime) -> list[Letter]:
+        """Journal a window in one commit; return those of it that may go. What may not is put back.
+
+        ``at`` is the moment by the database's clock.
+        """
+        if not any(limits.is_counted(letter.parcel) for letter in window):
+            return self._journaled(window, at)
+        with transaction.atomic():  # what is counted on its day leaves
+            over = limits.spend([letter.parcel for letter in window], self.now)
+            within = [letter for letter in window if letter.message.pk not in over]
+            going = self._journaled(within, at)
+            gone = {letter.message.pk for letter in going}
+            limits.give_back([letter.parcel for letter in within if letter.message.pk not in gone], self.now)
+            self._put_off([(letter, over[letter.message.pk]) for letter in window if letter.message.pk in over])
+        return going
+
+    def _settled(self, heard: Sequence[Heard]) -> Counter[str]:
+        settled = outbox.settle([_answered(*one) for one in heard], self.now)
+        limits.give_back([letter.parcel for letter, outcome in heard if outcome.event is Event.NOT_TAKEN])
+        return settled
+
+    def _journaled(self, window: Sequence[Letter], at: datetime) -> list[Letter]:
+        parcels = [letter.parcel for letter in window]
+        gone = outbox.depart(parcels, self.now, at, self.road.transport.patience)
+        staying = [parcel.message for parcel in parcels if parcel.message.pk not in gone]
+        if staying:
+            outbox.let_go(staying)
+        return [letter for letter in window if letter.message.pk in gone]
 
     def _put_off(self, over: Sequence[tuple[Letter, datetime]]) -> None:
         for letter, until in over:
@@ -72,49 +97,6 @@ class Journal:
 
 def _answered(letter: Letter, outcome: Outcome) -> Answered:
     return Answered(letter.parcel, outcome, letter.other_channel if outcome.event is Event.REFUSED else "")
-
-
-def _judged_again(window: Sequence[Letter]) -> tuple[list[Letter], list[Letter]]:
-    """Within the journal's transaction: part those that still may go from those whose facts have changed.
-
-    Those that are no longer this sender's own are in neither.
-    """
-    going: list[Letter] = []
-    staying: list[Letter] = []
-    if not window:
-        return going, staying
-    mine = outbox.hold([letter.parcel for letter in window])
-    stopped = letters.stops(letter.parcel.address for letter in window)
-    clients = Client.objects.filter(pk__in={letter.message.client_id for letter in window} - {None})
-    revisions = {pk: (now, then) for pk, now, then in clients.values_list("pk", "revision", "planned_revision")}
-    studios = Studio.objects.filter(pk__in={letter.sender.studio.pk for letter in window})
-    rehearses = {pk: since is None for pk, since in studios.values_list("pk", "live_since")}
-    for letter in window:
-        parcel = letter.parcel
-        if letter.message.pk in mine:
-            still = (
-                rehearses.get(letter.sender.studio.pk) == parcel.rehearsed
-                and not letters.is_stopped(letter.message, parcel.line.pk, parcel.address, stopped)
-                and _is_as_read(letter, revisions.get(letter.message.client_id or 0))
-            )
-            (going if still else staying).append(letter)
-    return going, staying
-
-
-def _is_as_read(letter: Letter, revisions: tuple[int, int] | None) -> bool:
-    """Whether her records are as they were when the message was judged, and planned from. Answers go regardless."""
-    if letter.message.client_id is None or letter.message.rank == 0:
-        return True
-    return revisions is not None and revisions[0] == letter.revision and revisions[1] >= revisions[0]
-
-
-def _within_limits(going: Sequence[Letter], now: datetime) -> tuple[list[Letter], list[tuple[Letter, datetime]]]:
-    """Part those that the owner's limit a day lets go from those that wait until her next day begins."""
-    over = limits.spend([letter.parcel for letter in going], now)
-    return (
-        [letter for letter in going if letter.message.pk not in over],
-        [(letter, over[letter.message.pk]) for letter in going if letter.message.pk in over],
-    )
 
 
 def _settle_at_last(answers: Sequence[Answered], now: datetime) -> Counter[str]:

@@ -69,7 +69,7 @@ class Judge:
                 going.append(letter)
         stopped = letters.stops(letter.parcel.address for letter in going)
         for letter in going:
-            if letters.is_stopped(letter.message, letter.parcel.line.pk, letter.parcel.address, stopped):
+            if letters.is_stopped(letter.parcel, stopped):
                 self.apply(letter.message, Verdict(Event.WITHHOLD, Reason.NO_CONSENT))
         self._detour([letter for letter in going if letter.message.state == State.CLAIMED])
         self.put_back(message for message in batch if message.state != State.CLAIMED)

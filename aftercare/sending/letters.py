@@ -142,12 +142,21 @@ def write(
         reference=outbox.new_reference(),
         worded=words.source,
         receipt_wait=_receipt_wait(message, road),
+        as_of=_as_of(message, revision),
+        heeds_stops=heeds_stops(message),
     )
     letter = Letter(parcel, book, road, sender, revision, _laid_out(message, words, sender, book))
     if road.transport.key_lifetime:
         parcel.key_lifetime, parcel.likeness = road.transport.key_lifetime, letter.outgoing.likeness
         parcel.key = outbox.key_of(message, parcel.likeness, parcel.reference)
     return letter
+
+
+def _as_of(message: Message, revision: int | None) -> int | None:
+    """Return the revision that her records must still have. Answers go regardless, and what is to nobody on record."""
+    if message.client_id is None or message.rank == 0:
+        return None
+    return -1 if revision is None else revision  # she was deleted meanwhile
 
 
 def _receipt_wait(message: Message, road: Road) -> int:
@@ -176,11 +185,14 @@ def stops(addresses: Iterable[str]) -> set[tuple[int, str]]:
     return set(Stop.objects.filter(lifted_at=None, address__in=asked).values_list("line_id", "address"))
 
 
-def is_stopped(message: Message, line_id: int, address: str, stopped: set[tuple[int, str]]) -> bool:
-    """After a stop only its confirmation goes, and what to do at once in an emergency that she herself tells of.
+def heeds_stops(message: Message) -> bool:
+    """Tell all others from the confirmation of a stop, and from what to do at once in an emergency that she tells of.
 
-    That holds for staff, too: whoever pages takes another road, see `facts.ways`.
+    Those two alone go after a stop. That holds for staff, too: whoever pages takes another road, see `facts.ways`.
     """
-    if message.occasion == Occasion.ANSWER and message.kind in answering.AFTER_A_STOP:
-        return False
-    return (line_id, address.lower()) in stopped
+    return not (message.occasion == Occasion.ANSWER and message.kind in answering.AFTER_A_STOP)
+
+
+def is_stopped(parcel: Parcel, stopped: set[tuple[int, str]]) -> bool:
+    """Whether it does not go, as its address said stop to its line."""
+    return parcel.heeds_stops and (parcel.line.pk, parcel.address.lower()) in stopped

@@ -1,8 +1,8 @@
 """Sending by a road that stays open: the window is kept full, and what was heard is committed in groups.
 
-Two threads: one claims and judges what is due, the other has the road and the journal; on SQLite, where two writers
-only wait for each other, one does both in turn. A message is journaled only once there is room for it in the window,
-so that what a crash leaves open is what was truly in flight.
+Three threads: one claims and judges what is due, one has the road and the journal, one writes down what was heard; on
+SQLite, where two writers only wait for each other, one does all in turn. A message is journaled only once there is room
+for it in the window, so that what a crash leaves open is what was truly in flight.
 """
 
 from __future__ import annotations
@@ -28,6 +28,7 @@ from aftercare.sending.journaling import Heard, Journal
 from aftercare.sending.judging import Judge
 from aftercare.sending.letters import Letter
 from aftercare.sending.roads import Road, Roads, silent
+from aftercare.sending.settling import AWAY, LISTEN, Settler
 from aftercare.sending.windows import is_limited, leave_resting
 from aftercare.texts import Count
 from aftercare.transports.base import Outcome, Stream
@@ -36,8 +37,6 @@ from studio import clock
 log = logging.getLogger(__name__)
 
 LEAST, MOST = 20, 250  # claimed and judged at once: what leaves in a second, so that an answer never waits behind many
-LISTEN = 0.05  # seconds: how long what was heard may wait for its commit
-AWAY = 30.0  # seconds for which a database that is away is waited for
 GRACE = 8.0  # seconds for the answers that are still out when the end is asked for
 
 
@@ -65,13 +64,15 @@ def hand_over(feeder: Feeder, stop: Callable[[], bool] = lambda: False) -> Count
     """Hand over all that a feeder gives; return how messages came to stand. ``stop`` is as for :func:`stream`."""
     if not feeder.fill():  # nothing is due: no thread for it
         return +feeder.counts
+    wire = _Wire(feeder.roads.held(feeder.bind), feeder, stop)
     if connection.vendor != "sqlite":
         feeder.start()
-    wire = _Wire(feeder.roads.held(feeder.bind), feeder, stop)
+        wire.start()
     try:
         wire.run()
     finally:
         feeder.end()
+        wire.end()
         outbox.let_go(letter.message for letter in [*wire.waiting, *feeder.rest()])
     return +(feeder.counts + wire.counts)
 
@@ -182,12 +183,14 @@ class _Wire:
     stop: Callable[[], bool]
     waiting: deque[Letter] = field(default_factory=deque)
     flying: dict[str, Letter] = field(default_factory=dict)
-    heard: list[Heard] = field(default_factory=list)
     counts: Counter[str] = field(default_factory=Counter)
-    heard_since: float = 0.0
+    settler: Settler = field(init=False)
     away_since: float | None = None  # when the database failed
     paces: dict[int, Pace] = field(default_factory=dict)  # by line
     holds: bool = False  # all that waits is held by an owner's limit just now
+
+    def __post_init__(self) -> None:
+        self.settler = Settler(self._settle)
 
     def run(self) -> None:
         stream = self._stream()
@@ -196,25 +199,36 @@ class _Wire:
             window = self._window()
             left += len(window)
             self.feeder.batch = max(LEAST, min(MOST, int(left / max(1.0, time.monotonic() - began))))
-            if window or (self.heard and time.monotonic() - self.heard_since >= LISTEN):
-                self._commit(window)
+            if window:
+                self._depart(window)
+            self.settler.turn()
             self._hear(stream.collect(self._patience()))
         self._end()
+
+    def start(self) -> None:
+        """Write down what was heard in a thread."""
+        self.settler.start(f"settling for {self.feeder.bind}")
+
+    def end(self) -> None:
+        """Leave nothing that was heard unwritten. Raises what keeps it from being written."""
+        self.settler.end()
+        self.counts += self.settler.counts
+        self.settler.counts = Counter()
 
     def _stream(self) -> Stream:
         assert isinstance(self.road.transport, Stream)  # noqa: S101  see stream()
         return self.road.transport
 
     def _goes_on(self) -> bool:
-        if self.stop() or not (self._stream().is_up or self.flying or self.heard):
+        if self.stop() or not (self._stream().is_up or self.flying):
             return False
         if not self.waiting:
-            idle = not (self.flying or self.heard or self.feeder.ended.is_set())
+            idle = not (self.flying or self.feeder.ended.is_set())
             self.waiting.extend(self.feeder.take(idle=idle))
         if self.feeder.error is not None:
             self._end()
             raise self.feeder.error
-        return bool(self.waiting or self.flying or self.heard or self.feeder.is_at_it())
+        return bool(self.waiting or self.flying or self.feeder.is_at_it())
 
     def _window(self) -> list[Letter]:
         if not self._stream().is_up:
@@ -223,8 +237,8 @@ class _Wire:
         taken, held = self._in_turn(free)
         self.waiting.extendleft(reversed(held))
         self.holds = bool(held) and not taken
-        if not taken:
-            return []
+        if not taken or not self.road.rests:
+            return taken
         now = clock.now()
         judge = Judge(now, self.feeder.roads, None)
         going = leave_resting(self.road, taken, judge, now)
@@ -255,37 +269,39 @@ class _Wire:
         """Return how long to listen: not at all while more could leave."""
         return 0.0 if self.waiting and not self.holds and self._stream().room() > 0 else LISTEN
 
-    def _commit(self, window: Sequence[Letter]) -> None:
+    def _depart(self, window: Sequence[Letter]) -> None:
         now = clock.now()
         judge = Judge(now, self.feeder.roads, None)
-        journal = Journal(self.road, judge, now)
-        heard, self.heard = self.heard, []
         try:
-            going = journal.commit(heard, window)
+            going = Journal(self.road, judge, now).depart(window, now)
         except DatabaseError as error:
-            self._wait_for_database(heard, error)
+            self._wait_for_database(error)
             return
         self.away_since = None
-        self.counts += journal.counts + judge.counts
+        self.counts += judge.counts
         if going:
             self.flying |= {letter.parcel.reference: letter for letter in going}
             self._hear(self._stream().submit([letter.outgoing for letter in going]))
 
-    def _wait_for_database(self, heard: Sequence[Heard], error: DatabaseError) -> None:
-        """Keep what was heard until it can be written; the window that was to leave is free once its lease is over."""
+    def _settle(self, heard: Sequence[Heard]) -> Counter[str]:
+        now = clock.now()
+        journal = Journal(self.road, Judge(now, self.feeder.roads, None), now)
+        journal.settle(heard)
+        return journal.counts
+
+    def _wait_for_database(self, error: DatabaseError) -> None:
+        """Wait where the database is away; the window that was to leave is free once its lease is over."""
         self.away_since = self.away_since or time.monotonic()
-        self.heard = [*heard, *self.heard]
         if time.monotonic() - self.away_since > AWAY:
             raise error
-        log.warning("the database is away; %d outcomes are not written yet: %s", len(self.heard), error)
+        log.warning("the database is away: %s", error)
         time.sleep(0.2)
         connection.close_if_unusable_or_obsolete()
 
     def _hear(self, outcomes: Sequence[Outcome]) -> None:
         known = [(self.flying.pop(one.reference), one) for one in outcomes if one.reference in self.flying]
         if known:
-            self.heard_since = self.heard_since if self.heard else time.monotonic()
-            self.heard += known
+            self.settler.take(known)
             self.road.health.note([outcome for _letter, outcome in known])
 
     def _end(self) -> None:
@@ -294,5 +310,4 @@ class _Wire:
         while self.flying and time.monotonic() < until:
             self._hear(self._stream().collect(LISTEN))
         self._hear([silent(letter.outgoing) for letter in self.flying.values()])
-        while self.heard:
-            self._commit([])
+        self.end()

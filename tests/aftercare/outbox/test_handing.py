@@ -13,7 +13,7 @@ from aftercare.outbox import Answered
 from aftercare.transports.base import Outcome
 from studio import clock
 from studio.models import Client
-from tests.letters import begin, end, make_line, make_message, parcel_of
+from tests.letters import begin, end, make_line, make_message
 from tests.people import NOW, make_client, make_studio
 
 pytestmark = pytest.mark.django_db
@@ -27,62 +27,6 @@ def mia() -> Client:
 @pytest.fixture
 def line(mia: Client) -> Line:
     return make_line(mia.studio)
-
-
-def test_it_is_written_down_before_the_first_byte_leaves(mia: Client, line: Line) -> None:
-    make_message(mia)
-
-    [parcel] = begin(line, patience=60)
-
-    message, attempt = Message.objects.get(), Attempt.objects.get()
-    assert (message.state, message.handing_over_at) == ("handing_over", NOW)
-    assert (message.line, message.address, message.text) == (line, "+12125550101", "Hello Mia")
-    assert message.lease_until is not None
-    assert message.lease_until > clock.now()
-    assert (attempt.message, attempt.number, attempt.line, attempt.provider) == (message, 1, line, "memory")
-    assert (attempt.reference, attempt.started_at, attempt.ended_at) == (parcel.reference, NOW, None)
-
-
-@pytest.mark.parametrize(("text", "segments"), [("a" * 160, 1), ("a" * 161, 2), ("ł" * 71, 2)])
-def test_what_a_text_costs_is_kept_with_it(text: str, segments: int, mia: Client, line: Line) -> None:
-    """Source: 3GPP TS 23.038 and 23.040: 160 septets or 70 UTF-16 units in one segment."""
-    make_message(mia)
-    [message] = outbox.claim(NOW, 10)
-
-    with transaction.atomic():
-        outbox.journal([parcel_of(message, line, text=text)], NOW, 60)
-
-    assert Message.objects.get().segments == segments
-
-
-def test_an_e_mail_has_no_segments_but_keeps_those_of_the_text_before_it(mia: Client, line: Line) -> None:
-    make_message(mia, segments=2)
-    make_message(mia)
-    email = make_line(mia.studio, "email")
-
-    with transaction.atomic():
-        outbox.journal([parcel_of(message, email) for message in outbox.claim(NOW, 10)], NOW, 60)
-
-    assert list(Message.objects.order_by("pk").values_list("segments", flat=True)) == [2, None]
-
-
-def test_only_what_is_still_the_senders_own_can_be_held(mia: Client, line: Line) -> None:
-    mine, planned_anew = make_message(mia), make_message(mia)
-    parcels = [parcel_of(message, line) for message in outbox.claim(NOW, 10)]
-    outbox.replan([planned_anew])
-
-    with transaction.atomic():
-        assert outbox.hold(parcels) == {mine.pk}
-        assert outbox.hold([]) == set()
-
-
-def test_what_another_sender_has_claimed_since_is_not_held(mia: Client, line: Line) -> None:
-    make_message(mia)
-    [message] = outbox.claim(NOW, 10)
-    Message.objects.update(lease_until=clock.now() + timedelta(seconds=999))  # expired, and claimed once more
-
-    with transaction.atomic():
-        assert outbox.hold([parcel_of(message, line)]) == set()
 
 
 def test_what_was_taken_is_handed_over(mia: Client, line: Line) -> None:

@@ -21,7 +21,7 @@ MIDNIGHT = datetime(2027, 3, 10, 5, tzinfo=UTC)
 
 @pytest.fixture
 def mia() -> Client:
-    return make_client(make_studio(time_zone="America/New_York"), mobile="+12125550101")
+    return make_client(make_studio(time_zone="America/New_York", live_since=EVENING), mobile="+12125550101")
 
 
 def parcels(mia: Client, line: Line, *occasions: str, **fields: Any) -> list[Parcel]:

@@ -39,7 +39,8 @@ def make(number: int, transport: str, **options: object) -> Studio:
     )
     mobiles = [f"+1212{5560000 + place}" for place in range(number)]
     clients = Client.objects.bulk_create(
-        Client(studio=studio, first_name="Mia", last_name=f"Ortega {place}", mobile=mobile)
+        # Her zone is stated: else her number's, in which it may be night, would count beside the studio's.
+        Client(studio=studio, first_name="Mia", last_name=f"Ortega {place}", mobile=mobile, time_zone=zone)
         for place, mobile in enumerate(mobiles)
     )
     Consent.objects.bulk_create(

@@ -75,7 +75,8 @@ def whole(road: Smpp) -> Callable[[], Counter[str]]:
 
 
 def handed(road: Smpp) -> Callable[[], Counter[str]]:
-    lane = Lane(lines.bound()[BIND], only=True)
+    bound = lines.bound()[BIND]
+    lane = Lane(frozenset(bound.studios), frozenset(bound.lines), only=True)
     feeder = Judged(road, BIND, lane, lambda: False, None)
     feeder.judge_all()
     return lambda: hand_over(feeder)
