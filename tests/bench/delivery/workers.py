@@ -16,6 +16,7 @@ import os
 import subprocess
 import sys
 import time
+from collections.abc import Callable
 from pathlib import Path
 
 ROOT = Path(__file__).resolve().parents[3]
@@ -26,7 +27,7 @@ import django
 
 django.setup()
 
-from celery import shared_task
+from celery import shared_task, signals
 from django.core.management import call_command
 
 from aftercare import outbox, tasks
@@ -37,6 +38,9 @@ from aftercare.sending.windows import Windows
 from studio import clock
 from studio.celery import app  # noqa: F401  the worker finds it here
 from tests.bench.delivery import book
+
+# What a worker does by itself where no beat is at work would take the messages of the single tasks.
+signals.worker_ready.disconnect(dispatch_uid="aftercare.standby")
 
 ROAD = "aftercare.transports.memory.Memory"
 LONGEST = 90.0  # seconds
@@ -52,14 +56,21 @@ def one(pk: int) -> None:
         Windows(judge, now, lambda: False).hand_over(judge.without_waiting(introduced))
 
 
-def rate(number: int) -> float:
-    """Return messages a second until ``number`` fewer are due."""
+def rate(number: int, ask: Callable[[], object]) -> float:
+    """Return messages a second from the moment when the workers are asked until ``number`` fewer are due."""
     began, until = time.monotonic(), book.due() - number
+    ask()
     while book.due() > until:
         if time.monotonic() - began > LONGEST:
             sys.exit(f"{book.due() - until} messages of {number} are still due")
         time.sleep(0.02)
     return number / (time.monotonic() - began)
+
+
+def ask_for_all(times: int) -> None:
+    """Give the workers as many of the service's own nudges."""
+    for _ in range(times):
+        tasks.send_due_task.apply_async()
 
 
 def measure(number: int, single: int) -> dict[str, float]:
@@ -70,19 +81,15 @@ def measure(number: int, single: int) -> dict[str, float]:
         [*command, "--concurrency=2", "--without-gossip", "--without-mingle"], cwd=ROOT, stdout=subprocess.DEVNULL
     )
     try:
-        tasks.send_due_task.apply_async()  # it is up, and its children have loaded everything, once this has gone
-        rate(number)
+        # It is up, and its children have loaded everything, once these have gone.
+        rate(number, lambda: ask_for_all(2))
         book.rewind(clock.now())
         due = Message.objects.filter(occasion="prepare").order_by("pk").values_list("pk", flat=True)[:single]
-        for pk in due:
-            one.apply_async((pk,))
-        alone = rate(single)
-        if book.due() < number - single:  # the worker's own round took them, as its single tasks did not
+        alone = rate(single, lambda: [one.apply_async((pk,)) for pk in due])
+        if book.due() < number - single:
             sys.exit("the tasks of one message each were not what handed the messages over")
         book.rewind(clock.now())
-        for _ in range(2):
-            tasks.send_due_task.apply_async()
-        together = rate(number)
+        together = rate(number, lambda: ask_for_all(2))
     finally:
         worker.terminate()
         worker.wait()
