@@ -78,11 +78,12 @@ def close(flag: Flag, *, outcome: Outcome, words: str, on_record: bool, by: Staf
     """Close it with what came of it.
 
     ``on_record``: it is put on her record as a reaction, and she stays on hold until a person releases her. What was
-    held for the matter alone is judged again by whoever plans. Raises ValidationError where it may be several clients'.
+    held for the matter alone is judged again by whoever plans. Raises ValidationError where it may be several clients',
+    and where nothing is said of what is, or may be, about her health.
     """
     if outcome is Outcome.NOT_REACHED:
         raise ValueError("she who could not be reached is tried again: see try_again")
-    if not words.strip():
+    if not words.strip() and (outcome not in NOT_ABOUT_HEALTH or is_about_health(flag)):
         raise ValidationError({"words": _("Write a few words: they are all that is kept of it.")})
     said, client = told(flag), _one_client(flag, outcome)
     if outcome not in offered(flag.urgency, tells_a_sign=said.any_sign):
@@ -92,21 +93,33 @@ def close(flag: Flag, *, outcome: Outcome, words: str, on_record: bool, by: Staf
     )
     _after(flag, closed)
     if client is not None and on_record and outcome in A_REACTION:
-        records.record_reaction(
-            client=client,
-            visit=_set_before(client, flag.opened_at),
-            words=f"{said.words}\n{words.strip()}".strip(),
-            at=min(flag.opened_at, now),
-            signs=said.signs,
-            side=said.side,
-            outcome=outcome,
-            by=by,
-            now=now,
-        )
+        _put_on_record(client, flag, said, outcome=outcome, words=words, by=by, now=now)
     if client is not None and outcome is Outcome.REMOVED:
         records.note_no_set(client=client, by=by, now=now)
     _touch(flag)
     return flag
+
+
+def _put_on_record(
+    client: Client, flag: Flag, said: Told, *, outcome: Outcome, words: str, by: Staff, now: datetime
+) -> None:
+    """Put it on her record; of a matter that was opened again, what stands there already is put right."""
+    at = min(flag.opened_at, now)
+    standing = client.reactions.filter(at=at, released_at=None).exclude(outcome="").first()
+    if standing is not None:
+        records.put_reaction_right(reaction=standing, words=words, outcome=outcome, by=by)
+        return
+    records.record_reaction(
+        client=client,
+        visit=_set_before(client, flag.opened_at),
+        words=f"{said.words}\n{words.strip()}".strip(),
+        at=at,
+        signs=said.signs,
+        side=said.side,
+        outcome=outcome,
+        by=by,
+        now=now,
+    )
 
 
 @transaction.atomic

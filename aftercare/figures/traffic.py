@@ -53,10 +53,16 @@ def failures(span: Span) -> Groups:
 
 
 def _messages(span: Span) -> QuerySet[Message]:
+    """Return those whose moment lies in the span; of one that has none, or was withheld, it is its aim.
+
+    The moment of a withheld one is when it could go should nothing hold it any more: it is ahead until it is too late.
+    """
     due = Q(due_at__gte=span.since, due_at__lt=span.until)
-    never = Q(due_at=None, aim_at__gte=span.since, aim_at__lt=span.until)  # there was no moment for it
+    aimed = Q(aim_at__gte=span.since, aim_at__lt=span.until)
     # Each state is named, so that the index by state and moment serves.
-    rows = Message.objects.filter(due | never, studio=span.studio, state__in=list(State), client__isnull=False)
+    at_its_moment = due & Q(state__in=[state for state in State if state is not State.WITHHELD])
+    at_its_aim = aimed & (Q(state=State.WITHHELD) | Q(state__in=list(State), due_at=None))
+    rows = Message.objects.filter(at_its_moment | at_its_aim, studio=span.studio, client__isnull=False)
     return rows if span.artist is None else rows.filter(visit__artist=span.artist)
 
 

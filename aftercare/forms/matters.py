@@ -12,22 +12,10 @@ from django.utils.translation import gettext_lazy as _
 
 from aftercare.core.hours import moment
 from aftercare.core.outcomes import NOT_ABOUT_HEALTH, Outcome, goes_on_record, offered
+from aftercare.pages.outcomes import OUTCOMES
 from studio.forms.fields import RecordForm
 from studio.models import Client
 
-# What came of it. The software never decides which: a person chooses, and says it in words.
-LABELS = {
-    Outcome.MISREAD: _("misread by the software: there is no sign in it"),
-    Outcome.OVER: _("she says it is over"),
-    Outcome.TOLD_DOCTOR: _("advised to see a doctor or an eye doctor"),
-    Outcome.SAW_DOCTOR: _("says a doctor saw her (her words below)"),
-    Outcome.COMING_IN: _("coming in to be looked at"),
-    Outcome.REMOVED: _("lashes removed"),
-    Outcome.NOT_REACHED: _("could not reach her: stays open, try again"),
-    Outcome.ANSWERED: _("answered"),
-    Outcome.BOOKED: _("booked, moved or cancelled"),
-    Outcome.NOTED: _("noted: nothing to do"),
-}
 NINE = 9 * 60
 SOON = {"30": _("in half an hour"), "120": _("in two hours"), "morning": _("tomorrow at nine")}
 
@@ -54,19 +42,21 @@ class CloseForm(RecordForm):
     words = forms.CharField(
         label=_("In your own words, or hers"),
         widget=forms.Textarea(attrs={"rows": 3}),
-        help_text=_("What she said, what you said, what happens next. No diagnosis."),
-        error_messages={"required": _("Write a few words: they are all that is kept of it.")},
+        required=False,
+        help_text=_(
+            "What she said, what you said, what happens next. No diagnosis. Needed where it is about her eyes."
+        ),
     )
     on_record = forms.BooleanField(
         label=_("Put it on her record as a reaction"),
         required=False,
-        help_text=_("She stays on hold until someone releases her. Not for “misread” or “could not reach her”."),
+        help_text=_("She is then on hold until someone releases her. Not for “misread” or “could not reach her”."),
     )
 
     def __init__(self, *given: Any, urgency: str, tells_a_sign: bool, clients: list[Client], **more: Any) -> None:
         super().__init__(*given, **more)
         found = offered(urgency, tells_a_sign=tells_a_sign)
-        self.fields["outcome"].choices = [(one.value, LABELS[one]) for one in found]  # type: ignore[attr-defined]
+        self.fields["outcome"].choices = [(one.value, OUTCOMES[one]) for one in found]  # type: ignore[attr-defined]
         self.fields["on_record"].initial = goes_on_record(urgency, Outcome.TOLD_DOCTOR, tells_a_sign=tells_a_sign)
         if len(clients) > 1:
             rows = Client.objects.filter(pk__in=[one.pk for one in clients])
@@ -85,7 +75,7 @@ class SeveralForm(RecordForm):
     """Closing several at once, none of which is about health."""
 
     outcome = forms.ChoiceField(
-        label=_("What came of them?"), choices=[(one.value, LABELS[one]) for one in NOT_ABOUT_HEALTH]
+        label=_("What came of them?"), choices=[(one.value, OUTCOMES[one]) for one in NOT_ABOUT_HEALTH]
     )
 
 

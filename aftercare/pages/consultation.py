@@ -14,6 +14,7 @@ from aftercare.core.timing import Occasion
 from aftercare.facts import ClientBook
 from aftercare.forms.consultation import ASKED, SAID, SIGN_NAMES
 from aftercare.models import Consultation, Flag, Message
+from aftercare.pages.hers import Part, parts_of
 from studio.models import Client, Visit
 
 ANSWERED, DECLINED, WITHDRAWN, NOT_YET = "answered", "declined", "withdrawn", "not yet"
@@ -47,6 +48,11 @@ class FirstAid:
 
     words: str
     reached: bool
+
+    @property
+    def parts(self) -> Sequence[Part]:
+        """The words in paragraphs and lists."""
+        return parts_of(self.words.split("\n\n"))
 
 
 def state_of(visit: Visit, book: ClientBook) -> State | None:

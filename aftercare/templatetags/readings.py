@@ -12,6 +12,7 @@ from django.utils.translation import gettext as _
 from django.utils.translation import gettext_lazy
 
 from aftercare.core.ticks import Asks, Ticked
+from aftercare.pages.outcomes import ON_RECORD
 from aftercare.pages.signs import SIDES, SIGNS
 from aftercare.pages.ticks import in_words, suits_in_words
 
@@ -47,6 +48,12 @@ def found(reading: dict[str, Any]) -> str:
     denied = ", ".join(str(SIGNS[sign]) for sign in reading.get("negated", []) if sign in SIGNS)
     said.append(_("denied: %(signs)s") % {"signs": denied} if denied else "")
     return " · ".join(part for part in said if part)
+
+
+@register.filter
+def came_of(outcome: str) -> str:
+    """Say what came of a matter; '' where nobody said."""
+    return str(ON_RECORD.get(outcome, ""))
 
 
 @register.filter

@@ -7,6 +7,7 @@ import hashlib
 from django.contrib import messages
 from django.http import HttpResponse, HttpResponseBase
 from django.shortcuts import redirect, render
+from django.urls import reverse
 from django.utils.translation import gettext as _
 from django.utils.translation import gettext_lazy
 from django.views.decorators.http import require_http_methods
@@ -88,7 +89,7 @@ def _started(
 def _after_sending(request: StudioRequest, client: Client | None, flag: Flag | None) -> HttpResponseBase:
     if flag is not None or client is None:
         messages.success(request, _("It goes at once. The matter stays on the list until you close it."))
-        return redirect("morning")
+        return redirect(reverse("morning") + (f"#flag-{flag.pk}" if flag is not None else ""))
     messages.success(request, _("It goes at once."))
     return redirect("conversation", client.pk)
 

@@ -94,6 +94,7 @@ def _shown(request: HttpRequest, here: Page, part: str, *, status: int = 200, **
         "now": here.now,
         "studio_name": here.client.studio.name,
         "studio_phone": here.client.studio.phone,
+        "emergency_number": say.emergency_number(here.client.studio.region),
         "languages": LANGUAGES,
         "may_withdraw": part != "withdrawn" and here.last is not None,
         **more,

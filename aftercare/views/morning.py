@@ -184,7 +184,7 @@ def _after_closing(request: StudioRequest, flag: Flag) -> HttpResponseBase:
             undo.said(request, said, reverse("flag_reopen", args=[flag.pk]))
         return redirect("morning")
     said = _("Closed, and put on the record of %(name)s: she is on hold until someone releases her on her card.")
-    messages.success(request, said % {"name": held.client.name})
+    undo.said(request, said % {"name": held.client.name}, reverse("flag_reopen", args=[flag.pk]))
     return redirect("morning")
 
 

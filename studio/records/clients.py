@@ -179,6 +179,22 @@ def record_reaction(
 
 
 @transaction.atomic
+def put_reaction_right(*, reaction: Reaction, words: str, outcome: str, by: Staff | None) -> Reaction:
+    """Say anew what came of a reaction that still holds her, as where a wrong outcome was chosen.
+
+    It stays one reaction; the words come after those that stand there.
+    """
+    same_studio(reaction.client.studio, by=by)
+    row = locked(reaction)
+    if row.released_at is not None:
+        raise ValidationError(_("It has been released already: look at her card again."))
+    put(row, {"words": f"{row.words}\n{words.strip()}".strip(), "outcome": outcome, "by": by})
+    row.save()
+    raise_client_revision(row.client_id)
+    return row
+
+
+@transaction.atomic
 def release_reaction(
     *, reaction: Reaction, clinician_consulted: str, test_first: bool | None, by: Staff | None, now: datetime
 ) -> Reaction:

@@ -62,6 +62,15 @@ def test_closing_without_words_changes_nothing(cast: Cast, flag: Flag) -> None:
     assert flag.state == "open"
 
 
+def test_praise_is_closed_without_a_word(cast: Cast) -> None:
+    praise = cast.wrote(cast.client("Noa"), "love them", cast.at(6), urgency="none")
+    praise.replies.update(reading={"about": ["praise"]})
+
+    matters.close(praise, outcome=Outcome.NOTED, on_record=False, words="", by=cast.ada, now=cast.now)
+
+    assert (praise.state, praise.outcome) == ("closed", "noted")
+
+
 def itchy(cast: Cast, urgency: str = "same_day") -> Flag:
     """A matter of Zoe's, who wears a set done two days before."""
     zoe = cast.client("Zoe", "Quist")
@@ -86,6 +95,20 @@ def test_what_came_of_an_eye_stands_on_her_record_and_holds_her(cast: Cast, outc
     assert (reaction.visit, reaction.by, reaction.at) == (her.visits.get(), cast.ada, cast.at(6))
     assert facts.load([her.pk], cast.now)[her.pk].hold_why == "a reaction is on record"
     assert (her.no_set_since == cast.at(8)) is (outcome == "removed")
+
+
+def test_a_wrong_outcome_is_put_right_by_opening_and_closing_again(cast: Cast) -> None:
+    flag = itchy(cast)
+    her = close(cast, flag, Outcome.OVER)
+    matters.reopen(flag, now=cast.at(8))
+
+    matters.close(
+        flag, outcome=Outcome.TOLD_DOCTOR, words="To her doctor.", on_record=True, by=cast.olga, now=cast.at(9)
+    )
+
+    reaction = her.reactions.get()
+    assert (reaction.outcome, reaction.by) == ("told_doctor", cast.olga)
+    assert reaction.words.endswith("We spoke.\nTo her doctor.")
 
 
 @pytest.mark.parametrize(("outcome", "on_record"), [("misread", True), ("over", False)])

@@ -62,6 +62,14 @@ def test_one_for_which_there_was_no_moment_counts_by_its_aim(visit: Visit, span:
     assert [row.messages for row in traffic(span)] == [1]
 
 
+def test_one_that_was_withheld_stays_on_the_day_for_which_it_was_meant(visit: Visit, span: Span) -> None:
+    """Planning anew, as after another rule, moves the moment at which it could still go: no news of the past."""
+    message(visit, 1, due_at=span.until, state=State.WITHHELD, reason="already booked")
+    message(visit, 2, due_at=visit.end, aim_at=span.until, state=State.WITHHELD, reason="already booked")
+
+    assert [(row.why, row.messages) for row in traffic(span)] == [("already booked", 1)]
+
+
 def test_pages_to_staff_and_other_days_are_left_out(cast: Cast, visit: Visit, span: Span) -> None:
     message(visit, 1, client=None, staff=cast.ada)
     message(visit, 2, due_at=span.until)

@@ -172,6 +172,7 @@ def test_an_emergency_of_now_is_answered_by_its_kind(visit: Visit) -> None:
     assert Flag.objects.get().urgency == "emergency"
     assert "emergency eye care" in words(done)
     assert "Do not wait for us." in words(done)
+    assert 'class="main" href="tel:911"' in done.text
 
 
 def test_a_sign_by_her_own_page_is_hers_though_another_has_her_number(cast: Cast, visit: Visit) -> None:

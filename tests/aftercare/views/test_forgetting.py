@@ -26,7 +26,7 @@ def test_ticks_photos_and_words_stand_on_the_morning_list(morning_cast: Cast, as
 
     said = words(as_(morning_cast.ada).get("/morning"))
 
-    assert "On her own page she ticked: Light hurts, Swollen lid · eye: Left · since: Two to six days" in said
+    assert "She ticked: Light hurts, Swollen lid · eye: Left · since: Two to six days" in said
 
 
 def test_another_day_stands_on_the_front_desk_s_list_with_when_it_suits(

@@ -306,7 +306,7 @@ def test_a_closed_matter_stands_on_her_card_and_can_be_opened_again(morning_cast
     her, browser = morning_cast.clients["Mia"], as_(morning_cast.ada)
     flag = Flag.objects.get(clients=her)
     browser.post(f"/flags/{flag.pk}/close", {"outcome": "answered", "words": "Called her at nine."})
-    assert "by Ada: Called her at nine." in words(browser.get(f"/clients/{her.pk}"))
+    assert "by Ada: Answered: Called her at nine." in words(browser.get(f"/clients/{her.pk}"))
 
     page = words(browser.post(f"/flags/{flag.pk}/reopen", follow=True))
 
