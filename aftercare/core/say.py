@@ -101,6 +101,12 @@ def moment(when: datetime, language: str, region: str) -> str:
     )
 
 
+def dated(when: date, language: str, region: str) -> str:
+    """Say a date with its year, and the hour of a moment, in short: "9 Mar 2027, 2:30 pm"."""
+    said = format_date(when, "d MMM y", locale=language)
+    return f"{said}, {hour(when.time(), language, region)}" if isinstance(when, datetime) else said
+
+
 @lru_cache(maxsize=4096)
 def between(first: date, last: date, language: str) -> str:
     """Say a range of days, both included: "between Tue 9 and Mon 15 June", "on Tue 9 June" if it is one day.

@@ -9,23 +9,25 @@ from __future__ import annotations
 import base64
 import json
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date, datetime
 from typing import Any
 
 from django.db.models import QuerySet
 from django.utils import timezone
 from django.utils.functional import Promise
+from django.utils.translation import get_language, gettext_lazy
 from django.utils.translation import gettext as _
-from django.utils.translation import gettext_lazy
 
 from aftercare import stops
+from aftercare.core import say
 from aftercare.core.delivery import GONE
 from aftercare.core.ticks import Ticked
 from aftercare.models import Attachment, Consultation, Flag, Forecast, Message, Reply, Stop
 from aftercare.pages import consultation
 from aftercare.pages.shown import language_name
 from aftercare.pages.signs import SIDES, SIGNS, TOPICS
+from aftercare.pages.spoken import spoken
 from aftercare.pages.ticks import in_words
 from studio.models import Client, Consent, Reaction, Visit
 
@@ -125,6 +127,7 @@ class Section:
     name: str
     things: list[Thing]
     photos: list[list[int]]  # of each thing, the keys of its pictures
+    region: str = ""  # the studio's country, whose clock is read
 
     @property
     def label(self) -> str:
@@ -135,7 +138,8 @@ class Section:
         """Give each thing as pairs of words, with its pictures; what is not known is left out."""
         for thing, pictures in zip(self.things, self.photos, strict=True):
             known = {key: value for key, value in thing.items() if value not in (None, "", [])}
-            yield [(str(LABELS[key]), _said(_in_words(key, value))) for key, value in known.items()], pictures
+            said = [(key, _said(_in_words(key, value), self.region)) for key, value in known.items()]
+            yield [(str(LABELS[key]), words) for key, words in said], pictures
 
 
 def kept(client: Client) -> list[Section]:
@@ -158,7 +162,7 @@ def kept(client: Client) -> list[Section]:
         _plain("consents", map(_consent, client.consents.order_by("at", "pk"))),
         _plain("stops", map(_stop, stops.standing(client).values())),
     ]
-    return [section for section in found if section.things]
+    return [replace(section, region=client.studio.region) for section in found if section.things]
 
 
 def as_json(client: Client, sections: Iterable[Section], now: datetime) -> str:
@@ -175,7 +179,7 @@ def as_json(client: Client, sections: Iterable[Section], now: datetime) -> str:
 
 def as_text(client: Client, sections: Iterable[Section], now: datetime) -> str:
     """Write it to be read anywhere."""
-    lines = [_("What %(studio)s keeps about you") % {"studio": client.studio.name}, _said(now)]
+    lines = [_("What %(studio)s keeps about you") % {"studio": client.studio.name}, _said(now, client.studio.region)]
     for section in sections:
         lines += ["", section.label.upper()]
         for pairs, pictures in section.entries:
@@ -303,15 +307,19 @@ def _stop(row: Stop) -> Thing:
 def _in_words(key: str, value: Value) -> Value:
     if key == "language":
         return language_name(str(value))
+    if key == "how":
+        return spoken(str(value))
     words = _IN_WORDS.get(key, {})
     if isinstance(value, list):
         return [str(words.get(one, one)) for one in value]
     return str(words.get(value, value)) if isinstance(value, str) else value
 
 
-def _said(value: Value) -> str:
+def _said(value: Value, region: str) -> str:
     if isinstance(value, bool):
         return str(_("yes") if value else _("no"))
     if isinstance(value, datetime):
-        return f"{timezone.localtime(value):%Y-%m-%d %H:%M}"
+        value = timezone.localtime(value)
+    if isinstance(value, date):
+        return say.dated(value, say.language_of(get_language() or "en"), region)
     return ", ".join(value) if isinstance(value, list) else str(value)

@@ -135,7 +135,6 @@ def _at(message: Message) -> datetime | None:
 def language_name(code: str) -> str:
     """Name a language in the reader's own: ``es`` is Spanish; what is no language code stays as it is written."""
     try:
-        named = Locale.parse(code, sep="-").get_display_name(say.language_of(get_language() or "en")) or code
+        return Locale.parse(code, sep="-").get_display_name(say.language_of(get_language() or "en")) or code
     except (ValueError, UnknownLocaleError):
         return code
-    return named[:1].upper() + named[1:]

@@ -13,7 +13,10 @@ from functools import cache, lru_cache
 from django.utils.translation import get_language, gettext
 from django.utils.translation import gettext_noop as form
 
+from aftercare.pages import checked
+
 FORMS = (
+    *checked.FORMS,
     # aftercare.core.occasions.Reason
     form("too late"),
     form("on hold"),
@@ -120,12 +123,17 @@ def _spoken(words: str, language: str) -> str:
     for english, pattern in _patterns():
         if found := pattern.fullmatch(words):
             values = {name: spoken(value) for name, value in found.groupdict().items()}
-            return gettext(english).format(**values)
+            return _filled(gettext(english), values)
     for mark in ("; ", ". "):
         first, joined, rest = words.partition(mark)
         if joined:
             return spoken(f"{first}{mark.rstrip('; ')}") + (" " if mark == ". " else mark) + spoken(rest)
     return words
+
+
+def _filled(words: str, values: dict[str, str]) -> str:
+    """Fill in the fields alone: other braces are those of a wording that is spoken of."""
+    return _FIELD.sub(lambda field: values[field[1]], words)
 
 
 @cache

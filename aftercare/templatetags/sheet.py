@@ -82,6 +82,12 @@ def with_weekday(context: Context, at: date | None) -> str:
     return _dated(context, at, _WITH_WEEKDAY)
 
 
+@register.simple_tag(takes_context=True)
+def dated(context: Context, at: date) -> str:
+    """Say the day in short and with its year, on what is read elsewhere or later: "9 Mar 2027"."""
+    return _dated(context, at, ("".join(_SHORT), ""))
+
+
 @register.simple_tag
 def on_axis(at: date) -> str:
     """Say the day under a drawing, where there is no room for a year: "9 Mar"."""

@@ -6,23 +6,24 @@ import re
 from datetime import date, datetime, time, timedelta
 from itertools import groupby
 from typing import Any
-from zoneinfo import ZoneInfo
 
 from django.contrib import messages
 from django.core.exceptions import ValidationError
 from django.http import HttpResponseBase
 from django.shortcuts import get_object_or_404, redirect, render
 from django.utils import timezone
+from django.utils.translation import get_language
 from django.utils.translation import gettext as _
 from django.views.decorators.http import require_http_methods, require_POST, require_safe
 
+from aftercare.core import say
 from aftercare.views.errors import tell
 from studio import records
 from studio.access import StudioRequest, page
 from studio.book.rows import COLUMNS, NEEDED
 from studio.forms.book import BookFileForm, ConfirmForm, NamesForm, WholeForm
 from studio.forms.settings import kind_of
-from studio.models import BookFile, Visit
+from studio.models import BookFile, Studio, Visit
 
 State = BookFile.State
 BUSY = (State.READING, State.WRITING)
@@ -147,7 +148,9 @@ def _shown(
     request: StudioRequest, file: BookFile, *, whole: WholeForm | None = None, confirm: ConfirmForm | None = None
 ) -> HttpResponseBase:
     result = dict(file.result if request.may.own else _without_health(file.result))
-    result["changes"] = [_in_words(change, request.studio.zone) for change in result.get("changes", [])]
+    result["changes"] = [_in_words(change, request.studio) for change in result.get("changes", [])]
+    for which in ("to_cancel", "gone"):
+        result[which] = [_with_moment(visit, request.studio) for visit in result.get(which, [])]
     bad = result.get("bad_rows", [])
     shown = {
         "file": file,
@@ -187,18 +190,27 @@ def _hidden(row: dict[str, Any], *values: str) -> dict[str, Any]:
     return {**row, **dict.fromkeys(values, "…")} if row.get("field") in HEALTH else row
 
 
-def _in_words(change: dict[str, Any], zone: ZoneInfo) -> dict[str, Any]:
-    return {**change, "before": _said(change["before"], zone), "after": _said(change["after"], zone)}
+def _in_words(change: dict[str, Any], studio: Studio) -> dict[str, Any]:
+    return {**change, "before": _said(change["before"], studio), "after": _said(change["after"], studio)}
 
 
-def _said(value: object, zone: ZoneInfo) -> str:
+def _with_moment(visit: dict[str, Any], studio: Studio) -> dict[str, Any]:
+    """A visit of the result, whose moment stands there as the studio's wall clock shows it."""
+    return {**visit, "starts_at": _dated(datetime.fromisoformat(visit["starts_at"]), studio)}
+
+
+def _dated(at: datetime, studio: Studio) -> str:
+    return say.dated(at, say.language_of(get_language() or "en"), studio.region)
+
+
+def _said(value: object, studio: Studio) -> str:
     """A value of the book as people write it: moments on the studio's wall clock, yes and no."""
     if value is None:
         return "—"
     if isinstance(value, bool):
         return _("yes") if value else _("no")
     if isinstance(value, str) and MOMENT.fullmatch(value):
-        return f"{datetime.fromisoformat(value).astimezone(zone):%Y-%m-%d %H:%M}"
+        return _dated(datetime.fromisoformat(value).astimezone(studio.zone), studio)
     return str(value)
 
 

@@ -13,12 +13,14 @@ from django.db.models import Q, QuerySet
 from django.http import HttpResponseBase
 from django.shortcuts import get_object_or_404, redirect, render
 from django.urls import reverse
-from django.utils.formats import date_format
 from django.utils.text import capfirst
+from django.utils.translation import get_language
 from django.utils.translation import gettext as _
 from django.views.decorators.http import require_http_methods, require_POST, require_safe
 
 from aftercare import stops, upkeep
+from aftercare.core import say
+from aftercare.pages.shown import language_name
 from aftercare.views.errors import tell
 from studio import access, records, undo
 from studio.access import StudioRequest, client_or_404, page
@@ -133,7 +135,9 @@ def _words(field: str, value: object) -> str:
     if isinstance(value, bool):
         return _("yes") if value else _("no")
     if isinstance(value, date):
-        return date_format(value, "j F Y")
+        return say.dated(value, say.language_of(get_language() or "en"), "")
+    if field == "language" and value:
+        return language_name(str(value))
     if field in CHOICES:
         return str(dict(CHOICES[field]).get(str(value), "—")) if value else "—"
     return str(value) if value else "—"

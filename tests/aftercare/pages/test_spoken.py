@@ -15,7 +15,13 @@ from studio import catalogue
 
 # Where words come from that pages show: each sentence of theirs must have its form.
 BELOW = {
+    "aftercare/core/cautions.py": r"^[a-z ,]+$",
+    "aftercare/core/carriers.py": r"\.$",
+    "aftercare/core/forbidden.py": r"^[A-Z].*\.$",
+    "aftercare/core/neversaid.py": r"\.$|^“X” is",
     "aftercare/core/patchtests.py": r".",
+    "aftercare/core/placeholders.py": r"[.?]$",
+    "aftercare/core/wordcheck.py": r"\.$|^“X” (is|may)",
     "aftercare/facts/judging.py": r".",
     "aftercare/outbox/unsure.py": r"^(It |The service)",
     "aftercare/sending/roads.py": r"nobody knows",

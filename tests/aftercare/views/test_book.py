@@ -165,7 +165,7 @@ def test_the_preview_speaks_of_hours_on_the_studios_wall_clock_and_of_yes_and_no
     answer = owner.get(reverse("book_file", args=[file.pk]))
 
     changes = {one["field"]: (one["before"], one["after"]) for one in answer.context["result"]["changes"]}
-    assert changes == {"sensitive": ("yes", "no"), "starts_at": ("2031-07-01 10:00", "2031-07-01 12:00")}
+    assert changes == {"sensitive": ("yes", "no"), "starts_at": ("1 Jul 2031, 10:00 am", "1 Jul 2031, 12:00 pm")}
 
 
 def test_a_file_of_nothing_but_bad_rows_is_shown_in_part_and_counted_in_full(desk: Browser) -> None:

@@ -68,7 +68,7 @@ def test_what_is_kept_by_short_names_is_shown_in_her_words_and_a_machine_gets_th
     machine = json.loads(client.get(f"{way(mia)}/record.json?lang=es").content)
 
     for shown in (
-        "Idioma Inglés",
+        "Idioma inglés",
         "Por SMS",
         "al final del día",
         "hinchazón",

@@ -57,7 +57,7 @@ def test_the_sheet_for_the_supplier_has_dates_and_signs_and_nobodys_name(
     assert "20, of which 8 were followed by a reaction on record within 14 days" in page
     assert "80, of which 2 followed by one" in page
     assert "Ratio of the rates 16.00" in page
-    assert f"{cast.at(9, -20):%Y-%m-%d} 2 swelling, itching" in page
+    assert f"{cast.at(9, -20):%-d %b %Y} 2 swelling, itching" in page
     assert "Person" not in page
     assert "Quist" not in page
 
