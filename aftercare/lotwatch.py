@@ -99,7 +99,7 @@ def watch(studio: Studio, now: datetime) -> Watch:
     recent = _per_adhesive(_sets(studio, now).filter(starts_at__gt=now - FOLLOWED))
     hits = Counter(one.visit.adhesive_id for one in followed(studio, now))
     chance = facts.rules_of(studio).lot_chance
-    known = [adhesive for adhesive in studio.adhesives.select_related("set_aside_by") if adhesive.lot]
+    known = [adhesive for adhesive in studio.adhesives.select_related("set_aside_by", "looked_by") if adhesive.lot]
     worn = [adhesive for adhesive in known if sets[adhesive.pk]]
     all_sets, all_hits = sets.total(), hits.total()
     expected = {one.pk: sets[one.pk] * all_hits / all_sets for one in worn}

@@ -21,6 +21,7 @@ from aftercare import (
     forecasting,
     hearing,
     heartbeats,
+    lotmarks,
     moved,
     outbox,
     paging,
@@ -101,8 +102,11 @@ def poll_feeds(*, now: datetime | None = None) -> int:
 
 
 def refit(*, now: datetime | None = None, stop: Callable[[], bool] = lambda: False) -> int:
-    """Fit, once a night, each studio to its readings, and forecast anew; return how many studios."""
-    done = forecasting.refit_due(now or clock.now(), seconds=REFIT_SECONDS, stop=stop)
+    """Once a night fit each studio to its readings, forecast anew and weigh its lots; return how many were fitted."""
+    moment = now or clock.now()
+    began = time.monotonic()
+    done = forecasting.refit_due(moment, seconds=REFIT_SECONDS, stop=stop)
+    lotmarks.mark_due(moment, seconds=REFIT_SECONDS - (time.monotonic() - began), stop=stop)
     heartbeats.finished("refit", now=clock.now())
     return done
 

@@ -19,7 +19,7 @@ from aftercare.views.her_record import her_photo, her_record, her_record_file
 from aftercare.views.hers import her_calendar, her_visit
 from aftercare.views.letterhead import letter_head
 from aftercare.views.live import first_reminders, going_live
-from aftercare.views.lots import lot_aside, lot_ask, lot_report, lot_wearers, lots
+from aftercare.views.lots import lot_aside, lot_ask, lot_looked, lot_report, lot_wearers, lots
 from aftercare.views.marking import visit_after, visit_done, visit_missed, visit_unmark
 from aftercare.views.messages import messages
 from aftercare.views.morning import flag_close, flag_reopen, flag_take, flags_close, morning
@@ -110,6 +110,7 @@ urlpatterns = [
     path("settings/lots/<int:adhesive_id>/wearers", lot_wearers, name="lot_wearers"),
     path("settings/lots/<int:adhesive_id>/ask", lot_ask, name="lot_ask"),
     path("settings/lots/<int:adhesive_id>/report", lot_report, name="lot_report"),
+    path("settings/lots/<int:adhesive_id>/looked", lot_looked, name="lot_looked"),
     path("settings/lots/<int:adhesive_id>/aside", lot_aside, name="lot_aside"),
     path("settings/timing", timing, name="timing"),
     path("settings/timing/history", timing_history, name="timing_history"),

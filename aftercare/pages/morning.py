@@ -12,7 +12,7 @@ from typing import Any
 
 from django.db.models import DateTimeField, Max, Q, Value
 
-from aftercare import facts
+from aftercare import facts, lotmarks
 from aftercare.answers import OWN, WARNED
 from aftercare.core.delivery import GONE, State
 from aftercare.core.mornings import Waiting
@@ -26,7 +26,7 @@ from aftercare.pages.order import Group, grouped
 from aftercare.pages.promises import Unkept
 from aftercare.pages.wishes import Wished
 from studio import covering
-from studio.models import Staff, Studio
+from studio.models import Adhesive, Staff, Studio
 
 LEAVING = (State.PLANNED, State.CLAIMED, State.HANDING_OVER)  # of a person's answer: within seconds
 STALE = timedelta(minutes=5)  # a sweep comes every second or so; after this the service is not at work
@@ -55,9 +55,10 @@ class MorningList:
     studio: Studio
     away: Mapping[int, int | None]  # who is away today, and her cover
     wishes: Sequence[Wished] = ()
+    lots: Sequence[Adhesive] = ()  # marked, in use, and not looked at: to whoever treats
 
     def __len__(self) -> int:
-        return len(self.matters) + len(self.unkept) + len(self.wishes)
+        return len(self.matters) + len(self.unkept) + len(self.wishes) + len(self.lots)
 
     @property
     def groups(self) -> Sequence[Group]:
@@ -78,6 +79,7 @@ class MorningList:
             self.studio,
             self.away,
             self.wishes if nobodys else (),
+            self.lots,
         )
 
     @property
@@ -117,7 +119,8 @@ def morning_list(studio: Studio, now: datetime) -> MorningList:
     ]
     unkept = promises.unkept(found.visits, failed, found.early, found.no_address, books, studio, now)
     asked = [wishes.wished(reply, books.get(reply.client_id or 0), now) for reply in wished]
-    return MorningList(matters, unkept, found.as_of, studio, found.away, asked)
+    lots = list(Adhesive.objects.filter(pk__in=found.lots)) if found.lots else []
+    return MorningList(matters, unkept, found.as_of, studio, found.away, asked, lots)
 
 
 def count(person: Staff, now: datetime) -> Waiting:
@@ -128,7 +131,12 @@ def count(person: Staff, now: datetime) -> Waiting:
     urgent = [matter for matter in hers.matters if matter.flag.urgency in HELD_BY]
     seen = hers.as_of
     return Waiting(
-        len(hers.matters), len(urgent), len(hers.unkept) + len(hers.wishes), seen.now, seen.reply, seen.sweep
+        len(hers.matters),
+        len(urgent),
+        len(hers.unkept) + len(hers.wishes) + len(hers.lots),
+        seen.now,
+        seen.reply,
+        seen.sweep,
     )
 
 
@@ -142,6 +150,7 @@ class _Open:
     early: list[tuple[int, int]] = field(default_factory=list)  # sets that may fail early
     no_address: list[tuple[int, datetime]] = field(default_factory=list)  # clients whose address is nobody's
     away: dict[int, int | None] = field(default_factory=dict)  # who is away today, and her cover
+    lots: list[int] = field(default_factory=list)  # to look at
 
 
 def _open(flags: Iterable[Flag], studio: Studio, now: datetime) -> _Open:
@@ -155,6 +164,7 @@ def _open(flags: Iterable[Flag], studio: Studio, now: datetime) -> _Open:
         through.values_list(Value("flag"), "flag_id", "client_id", "flag__opened_at"),
         promises.early_sets(studio, now).values_list(Value("early"), "visit_id", "client_id", "made_at"),
         promises.without_address(studio).values_list(Value("no address"), "pk", "pk", "since"),
+        lotmarks.to_look_at(studio).order_by().values_list(Value("lot"), "pk", "studio", "marked_at"),
         newest.values_list(Value("reply"), "studio", "studio", "at"),
         away.order_by().values_list(Value("away"), "staff_id", "stand_in", Value(None, DateTimeField())),
         Heartbeat.objects.filter(name="sweep").order_by().values_list(Value("sweep"), Value(0), Value(0), "at"),
@@ -171,6 +181,8 @@ def _open(flags: Iterable[Flag], studio: Studio, now: datetime) -> _Open:
             found.no_address.append((client, at))
         elif what == "away":
             found.away[pk] = client
+        elif what == "lot":
+            found.lots.append(pk)
         else:
             found.as_of = replace(found.as_of, **{what: at})
     return found

@@ -12,7 +12,7 @@ from django.views.decorators.http import require_http_methods, require_POST, req
 
 from aftercare import asking, lotwatch, ruling, tasks
 from aftercare.forms.lots import LevelForm
-from studio import records
+from studio import records, undo
 from studio.access import StudioRequest, page
 from studio.models import Adhesive
 
@@ -92,6 +92,20 @@ def lot_aside(request: StudioRequest, adhesive_id: int) -> HttpResponseBase:
     records.set_aside(adhesive=adhesive, aside=aside, by=request.staff, now=request.now)
     said = _("Set aside: it is marked wherever it is chosen.") if aside else _("The mark is taken back.")
     messages.success(request, said)
+    return redirect("lots")
+
+
+@require_POST
+@page("owner")
+def lot_looked(request: StudioRequest, adhesive_id: int) -> HttpResponseBase:
+    """Say that a marked lot was looked at and stays in use: it leaves the morning list. Or take that back."""
+    adhesive = _lot_or_404(request, adhesive_id)
+    looked = "undo" not in request.POST
+    records.look_at_lot(adhesive=adhesive, looked=looked, by=request.staff, now=request.now)
+    if looked:
+        undo.said(request, _("Looked at: it stays in use, and leaves the morning list."), request.path, [("undo", 1)])
+    else:
+        messages.success(request, _("It stands on the morning list again."))
     return redirect("lots")
 
 

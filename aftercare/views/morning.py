@@ -90,6 +90,7 @@ def _for_the_desk(everything: MorningList) -> dict[str, object]:
         matters=[],
         unkept=[line for line in everything.unkept if line.kind in FOR_THE_DESK],
         wishes=[wish for wish in everything.wishes if wish.kind != Wish.Kind.FORGET],
+        lots=[],
     )
     return {
         "found": desk,

@@ -40,6 +40,9 @@ class Adhesive(models.Model):
     )
     set_aside_at = models.DateTimeField(null=True, blank=True)  # not to be used until somebody takes the mark back
     set_aside_by = models.ForeignKey(Staff, on_delete=models.SET_NULL, null=True, blank=True, related_name="+")
+    marked_at = models.DateTimeField(null=True, blank=True)  # when its reactions first passed the owner's level
+    looked_at = models.DateTimeField(null=True, blank=True)  # since then by the owner, who left it in use
+    looked_by = models.ForeignKey(Staff, on_delete=models.SET_NULL, null=True, blank=True, related_name="+")
 
     class Meta:
         ordering = ["product", "lot"]

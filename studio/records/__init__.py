@@ -24,6 +24,7 @@ from studio.records.duty import add_absence, remove_absence, save_duty
 from studio.records.erasing import erase_client, refuse_erasing
 from studio.records.merging import merge, undo_merge
 from studio.records.settings import (
+    look_at_lot,
     remove_closing_day,
     remove_feed,
     remove_service_name,
@@ -48,21 +49,20 @@ from studio.records.visits import (
 )
 
 __all__ = [
-    "add_absence",
-    "count_done",
-    "remove_absence",
-    "save_duty",
-    "MOST_DECLINED",
     "Answer",
     "ClientFields",
+    "MOST_DECLINED",
     "UsedFields",
     "VisitFields",
+    "add_absence",
     "cancel_visit",
     "choose_language",
+    "count_done",
     "end_pauses",
     "erase_client",
     "give_consent",
     "give_sign_in",
+    "look_at_lot",
     "mark_done",
     "mark_missed",
     "merge",
@@ -73,8 +73,9 @@ __all__ = [
     "put_reaction_right",
     "record_reaction",
     "record_test_result",
-    "release_reaction",
     "refuse_erasing",
+    "release_reaction",
+    "remove_absence",
     "remove_closing_day",
     "remove_feed",
     "remove_service_name",
@@ -82,6 +83,7 @@ __all__ = [
     "save_adhesive",
     "save_client",
     "save_closing_day",
+    "save_duty",
     "save_feed",
     "save_service_name",
     "save_staff",

@@ -107,6 +107,17 @@ def set_aside(*, adhesive: Adhesive, aside: bool, by: Staff | None, now: datetim
     return row
 
 
+@transaction.atomic
+def look_at_lot(*, adhesive: Adhesive, looked: bool, by: Staff | None, now: datetime) -> Adhesive:
+    """Note that the owner has looked at a lot that is marked and leaves it in use, or take that back."""
+    same_studio(adhesive.studio, by=by)
+    row = locked(adhesive)
+    if looked != (row.looked_at is not None):
+        put(row, {"looked_at": now if looked else None, "looked_by": by if looked else None})
+        row.save()
+    return row
+
+
 def save_service_name(*, studio: Studio, name: str, kind: str, by: Staff | None, now: datetime) -> ServiceName:
     """Say what the studio's own name for a service stands for; a blank kind: no visit at all (a break, a holiday)."""
     same_studio(studio, by=by)

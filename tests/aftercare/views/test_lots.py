@@ -6,8 +6,9 @@ import re
 
 import pytest
 
-from aftercare import facts, texts
+from aftercare import facts, lotmarks, texts
 from aftercare.models import Message, RuleSet
+from aftercare.pages import morning
 from studio.models import Adhesive, Reaction
 from tests.cast import Cast
 from tests.pages import SignIn, words
@@ -163,3 +164,35 @@ def test_the_owner_has_those_who_wore_it_asked_once_each_in_their_own_hours(
 def test_an_artist_does_not_write_to_them(cast: Cast, bad: Adhesive, as_: SignIn) -> None:
     assert as_(cast.ada).post(f"{PAGE}/{bad.pk}/ask").status_code == 403
     assert "Write to them" not in words(as_(cast.ada).get(f"{PAGE}/{bad.pk}/wearers"))
+
+
+def test_a_lot_that_passes_the_level_comes_to_the_morning_list_by_itself(
+    cast: Cast, bad: Adhesive, as_: SignIn
+) -> None:
+    assert "Look at this lot" not in words(as_(cast.olga).get("/morning"))
+
+    assert lotmarks.mark_due(cast.now, seconds=60) == 1
+    assert lotmarks.mark_due(cast.now, seconds=60) == 0  # weighed today
+
+    for person in (cast.olga, cast.ada):
+        assert "Look at this lot: Birch 4, lot 0419." in words(as_(person).get("/morning"))
+    assert "Look at this lot" not in words(as_(cast.dee).get("/morning"))
+    assert morning.count(cast.olga, cast.now).promises == 1
+
+
+def test_a_lot_that_is_set_aside_or_looked_at_leaves_the_morning_list(cast: Cast, bad: Adhesive, as_: SignIn) -> None:
+    lotmarks.mark(cast.studio, cast.now)
+    owner = as_(cast.olga)
+
+    assert as_(cast.ada).post(f"{PAGE}/{bad.pk}/looked").status_code == 403
+    page = words(owner.post(f"{PAGE}/{bad.pk}/looked", follow=True))
+    assert "Looked at: it stays in use, and leaves the morning list. Undo" in page
+    assert "by Olga, and left in use" in page
+    assert "Look at this lot" not in words(owner.get("/morning"))
+
+    owner.post(f"{PAGE}/{bad.pk}/looked", {"undo": "1"})
+    assert "Look at this lot" in words(owner.get("/morning"))
+
+    owner.post(f"{PAGE}/{bad.pk}/aside", {"aside": "yes"})
+    assert "Look at this lot" not in words(owner.get("/morning"))
+    assert lotmarks.mark(cast.studio, cast.now) == 0
