@@ -72,6 +72,7 @@ def settle(answers: Sequence[Answered], now: datetime) -> Counter[str]:
     counts: Counter[str] = Counter()
     if not answers:
         return counts
+    rows.lock([answer.parcel.message.pk for answer in answers])
     _note_attempts(answers, now)
     taken = [answer.parcel for answer in answers if answer.outcome.event is Event.TAKEN]
     if taken:

@@ -105,6 +105,15 @@ def move(ids: Sequence[int], event: Event, **changed: object) -> None:
         change(Message, {"pk": ids}, {name: [value] * len(ids) for name, value in values.items()}, where)
 
 
+def lock(ids: Sequence[int]) -> None:
+    """Lock these messages in the order of their keys, within the caller's transaction.
+
+    An update of many locks them as it comes upon them: two of them, or one and the receipts of the same messages, would
+    wait for each other.
+    """
+    list(Message.objects.select_for_update(no_key=True).filter(pk__in=ids).order_by("pk").values_list("pk"))
+
+
 def unlocked(messages: QuerySet[Message]) -> QuerySet[Message]:
     """Lock these messages in the order of their keys, but those that somebody else has locked: they are left out."""
     if connection.features.has_select_for_update_skip_locked:
