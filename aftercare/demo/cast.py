@@ -35,7 +35,7 @@ LAST_NAMES = [
 ]  # fmt: skip
 SPANISH = {"Lucía", "Sofía", "Paloma", "Marisol", "Noemí", "Ofelia", "Xiomara", "Ynez"}
 STYLES = ["classic", "hybrid", "volume", "wet look"]
-MAPS = ["C 0.07, 9 to 12", "CC 0.05, 8 to 13", "D 0.05, 9 to 14", "C 0.10, 8 to 11", "B 0.07, 8 to 10"]
+MAPS = ["C 0.07, 9-12", "CC 0.05, 8-13", "D 0.05, 9-14", "C 0.10, 8-11", "B 0.07, 8-10"]
 ON_PAPER = "on paper, at the consultation"
 
 

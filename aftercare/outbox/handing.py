@@ -129,7 +129,9 @@ def _try_again(message: Message, outcome: Outcome, now: datetime) -> None:
     message.tries += 1
     if message.tries < delivery.MOST_TRIES:
         waits = delivery.wait(message.tries, _luck.random(), urgent=message.rank == 0, asked=outcome.retry_after)
-        message.due_at, message.reason = now + waits, ""
+        # Moments are whole seconds: what a provider asked for is not cut short by the rest of one.
+        message.due_at = now + waits + (timedelta(seconds=1) if outcome.retry_after else timedelta())
+        message.reason = ""
         return
     message.state, message.ended_at = State.UNDELIVERED, now
     message.reason = f"given up after {message.tries} tries: {outcome.problem}"[:200]

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import time
 from collections.abc import Callable, Iterable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from datetime import datetime, timedelta
 
 from aftercare import outbox
@@ -29,6 +29,12 @@ class Windows:
     judge: Judge
     now: datetime
     stop: Callable[[], bool]
+    began: float = field(default_factory=time.monotonic)
+
+    @property
+    def moment(self) -> datetime:
+        """The sweep's ``now`` and the seconds for which it has gone on: a provider's Retry-After counts from then."""
+        return self.now + timedelta(seconds=int(time.monotonic() - self.began))
 
     def hand_over(self, ready: Iterable[Letter]) -> None:
         """Hand over these letters, or put them back where their road rests or the sweep ends."""
@@ -40,7 +46,7 @@ class Windows:
 
     def _by_one_road(self, road: Road, ready: list[Letter]) -> None:
         """Hand over window by window; what became of one is written with the journal of the next, in one commit."""
-        journal = Journal(road, self.judge, self.now)
+        journal = Journal(road, self.judge, self.moment)
         heard: list[tuple[Letter, Outcome]] = []
         left: Sequence[Letter] = ()
         size = _window(road, ready)
@@ -48,6 +54,7 @@ class Windows:
             if self.stop():
                 left = ready[start:]
                 break
+            journal.now = self.moment
             if road.health.failed:  # some may be put back now: what was heard does not hang on that
                 journal.write(heard, [])
                 heard = []
@@ -58,6 +65,7 @@ class Windows:
             window = journal.write(heard, window)
             outcomes = road.send([letter.outgoing for letter in window]) if window else []
             heard = list(zip(window, outcomes, strict=True))
+            journal.now = self.moment
         journal.write(heard, [])
         outbox.let_go(letter.message for letter in left)
         self.judge.counts += journal.counts

@@ -118,7 +118,7 @@ def hers(context: Context, client: Client | None, at: datetime | None) -> str:
 
 @register.filter
 def span(length: timedelta | int | None) -> str:
-    """Say how long: minutes, or a timedelta: "45 min", "2 h 05", "3 days"."""
+    """Say how long: minutes, or a timedelta: "45 min", "2 h 05", "23 h", "3 days"."""
     if length is None:
         return ""
     minutes = length if isinstance(length, int) else int(length.total_seconds()) // 60
@@ -127,7 +127,7 @@ def span(length: timedelta | int | None) -> str:
     if minutes < 48 * 60:
         return (
             _("%(h)s h %(min)02d") % {"h": minutes // 60, "min": minutes % 60}
-            if minutes % 60
+            if minutes % 60 and minutes < 12 * 60
             else _("%(h)s h") % {"h": minutes // 60}
         )
     return _("%(n)s days") % {"n": minutes // (24 * 60)}

@@ -104,6 +104,7 @@ def test_a_first_load_stays_under_sixty_kilobytes(visit: Callable[..., Visitor],
     for path in pages(morning_cast):
         weights = weighed(visit(390), path)
 
+        print(f"/{path.split('/')[1]}: {sum(weights.values()) / 1000:.1f} kB in {len(weights)} files")
         assert sum(weights.values()) < MOST_BYTES, weights
         assert not [url for url in weights if url.endswith(".js")]
 

@@ -60,7 +60,7 @@ def test_what_is_not_there_is_not_said() -> None:
         (380, "6 h 20"),
         (65, "1 h 05"),
         (timedelta(seconds=59), "0 min"),
-        (timedelta(hours=47, minutes=59), "47 h 59"),
+        (timedelta(hours=47, minutes=59), "47 h"),
         (timedelta(hours=48), "2 days"),
         (None, ""),
     ],
