@@ -17,6 +17,8 @@ from aftercare.outbox import falling_back, receipts, rows
 from aftercare.transports.base import Outcome
 from studio import clock
 
+# A moment is in whole seconds, and so is what has passed since: what a provider asks for is not cut short by either.
+ROUNDING = timedelta(seconds=2)
 _luck = random.Random()  # noqa: S311  it spreads waits and keeps no secret
 
 
@@ -129,8 +131,7 @@ def _try_again(message: Message, outcome: Outcome, now: datetime) -> None:
     message.tries += 1
     if message.tries < delivery.MOST_TRIES:
         waits = delivery.wait(message.tries, _luck.random(), urgent=message.rank == 0, asked=outcome.retry_after)
-        # Moments are whole seconds: what a provider asked for is not cut short by the rest of one.
-        message.due_at = now + waits + (timedelta(seconds=1) if outcome.retry_after else timedelta())
+        message.due_at = now + waits + (ROUNDING if outcome.retry_after else timedelta())
         message.reason = ""
         return
     message.state, message.ended_at = State.UNDELIVERED, now

@@ -47,6 +47,7 @@ def runs_anywhere() -> str:
 
 FAULTS: dict[str, tuple[Happening, Callable[[], str]]] = {
     "killed": (bind.killed, no_postgres),
+    "killed_sqlite": (bind.killed_sqlite, runs_anywhere),
     "dropped": (bind.dropped, no_postgres),
     "mute": (bind.mute, no_postgres),
     "gone": (bind.gone, no_postgres),
