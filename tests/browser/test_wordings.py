@@ -76,10 +76,10 @@ def test_a_dear_character_is_marked_where_it_stands_and_goes_with_one_click(
 
     page.get_by_label("Text").press("Control+End")
     page.get_by_label("Text").type(" \U0001f33f")
-    page.get_by_text("dear alphabet").wait_for()
+    page.get_by_text("special ones among them").wait_for()
     assert page.locator(".bubble mark").inner_text() == "\U0001f33f"
     page.get_by_role("button", name="Spell it the cheapest way").click()
-    page.get_by_text("cheap alphabet").wait_for()
+    page.get_by_text("all of them plain ones").wait_for()
 
     assert measure(page.get_by_label("Text").input_value()).encoding == "gsm7"
     assert not Wording.objects.exists()

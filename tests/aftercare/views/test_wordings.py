@@ -335,7 +335,10 @@ def test_a_wording_of_a_service_s_own_is_added_and_ended(cast: Cast, as_: SignIn
     browser.post("/wordings/care/fill.0/sms/en", {"body": GOOD, "seen": 0, "save": 1})
     assert listed(browser, "/wordings/care/fill.0/sms/en").startswith("version 1 ")
     browser.post("/wordings/care/fill.0/sms/en", {"restore": "first"})
-    assert listed(browser, "/wordings/care/fill.0/sms/en") == "uses “any other service” write its own"
+    assert (
+        listed(browser, "/wordings/care/fill.0/sms/en")
+        == "gets the words for “any other service” write words of its own"
+    )
 
 
 def listed(browser: Browser, address: str, language: str = "en") -> str:
@@ -354,7 +357,10 @@ def test_where_only_a_translation_is_of_the_service_s_own_the_others_go_as_for_a
     spanish = "{{ studio }}: {{ caution }} {{ how_to_stop }}"
     browser.post("/wordings/care/fill.0/sms/es", {"body": spanish, "seen": 0, "save": 1})
 
-    assert listed(browser, "/wordings/care/fill.0/sms/en") == "uses “any other service” write its own"
+    assert (
+        listed(browser, "/wordings/care/fill.0/sms/en")
+        == "gets the words for “any other service” write words of its own"
+    )
     assert listed(browser, "/wordings/care/fill.0/sms/es", "es").startswith("version 1 ")
 
 
@@ -366,7 +372,7 @@ def test_a_wording_for_what_is_never_sent_is_refused(cast: Cast, as_: SignIn) ->
 
 def test_a_further_language_shows_what_is_missing_and_in_which_it_goes_instead(cast: Cast, as_: SignIn) -> None:
     browser, french = as_(cast.olga), "/wordings/care/any/sms/fr"
-    assert "goes in English write its own" in words(browser.get("/wordings?language=fr"))
+    assert "gets the words in English write words of its own" in words(browser.get("/wordings?language=fr"))
     assert "these messages go in English" in words(browser.get(french))
 
     body = "{{ studio }}: bonjour {{ first_name }} {{ caution }} STOP {{ how_to_stop }}"
