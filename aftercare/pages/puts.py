@@ -42,6 +42,7 @@ LABELS: dict[str, Promise] = {
     "nothing_open": _("only if nothing is open"),
     "promises": _("how many other lines"),
 }
+OFTEN = frozenset({"first_name", "artist", "service", "day", "hour", "window", "page", "link"})  # the others are folded
 
 
 def put(name: str, meaning: str) -> str:

@@ -22,7 +22,7 @@ from aftercare.forms.wordings import NOBODY_REAL, WhoForm, WordingForm
 from aftercare.models import Wording
 from aftercare.pages import recipients, shown
 from aftercare.pages import wordings as listed
-from aftercare.pages.puts import LABELS
+from aftercare.pages.puts import LABELS, OFTEN
 from aftercare.pages.wording import Draft, Preview, check, composed, preview
 from aftercare.versions import NOBODY, Seen, Slot
 from aftercare.views.errors import tell
@@ -105,6 +105,7 @@ def _editor(
             "reads": None if slot.is_caution else _reads(request, slot, in_force, reader),
             "reads_for": reader,
             "labels": LABELS,
+            "often": OFTEN,
             "instead": listed.in_its_place(slot, request.studio),
             "unsaved": draft != in_force,
             "refused": "save" in request.POST and seen.blocked,

@@ -35,23 +35,30 @@
     waits = setTimeout(look, 400);
   };
 
-  const chips = document.createElement("div");
-  chips.className = "chips";
-  chips.setAttribute("role", "group");
-  chips.setAttribute("aria-label", list.dataset.name);
+  const group = (name) => {
+    const chips = document.createElement("div");
+    chips.className = "chips";
+    chips.setAttribute("role", "group");
+    chips.setAttribute("aria-label", name);
+    return chips;
+  };
+  const [often, seldom] = [group(list.dataset.name), group(list.dataset.more)];
   for (const code of list.querySelectorAll("[data-put]")) {
     const button = document.createElement("button");
     button.type = "button";
     button.textContent = code.dataset.name;
-    button.title = code.closest("div").querySelector("dd").textContent.trim().replace(/\s+/g, " ");
+    button.title = `${code.textContent} ${code.closest("div").querySelector("dd").textContent.trim().replace(/\s+/g, " ")}`;
     button.addEventListener("click", () => {
       writing.focus();
       writing.setRangeText(code.dataset.put, writing.selectionStart, writing.selectionEnd, "end");
       writing.dispatchEvent(new Event("input", { bubbles: true }));
     });
-    chips.append(button);
+    (code.dataset.often ? often : seldom).append(button);
   }
-  list.before(chips);
+  const more = document.createElement("details");
+  more.className = "more";
+  more.append(Object.assign(document.createElement("summary"), { textContent: list.dataset.more }), seldom);
+  list.before(...(often.childElementCount ? [often] : []), more);
 
   form.addEventListener("focusin", (event) => {
     if (event.target.matches("textarea, [name=subject]")) writing = event.target;

@@ -43,7 +43,8 @@ def test_a_wording_is_changed_by_the_keyboard_alone(visit: Callable[..., Visitor
     tab_to(page, "textarea")
     page.keyboard.press("Control+Home")
     page.keyboard.type("Ask for ")
-    tab_to(page, ".chips button:nth-child(4)")  # the artist
+    tab_to(page, ".chips button:nth-child(2)")
+    assert page.evaluate("document.activeElement.textContent") == "her artist"
     page.keyboard.press("Enter")
     page.keyboard.type(" \u2026 it is normal.")
     page.get_by_text("\u201cnormal\u201d is never said.").wait_for()
