@@ -184,6 +184,10 @@ def test_the_history_says_who_changed_what_and_puts_a_version_back(morning_cast:
     assert "First instructions: 5 days became 6 days" in history
     assert "First instructions: 3 days became 5 days" in history
     assert history.count("Olga") == 2
+    assert "Back to: First instructions 5 days (now 6 days) Undo this change" in history
+    assert "Back to: First instructions 5 days (now 6 days) Put version 1 back" in history
+    assert "Back to: First instructions 3 days (now 6 days) Put all back to the usual" in history
+    assert 'href="/settings/timing/history/1">Undo' in browser.get("/settings/timing/history").content.decode()
     assert "6 days becomes 5 days" in words(page)
     browser.post("/settings/timing/history/1", {"seen": page.context["seen"], "save": "1"})
     assert ruling.values_of(studio) == {"prepare_days": 5}
@@ -227,6 +231,7 @@ def test_a_long_list_is_cut_and_counted(morning_cast: Cast, browser: Browser, mo
     page = words(posted(browser, "before", at="11:00"))
 
     assert "12 more" in page
+    assert page.count("Save it") == 2  # on top too, of a long list
     assert re.search(r"and \d+ that are not listed", page)
     assert page.count("Number ") < 120
 
