@@ -6,7 +6,7 @@ from collections.abc import Callable
 
 import pytest
 from axe_playwright_python.sync_playwright import Axe
-from playwright.sync_api import Browser, Page
+from playwright.sync_api import Browser, Dialog, Page
 
 from aftercare import letterhead, versions
 from aftercare.core.segments import measure
@@ -74,7 +74,12 @@ def test_whoever_leaves_an_unsaved_wording_is_asked_and_nobody_else_is(
     visitor = visit()
     visitor.sign_in(morning_cast.olga)
     page, asked = visitor.open(CARE), list[str]()
-    page.on("dialog", lambda dialog: (asked.append(dialog.type), dialog.dismiss()))
+
+    def stay(dialog: Dialog) -> None:
+        asked.append(dialog.type)
+        dialog.dismiss()
+
+    page.on("dialog", stay)
     text = page.get_by_label("Text", exact=True)
 
     text.press("Control+End")

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 
-from aftercare import texts, versions
+from aftercare import texts
 from aftercare.facts import load
 from aftercare.models import Message, Wording
 from tests.cast import Cast
@@ -28,7 +28,7 @@ def test_one_letter_too_many_is_said_with_how_many_clients_lose_the_link(cast: C
         return words(browser.post(CARE, {"body": body(letters), "seen": 0, "look": 1, "who": mia.pk}))
 
     def goes(letters: int) -> str:
-        versions.Wording.objects.all().delete()
+        Wording.objects.all().delete()
         browser.post(CARE, {"body": body(letters), "seen": 0, "save": 1})
         message = Message(client=mia, visit=visit, occasion="care", channel="sms")
         return texts.for_message(message, load([mia.pk], cast.now)[mia.pk], cast.now).body

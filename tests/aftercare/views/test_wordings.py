@@ -375,9 +375,9 @@ def test_a_wording_of_a_service_s_own_is_added_and_ended(cast: Cast, as_: SignIn
     browser.post("/wordings/care/fill.0/sms/en", {"body": GOOD, "seen": 0, "save": 1})
     assert listed(browser, "/wordings/care/fill.0/sms/en").startswith("version 1 ")
     browser.post("/wordings/care/fill.0/sms/en", {"restore": "first"})
-    page = words(browser.get("/wordings/care/fill.0/sms/en"))
-    assert "Ended: this gets the words for “any other service”." in page
-    assert "first wording again" not in page
+    seen = words(browser.get("/wordings/care/fill.0/sms/en"))
+    assert "Ended: this gets the words for “any other service”." in seen
+    assert "first wording again" not in seen
     assert (
         listed(browser, "/wordings/care/fill.0/sms/en")
         == "gets the words for “any other service” write words of its own"
