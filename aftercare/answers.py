@@ -56,6 +56,13 @@ class Look:
         return bool(self.warnings or self.past)
 
     @property
+    def costs_more(self) -> bool:
+        """Whether it is charged as more texts because of letters that are dear."""
+        if self.measure is None or not self.measure.dear:
+            return False
+        return segments.measure(segments.plainest(self.text)).segments < self.measure.segments
+
+    @property
     def cheaper(self) -> str:
         """The same in the cheap alphabet, where that is another text; else ''."""
         if self.measure is None or not self.measure.dear:

@@ -50,8 +50,11 @@ GROUPS: tuple[Group, ...] = (
         (
             Number(
                 "at",
-                gettext_lazy("Hour of the day"),
-                gettext_lazy("Instructions, checks and reminders fall due at this hour, on her own clock."),
+                gettext_lazy("Hour of instructions, checks and reminders"),
+                gettext_lazy(
+                    "All of these fall due at this hour, on her own clock: it also moves the checks after a visit and "
+                    "the reminders of a fill."
+                ),
             ),
             Number("prepare_days", gettext_lazy("First instructions"), gettext_lazy("So many days before her visit.")),
             Number(
@@ -163,8 +166,11 @@ GROUPS: tuple[Group, ...] = (
             ),
             Number(
                 "lead_days",
-                gettext_lazy("How long clients wait for a chair"),
-                gettext_lazy("The reminder goes so many days before her set needs the fill."),
+                gettext_lazy("Reminder before the set needs a fill"),
+                gettext_lazy(
+                    "The reminder goes so many days before the day on which her set needs the fill: as long as clients "
+                    "wait for a chair with you."
+                ),
             ),
             Number(
                 "reminder_after_days",

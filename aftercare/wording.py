@@ -141,7 +141,7 @@ def compose(words: Words, facts: Facts, find: Finder | None = None, *, on_page: 
         if on_page:
             return replace(words, subject="", body=body)
         body = cheaper(body)
-        if filled.get("page") and measure(body).segments > MOST_WITH_LINK and _page_may_be_missing(words.body):
+        if filled.get("page") and measure(body).segments > MOST_WITH_LINK and page_may_be_missing(words.body):
             body = cheaper(render(words.body, {**filled, "page": None}))
         return replace(words, subject="", body=body)
     return replace(
@@ -153,8 +153,8 @@ def compose(words: Words, facts: Facts, find: Finder | None = None, *, on_page: 
     )
 
 
-def _page_may_be_missing(source: str) -> bool:
-    """Whether a wording names her page only where it asks first if there is one."""
+def page_may_be_missing(source: str) -> bool:
+    """Say whether a wording names her page only where it asks first if there is one."""
     return "page" not in _IF_PAGE.sub("", source)
 
 

@@ -26,7 +26,8 @@ _FEW_AT_THE_END = re.compile(r"(?P<open>\{\{|\{%)-?\s*(?P<inside>[^{}%]*?)\s*[%}
 _FEW_AT_THE_START = re.compile(r"(?<!\{)\{\s*(?P<inside>[^{}%]*?)\s*$")
 _ONE_EACH = re.compile(r"(?<!\{)\{\s*(?P<inside>[a-z_]+)\s*\}(?!\})")
 _WORD_OR_PIECE = re.compile(r"\{\{[^{}]*\}\}|\{%[^{}]*%\}|\S+")
-AROUND = 24  # letters shown before and after a place
+_WHOLE = re.compile(r"\{\{[^{}]*\}\}|\{%[^{}]*%\}|[^\s{}]+|[{}]+|\s+")  # what an excerpt keeps whole
+AROUND = 24  # letters shown before and after a place, at most: words and tags stay whole
 NEAR_ENOUGH = 75  # of 100, by which a name that is not known is taken for one that is
 _OUTPUT = re.compile(r"\s*(?P<field>[^\s|]+)\s*(?P<filters>(?:\|.*)?)", re.DOTALL)
 _FILTER = re.compile(
@@ -104,9 +105,10 @@ class Source:
         if end is None:
             word = _WORD_OR_PIECE.match(self.text, index)
             end = word.end() if word else index
-        before = self.text[max(start, index - AROUND) : index]
-        after = self.text[end : end + AROUND].partition("\n")[0]
-        return before.lstrip(), self.text[index:end], after.rstrip()
+        before, after = self.text[start:index], self.text[end:].partition("\n")[0]
+        earlier = [piece[0] for piece in _WHOLE.finditer(before) if piece.start() >= len(before) - AROUND]
+        later = [piece[0] for piece in _WHOLE.finditer(after) if piece.end() <= AROUND]
+        return "".join(earlier).lstrip(), self.text[index:end], "".join(later).rstrip()
 
 
 @dataclass(slots=True)

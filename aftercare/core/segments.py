@@ -110,6 +110,24 @@ def split(text: str) -> tuple[str, ...]:
     return _split_utf16(text)
 
 
+def room(text: str, most: int) -> int:
+    """Return how many units more fit into `most` segments; below 0: how many are too many.
+
+    >>> room("x" * 304, 2), room("x" * 310, 2), room("x" * 150, 1)
+    (2, -4, 10)
+    """
+    encoding, parts = measure(text).encoding, split(text)
+    if most == 1:
+        return SINGLE[encoding] - _units(text, encoding)
+    if len(parts) > most:
+        return -_units("".join(parts[most:]), encoding)
+    return PART[encoding] * (most - len(parts) + 1) - _units(parts[-1], encoding)
+
+
+def _units(text: str, encoding: Encoding) -> int:
+    return len(text) + len(_EXTENSION_CHARACTER.findall(text)) if encoding == "gsm7" else len(_utf16(text)) // 2
+
+
 def cheaper(text: str) -> str:
     """Spell a text in GSM-7 where only typesetting and accents stand in the way: "…" as "...", "á" as "a".
 

@@ -125,7 +125,7 @@ def _check_required(source: Source, draft: Draft) -> None:
     for name in required:
         if name not in source.always:
             what = _MISSING.get(name, f"“{name}” is missing or can be left out.")
-            cure = f"Write {{{{ {name} }}}} outside every if, and without a filter."
+            cure = f"Write {{{{ {name} }}}} where it always goes: in no “if”, and with nothing behind its name."
             source.problem(source.fields.get(name), what, cure)
     if draft.occasion == "answer" and kind_of(draft.kind) == "help" and "studio_phone" not in source.fields:
         source.problem(
@@ -143,7 +143,7 @@ def _check_way_to_stop(source: Source, draft: Draft) -> None:
         source.problem(
             source.fields.get("how_to_stop"),
             "It does not always say how to stop these messages.",
-            "Write {{ how_to_stop }} outside every if, or the word STOP.",
+            "Write {{ how_to_stop }} where it always goes, in no “if”, or the word STOP.",
         )
 
 
@@ -181,7 +181,7 @@ def _check_length(source: Source, longest: str) -> None:
         what = f"With the longest names it is charged as {measured.segments} texts."
         source.problem(None, what, _shorter(measured), warning=not too_many)
     elif measured.dear:
-        source.problem(None, "It cannot be sent in the cheap alphabet.", _shorter(measured), warning=True)
+        source.problem(None, "It has special letters, with which a text holds fewer.", _shorter(measured), warning=True)
 
 
 def _shorter(measured: Measure) -> str:

@@ -5,11 +5,12 @@ from __future__ import annotations
 import logging
 from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import replace
-from datetime import date, datetime
+from datetime import date, datetime, time
 
+from django.utils.translation import get_language
 from django.utils.translation import gettext as _
 
-from aftercare.core import limits, timing
+from aftercare.core import limits, say, timing
 from aftercare.core.hours import Hours
 from aftercare.core.limits import Problem, Unit, Why
 from aftercare.core.timing import Rules
@@ -61,7 +62,9 @@ def rules_from(values: Mapping[str, object], region: str) -> Rules:
     rules = _read(values, region)
     found = list(limits.problems(rules, region))
     if found:
-        raise BadRule(*((one.name, values.get(one.name, _plain(getattr(rules, one.name))), cure(one)) for one in found))
+        raise BadRule(
+            *((one.name, values.get(one.name, _plain(getattr(rules, one.name))), cure(one, region)) for one in found)
+        )
     return rules
 
 
@@ -114,16 +117,20 @@ def _rule(name: str, value: object) -> object:
         raise BadRule((name, value, f"write {cure}.")) from error
 
 
-def cure(problem: Problem) -> str:
-    """Return what to do about a number beyond its limits."""
-    figures = {name: _figure(name, value, problem) for name, value in problem.figures.items()}
+def cure(problem: Problem, region: str) -> str:
+    """Return what to do about a number beyond its limits; hours as they are said in ``region``."""
+    figures = {name: _figure(name, value, problem, region) for name, value in problem.figures.items()}
+    if problem.figures.get("unit") is Unit.CLOCK:
+        return _("write an hour from %(least)s to %(most)s.") % figures
     return _SAID[problem.why]() % figures
 
 
-def _figure(name: str, value: object, problem: Problem) -> object:
+def _figure(name: str, value: object, problem: Problem, region: str) -> object:
     unit = problem.figures.get("unit")
     if name in ("opens", "closes", "at") or (unit is Unit.CLOCK and isinstance(value, int)):
-        return timing.clock(int(str(value)))
+        minutes = int(str(value))
+        at = time(minutes // 60 % 24, minutes % 60)
+        return say.hour(at, say.language_of(get_language() or "en"), region)
     if name == "full" or (unit is Unit.SHARE and isinstance(value, float)):
         return f"{float(str(value)):.0%}".replace("%", " %")
     if name == "unit":
@@ -137,7 +144,7 @@ UNITS: dict[Unit, Callable[[], str]] = {
     Unit.HOURS: lambda: _("hours"),
     Unit.MINUTES: lambda: _("minutes"),
     Unit.OPEN_MINUTES: lambda: _("minutes within your sending hours"),
-    Unit.CLOCK: lambda: _("on the clock"),
+    Unit.CLOCK: lambda: "",  # an hour says so itself
     Unit.SHARE: lambda: _("of a set"),
     Unit.CHECKS: lambda: _("checks"),
     Unit.SETS: lambda: _("sets"),

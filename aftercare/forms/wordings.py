@@ -34,7 +34,12 @@ class WordingForm(RecordForm):
     """The text with its fields, on which version it builds, and for whom it is shown."""
 
     subject = forms.CharField(label=_("Subject"), max_length=200, required=False)
-    body = _text(_("Text"), 12, max_length=LONGEST_SOURCE)
+    body = _text(
+        _("Text"),
+        12,
+        max_length=LONGEST_SOURCE,
+        help_text=_("What stands in braces is filled in for each client; all else goes as you write it."),
+    )
     added = _text(
         _("Added below the caution"),
         4,

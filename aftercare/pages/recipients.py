@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
 from dataclasses import replace
 from datetime import datetime, timedelta
 
 from aftercare import facts, texts
 from aftercare.core.fields import FIELDS, STAFF, Facts, Field, Value, kind_of
 from aftercare.core.timing import Occasion
+from aftercare.facts import ClientBook
 from aftercare.models import Message
 from aftercare.versions import Slot
 from aftercare.wording import Finder, WordingError, Words, longest, values
@@ -46,19 +46,28 @@ def clients(studio: Studio, asked: str, now: datetime) -> list[Client]:
         for word in words:
             known = known.filter(first_name__icontains=word) | known.filter(last_name__icontains=word)
         return list(known.order_by("first_name", "last_name", "pk")[:MOST_CLIENTS])
+    return of_late(studio, now)[:MOST_CLIENTS]
+
+
+def of_late(studio: Studio, now: datetime) -> list[Client]:
+    """Return the clients of the latest visits, and of the next two weeks', the last first."""
     visits = Visit.objects.filter(studio=studio, starts_at__lt=now + SOON).order_by("-starts_at")
-    ids = list(dict.fromkeys(visits.values_list("client_id", flat=True)[:_LOOKED_AT]))[:MOST_CLIENTS]
-    by_id = known.in_bulk(ids)
+    ids = list(dict.fromkeys(visits.values_list("client_id", flat=True)[:_LOOKED_AT]))
+    by_id = Client.objects.standing().filter(studio=studio).in_bulk(ids)
     return [by_id[pk] for pk in ids if pk in by_id]
 
 
-def facts_for(studio: Studio, about: Slot, client: Client, now: datetime) -> Facts:
+def facts_for(about: Slot, client: Client, now: datetime) -> Facts:
     """Return what this message would say to her: of the visit of hers that it would be for, else of her latest."""
-    book = facts.load([client.pk], now)[client.pk]
-    visit = _visit(about, list(book.visits.values()), now)
+    return facts_in(facts.load([client.pk], now)[client.pk], about, now)
+
+
+def facts_in(book: ClientBook, about: Slot, now: datetime) -> Facts:
+    """Return the same of a client whose book is loaded."""
+    visit = visit_for(about, book, now)
     message = Message(
-        studio=studio,
-        client=client,
+        studio=book.studio,
+        client=book.client,
         visit=visit,
         occasion=about.occasion,
         kind=about.kind if about.occasion == Occasion.ANSWER else "",
@@ -70,9 +79,11 @@ def facts_for(studio: Studio, about: Slot, client: Client, now: datetime) -> Fac
     return replace(found, kind=about.kind or found.kind)
 
 
-def _visit(about: Slot, visits: Sequence[Visit], now: datetime) -> Visit | None:
+def visit_for(about: Slot, book: ClientBook, now: datetime) -> Visit | None:
+    """Return the visit of hers that a message would be for, else her latest; None where she has none."""
+    visits = list(book.visits.values())
     ahead = about.occasion in (Occasion.PREPARE, Occasion.PATCH_TEST)
-    fitting = [one for one in visits if (one.starts_at > now) is ahead] or list(visits)
+    fitting = [one for one in visits if (one.starts_at > now) is ahead] or visits
     of_kind = [one for one in fitting if about.kind in ("", kind_of(one.service))]
     chosen = of_kind or fitting
     return (chosen[0] if ahead else chosen[-1]) if chosen else None
@@ -84,7 +95,7 @@ def values_for(
     """Return the fields that a wording may use, each with its value for this client, or for the longest names."""
     about = message_of(slot)
     if client is not None:
-        given = facts_for(studio, about, client, now)
+        given = facts_for(about, client, now)
     else:
         plain = Words("", "", about.language)
         every = longest(about.occasion, about.kind, about.step, about.channel, about.language, plain)

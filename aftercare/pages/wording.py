@@ -9,11 +9,12 @@ from decimal import Decimal
 
 from aftercare import letterhead, versions
 from aftercare.core import segments
-from aftercare.core.fields import BLOCKS, Field, Value
+from aftercare.core.fields import BLOCKS, Facts, Field, Value
 from aftercare.core.wordcheck import Problem, blocks_saving
 from aftercare.lines import lines_of
-from aftercare.models import Letterhead, Message, Wording
-from aftercare.pages import recipients
+from aftercare.models import Letterhead
+from aftercare.pages import link_fit, recipients, served
+from aftercare.pages.link_fit import LinkFit
 from aftercare.versions import Slot
 from aftercare.wording import Finder, WordingError, Words, compose, longest, problems
 from studio.models import Client, Studio
@@ -61,10 +62,11 @@ class Cost:
     segments: int
     price: Decimal | None
     currency: str
+    in_its_place: int = 0  # of less exact words, or another language's, to those whom it is for
 
     @property
     def texts(self) -> int:
-        return self.sent * self.segments
+        return (self.sent + self.in_its_place) * self.segments
 
     @property
     def money(self) -> Decimal | None:
@@ -82,6 +84,7 @@ class Preview:
     spots: tuple[Spot, ...] = ()
     plainest: str = ""  # the body spelled so that it costs least, where that is another
     cost: Cost | None = None
+    link: LinkFit | None = None
     letter: letterhead.Letter | None = None
     values: tuple[tuple[str, Field, Value], ...] = ()
 
@@ -94,6 +97,18 @@ class Preview:
         """What stands in the way of saving it."""
         return tuple(problem for problem in self.problems if not problem.warning)
 
+    @property
+    def room(self) -> int:
+        """How many letters more fit before it is charged as one text more."""
+        return segments.room(self.words.body, self.measure.segments) if self.words and self.measure else 0
+
+    @property
+    def costs_more(self) -> bool:
+        """Whether it would be charged as fewer texts without the characters that make it dear."""
+        if self.words is None or self.measure is None or not self.measure.dear:
+            return False
+        return segments.measure(segments.plainest(self.words.body)).segments < self.measure.segments
+
 
 def preview(studio: Studio, slot: Slot, draft: Draft, client: Client | None, now: datetime) -> Preview:
     """Fill a draft in, for a client of the studio or with the longest names there are, and find what is wrong."""
@@ -104,7 +119,8 @@ def preview(studio: Studio, slot: Slot, draft: Draft, client: Client | None, now
     if blocks_saving(found):
         return Preview(found, values=known)
     try:
-        filled = _filled(studio, slot, words, client, find, now)
+        given, filled = _filled(studio, slot, words, client, find, now)
+        link = link_fit.look(studio, recipients.message_of(slot), _carrying(slot, words, find), given, find, now)
     except WordingError:
         return Preview(found, values=known)
     if slot.channel == "email":
@@ -121,6 +137,7 @@ def preview(studio: Studio, slot: Slot, draft: Draft, client: Client | None, now
         tuple(_spots(measured, source)),
         plain if measured.dear and plain != source else "",
         cost(studio, slot, measured, now),
+        link,
         values=known,
     )
 
@@ -156,7 +173,7 @@ def _in_addition(problem: Problem, fixed: str, channel: str) -> Problem:
 def composed(studio: Studio, slot: Slot, draft: Draft, client: Client | None, now: datetime) -> Words:
     """Return a draft filled in. Raises WordingError."""
     words = draft.words(slot)
-    return _filled(studio, slot, words, client, _with_draft(studio, slot, words), now)
+    return _filled(studio, slot, words, client, _with_draft(studio, slot, words), now)[1]
 
 
 def _with_draft(studio: Studio, slot: Slot, words: Words) -> Finder:
@@ -169,18 +186,28 @@ def _with_draft(studio: Studio, slot: Slot, words: Words) -> Finder:
     return find
 
 
-def _filled(studio: Studio, slot: Slot, words: Words, client: Client | None, find: Finder, now: datetime) -> Words:
+def _carrying(slot: Slot, words: Words, find: Finder) -> Words:
+    """Return the wording that is shown: of a block, that of the message which it goes into."""
+    if slot.occasion not in BLOCKS:
+        return words
     about = recipients.message_of(slot)
-    if slot.occasion in BLOCKS:  # a block is shown within the message that it goes into
-        words = find(about.occasion, about.kind, about.step, about.channel, about.language)
+    return find(about.occasion, about.kind, about.step, about.channel, about.language)
+
+
+def _filled(
+    studio: Studio, slot: Slot, words: Words, client: Client | None, find: Finder, now: datetime
+) -> tuple[Facts, Words]:
+    about, words = recipients.message_of(slot), _carrying(slot, words, find)
     if client is not None:
-        return compose(words, recipients.facts_for(studio, about, client, now), find)
+        hers = recipients.facts_for(about, client, now)
+        return hers, compose(words, hers, find)
     every = longest(about.occasion, about.kind, about.step, about.channel, about.language, words)
-    filled = [compose(words, recipients.of_studio(one, studio), find) for one in every]
+    given = [recipients.of_studio(one, studio) for one in every]
+    filled = [(one, compose(words, one, find)) for one in given]
     if about.channel == "email":
-        return max(filled, key=lambda one: len(one.body))
-    costs = [(segments.measure(one.body), one) for one in filled]
-    return max(costs, key=lambda cost: (cost[0].segments, cost[0].units))[1]
+        return max(filled, key=lambda one: len(one[1].body))
+    costs = [(segments.measure(one.body), facts, one) for facts, one in filled]
+    return max(costs, key=lambda cost: (cost[0].segments, cost[0].units))[1:]
 
 
 def _bubbles(text: str, measured: segments.Measure) -> Iterator[Bubble]:
@@ -213,15 +240,10 @@ def cost(studio: Studio, slot: Slot, measured: segments.Measure, now: datetime) 
     """Return what it would have cost in the last thirty days; None for a block, which goes within others."""
     if slot.occasion in BLOCKS:
         return None
-    last = Wording.objects.filter(studio=studio, **_columns(slot)).order_by("-version").values_list("version").first()
-    every = [slot.at(version) for version in range((last[0] if last else 0) + 1)]
-    sent = Message.objects.filter(studio=studio, worded__in=every, handed_over_at__gte=now - MONTH).count()
+    own, since = versions.newest(studio), now - MONTH
+    sent, instead = served.sent(studio, slot, own, since), served.sent_in_its_place(studio, slot, own, since)
     line = lines_of(studio)["sms"]
-    return Cost(sent, measured.segments, line.price, line.currency)
-
-
-def _columns(slot: Slot) -> dict[str, object]:
-    return {name: getattr(slot, name) for name in ("occasion", "kind", "step", "channel", "language")}
+    return Cost(sent, measured.segments, line.price, line.currency, instead)
 
 
 def _letter(words: Words, studio: Studio, head: Letterhead | None) -> letterhead.Letter:

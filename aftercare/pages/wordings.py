@@ -16,7 +16,7 @@ from aftercare.core import say
 from aftercare.core.timing import Occasion
 from aftercare.models import Message, Wording
 from aftercare.versions import Slot
-from aftercare.wording import WordingError
+from aftercare.wording import WordingError, Words
 from studio.models import Studio
 
 ORDER = {str(occasion): place for place, occasion in enumerate(Occasion)}
@@ -85,10 +85,29 @@ def rows(studio: Studio, own: dict[Slot, Wording], language: str, occasion: str 
 
 
 def _cell(slot: Slot, own: dict[Slot, Wording], studio: Studio) -> Cell:
+    used = _used(slot, own, studio)
+    return Cell(slot, own.get(slot), None if used == slot else used)
+
+
+def in_its_place(slot: Slot, studio: Studio) -> Slot | None:
+    """Return the slot whose words go where this one has none of its own; None of one that the service came with."""
+    if slot.is_first:
+        return None
+    others = {one: row for one, row in versions.newest(studio).items() if one != slot}
+    return _used(slot, others, studio)
+
+
+def words_in_its_place(slot: Slot, studio: Studio) -> Words | None:
+    """Return these words."""
+    instead = in_its_place(slot, studio)
+    return versions.in_force(instead, versions.newest(studio).get(instead)) if instead else None
+
+
+def _used(slot: Slot, own: dict[Slot, Wording], studio: Studio) -> Slot:
     for spoken in dict.fromkeys((slot.language, say.language_of(studio.language), "en")):
         for one in versions.candidates(slot.occasion, slot.kind, slot.step, slot.channel, spoken):
             if versions.in_force(one, own.get(one)):
-                return Cell(slot, own.get(slot), None if one == slot else one)
+                return one
     raise WordingError(f"Nothing goes for {slot}: there is a first wording for each.")
 
 

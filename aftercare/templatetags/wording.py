@@ -8,8 +8,10 @@ from django import template
 from django.utils.translation import get_language
 
 from aftercare.core import say
+from aftercare.pages import puts
 
 register = template.Library()
+register.simple_tag(puts.put)
 
 
 @register.filter

@@ -144,7 +144,14 @@ def timing_history(request: StudioRequest) -> HttpResponse:
     versions = [
         (row, numbers.differences(before, row.values, region)) for row, before in zip(rows, befores, strict=False)
     ]
-    return render(request, "aftercare/timing_history.html", {"versions": versions})
+    now = ruling.values_of(request.studio)
+    brings = {row.version: numbers.differences(now, row.values, region) for row in rows}
+    context = {
+        "versions": versions,
+        "brings": {**brings, 0: numbers.differences(now, {}, region)},
+        "before": rows[1].version if len(rows) > 1 else 0,
+    }
+    return render(request, "aftercare/timing_history.html", context)
 
 
 @require_http_methods(["GET", "POST"])

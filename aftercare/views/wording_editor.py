@@ -9,6 +9,7 @@ from django.contrib import messages
 from django.core.exceptions import ValidationError
 from django.http import Http404, HttpRequest, HttpResponse, HttpResponseBase
 from django.shortcuts import redirect, render
+from django.template.loader import render_to_string
 from django.utils.translation import gettext as _
 from django.views.decorators.cache import never_cache
 from django.views.decorators.http import require_http_methods, require_POST
@@ -20,6 +21,8 @@ from aftercare.core.wordcheck import blocks_saving
 from aftercare.forms.wordings import NOBODY_REAL, WhoForm, WordingForm
 from aftercare.models import Wording
 from aftercare.pages import recipients, shown
+from aftercare.pages import wordings as listed
+from aftercare.pages.puts import LABELS, OFTEN
 from aftercare.pages.wording import Draft, Preview, check, composed, preview
 from aftercare.versions import NOBODY, Seen, Slot
 from aftercare.views.errors import tell
@@ -54,7 +57,8 @@ def wording(request: StudioRequest, occasion: str, variant: str, channel: str, l
             form = _respelled(request, slot, draft)
             draft = form.draft
         elif "save" in request.POST and _save(request, slot, form, draft):
-            return redirect(address_of(slot))
+            client = _client(request, slot)
+            return redirect(f"{address_of(slot)}?who={client.pk}" if client else address_of(slot))
         elif "test" in request.POST:
             _test(request, slot, form, draft)
             form = _retyped(request, slot, token=secrets.token_hex(12))
@@ -69,16 +73,24 @@ def wording_preview(request: StudioRequest, occasion: str, variant: str, channel
     """Show a draft as it would arrive, as she types. Saves nothing."""
     slot = slot_or_404(occasion, variant, channel, language)
     form = WordingForm(request.POST, slot=slot)
-    seen = _look(request, slot, form.draft) if form.is_valid() else Preview(())
-    return render(request, "aftercare/wording_preview.html", {"slot": slot, "preview": seen, "typing": True})
+    client = _client(request, slot)
+    seen = _look(request, slot, form.draft, client) if form.is_valid() else Preview(())
+    shown = {"slot": slot, "preview": seen, "typing": True}
+    return render(
+        request,
+        "aftercare/wording_preview.html",
+        {**shown, "shown_for": client, "who": recipients.may_be_shown_for(slot)},
+    )
 
 
 def _editor(
     request: StudioRequest, slot: Slot, history: list[Wording], form: WordingForm, draft: Draft | None
 ) -> HttpResponse:
     people = recipients.clients(request.studio, _asked(request, "find"), request.now)
-    seen = _look(request, slot, draft) if draft is not None else Preview(())
+    client, in_force = _client(request, slot), _draft_in_force(slot, history)
+    seen = _look(request, slot, draft, client) if draft is not None else Preview(())
     who = _who_form(request, people)
+    reader = client or (people[0] if people and recipients.may_be_shown_for(slot) else None)
     return render(
         request,
         "aftercare/wording.html",
@@ -89,6 +101,13 @@ def _editor(
             "who": who if recipients.may_be_shown_for(slot) else None,
             "history": history,
             "preview": seen,
+            "shown_for": client,
+            "reads": None if slot.is_caution else _reads(request, slot, in_force, reader),
+            "reads_for": reader,
+            "labels": LABELS,
+            "often": OFTEN,
+            "instead": listed.in_its_place(slot, request.studio),
+            "unsaved": draft != in_force,
             "refused": "save" in request.POST and seen.blocked,
             "first": slot.first() if slot.is_caution else None,
             "own_address": trials.address_of(request.staff, slot.channel),
@@ -100,8 +119,16 @@ def _editor(
     )
 
 
-def _look(request: StudioRequest, slot: Slot, draft: Draft) -> Preview:
-    return preview(request.studio, slot, draft, _client(request, slot), request.now)
+def _look(request: StudioRequest, slot: Slot, draft: Draft, client: Client | None) -> Preview:
+    return preview(request.studio, slot, draft, client, request.now)
+
+
+def _reads(request: StudioRequest, slot: Slot, draft: Draft, reader: Client | None) -> Words | None:
+    """Return what goes today, in words for one client; None where it cannot be filled in for her."""
+    try:
+        return composed(request.studio, slot, draft, reader, request.now)
+    except WordingError:
+        return None
 
 
 def _asked(request: HttpRequest, name: str) -> str:
@@ -234,5 +261,14 @@ def _restore(request: StudioRequest, slot: Slot, history: list[Wording]) -> Http
     except ValidationError as error:
         tell(request, error)
     else:
-        messages.success(request, _("Put back. It is in force for every message that has not left yet."))
+        messages.success(request, _put_back(request, slot, ends=empty))
     return redirect(address_of(slot))
+
+
+def _put_back(request: StudioRequest, slot: Slot, *, ends: bool) -> str:
+    """Say what is in force now; of a wording that was added and ended, what goes in its place."""
+    instead = listed.in_its_place(slot, request.studio) if ends else None
+    if instead is None:
+        return _("Put back. It is in force for every message that has not left yet.")
+    words = render_to_string("aftercare/in_its_place.html", {"slot": slot, "instead": instead})
+    return _("Ended. From now on this gets %(words)s.") % {"words": words}

@@ -12,7 +12,6 @@ from django.views.decorators.http import require_safe
 from aftercare import versions
 from aftercare.core import worddiff
 from aftercare.core.fields import BLOCKS
-from aftercare.models import Wording
 from aftercare.pages import shown
 from aftercare.pages import wordings as listed
 from aftercare.versions import Slot
@@ -63,12 +62,14 @@ def wording_versions(request: StudioRequest, occasion: str, variant: str, channe
     """Show the versions of a wording, how two of them differ, and who received which."""
     slot = slot_or_404(occasion, variant, channel, language)
     history = versions.history(request.studio, slot)
-    texts = {0: _words_of(slot, None), **{row.version: _words_of(slot, row) for row in history}}
+    before = slot.first() if slot.is_first else listed.words_in_its_place(slot, request.studio) or NOTHING_YET
+    texts = {0: before, **{row.version: versions.in_force(slot, row) or before for row in history}}
     numbers = sorted(texts, reverse=True)
     later = _chosen(request, "later", numbers, numbers[0])
     earlier = _chosen(request, "earlier", numbers, max((one for one in numbers if one < later), default=0))
     context = {
         "slot": slot,
+        "instead": listed.in_its_place(slot, request.studio),
         "what": shown.OCCASIONS.get(slot.occasion, slot.occasion),
         "history": history,
         "goes_within": slot.occasion in BLOCKS,
@@ -93,11 +94,6 @@ def slot_or_404(occasion: str, variant: str, channel: str, language: str) -> Slo
 def address_of(slot: Slot) -> str:
     """Return where a wording is edited."""
     return reverse("wording", args=[slot.occasion, slot.variant, slot.channel, slot.language])
-
-
-def _words_of(slot: Slot, row: Wording | None) -> Words:
-    """Return a version's words to be compared; 0 is the first wording, or nothing where none comes for it."""
-    return versions.in_force(slot, row) or (slot.first() if slot.is_first else NOTHING_YET)
 
 
 def _chosen(request: HttpRequest, name: str, numbers: list[int], otherwise: int) -> int:

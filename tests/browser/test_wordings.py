@@ -6,7 +6,7 @@ from collections.abc import Callable
 
 import pytest
 from axe_playwright_python.sync_playwright import Axe
-from playwright.sync_api import Browser, Page
+from playwright.sync_api import Browser, Dialog, Page
 
 from aftercare import letterhead, versions
 from aftercare.core.segments import measure
@@ -43,7 +43,8 @@ def test_a_wording_is_changed_by_the_keyboard_alone(visit: Callable[..., Visitor
     tab_to(page, "textarea")
     page.keyboard.press("Control+Home")
     page.keyboard.type("Ask for ")
-    tab_to(page, ".chips button:nth-child(4)")  # the artist
+    tab_to(page, ".chips button:nth-child(2)")
+    assert page.evaluate("document.activeElement.textContent") == "her artist"
     page.keyboard.press("Enter")
     page.keyboard.type(" \u2026 it is normal.")
     page.get_by_text("\u201cnormal\u201d is never said.").wait_for()
@@ -67,6 +68,61 @@ def test_a_wording_is_changed_by_the_keyboard_alone(visit: Callable[..., Visitor
     assert visitor.complaints == []
 
 
+def test_whoever_leaves_an_unsaved_wording_is_asked_and_nobody_else_is(
+    visit: Callable[..., Visitor], morning_cast: Cast
+) -> None:
+    visitor = visit()
+    visitor.sign_in(morning_cast.olga)
+    page, asked = visitor.open(CARE), list[str]()
+
+    def stay(dialog: Dialog) -> None:
+        asked.append(dialog.type)
+        dialog.dismiss()
+
+    page.on("dialog", stay)
+    text = page.get_by_label("Text", exact=True)
+
+    text.press("Control+End")
+    text.type(" Thank you.")
+    page.get_by_role("link", name="All wordings").click()
+    assert (asked, text.input_value().endswith("Thank you.")) == (["beforeunload"], True)
+    page.get_by_role("button", name="Preview and check").click()  # a look keeps what is typed, and asks nothing
+    page.wait_for_load_state()
+    assert len(asked) == 1
+    page.get_by_role("link", name="All wordings").click()
+    assert len(asked) == 2
+    page.get_by_role("button", name="Save as a new version").click()
+    page.get_by_text("Saved. It is in force").wait_for()
+    page.wait_for_load_state("networkidle")
+    page.get_by_role("link", name="All wordings").click()
+    page.wait_for_url("**/wordings?*")
+
+    assert len(asked) == 2
+    assert visitor.complaints == []
+
+
+def test_a_refused_save_lists_what_is_wrong_once_and_keeps_the_list_up_to_date(
+    visit: Callable[..., Visitor], morning_cast: Cast
+) -> None:
+    visitor = visit()
+    visitor.sign_in(morning_cast.olga)
+    page = visitor.open(CARE)
+    text = page.get_by_label("Text", exact=True)
+
+    text.fill("{{ studio }} {{ horoscope }} {{ caution }} {{ how_to_stop }}")
+    page.get_by_role("button", name="Save as a new version").click()
+    page.locator("#refused").wait_for()
+    page.wait_for_timeout(900)  # the preview of a page that is shown again
+    assert page.get_by_text("There is no field").count() == 1
+    page.locator("#refused a mark").click()
+    chosen = "one => one.value.slice(one.selectionStart, one.selectionEnd)"
+    assert text.evaluate(chosen) == "{{ horoscope }}"
+    text.fill("{{ studio }} {{ caution }} {{ how_to_stop }}")
+    page.locator("#refused").wait_for(state="detached")
+
+    assert visitor.complaints == []
+
+
 def test_a_dear_character_is_marked_where_it_stands_and_goes_with_one_click(
     visit: Callable[..., Visitor], morning_cast: Cast
 ) -> None:
@@ -76,10 +132,11 @@ def test_a_dear_character_is_marked_where_it_stands_and_goes_with_one_click(
 
     page.get_by_label("Text").press("Control+End")
     page.get_by_label("Text").type(" \U0001f33f")
-    page.get_by_text("dear alphabet").wait_for()
+    page.get_by_text("special ones among them").wait_for()
     assert page.locator(".bubble mark").inner_text() == "\U0001f33f"
     page.get_by_role("button", name="Spell it the cheapest way").click()
-    page.get_by_text("cheap alphabet").wait_for()
+    page.get_by_text("all of them plain ones").wait_for()
+    page.wait_for_load_state("networkidle")  # the preview is asked for once more when the page stands
 
     assert measure(page.get_by_label("Text").input_value()).encoding == "gsm7"
     assert not Wording.objects.exists()

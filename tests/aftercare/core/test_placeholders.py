@@ -159,3 +159,11 @@ def test_a_problem_shows_the_words_around_its_place() -> None:
 
     assert problem.around == ("Dear ", "{{ nobody }}", ", welcome to us")
     assert (problem.line, problem.lines) == (2, 3)
+
+
+def test_what_is_shown_around_a_place_is_cut_between_words_and_tags() -> None:
+    text = "{{ studio }}: {{ first_name }}, your eyes are {{ nobody }} marvellous, {{ studio }} says {{ how_to_stop }}"
+
+    [problem] = placeholders.read(text, {"studio", "first_name", "how_to_stop"}).problems
+
+    assert problem.around == (", your eyes are ", "{{ nobody }}", " marvellous,")

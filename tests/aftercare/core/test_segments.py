@@ -198,3 +198,17 @@ def test_the_cheaper_spelling_never_costs_more_and_is_final(text: str) -> None:
 def test_the_plainest_spelling_leaves_out_what_cannot_be_spelled(text: str, plain: str) -> None:
     assert segments.plainest(text) == plain
     assert segments.measure(segments.plainest(text)).encoding == "gsm7"
+
+
+@given(ANY_TEXT, st.integers(1, 5))
+def test_a_text_fits_where_its_room_is_not_below_nothing(text: str, most: int) -> None:
+    assert (segments.room(text, most) >= 0) == (segments.measure(text).segments <= most)
+
+
+@given(st.text("ab", max_size=700))
+def test_as_many_letters_fit_as_are_said_to_be_left(text: str) -> None:
+    most = segments.measure(text).segments
+    left = segments.room(text, most)
+
+    assert segments.measure(text + "a" * left).segments == most
+    assert segments.measure(text + "a" * (left + 1)).segments == most + 1

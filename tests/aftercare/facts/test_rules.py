@@ -114,9 +114,9 @@ def test_the_closing_days_are_this_studios() -> None:
     ("name", "value", "cure"),
     [
         ("prepare_days", 15, "write a number from 1 to 14 days."),
-        ("at", 1261, "write a number from 07:00 to 21:00 on the clock."),
+        ("at", 1261, "write an hour from 7:00 am to 9:00 pm."),
         ("fill_level", 0.9, "write a number from 40 % to 85 % of a set."),
-        ("hours", [450, 1200], "open at 08:00 or later and close at 21:00 or earlier"),
+        ("hours", [450, 1200], "open at 8:00 am or later and close at 9:00 pm or earlier"),
         ("set_checks", 0, "write a number from 1 to 3 checks."),
         ("check_days", [1, 2, 15], "the third by day 14"),
         ("fill_minutes", [[0.5, 10], [0, 20]], "from 15 to 300 minutes"),

@@ -132,8 +132,10 @@ def test_it_is_shown_first_with_what_it_costs(cast: Cast, as_: SignIn) -> None:
 
     assert "As it arrives Wrenfield Lash Room: Please — leave it off." in page
     assert "Charged as 1 text , 43 letters." in page
-    assert "It costs more because of: “—”" in page
+    assert "It costs more" not in page
     assert own() == []
+    longer = words(browser.post(path, {**asked, "text": "Please — leave it off. " * 3, "look": "1"}))
+    assert "Charged as 2 texts , 89 letters. It costs more because of: “—”" in longer
 
     cheaper = browser.post(path, {**asked, "cheaper": "1"})
     assert "As it arrives Wrenfield Lash Room: Please - leave it off." in words(cheaper)

@@ -125,12 +125,12 @@ def test_other_numbers_than_those_looked_at_are_looked_at_anew(browser: Browser)
         ("before", {"prepare_days": "15"}, "Write a number from 1 to 14 days."),
         ("before", {"prepare_days": ""}, "This field is required."),
         ("before", {"evening_days": "3"}, "Write 2 days or fewer"),
-        ("before", {"evening_at": "20:30"}, "Sending hours close at 20:00"),
-        ("hours", {"hours-opens": "07:30"}, "Open at 08:00 or later and close at 21:00 or earlier"),
-        ("hours", {"care_hours-closes": "21:30"}, "Open at 08:00 or later"),
+        ("before", {"evening_at": "20:30"}, "Sending hours close at 8:00 pm"),
+        ("hours", {"hours-opens": "07:30"}, "Open at 8:00 am or later and close at 9:00 pm or earlier"),
+        ("hours", {"care_hours-closes": "21:30"}, "Open at 8:00 am or later"),
         ("hours", {"hours-opens": "18:00"}, "Leave at least 4 hours open"),
         ("hours", {"hours-opens": "20:00", "hours-closes": "09:00"}, "Close later than you open."),
-        ("hours", {"hours-closes": "16:00"}, "Hour of the second instructions: sending hours close at 16:00"),
+        ("hours", {"hours-closes": "16:00"}, "Hour of the second instructions: sending hours close at 4:00 pm"),
         ("checks", {"check_days-2": "15"}, "the first from 1 to 4"),
         ("checks", {"check_days-1": "2"}, "Write each day later than the one before."),
         ("reminders", {"fill_level": "40"}, "Write more than 40 %"),
@@ -184,6 +184,10 @@ def test_the_history_says_who_changed_what_and_puts_a_version_back(morning_cast:
     assert "First instructions: 5 days became 6 days" in history
     assert "First instructions: 3 days became 5 days" in history
     assert history.count("Olga") == 2
+    assert "Back to: First instructions 5 days (now 6 days) Undo this change" in history
+    assert "Back to: First instructions 5 days (now 6 days) Put version 1 back" in history
+    assert "Back to: First instructions 3 days (now 6 days) Put all back to the usual" in history
+    assert 'href="/settings/timing/history/1">Undo' in browser.get("/settings/timing/history").content.decode()
     assert "6 days becomes 5 days" in words(page)
     browser.post("/settings/timing/history/1", {"seen": page.context["seen"], "save": "1"})
     assert ruling.values_of(studio) == {"prepare_days": 5}
@@ -227,6 +231,7 @@ def test_a_long_list_is_cut_and_counted(morning_cast: Cast, browser: Browser, mo
     page = words(posted(browser, "before", at="11:00"))
 
     assert "12 more" in page
+    assert page.count("Save it") == 2  # on top too, of a long list
     assert re.search(r"and \d+ that are not listed", page)
     assert page.count("Number ") < 120
 

@@ -96,6 +96,31 @@ def test_a_refused_save_says_so_on_top_and_leads_to_each_place(cast: Cast, as_: 
     assert "<mark>{{ first_nam }}</mark>" in top
 
 
+def test_what_is_wrong_stands_once_on_the_page(cast: Cast, as_: SignIn) -> None:
+    page = words(as_(cast.olga).post(CARE, {"body": GOOD + " {{ horoscope }}", "seen": 0, "save": 1}))
+
+    assert page.count("There is no field") == 1
+
+
+def test_saving_keeps_the_client_that_it_is_shown_for(cast: Cast, as_: SignIn) -> None:
+    mia = cast.client("Mia", "Okafor")
+    cast.done(mia, cast.at(10, -1))
+    given = {"body": GOOD, "seen": 0, "save": 1, "who": str(mia.pk)}
+
+    page = as_(cast.olga).post(CARE, given, follow=True)
+
+    assert page.redirect_chain[-1][0] == f"{CARE}?who={mia.pk}"
+    assert "Shown for Mia Okafor." in words(page)
+
+
+def test_above_the_text_it_stands_as_one_client_reads_it(cast: Cast, as_: SignIn) -> None:
+    cast.done(cast.client("Mia", "Okafor"), cast.at(10, -1))
+
+    page = words(as_(cast.olga).get(CARE))
+
+    assert "As it goes now, to Mia Okafor Ada of Wrenfield Lash Room: Mia, " in page.split("What stands in braces")[0]
+
+
 def test_a_dear_character_is_pointed_out_with_a_cheaper_spelling(cast: Cast, as_: SignIn) -> None:
     body = GOOD.replace("no rubbing", "no rubbing 🌿")
 
@@ -291,6 +316,21 @@ def test_the_cost_of_a_month_like_the_last_is_that_of_what_was_sent(cast: Cast, 
     assert "6 texts, $0.0474 at $0.0079 each" in page
 
 
+def test_a_wording_of_a_service_s_own_costs_what_went_in_its_place_to_these_clients(cast: Cast, as_: SignIn) -> None:
+    mia, ines = cast.client("Mia"), cast.client("Ines", language="es")
+    for days, her, service, spoken in ((2, mia, "full set", "en"), (3, mia, "fill", "en"), (4, ines, "full set", "es")):
+        visit = cast.done(her, cast.at(10, -days), service)
+        cast.gone(her, visit, "care", cast.at(12, -days), worded=f"care/any/sms/{spoken}@0")
+    browser = as_(cast.olga)
+
+    page = words(browser.get("/wordings/care/full_set.0/sms/en"))
+
+    assert "Sent 0 times in the last 30 days. What it takes the place of went to these clients once." in page
+    assert "would be 2 texts." in page
+    french = words(browser.get("/wordings/care/any/sms/fr"))
+    assert "What it takes the place of" not in french
+
+
 @pytest.mark.parametrize(("price", "currency"), [("-1", "USD"), ("x", "USD"), ("0.01", ""), ("0.01", "dollar")])
 def test_a_price_that_is_none_is_refused(price: str, currency: str, cast: Cast, as_: SignIn) -> None:
     page = words(as_(cast.olga).post("/settings/lines", {"price": price, "currency": currency}))
@@ -335,7 +375,24 @@ def test_a_wording_of_a_service_s_own_is_added_and_ended(cast: Cast, as_: SignIn
     browser.post("/wordings/care/fill.0/sms/en", {"body": GOOD, "seen": 0, "save": 1})
     assert listed(browser, "/wordings/care/fill.0/sms/en").startswith("version 1 ")
     browser.post("/wordings/care/fill.0/sms/en", {"restore": "first"})
-    assert listed(browser, "/wordings/care/fill.0/sms/en") == "uses “any other service” write its own"
+    seen = words(browser.get("/wordings/care/fill.0/sms/en"))
+    assert "Ended: this gets the words for “any other service”." in seen
+    assert "first wording again" not in seen
+    assert (
+        listed(browser, "/wordings/care/fill.0/sms/en")
+        == "gets the words for “any other service” write words of its own"
+    )
+
+
+def test_the_first_version_of_one_s_own_is_compared_with_what_went_before_it(cast: Cast, as_: SignIn) -> None:
+    browser, own = as_(cast.olga), "/wordings/care/fill.0/sms/en"
+    browser.post(CARE, {"body": GOOD, "seen": 0, "save": 1})
+    browser.post(own, {"body": GOOD.replace("rubbing", "picking"), "seen": 0, "save": 1})
+
+    page = browser.get(f"{own}/versions")
+
+    assert "Before it: the words for “any other service”" in words(page)
+    assert re.search(r"<del>.*rubbing</del><ins>.*picking</ins>", page.content.decode())
 
 
 def listed(browser: Browser, address: str, language: str = "en") -> str:
@@ -354,7 +411,10 @@ def test_where_only_a_translation_is_of_the_service_s_own_the_others_go_as_for_a
     spanish = "{{ studio }}: {{ caution }} {{ how_to_stop }}"
     browser.post("/wordings/care/fill.0/sms/es", {"body": spanish, "seen": 0, "save": 1})
 
-    assert listed(browser, "/wordings/care/fill.0/sms/en") == "uses “any other service” write its own"
+    assert (
+        listed(browser, "/wordings/care/fill.0/sms/en")
+        == "gets the words for “any other service” write words of its own"
+    )
     assert listed(browser, "/wordings/care/fill.0/sms/es", "es").startswith("version 1 ")
 
 
@@ -366,7 +426,7 @@ def test_a_wording_for_what_is_never_sent_is_refused(cast: Cast, as_: SignIn) ->
 
 def test_a_further_language_shows_what_is_missing_and_in_which_it_goes_instead(cast: Cast, as_: SignIn) -> None:
     browser, french = as_(cast.olga), "/wordings/care/any/sms/fr"
-    assert "goes in English write its own" in words(browser.get("/wordings?language=fr"))
+    assert "gets the words in English write words of its own" in words(browser.get("/wordings?language=fr"))
     assert "these messages go in English" in words(browser.get(french))
 
     body = "{{ studio }}: bonjour {{ first_name }} {{ caution }} STOP {{ how_to_stop }}"
