@@ -113,13 +113,12 @@ def _corrected(mark: Mark, standing: Standing, gone: set[str], *, comes_back: bo
 
 
 def _was_and_is_not(page: Page, mark: Mark, stand: Stand) -> bool:
-    """It was sore. It is not sore now."""
-    denied = (
-        other
-        for other, standing in stand
-        if standing is Standing.DENIED and other.name == mark.name and other.start > mark.start
-    )
-    return times.is_told_in_past(page, mark) and any(times.is_told_of_now(page, other) for other in denied)
+    """It was sore. It is not sore now. -- They were pink when I left, the pink was gone by noon."""
+    later = [(other, standing) for other, standing in stand if other.name == mark.name and other.start >= mark.end]
+    denied = (other for other, standing in later if standing is Standing.DENIED)
+    over = bool(later) and all(standing is Standing.OVER for _, standing in later)
+    told = times.is_told_in_past(page, mark)
+    return told and (over or any(times.is_told_of_now(page, other) for other in denied))
 
 
 def _with(stand: Stand, *standings: Standing) -> list[Mark]:

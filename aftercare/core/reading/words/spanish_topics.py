@@ -310,6 +310,9 @@ TOPICS = {
         activ{en/ar/ame} .. mensajes|recordatorios, mandenme de nuevo, vuelvan a mandar{me/}
     """,
     "wrong_person": """
+        no soy soy su|el|la tio|tia|hermano|hermana|mama|papa|marido|esposo|hijo|hija|primo, ya no es de ella|el|esa,
+        numero ya no es, este numero|telefono|celular|movil ya no, yo no soy, se equivoca, se equivoca usted, se ha
+        equivocado, te has equivocado, se han equivocado, os habeis equivocado,
         se confundieron, se confundio de, te confundiste, no es el numero de, este celular|numero|telefono no, no soy
         la|el|esa|ese, equivocad{o/a} de,
         ella ya no tiene este, ya no tiene este cel|celular|numero|telefono, no soy .. ella ya no, yo no soy esa|esta|maria|ella, no soy maria|ana|rosa|la|esa|ella|quien, no soy su clienta|cliente, no se de
