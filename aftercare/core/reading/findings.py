@@ -71,9 +71,21 @@ def _signs(page: Page) -> tuple[list[Mark], list[Mark]]:
     others = [mark for mark in found if is_elsewhere(page, mark) or is_of_a_thing(page, mark)]
     found = [mark for mark in found if mark not in others]
     found = [mark for mark in found if not _is_stuck_by_discharge(page, mark, found)]
+    found = [mark for mark in found if not _is_shed_tears(page, mark)]
     if page.marks.get("scope:good_kind"):
         found = [mark for mark in found if mark.name not in _OF_LOOKS]
     return found, others
+
+
+def _is_shed_tears(page: Page, mark: Mark) -> bool:
+    """Bawled my eyes out in these, streaming, and not one moved: tears of a feeling."""
+    if mark.name != "sign:watering":
+        return False
+    shed = (one for one in page.named("scope:wept") if not one.start or page.tokens[one.start - 1].word not in _AS_IF)
+    return any(page.sentence[one.start] == page.sentence[mark.start] for one in shed)
+
+
+_AS_IF = listed("like though if ive i id as been")
 
 
 def _left_open(page: Page) -> list[Mark]:

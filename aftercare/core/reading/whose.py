@@ -154,6 +154,8 @@ def is_long_ago(page: Page, sign: Mark) -> bool:
 
 
 def is_imagined(page: Page, sign: Mark) -> bool:
+    if page.marks.get("scope:before"):
+        return True
     sentence = page.sentence[sign.start]
     for mark in page.named("scope:if", "scope:will"):
         if page.sentence[mark.start] != sentence or mark.start > sign.start:

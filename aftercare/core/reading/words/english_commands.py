@@ -191,9 +191,10 @@ COMMANDS = {
         on, put me back on .. list, add me back, start the texts|messages, want .. texts|messages|reminders again
     """,
     "wrong_person": """
+        wrong bloke|fella|lad|lady|girl|guy|woman|man|gal|chap|house|family, youve got? the wrong,
         the girl|lady|woman|person|one who|that had this number before, had this number before, only have|had|got this
         number since|from|for, have this number since|only, have only this number, never been|was in|to a? lash|salon|beauty,  never in lash, number is new, new owner of,  i
-        dont do lashes, dont wear .. lashes, not a lash, isnt my number, nobody here, no such person, she doesnt live,
+        dont do lashes, dont wear .. lashes, not a lash client|customer|person|salon|studio|wearer|girl|place, isnt my number, nobody here, no such person, she doesnt live,
         she no longer, not her phone, not his phone, this was her|his number, wrong no, wrong inbox, wrong
         mary|maria|anna|sarah, i am a plumber|man|mechanic|builder|pensioner, im a
         plumber|mechanic|builder|pensioner|grandad|granddad,

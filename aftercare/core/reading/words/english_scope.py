@@ -411,6 +411,17 @@ SCOPE = {
         i dont have one|it|any|that, i havent, i dont have
     """,
     "good_kind": "good kind|way|sense|type, cute kind|way, best way|kind, in a good way",
+    "before": """
+        havent|hasnt|not had mine|them|it|any done yet, havent|hasnt had mine|them|my|any lash{es}|set|eyelashes? done
+        yet, not been in yet, havent been in|to you yet, before i book|commit|decide|come in|get mine|them done, first
+        time tomorrow|next|this|on|coming, thinking of|about getting|having|booking, never had them|lashes|it done
+        before, considering getting|having|booking
+    """,
+    "wept": """
+        balled|bawled|cried|sobbed|wept|blubbed my eyes? eyes out, balled|bawled|cried|sobbed|wept|blubbed my eyes
+        out, bawled|cried|sobbed|wept|blubbed at|over|through|during|all|like, ugly cried|crying|cry, proper cried,
+        survived|survive .. crying|tears|sobbing|funeral|wedding|film|movie
+    """,
     "report": """
         colleague|friend|partner|mate|husband|sister|doctor|optician|optom|pharmacist .. look|check|examine|peek, had ..
         look,

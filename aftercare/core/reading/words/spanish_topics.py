@@ -65,6 +65,7 @@ TOPICS = {
         pantalla .. borrosa
     """,
     "fine": """
+        valio cada|la, valieron cada|la,
         parezco modelo|artista|famosa|reina|muneca, dice que parezco, no me han picado, ni un dia .. picado|molestado,
         ni las siento, no se me ha caido ni, divinas, preciosas, de diez, un diez, de lujo, brutales, de infarto, de
         muerte lenta, todo el mundo me, todas me preguntan, me preguntan donde, feliz con, contenta con, fascinada,
@@ -186,6 +187,8 @@ TOPICS = {
         hora, cambio de hora, te caigo el|a, casi llego, ya casi llego, voy saliendo, me urge
     """,
     "question": """
+        tienes|teneis|tienen|tiene|hay uno|una|otro|otra? distinto|distinta|diferente|alternativa, decime si|que, dime
+        si, me puedo meter|banar|maquillar|poner|duchar,
         me pasas|das|mandas la direccion|ubicacion, la direccion porfa, la ubicacion porfa, cual es la
         direccion|ubicacion, donde quedan|estan|es, que|k precio tiene|tienen, cuanto cuesta|sale|cobras|cobran|vale|es,
         en cuanto sale|esta, que onda con, puedo banarme|nadar|entrar|dormir|maquillarme|ponerme, es normal que, se
@@ -209,6 +212,8 @@ TOPICS = {
         sera que, sera alergia
     """,
     "complaint": """
+        cobrado|cobraste|cobraron|costado un ojo, ni se notan, parecen de plastico|mentira|muneca, un ojo de la cara ..
+        y ni|parecen|duran|no,
         estuvo con el celular|telefono|movil, con el celular todo, en el celular todo, las pague caras, un ojo de la
         cara, de ojo de la cara, ni de chiste, no era lo que, no fue lo que, no es lo que pedi, queria mas, las queria
         mas|menos, no quedo ninguna, me cobraron de mas, cobraron de mas, que carero, carisim{o/a/as}, me dejaron
