@@ -153,10 +153,19 @@ def is_long_ago(page: Page, sign: Mark) -> bool:
     return False
 
 
+_MIGHT = listed("would will could might can normal usual do does")
+
+
+def _is_asked_about(page: Page, sentence: int) -> bool:
+    """Would watery eyes be normal? Haven't had mine done yet."""
+    said = [token for token, where in zip(page.tokens, page.sentence, strict=True) if where == sentence]
+    return any(token.kind == ASK for token in said) and any(token.word in _MIGHT for token in said)
+
+
 def is_imagined(page: Page, sign: Mark) -> bool:
-    if page.marks.get("scope:before"):
-        return True
     sentence = page.sentence[sign.start]
+    if page.marks.get("scope:before") and _is_asked_about(page, sentence):
+        return True
     for mark in page.named("scope:if", "scope:will"):
         if page.sentence[mark.start] != sentence or mark.start > sign.start:
             continue

@@ -23,7 +23,7 @@ SCOPE = {
         remotely, not in the least, neither of them|my|is|are, failed to
     """,
     "nonneg": """
-        nothing says, nothing like .. to, dont exactly|quite love|enjoy, never a dull moment,
+        not me being, nothing says, nothing like .. to, dont exactly|quite love|enjoy, never a dull moment,
         wouldnt wish, wont|hasnt|havent|doesnt|dont|didnt quit|let, since yesterday|morning|night|evening only,
         wont be|b driving|able|sleeping|coming|in|there|going|working|at|making,
         wish|love|like i? could|to say|tell|report .. stopped|gone|better|over|cleared|settled|fine, wish i could say
@@ -413,9 +413,7 @@ SCOPE = {
     "good_kind": "good kind|way|sense|type, cute kind|way, best way|kind, in a good way",
     "before": """
         havent|hasnt|not had mine|them|it|any done yet, havent|hasnt had mine|them|my|any lash{es}|set|eyelashes? done
-        yet, not been in yet, havent been in|to you yet, before i book|commit|decide|come in|get mine|them done, first
-        time tomorrow|next|this|on|coming, thinking of|about getting|having|booking, never had them|lashes|it done
-        before, considering getting|having|booking
+        yet, not been in yet, havent been in|to you yet
     """,
     "wept": """
         balled|bawled|cried|sobbed|wept|blubbed my eyes? eyes out, balled|bawled|cried|sobbed|wept|blubbed my eyes
