@@ -254,6 +254,7 @@ ALARMS = {
         er|hospital|a&e|casualty, im in|at .. er|hospital|a&e|urgent, off to a & e, off to .. er|hospital
     """,
     "agony": """
+        so much|bad .. been|being|am|was sick, been|being|was sick with|from the? pain, vomiting, throwing up, vomited,
         codeine, morphine, nothing touches it, nothing touching it, wont touch it, through the roof, off the charts,
         on the floor, brought me to my knees, throw up, threw up, crying in my car, cant even open|think|function|look|move|talk,
         cant sleep, cannot sleep, couldnt sleep, couldnt sleep all night, no sleep, up all night, kept me up, woke

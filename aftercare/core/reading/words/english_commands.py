@@ -7,7 +7,7 @@ from __future__ import annotations
 
 CLASSES = {
     "msg": """
-        texts text txts txt messages message msgs msg emails email e-mails mails mailings reminders reminder
+        nudges nudge pings texts text txts txt messages message msgs msg emails email e-mails mails mailings reminders reminder
         notifications notification spam sms correspondence newsletters newsletter updates promos marketing
         communications blasts messaging texting emailing contacting
     """,
@@ -29,6 +29,7 @@ CLASSES = {
 
 COMMANDS = {
     "stop": """
+        call|calling time on .. <msg>, knock .. <msg> on,
         sooner|rather|prefer not be? getting|get|receive|receiving .. <msg>, not be getting .. <msg>, no
         more of them|these|those|it please|pls|thanks|thank|ok, let that|this|it be the|your last, last i|we hear from,
         the last i|we .. hear, last you send|text|message|write, one reminder|text|message is plenty|enough, <write> me

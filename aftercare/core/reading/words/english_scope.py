@@ -384,6 +384,8 @@ SCOPE = {
         i still, i do, myself, on me, to me, i was, for me, i look, i, me, ur girl, yours truly
     """,
     "proxy": """
+        mum|mums|mom|moms|mam|mams|nan|nans|gran|grans|wife|wifes|daughter|daughters had|has|got hers|them done
+        at|with|by you|yours,
         you did my daughters|sons|mums|moms|sisters|wifes lashes|eyes|set|lift, mummy|mammy|mama|amma
         here|this|speaking|writing, mum|mom|mam|mummy|mammy this side, daughters|sons|wifes lashes at your, got her|them
         done with|at you|your|yours,

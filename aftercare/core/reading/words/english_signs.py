@@ -128,6 +128,7 @@ SIGNS = {
         rubbing .. <eye>, rub my .. <eye>, tickly, tickling, <eye> .. tickle{s/}, ticklish, make{s/} itch
     """,
     "burning": """
+        they|eyes|lids|eye|lid smart,
         peppering, pepper in|inside, nippy eye{s/}, burn under|in|on|at the? left|right|eye|eyes|lid|lids, arson, bun
         mi, bunning, <eye> .. bun me|mi, wasp{s/} .. <eye>, nettles, like nettles, <eye> .. nipping,
         vinegar, like bleach, chlorine, like .. shampoo, like mint, minty, tiger balm, burny, hot sauce in, lemon
@@ -283,6 +284,7 @@ SIGNS = {
         102
     """,
     "hot_lid": """
+        <eye> is|are|feels|feel? boiling|roasting|scorching|baking,
         <eye> <be>? <very>? <very>? hot|warm, hot <eye>, <eye> .. hot to touch
     """,
     "headache": """
