@@ -11,7 +11,7 @@ FIGURES = {
         a faint, faint pinkish|itchy|ache, very|so|quite|rather|slightly faint and
     """,
     "figure": """
-        pink|red liner|eyeliner|eyeshadow|shadow, receptionist|stairs|lift|app|parking|traffic|bus|boss is|was a? a
+        pink|red liner|eyeliner, receptionist|stairs|lift|app|parking|traffic|bus|boss is|was a? a
         pain,
         swollen|puffy|sore|itchy|burnt|aching ankle|ankles|feet|foot|knee|knees|leg|legs|hands|hand|gums|wrist|wrists,
         hurts|hurt|stings|stung to pay|fork|part, cant|cannot see myself|us|me ever?, cant|cannot see why|how, hurts but worth|my bank,
