@@ -44,6 +44,8 @@ def is_denied(page: Page, sign: Mark) -> bool:
         inside = sign.start < mark.start < sign.end and (sign.name in _MAY_HOLD or _is_of_sight(page, sign))
         if mark.start >= sign.start and not inside:
             continue
+        if _is_unsaid(page, mark):
+            return False
         if (
             inside
             or mark.start < sign.start < mark.end
@@ -97,6 +99,8 @@ def _no_after(page: Page, sign: Mark) -> bool:
         return False
     if place + 1 == len(tokens) or tokens[place + 1].kind != WORD:
         return True
+    if tokens[place + 1].word in ("me", "se") and tokens[sign.end - 1].word.endswith(("ar", "er")):
+        return True  # "arder no me arden"
     return tokens[place + 1].word in ("esta", "estan", "hay", "tengo", "but", "pero", "is", "ist")
 
 
@@ -188,6 +192,20 @@ def _goes_on(page: Page, place: int, target: int, before_noun: bool) -> bool:
 
 
 _UNTIL, _LATELY = listed("until till til hasta"), listed("now today tonight just last this yesterday hoy ahora")
+
+
+_SAYING = listed("say claim pretend swear promise argue think reckon suppose decir digo diria diga creo")
+_UNSAID = listed("wouldnt couldnt cant wont dont not never no")
+_SAYS = 9  # tokens from a denial of saying to what is not said
+
+
+def _is_unsaid(page: Page, mark: Mark) -> bool:
+    """I wouldn't go so far as to say they haven't been burning; can't claim there's no itch: two denials are none."""
+    first = max(0, mark.start - _SAYS)
+    same = [place for place in range(first, mark.start) if page.clause[place] == page.clause[mark.start]]
+    words = [page.tokens[place].word for place in same]
+    said = next((place for place, word in enumerate(words) if word in _SAYING), 0)
+    return bool(said) and bool(_UNSAID & set(words[:said]))
 
 
 def _began_lately(page: Page, sign: Mark) -> bool:

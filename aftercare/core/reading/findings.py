@@ -71,9 +71,21 @@ def _signs(page: Page) -> tuple[list[Mark], list[Mark]]:
     others = [mark for mark in found if is_elsewhere(page, mark) or is_of_a_thing(page, mark)]
     found = [mark for mark in found if mark not in others]
     found = [mark for mark in found if not _is_stuck_by_discharge(page, mark, found)]
+    found = [mark for mark in found if not _is_shed_tears(page, mark)]
     if page.marks.get("scope:good_kind"):
         found = [mark for mark in found if mark.name not in _OF_LOOKS]
     return found, others
+
+
+def _is_shed_tears(page: Page, mark: Mark) -> bool:
+    """Bawled my eyes out in these, streaming, and not one moved: tears of a feeling."""
+    if mark.name != "sign:watering":
+        return False
+    shed = (one for one in page.named("scope:wept") if not one.start or page.tokens[one.start - 1].word not in _AS_IF)
+    return any(page.sentence[one.start] == page.sentence[mark.start] for one in shed)
+
+
+_AS_IF = listed("like though if ive i id as been")
 
 
 def _left_open(page: Page) -> list[Mark]:
@@ -113,13 +125,12 @@ def _corrected(mark: Mark, standing: Standing, gone: set[str], *, comes_back: bo
 
 
 def _was_and_is_not(page: Page, mark: Mark, stand: Stand) -> bool:
-    """It was sore. It is not sore now."""
-    denied = (
-        other
-        for other, standing in stand
-        if standing is Standing.DENIED and other.name == mark.name and other.start > mark.start
-    )
-    return times.is_told_in_past(page, mark) and any(times.is_told_of_now(page, other) for other in denied)
+    """It was sore. It is not sore now. -- They were pink when I left, the pink was gone by noon."""
+    later = [(other, standing) for other, standing in stand if other.name == mark.name and other.start >= mark.end]
+    denied = (other for other, standing in later if standing is Standing.DENIED)
+    over = bool(later) and all(standing is Standing.OVER for _, standing in later)
+    told = times.is_told_in_past(page, mark)
+    return told and (over or any(times.is_told_of_now(page, other) for other in denied))
 
 
 def _with(stand: Stand, *standings: Standing) -> list[Mark]:

@@ -22,6 +22,9 @@ _STANDARD = {
     commands.Command.START: Topic.START,
     commands.Command.HELP: Topic.HELP,
 }
+_HAMMERED = re.compile(r"\s*[^\W\d_']+(?:[.!] +[^\W\d_']+){2,7}[.!]*\s*")
+_ONE_SENTENCE = re.compile(r"[.!](?=\s)")
+_LONGEST_HAMMERED = 100  # characters
 Shown = list[tuple[Sign, Token]]
 
 
@@ -45,10 +48,19 @@ def unexplained(text: str) -> tuple[str, list[str]]:
     return without(answer, page, sort_out(page).explained)
 
 
+def _unstopped(answer: str) -> str:
+    """Return "Lose. My. Number." without the stops between words where it is wholly written so; nothing moves."""
+    if len(answer) > _LONGEST_HAMMERED or not _HAMMERED.fullmatch(answer):
+        return answer
+    words = _ONE_SENTENCE.sub(" ", answer)
+    marks = lay_out(tokenize(words, known), english=True, spanish=True).marks
+    return words if marks.get("topic:stop") else answer
+
+
 def _answer(answer: str, question: str) -> Reading:
     if (command := commands.read(answer)) is not None:
         return _command(answer, _STANDARD[command])
-    tokens = tokenize(answer, known)
+    tokens = tokenize(_unstopped(answer), known)
     told = language.tell(tokens, answer)
     if told.foreign:
         return foreign.read(answer, told.code)

@@ -10,6 +10,8 @@ from aftercare.core.reading.words.tenses import PAST_WORDS, PRESENT_WORDS
 
 
 def by_time(page: Page, sign: Mark, signs: list[Mark]) -> Standing:
+    if _was_the_first(page, sign):
+        return Standing.OVER
     over = _resolution(page, sign, signs, "scope:over")
     near = _resolution(page, sign, signs, "scope:near")
     if near is not None and _is_foretold(page, near) and not _is_mild(page, sign):
@@ -22,6 +24,13 @@ def by_time(page: Page, sign: Mark, signs: list[Mark]) -> Standing:
     if near is not None and not _came_back(page, sign, near, and_still=False):
         return Standing.NEARLY_OVER
     return Standing.CURRENT
+
+
+def _was_the_first(page: Page, sign: Mark) -> bool:
+    """Gone from sore to itchy."""
+    before = page.tokens[sign.start - 1].word if sign.start else ""
+    after = page.tokens[sign.end].word if sign.end < len(page.tokens) else ""
+    return (before, after) == ("from", "to")
 
 
 _FORETOLD = listed("said mentioned warned expected leaflet told")
@@ -204,6 +213,15 @@ def _is_conditional(page: Page, mark: Mark) -> bool:
     return any(token.word in ("if", "si", "unless") for token in page.tokens[max(0, mark.start - 4) : mark.start])
 
 
+_PLACES, _HER_OWN = listed("in at to home with"), listed("my the both left right full it them")
+
+
+def _is_back_somewhere(page: Page, mark: Mark) -> bool:
+    """She is back in college; back to work on Monday."""
+    after = [token.word for token in page.tokens[mark.end : mark.end + 2]]
+    return bool(after) and after[0] in _PLACES and not set(after[1:]) & _HER_OWN
+
+
 def _came_back(page: Page, sign: Mark, resolution: Mark, *, and_still: bool = True) -> bool:
     """Still red; gone but back again."""
     for mark in page.named("scope:worse"):
@@ -219,7 +237,7 @@ def _came_back(page: Page, sign: Mark, resolution: Mark, *, and_still: bool = Tr
             if words & {"still", "sigue", "siguen", "todavia", "aun"} and and_still:
                 return True
         elif mark.start >= resolution.end and page.sentence[mark.start] - page.sentence[resolution.start] <= 1:
-            if words & {"back"} and page.covers("scope:over", mark.start):
+            if words & {"back"} and (page.covers("scope:over", mark.start) or _is_back_somewhere(page, mark)):
                 continue
             if words & {"again", "started", "starting", "keep", "keeps", "every", "de"} and page.covers(
                 "scope:over", mark.start

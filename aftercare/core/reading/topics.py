@@ -5,7 +5,7 @@ from __future__ import annotations
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
 from aftercare.core.reading.second import Opinion
-from aftercare.core.reading.tokens import ASK, PICTURE, WORD, listed
+from aftercare.core.reading.tokens import ASK, LINE, PICTURE, STOP, WORD, listed
 from aftercare.core.reading.values import Topic
 from aftercare.core.reading.words.pictures import PRAISE
 
@@ -42,13 +42,13 @@ def topics_of(page: Page, opinion: Opinion, *, irritation: bool, denied: bool) -
     """Return the topics, each with the phrase behind it where there is one."""
     found: dict[Topic, Mark | None] = {}
     is_long = len(page.tokens) > _SHORT  # of a few words the rules know more
-    stop = page.named("topic:stop") or _bare_stop(page)
+    stop = page.named("topic:stop") or _opens_with_stop(page) or _bare_stop(page)
     if stop and not _is_about_the_hour(page, stop):
         found[Topic.STOP] = stop[0]
     start = [mark for mark in page.named("topic:start") if not _is_denied(page, mark)]
     if start and not stop:  # "do not text me again" holds both
         found[Topic.START] = start[0]
-    if wrong := page.named("topic:wrong_person"):
+    if not irritation and (wrong := page.named("topic:wrong_person")):  # "and no, that's not me being funny"
         found[Topic.WRONG_PERSON] = wrong[0]
     if irritation:
         found[Topic.IRRITATION] = None
@@ -84,6 +84,17 @@ _MESSAGES = listed(
     "text texts texting message messages messaging msg msgs email emails sms spam reminders mensajes textos"
 )
 _STOP_CLAUSE = listed("stop it this them these please now already pls ok and just thanks alto paren ya")
+
+
+def _opens_with_stop(page: Page) -> list[Mark]:
+    """STOP. And fyi they still burn. -- The standard word is a sentence of its own; "STOP. I'm obsessed" is praise."""
+    tokens = page.tokens
+    if len(tokens) < 2 or tokens[0].word not in _STANDARD or (tokens[1].word, tokens[1].kind) not in _ENDS:
+        return []
+    return [] if page.named("topic:fine", "topic:plain") else [Mark("topic:stop", 0, 1)]
+
+
+_STANDARD, _ENDS = listed("stop unsubscribe stopall end quit"), {(".", STOP), ("\n", LINE)}
 
 
 def _bare_stop(page: Page) -> list[Mark]:

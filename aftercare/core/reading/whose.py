@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import itertools
 
+from aftercare.core.reading import lexicon
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
 from aftercare.core.reading.tokens import ASK, COMMA, LINE, WORD, Token, listed
@@ -12,6 +13,7 @@ from aftercare.core.reading.words.tenses import PAST_WORDS, PRESENT_WORDS
 _NOW = listed("now today again these time since ahora hoy ahorita contigo still")
 
 
+_UP_TO_NOW = listed("has have ive since desde")  # "my eye has felt dusty since Sunday"
 _PRONOUNS = listed("he she her his him hers el ella ellas ellos")
 
 
@@ -59,8 +61,11 @@ _RELATIVES = listed("""
     gran nan granny boyfriend girlfriend carer flatmate roommate sis fella missus
 """)
 _CHILDREN = listed("daughter girl lass child niece hija nina hijita sobrina chamaca nieta granddaughter peque")
-_WITH_YOU = {("with", you) for you in ("you", "ye", "yous", "u", "yall", "yas")}
-_DONE = listed("lashes lash appointment set fill extensions pestanas cita pusieron pusiste hicieron hiciste done visit")
+_WITH_YOU = {(word, you) for word in ("with", "by") for you in ("you", "ye", "yous", "u", "yall", "yas")}
+_WITH_YOU |= {(your, place) for your in ("your", "ur") for place in ("place", "salon", "studio", "parlour", "shop")}
+_DONE = listed(
+    "lift lashes lash appointment set fill extensions pestanas cita pusieron pusiste hicieron hiciste done visit"
+)
 _OPENING = 9  # tokens within which somebody who writes for a client says who she is
 
 
@@ -70,12 +75,7 @@ def _writes_for_her(page: Page) -> bool:
     if len(tokens) > 2 and tokens[0].word in _RELATIVES and tokens[1].word == "of":
         return True
     for place, token in enumerate(tokens[:_OPENING]):
-        if (
-            token.word in _RELATIVES
-            and place
-            and tokens[place - 1].written.endswith("'s")
-            and _is_a_name(tokens, place)
-        ):
+        if token.word in _RELATIVES and place and _is_a_name(tokens, place):
             return True
     words = [token.word for token in tokens]
     owned = any(word in _CHILDREN and place and words[place - 1] in ("my", "mi") for place, word in enumerate(words))
@@ -87,15 +87,22 @@ _NO_NAMES = listed("""
     its it's that's he's she's there's here's what's today's friend's sister's mum's mom's brother's boss's husband's
     who's
 """)
+_SAYS_WHO = listed("its is this")
 _BEFORE_A_NAME = listed("its is this hi hello hey from")
 
 
 def _is_a_name(tokens: list[Token], place: int) -> bool:
-    """Say whether what stands before "mum" is a name that opens the reply: "Ada's mum here", "hi, it's Ada's mum"."""
-    if tokens[place - 1].written in _NO_NAMES:
-        return False
+    """Say whether what stands before "mum" is a name that opens the reply: "Ada's mum here", "hi its Adas mum"."""
+    written = tokens[place - 1].written
     before = tokens[place - 2] if place > 1 else None
-    return before is None or before.kind != WORD or before.word in _BEFORE_A_NAME
+    opens = before is None or before.kind != WORD or before.word in _BEFORE_A_NAME
+    if written.endswith("'s"):
+        return opens and written not in _NO_NAMES
+    plain = len(written) > len("his") and written.endswith("s") and written not in lexicon.WORDS
+    return plain and opens and before is not None and before.word in _SAYS_WHO
+
+
+_THEIRS = listed("hers theirs")
 
 
 def is_another_persons(page: Page, sign: Mark) -> bool:
@@ -118,6 +125,8 @@ def is_another_persons(page: Page, sign: Mark) -> bool:
                 nearest = mark
     if nearest is None or nearest.name == "scope:self":
         return False
+    if page.tokens[nearest.start].word in _THEIRS and nearest.end == nearest.start + 1:
+        return True  # "she reckons hers burned"
     return not any(
         page.sentence[mark.start] == sentence and mark.start < sign.start and mark.end >= nearest.start - 1
         for mark in page.named("scope:report")
@@ -139,13 +148,24 @@ def is_long_ago(page: Page, sign: Mark) -> bool:
                 return True
         elif page.sentence[mark.start] == sentence - 1 and mark.start < sign.start:
             words = {token.word for token, place in zip(page.tokens, page.sentence, strict=True) if place == sentence}
-            if words & PAST_WORDS and not words & PRESENT_WORDS:
+            if words & PAST_WORDS and not words & (PRESENT_WORDS | _UP_TO_NOW):
                 return True
     return False
 
 
+_MIGHT = listed("would will could might can normal usual do does")
+
+
+def _is_asked_about(page: Page, sentence: int) -> bool:
+    """Would watery eyes be normal? Haven't had mine done yet."""
+    said = [token for token, where in zip(page.tokens, page.sentence, strict=True) if where == sentence]
+    return any(token.kind == ASK for token in said) and any(token.word in _MIGHT for token in said)
+
+
 def is_imagined(page: Page, sign: Mark) -> bool:
     sentence = page.sentence[sign.start]
+    if page.marks.get("scope:before") and _is_asked_about(page, sentence):
+        return True
     for mark in page.named("scope:if", "scope:will"):
         if page.sentence[mark.start] != sentence or mark.start > sign.start:
             continue

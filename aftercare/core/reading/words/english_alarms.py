@@ -58,6 +58,9 @@ ALARMS = {
         in .. eyeball, sticking out of .. eyeball, in my actual eyeball
     """,
     "vision!": """
+        eye|eyes went|gone|going|goes|turned|turning a? bit|little? grey|gray|dim|black|blank|dark|milky, my
+        sight|vision hasnt|has not|havent come back, two edges, two of everything, everything .. two edges|outlines,
+        second outline|image, double|extra edges|outline|outlines|image, no fit see,
         va .. down|dropped|reduced|worse|from|gone, va .. 6/24|6/36|6/60|6/18|6/12|20/40|20/80|20/200|20/100, acuity ..
         down|dropped|reduced|worse|gone|lost|fell, drop|reduction|loss|change|fall in|of .. acuity, count|counting
         fingers, hand movements only, no change on|with blinking|blink|pinhole, dimmer down|on, turned .. dimmer,
@@ -104,6 +107,7 @@ ALARMS = {
         milky, change in .. vision|sight|eyesight, vision change{s/}, change to .. vision|sight
     """,
     "breathing!": """
+        no fit breathe|breath|swallow, chest dey tight, throat dey close|tight,
         its my breathing, belt|band|rope|strap round|around me|my chest|ribs,
         blocking|blocked|block my|the throat|windpipe|airway|chest|breathing, something .. blocking|stuck .. throat,
         water|food|anything|spit|saliva .. not|isnt|wont|doesnt pass|passing|go|going .. down|well|through, gulp for,
@@ -144,7 +148,7 @@ ALARMS = {
         hoarse, breathing like
     """,
     "glue_in_eye!": """
-        tint|glue|remover .. entered .. <eye>, drop of .. entered, entered my left|right? <eye>, stuff .. take em|them off .. dripped|ran|leaked|went, that stuff .. dripped, rinse .. went right? in, went right in .. sting{s/ing}, went right in .. burn{s/ing}, went straight in .. sting{s/ing}|burn{s/ing}, take em|them off .. went|got right? in, liquid|rinse|stuff .. went|got|ran right|straight? in my?, some went right? in, <glue> .. in|into|inside are|left|right|l|od|os <eye>, <glue> .. eyeball, <glue> ..
+        tint|glue|remover .. entered .. <eye>, drop of .. entered, <glue> .. gone in|into .. <eye>|left|right|it, entered my left|right? <eye>, stuff .. take em|them off .. dripped|ran|leaked|went, that stuff .. dripped, rinse .. went right? in, went right in .. sting{s/ing}, went right in .. burn{s/ing}, went straight in .. sting{s/ing}|burn{s/ing}, take em|them off .. went|got right? in, liquid|rinse|stuff .. went|got|ran right|straight? in my?, some went right? in, <glue> .. in|into|inside are|left|right|l|od|os <eye>, <glue> .. eyeball, <glue> ..
         hit|splashed|landed|splattered .. <eye>, splashed .. eyeball, splashed into .. <eye>, splash in .. <eye>,
         went in my eye .. <glue>, <eye> .. <glue> went in, <glue> .. went in, stuff .. .. dripped, stuff .. in ..
         <eye>, product .. in .. <eye>, drip .. in .. <eye>, <glue> .. my eye, felt it go in .. <eye>, liquid .. in
@@ -159,6 +163,7 @@ ALARMS = {
         splash
     """,
     "sealed_eye!": """
+        no fit open .. <eye>, <eye> .. no fit open, <eye> .. cyaan|cannae|cannie open, cyaan|cannae|cannie open .. <eye>,
         eye|eyes|lid|lids has|have|had|is|are|gone|went closed|shut ..
         for|up|over|completely|fully|entirely|and|since|on, eye has closed, eyes have closed, one eye|lid is|has
         closed|shut, eye closing up|over, eyes closing up, closed for business, typing .. with .. other .. eye|one,
@@ -186,6 +191,7 @@ ALARMS = {
         only, shut tight, clamped shut, eye .. closed up
     """,
     "swollen_shut!": """
+        swell close, swell finish .. open,
         closed from|by|with swelling, completely closed .. swelling, shut from|with swelling, swollen|swelled|puffed|swole|swoll|puffy|swelling .. shut|closed|close, so swollen .. cant|barely|wont ..
         open|see, <swell> so much .. cant|wont .. open, <swell> .. cant .. open, shut .. swelling
     """,
@@ -231,8 +237,7 @@ ALARMS = {
         <eye>, stabbed .. <eye>, tweezer{s/} .. in|into .. <eye>, tweezer{s/} ..
         poked|jabbed|stabbed|scratched|hit|slipped, poked|jabbed|stabbed|scratched|nicked|gouged .. with ..
         tweezer{s/}, punctured .. <eye>, <eye> .. punctured|torn|ripped|scratched|injured|gashed|sliced, injured ..
-        <eye>, eye injury, scissor{s/} .. <eye>, <eye> .. bleeding, tore .. eyelid, ulcer .. <eye>, corneal ulcer,
-        corneal, lash .. gone into .. eyeball
+        <eye>, eye injury, scissor{s/} .. <eye>, <eye> .. bleeding, tore .. eyelid, ulcer .. <eye>, corneal ulcer, corneal, lash .. gone into .. eyeball
     """,
     "pupil!": """
         black circle .. bigger|larger|huge|size|big, black circle in the middle, black part .. bigger|larger|huge, black bit .. bigger|larger|huge, black dot .. bigger|larger, pupil .. saucer{s/}|pinhead|pinprick|pinpoint, pupil, pupils, pupil .. .. bigger|larger|huge|blown|dilated|different|wider|smaller|size|other, pupils .. ..
@@ -249,6 +254,7 @@ ALARMS = {
         er|hospital|a&e|casualty, im in|at .. er|hospital|a&e|urgent, off to a & e, off to .. er|hospital
     """,
     "agony": """
+        so much|bad .. been|being|am|was sick, been|being|was sick with|from the? pain, vomiting, throwing up, vomited,
         codeine, morphine, nothing touches it, nothing touching it, wont touch it, through the roof, off the charts,
         on the floor, brought me to my knees, throw up, threw up, crying in my car, cant even open|think|function|look|move|talk,
         cant sleep, cannot sleep, couldnt sleep, couldnt sleep all night, no sleep, up all night, kept me up, woke

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 CLASSES = {
     "msg": """
-        texts text txts txt messages message msgs msg emails email e-mails mails mailings reminders reminder
+        nudges nudge pings texts text txts txt messages message msgs msg emails email e-mails mails mailings reminders reminder
         notifications notification spam sms correspondence newsletters newsletter updates promos marketing
         communications blasts messaging texting emailing contacting
     """,
@@ -29,6 +29,13 @@ CLASSES = {
 
 COMMANDS = {
     "stop": """
+        call|calling time on .. <msg>, knock .. <msg> on,
+        sooner|rather|prefer not be? getting|get|receive|receiving .. <msg>, not be getting .. <msg>, no
+        more of them|these|those|it please|pls|thanks|thank|ok, let that|this|it be the|your last, last i|we hear from,
+        the last i|we .. hear, last you send|text|message|write, one reminder|text|message is plenty|enough, <write> me
+        .. one more time and|or, <write> me again and .. block|report|scream|swear|sue|throw|blocking|reporting, one more <msg> and .. block|report|done|out|scream|gone|throwing|blocking, wipe me
+        please|now|from, call off .. <msg>|machine|bot|robot|reminders, turn|switch|shut your? machine|bot|robot off,
+        turn|switch|shut|call off the|your|this machine|bot|robot|auto|automatic|automated, stop the machine|bot|robot,
         no more of your|ur|those|the|them <msg>, let my number go, expunge my, my particulars, pipe down forever, pipe
         down now,
         never want these|your|the|any|more <msg>, never want <msg>, never want to hear, nuh bother <write>, nuh <write>,
@@ -64,7 +71,7 @@ COMMANDS = {
         blocked .. number, blocking .. number, blocking this, blocking you, going to block, ill block, i will block,
         will be blocking, block yourselves|yourself, unsubscribe me, un subscribe, unfollow me, unenrol me, unenroll me,
         deregister me, sign me off|out, opt me out, opt us out, count me out of|from, pull my number, pull me off, drop
-        me from|off, lose me from, discard my, wipe me, purge my, cancel my|the|these?
+        me from|off, lose me from, discard my, purge my, cancel my|the|these?
         reminders|texts|messages|alerts|notifications|updates, silence .. <msg>, put a stop to .. <msg>, call a halt,
         call it quits .. <msg>, thats enough .. <msg>, had enough of .. <msg>, sick of .. <msg>, tired of .. <msg>, fed
         up .. <msg>, over .. <msg> now, through with .. <msg>, less of the <msg>, spare me .. <msg>, save your|ur|the ..
@@ -140,6 +147,8 @@ COMMANDS = {
         prefer|rather|like not .. <msg>, prefer|rather not to? get|receive|have
     """,
     "notstop": """
+        pocket|butt|arse|accidental|wrong text|dial|message|call|typed|texted|dialled, cat|toddler|kid|baby
+        sent|typed|texted|pressed,
         want these|them|the|my lashes|extensions|set|fans to|off|out|gone|for,
         stop .. asking if|how .. fine, stop .. tell me, stop with|w the
         emojis|smileys|smiley|jokes|small|pleasantries|questions|waffle, stop by
@@ -183,9 +192,10 @@ COMMANDS = {
         on, put me back on .. list, add me back, start the texts|messages, want .. texts|messages|reminders again
     """,
     "wrong_person": """
+        wrong bloke|fella|lad|lady|girl|guy|woman|man|gal|chap|house|family, youve got? the wrong,
         the girl|lady|woman|person|one who|that had this number before, had this number before, only have|had|got this
         number since|from|for, have this number since|only, have only this number, never been|was in|to a? lash|salon|beauty,  never in lash, number is new, new owner of,  i
-        dont do lashes, dont wear .. lashes, not a lash, isnt my number, nobody here, no such person, she doesnt live,
+        dont do lashes, dont wear .. lashes, not a lash client|customer|person|salon|studio|wearer|girl|place, isnt my number, nobody here, no such person, she doesnt live,
         she no longer, not her phone, not his phone, this was her|his number, wrong no, wrong inbox, wrong
         mary|maria|anna|sarah, i am a plumber|man|mechanic|builder|pensioner, im a
         plumber|mechanic|builder|pensioner|grandad|granddad,

@@ -11,6 +11,19 @@ FIGURES = {
         a faint, faint pinkish|itchy|ache, very|so|quite|rather|slightly faint and
     """,
     "figure": """
+        pink|red liner|eyeliner, receptionist|stairs|lift|app|parking|traffic|bus|boss is|was a? a
+        pain,
+        swollen|puffy|sore|itchy|burnt|aching ankle|ankles|feet|foot|knee|knees|leg|legs|hands|hand|gums|wrist|wrists,
+        hurts|hurt|stings|stung to pay|fork|part, cant|cannot see myself|us|me ever?, cant|cannot see why|how, hurts but worth|my bank,
+        eyes hurt|burn|hurting|burning from? looking|seeing .. pics|pictures|photos|selfies|mascara|price|bill|ex, pain|painful|hurt|hurts|hurting|burns emotionally|financially|spiritually|mentally,
+        pain|ache|aching|sore|hurt|hurts|hurting .. from laughing|smiling|giggling|grinning|cackling,
+        blind|blinded|blinding the|my|whole|entire|half ..
+        office|room|class|street|team|party|town|school|church|everyone, take|took|takes|taking the sting out|off, sting
+        out of, hit|hits|hitting|touch|touches|touching|brush|brushes|brushing|scrape|scrapes|bump|bumps ..
+        glasses|specs|spectacles|sunglasses|readers, glasses|specs .. blink, glasses|specs every blink, seeing double .. twin|twins|matching, twin|twins .. seeing double, allergy|antihistamine
+        pill|pills|tablet|tablets|tabs|med|meds|medicine|medication|shot|shots|nose|spray|jab|appointment, pupils of
+        mine, breathless speechless, breathless with|from excitement|joy|laughing,
+        cataract|cataracts .. done|removed|op|operation, nose is|was|keeps? streaming|running|runny|red|sore, only thing stinging|burning|hurting|sore|swollen is|was my|the, burned|burnt|burning|burn|tore|tearing up .. dance|dancefloor|floor, red|pink|reddish brow|brows, brow|brows|shade|colour|color|tint .. came|come|turned out reddish|red|pink, came|come|turned out reddish|orange|purple|ginger, face like a slapped|dropped,
         cant talk driving|busy|rn|im, blind date, burning holes in, eyes water ngl, cost|price|bill made my eyes,
         enemies have, heels .. killing me, feet throbbing, wheezing at my, in my eyes envy,
         vision|sight|eyesight sharp as a tack, vision|sight|eyesight like an eagle|hawk,

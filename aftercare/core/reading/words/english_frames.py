@@ -341,6 +341,7 @@ FRAMES = {
         twinge{s/}, twingy, niggl{e/es/ing/y}, nagging, ouchy, owch, ow, oww
     """,
     "unwell": """
+        corner|corners|rim|rims is|are|looks|look a? bit? angry|cross|raw|upset|unhappy,
         <eye> settled, <eye> .. settled|calmed|cleared down|up, <eye> .. healed|recovered,
         <eye> <isnt> .. <unwell>, <eye> .. <offish>, <eye> .. feel{s/} .. <offish>, something .. off with .. <eye>,
         something .. <isnt> right .. <eye>, allergic to .. <glue>|lashes|lash|extensions|them|it|something, react{ed/ing}

@@ -18,6 +18,14 @@ PRAISE = {
         still on are, was|were lovely|fine|perfect|grand|good and|for|until|till, lovely and red|pink|swollen|sore|puffy
     """,
     "fine": """
+        pure class, class altogether, are|theyre class, lashes are mint|lush|fab|ace|unreal|banging|immaculate, lashes
+        ate, they ate, absolutely ate, eating everyone up, chuffed to bits, chuffed with, tickled with, made up with,
+        not half bad, holding up a treat, holding up lovely|great|well|beautifully, came|went to you a|an
+        cynic|sceptic|skeptic, forgot they|i had|were them|there|on?, forgot i was wearing, witchcraft, sorcery, black
+        magic, not a lash out of place, not one out of place, not a hair out of place, remain immaculate, are
+        immaculate, still nearly|almost full, sab badhiya|theek|thik, bahut acha|sundar|accha, koi dikkat nahi, stopped
+        me .. to? ask, stopped by strangers, asked who did, who gave you permission, adores them, is thrilled with,
+        thrilled to bits, valio cada|la,
         been a problem in, hasnt been a problem, never been a problem, have not been a problem, tens across, tens tens,
         shook, noticed straight away,  spoiled me, spoilt
         me, cannot go back to mascara, cant go back to mascara, no going back, not bad at all, not half bad, not too

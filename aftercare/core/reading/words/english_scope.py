@@ -23,6 +23,7 @@ SCOPE = {
         remotely, not in the least, neither of them|my|is|are, failed to
     """,
     "nonneg": """
+        not me being, nothing says, nothing like .. to, dont exactly|quite love|enjoy, never a dull moment,
         wouldnt wish, wont|hasnt|havent|doesnt|dont|didnt quit|let, since yesterday|morning|night|evening only,
         wont be|b driving|able|sleeping|coming|in|there|going|working|at|making,
         wish|love|like i? could|to say|tell|report .. stopped|gone|better|over|cleared|settled|fine, wish i could say
@@ -136,6 +137,9 @@ SCOPE = {
         apart from when, until i, till i
     """,
     "over": """
+        not|no a? bother on|out of, away by, left by morning|itself, unpuffed, unswollen, deflated, depuffed, de
+        puffed, then that was it|that|all, and then it was over|gone|done|fine, cleared fully|entirely|by|before|overnight,
+        sorted itself|themselves, slept it off, went overnight, out of the woods, none the worse, took itself off,
         then zilch|nowt|nada|nothing, went same night|day, stayed open since, tap turned itself off, turned itself off,
         clean as a whistle, sank back, smooth as,
         finished by|on|since|now, all finished, is finished, are finished, was finished by, = finished, ended
@@ -212,6 +216,7 @@ SCOPE = {
         great|fine|good|perfect|normal|ok, all is well|good|fine|great
     """,
     "near": """
+        just|only a? smidge|smidgen|trace left|remaining, dregs, tail end,
         reducing, reducing day by day, reduced a lot|much, don dey go down, dey go down, remain small, remains
         small|little, packed its bags, last crumb, at the door, tint of, tint o, down to its last, almost packed, near
         away, on the retreat, shrinking, shrinking day, more or less gone, as good as gone, good as gone, to a whisper,
@@ -259,6 +264,8 @@ SCOPE = {
         time, spreading, getting worse, not gone, started, starting, came up, now, new, comes and goes
     """,
     "past": """
+        when i was 3|4|5|6|7|8|9|10|11|12|13|14|15|16|17|18|19|20|22|23|24|26|27|28|30, at age|aged, when i lived|worked,
+        in the eighties|nineties|noughties, in 19{70/75/80/82/84/85/86/87/88/89/90/92/94/95/96/97/98/99},
         2019|2020|2021|2022|2023|2024|2025 i|was|when|after|at|in, in the|my old place|salon, at
         xmas|christmas|easter|halloween|thanksgiving, in 2012|2013|2014, the one who had that|the|an?
         awful|bad|terrible|horrible? reaction, place by the, in a past life, once upon a time, back home once,
@@ -276,6 +283,8 @@ SCOPE = {
         years|months ago, donkeys years, back then, when i first started|tried|got
     """,
     "notpast": """
+        when i was 5|10|15|20|30|3|4 min|mins|minutes|miles, like|as|than|since|same|from my|the|our|your last, like|as|than|since|same|from my|the|our|your
+        other|old|previous,
         like|as|than|since|same|from last time, same as last, like the last time, like last year, as last year, just
         like last
     """,
@@ -336,6 +345,9 @@ SCOPE = {
         sick|drop|collapse|keel|black
     """,
     "other": """
+        girl|lady|woman|lad|fella|lass i sit|work|live|share|train|car|study with|beside|near|next|opposite,
+        girl|lady|woman|lad|fella|lass from|in|at the|my next|work|office|desk|class|gym|school|accounts|reception|hr,
+        my pt,
         pug, spaniel, labrador, hamster, rabbit, parrot, my patient, pets, budgie, tortoise, kitten, boyfriend's,
         nephews, nieces, my nail tech|girl, ex seen, ex saw, my ex seen|saw,
         sis in law, bro in law, sister's, brother's,
@@ -360,6 +372,7 @@ SCOPE = {
         homie, girl|lady|woman|person|client next|beside|opposite|in
     """,
     "self": """
+        mines, mines is|are|has|still|day, that client|customer, one of those|your clients|customers|people,
         with me its|it is|it, now its me|my|mine, this time its my|me|mine, for me its|it is, mine is|are|has|have, i
         just|only,
         my one|other|poor|good|bad|two|2|own|wee|top|bottom|whole eye|eyes|lid|lids|eyelid|eyelids|face|side, me
@@ -371,6 +384,11 @@ SCOPE = {
         i still, i do, myself, on me, to me, i was, for me, i look, i, me, ur girl, yours truly
     """,
     "proxy": """
+        mum|mums|mom|moms|mam|mams|nan|nans|gran|grans|wife|wifes|daughter|daughters had|has|got hers|them done
+        at|with|by you|yours,
+        you did my daughters|sons|mums|moms|sisters|wifes lashes|eyes|set|lift, mummy|mammy|mama|amma
+        here|this|speaking|writing, mum|mom|mam|mummy|mammy this side, daughters|sons|wifes lashes at your, got her|them
+        done with|at you|your|yours,
         was|were with you|ye|yous this|today|yesterday|on|at|earlier|last, had her|his eyes done with you|ye|yous,
         was in with you|ye|yous|u|yas, were in with you|ye|yous|u, in with you|ye|yous at|on|last|yesterday|for,
         mam|mum|mom|mother|dad|father|sister|husband|wife|partner|daughter|son|aunt|auntie|carer|nan|granny
@@ -395,6 +413,15 @@ SCOPE = {
         i dont have one|it|any|that, i havent, i dont have
     """,
     "good_kind": "good kind|way|sense|type, cute kind|way, best way|kind, in a good way",
+    "before": """
+        havent|hasnt|not had mine|them|it|any done yet, havent|hasnt had mine|them|my|any lash{es}|set|eyelashes? done
+        yet, not been in yet, havent been in|to you yet
+    """,
+    "wept": """
+        balled|bawled|cried|sobbed|wept|blubbed my eyes? eyes out, balled|bawled|cried|sobbed|wept|blubbed my eyes
+        out, bawled|cried|sobbed|wept|blubbed at|over|through|during|all|like, ugly cried|crying|cry, proper cried,
+        survived|survive .. crying|tears|sobbing|funeral|wedding|film|movie
+    """,
     "report": """
         colleague|friend|partner|mate|husband|sister|doctor|optician|optom|pharmacist .. look|check|examine|peek, had ..
         look,

@@ -82,6 +82,8 @@ CLASSES = {
 
 SIGNS = {
     "redness": """
+        bilateral|mild|moderate|diffuse|scleral|limbal|perilimbal|conj|trace injection, injection at
+        all|noted|seen|od|os|ou|bilaterally, on the pink|red side,
         white{s/} .. <eye> .. tomato|red|pink|crimson|scarlet|strawberry|raspberry|cherry, like a tomato, like tomatoes,
         white .. gone|turned|is|are|went pink|red, white{s/} .. arent|isnt|not|no white, less red, red rimmed, pink
         rimmed, red round|around|along|rims, road maps,
@@ -92,6 +94,7 @@ SIGNS = {
         smok{ed/ing}, <eye> .. scarlet, rubor, burst blood vessel{s/}
     """,
     "swelling": """
+        smidge|smidgen|trace|dab|bit of puff, puffy looking, one|left|right eye|lid up like, on the puffy side, bit on the puffy,
         bags under my eyes .. since|now|today|shopping|appeared|overnight,
         dumpling{s/}, impression of .. dumpling|frog|boxer|potato|balloon|pillow, pierogi, frog lids, lids like frog,
         bit of puff, cheeky .. puff, lids .. dumpling{s/}, look like .. stung, like i lost .. fight, toad,
@@ -125,6 +128,7 @@ SIGNS = {
         rubbing .. <eye>, rub my .. <eye>, tickly, tickling, <eye> .. tickle{s/}, ticklish, make{s/} itch
     """,
     "burning": """
+        they|eyes|lids|eye|lid smart,
         peppering, pepper in|inside, nippy eye{s/}, burn under|in|on|at the? left|right|eye|eyes|lid|lids, arson, bun
         mi, bunning, <eye> .. bun me|mi, wasp{s/} .. <eye>, nettles, like nettles, <eye> .. nipping,
         vinegar, like bleach, chlorine, like .. shampoo, like mint, minty, tiger balm, burny, hot sauce in, lemon
@@ -143,6 +147,8 @@ SIGNS = {
         .. <eye>, ouch, shooting pain, smarting pain, stab of, punch{ed/} in the eye
     """,
     "watering": """
+        water is|are|keeps also|too|only|just|continuously|constantly|always? coming, water coming
+        out|from|continuously|nonstop, make|makes|making tears, tears all the time|day, tears keep|keeps coming|falling,
         wont|hasnt|doesnt|dont|didnt quit|stop running|dripping|pouring|dribbling, dribbled, dribbling,
         wet pillow, pillow .. wet, through tissues, tissues like, used up|going through|get through .. tissues, i just
         leak, leaky, drippy, sprung a leak, eyes .. sprung, like a leaky|dripping|burst tap|pipe|hose, eyes were crying,
@@ -175,6 +181,8 @@ SIGNS = {
         morning, eye snot, <eye> .. bunged up, bunged up .. <eye>, gloopy, gloop, manky, flaky crust
     """,
     "rash": """
+        come|came|coming up in|with .. pimples|dots|bumps|spots|blisters|lumps, small small bumps|balls|pimples|spots,
+        brought friends .. bumps,
         small balls, little balls, tiny balls, balls on .. lid{s/}|eyelid{s/},
         crop of spots|bumps|pimples, little|tiny|small|wee lumps, all in .. lumps, <eye> .. come up in ..
         lumps|bumps|spots|blisters|dots, come up in .. lumps|bumps|spots|hives|blisters|rash, lumps and bumps, skin ..
@@ -189,6 +197,8 @@ SIGNS = {
         off, lids .. dry, dry <eye>lids, chapped
     """,
     "light": """
+        curtains|blinds|drapes .. pulled|closed|drawn|shut|down, pulled the curtains|blinds,
+        <lightsrc> and im|i wince|wincing|flinch|flinching|squint|squinting, hiding in the dark,
         tubelight, tube light, brightness .. zero|lowest|down .. hurts|bothers|still, sitting in dark, sit in dark, in
         dark room,
         cant stand no light|sun|brightness, stand no light, light hittin|hitting it|my|them|me, sunlight evil, squinting at everything, squint at everything, light|sun .. is evil, sunlight is my enemy, sun makes .. stream|run|water, lights .. unbearable, squint{ing/ed} like, squinting .. outside|driving|sun|daylight|bright, daylight .. too much, daylight is just too much, sun|sunlight|sunshine .. too much, brightness .. too much, light .. like .. knife, lamp .. like .. knife|knives, if i turn on the lamp|light, turn on the lamp|light .. hurts|knife|ouch, cant|cannot|avoid|avoiding|hide|hiding|shield|shielding .. <lightsrc>, close|closed|closing|shut|draw|drew
@@ -215,6 +225,7 @@ SIGNS = {
         hurts
     """,
     "gritty": """
+        sensation|feeling of sand|grit|dust|salt|sandpaper|gravel,
         sand thing, sand with every, full of sand, full of it .. sand, like a sandpit, sandpit,
         half|whole|all of .. under|in|behind my? <eye>, beach under|in|behind, grit under|behind, like a|the beach,
         beach .. sand, been to the beach, half the beach, sand out of, never got the sand, carry .. sand|beach, grains inside|grains|in, bits of sand, like breadcrumbs, toast crumbs, gravelly, gravel in my|the, feels like gravel, like grit, bit of sand, sand in the|my|my left|my right|it, grain of sand, some sand in, feels like sand, feel like
@@ -264,11 +275,16 @@ SIGNS = {
         .. cooked, <eye> .. aggravated, upset <eye>
     """,
     "fever": """
+        running a? 100.{4/5/6/7/8/9}|101.{1/2/3/4/5/6/7/8/9}|102.{1/2/3/4/5/6/7/8/9}|103.{1/2/3/4/5/6/7/8/9}|39.{1/2/3/4
+        /5/6/7/8/9}|38.{1/2/3/4/5/6/7/8/9}|104|103|102|101|100|38|39|40, 101.{1/2/3/4/5/6/7/8/9},
+        102.{1/2/3/4/5/6/7/8/9}, 103.{1/2/3/4/5/6/7/8/9}, 38.{1/2/3/4}, 39.{1/2/3/4/5/6/7/8/9}, 40.{1/2/3/4/5}, roasting
+        and shivering,
         103, 104, thermometer, 38, 40, shivers, hot and cold, burning up with, sweating, fever, feverish,
         temperature, temp of, running .. temp, chills, pyrexia, febrile, shivering, sweats, 38.{5/6/7/8/9}, 39, 101,
         102
     """,
     "hot_lid": """
+        <eye> is|are|feels|feel? boiling|roasting|scorching|baking,
         <eye> <be>? <very>? <very>? hot|warm, hot <eye>, <eye> .. hot to touch
     """,
     "headache": """

@@ -143,6 +143,12 @@ TOPICS = {
         sitter .. cancelled, running .. late, im running, be there .. at|by|for, see you .. <day>
     """,
     "question": """
+        you|u|ye|do have|give|offer|got a? discount|discounts|vouchers|voucher|gift|parking|wifi, what time you|do|are
+        you|ye|u? close|open|shut, are ye|you|u open, do ye|you|yous do|sell|offer|take, can i|she|we|he
+        swim|go|wear|use|still|shower|bathe|sauna, can she|he|we|they, help me decide|choose|pick, what should
+        she|he|they, is this ye|you or, please|kindly|pls share|send|forward .. bill|invoice|receipt|details, ok if|to
+        i? stop|pop|come|grab, alright if i, had anyone|anybody else, do i bring, do i keep, what size|kind|brand|type,
+        where do i, which .. better, how many weeks|days, will ye|you need, do ya need,
         is it catching|contagious|ok|okay|normal|safe|bad, am i being dramatic|silly|daft|paranoid, or am i being|just,
         can hayfever|hay|pollen|sweat|sun|chlorine, hypothetically .. have|can|will|would|do|does|should, have i
         ruined|killed|broken|wrecked|damaged, what means, kindly advise|advice|guide, what do you|ye reckon, what to do
@@ -189,6 +195,13 @@ TOPICS = {
         located, hold up in, would it be, might i, could i ask
     """,
     "complaint": """
+        not at all|very|one bit|bit|really|exactly? satisfied|happy|pleased|impressed|amused with|by|about, not
+        satisfied, get|got|has|have|had|gave|with attitude|an? attitude, mins|minutes|min|hour|hours late
+        starting|taking|calling|seeing, started .. late, not so much as a|an, without so much as, what i object to, i
+        object to, object to being, spoke|spoken|talked|talking to|down my|me|to, didnt|dont|not appreciate,
+        startled|surprised|shocked|constipated owl|possum|meerkat|rabbit|doll, brought tears .. price|bill|cost, min
+        wait, minutes? wait|waiting to, kept me waiting, daft price, rip off, ripoff, overcharged, charged me|for ..
+        never|neither|didnt, not cute for|at,
         n|and i? look half asleep, look like .. panto|pantomime|hooker|barbie|bratz|goth|muppet, come out like, panto,
         never asked for, charged extra, asked for natural .. not|and|came|come|got, wasnt cheap, paid all that, hurts my
         soul how|that, not the style|shape|length|curl i, isnt the style|shape|look, not even the

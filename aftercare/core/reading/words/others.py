@@ -112,7 +112,7 @@ SIGNS = {
         schlecht luft | luft bekomm | kann kaum atmen | non riesco a respirare | non respiro |
         manca il respiro | gola chiu | gola che si chiude | kho tho | khong tho | nghet tho |
         nie moge oddychac | trudno oddychac | duszno | dusze sie | hirap huminga | hindi makahinga |
-        di makahinga | nahihirapan huminga | niet ademen | geen lucht | benauwd | nefes alam | nu pot respira |
+        di makahinga | nahihirapan huminga | nahihirapan po akong huminga | nahihirapan akong huminga | nahihirapang huminga | hirap po akong huminga | hirap po huminga | kinakapos ng hininga | niet ademen | geen lucht | benauwd | nefes alam | nu pot respira |
         sesak napas | sulit bernapas | pa ka respire | не могу дышать | трудно дышать | тяжело дышать |
         задыхаюсь | задыха | горло сжима | горло отек | не могу глотать | удуш | 下不了气 | 呼吸困难 |
         喘不过气 | 不能呼吸 | 呼吸不 | 喘不上 | 喉咙紧 | 喉咙肿 | 无法呼吸 | 呼吸困難 | 息ができ | 息が苦し |
@@ -145,7 +145,7 @@ SIGNS = {
         nicht mehr offnen | nicht aufmachen | zugeklebt | auge zu | zugeschwollen | bekomme .* nicht auf |
         krieg .* nicht auf | non riesco ad aprire | non si apre | occhio incollato | occhi incollati |
         khong mo duoc | khong mo mat | khong the mo | mat dinh | nie moge otworzyc | sklejon | nie otwiera |
-        hindi maibuka | hindi ko mabuksan | hindi mabuksan | di mabuksan | di ko mabuksan | ayaw bumukas |
+        hindi maibuka | hindi ko mabuksan | hindi mabuksan | di mabuksan | di ko mabuksan | ayaw bumukas | ayaw na bumukas | ayaw na po bumukas | ayaw po bumukas | ayaw nang bumukas | hindi na bumukas | di na bumukas | hindi po bumubukas | di ko maidilat | hindi ko maidilat | hindi maidilat | dumikit .* talukap | dumikit .* taas at baba |
         krijg .* niet open | niet open | acilmiyor | acamiyorum | nu pot deschide | tidak bisa buka |
         tidak bisa dibuka | не открывается | не могу открыть | склеил | слипся | слиплись | 睁不开 | 张不开 |
         打不开 | 粘住 | 黏住 | 睜不開 | 開かない | 開けられ | 開けない | くっついて | 안 떠져 | 안떠져 | 못 뜨 |

@@ -16,7 +16,7 @@ CLASSES = {
     """,
     "via": "garganta pecho pulmon pulmones traquea cogote gaznate bronquios",
     "aprieta": """
-        cierra cerrando cerrada cerrado cerrandose cerro aprieta apretada apretado apretadito apretandose apretando
+        cierra cerrando cerrada cerrado cerrandose cerrandoseme cerrandome cerro aprieta apretada apretado apretadito apretandose apretando
         oprime oprimido oprimida opresion presion pesado pesada peso chifla chiflando silba silbando pita pitando
         truena ronca inflamada inflamado hinchada hinchado nudo bola tapada tapado estrecha estrechando angosta
         ahorca ahorcando rara raro dormida pica

@@ -53,6 +53,8 @@ SCOPE = {
         salvo cuando, salvo si
     """,
     "over": """
+        ya estaba|estaban|esta|estan|amaneci|amanecio
+        normal|normales|perfecto|perfectos|limpio|limpios|deshinchado|deshinchados, se fue|paso|quito|bajo al? solo|sola|rato|enseguida,
         despues se acabaron|acabo|quito|fue, se acabaron, se acabo, amanecieron bien|perfectos|normales|limpios,
         amanecio bien|perfecto|normal|limpio, ahora esta|estan todo|todos|todas? joya|bien|perfecto|ok|genial|barbaro,
         todo joya, ahora todo joya|bien|perfecto|ok, ya se bajo|bajaron, but now todo bien, luego nada, dos dias y ya,
@@ -83,6 +85,8 @@ SCOPE = {
         me funciono, hoy perfecta, hoy perfecto, hoy normal, ya cero
     """,
     "near": """
+        hoy ya? casi nada, ya casi nada de, apenas se nota, queda|quedan un?
+        poco|poquito|apenas,
         cada dia menos, cada dia mejor, mejor cada dia, va de salida, ya casi nada, casi nada ya, ya ni se nota,
         casi ni se nota, ayer era peor, ayer estaba peor, va para abajo, ya va para abajo, se esta yendo, esta
         cediendo, va cediendo, va pasando, se va bajando, se me va pasando, va disminuyendo, ya bajando, ya mejor
@@ -131,6 +135,8 @@ SCOPE = {
     """,
     "notwill": "puede que tenga, puede ser, van a explotar, va a explotar, voy a desmayar, va a reventar",
     "other": """
+        crio, cria, crios, crias, nene, nena, nenes, el peque, la peque, los peques, chiquillo, chiquilla, chavo|chava
+        de, la|una chica|senora|muchacha de|del|que,
         gata, gatita, gatito, perra, paciente, pacientes, mi suegra, amiga mia, cuñado, cunado, mi ex, hermana,
         hermanas, mama, mami, madre, papa, padre, amiga, amigas, amigo, prima, primo, esposo, marido, novio, novia,
         hija, hijo, hermano, tia, tio, sobrina, companera, companeras, companero, vecina, jefa, abuela, abuelita,

@@ -228,7 +228,7 @@ SIGNS = {
         conocimiento, perdi el sentido, sincope, colapse, sudor frio, patatus, soponcio, vahido{s/}, me voy de lado
     """,
     "injury!": """
-        rasgun{o/e/aron} .. <ojo>, <ojo> .. rasgunado, cornea, corte en .. <ojo>, cort{e/o/aron} .. <ojo>, pinza{s/}
+        rasgun{o/e/aron} .. <ojo>, <ojo> .. rasgunado, cornea rayada|raspada|lastimada|danada|herida|rota|cortada, corte en .. <ojo>, cort{e/o/aron} .. <ojo>, pinza{s/}
         .. <ojo>, con la pinza, con las pinzas, me pico .. con .. pinza, herida en .. <ojo>, <ojo> .. herida,
         perfor{o/ado/ada}, ulcera, me lastimo .. con la pinza
     """,

@@ -65,6 +65,7 @@ TOPICS = {
         pantalla .. borrosa
     """,
     "fine": """
+        valio cada|la, valieron cada|la,
         parezco modelo|artista|famosa|reina|muneca, dice que parezco, no me han picado, ni un dia .. picado|molestado,
         ni las siento, no se me ha caido ni, divinas, preciosas, de diez, un diez, de lujo, brutales, de infarto, de
         muerte lenta, todo el mundo me, todas me preguntan, me preguntan donde, feliz con, contenta con, fascinada,
@@ -186,6 +187,8 @@ TOPICS = {
         hora, cambio de hora, te caigo el|a, casi llego, ya casi llego, voy saliendo, me urge
     """,
     "question": """
+        tienes|teneis|tienen|tiene|hay uno|una|otro|otra? distinto|distinta|diferente|alternativa, decime si|que, dime
+        si, me puedo meter|banar|maquillar|poner|duchar,
         me pasas|das|mandas la direccion|ubicacion, la direccion porfa, la ubicacion porfa, cual es la
         direccion|ubicacion, donde quedan|estan|es, que|k precio tiene|tienen, cuanto cuesta|sale|cobras|cobran|vale|es,
         en cuanto sale|esta, que onda con, puedo banarme|nadar|entrar|dormir|maquillarme|ponerme, es normal que, se
@@ -209,6 +212,8 @@ TOPICS = {
         sera que, sera alergia
     """,
     "complaint": """
+        cobrado|cobraste|cobraron|costado un ojo, ni se notan, parecen de plastico|mentira|muneca, un ojo de la cara ..
+        y ni|parecen|duran|no,
         estuvo con el celular|telefono|movil, con el celular todo, en el celular todo, las pague caras, un ojo de la
         cara, de ojo de la cara, ni de chiste, no era lo que, no fue lo que, no es lo que pedi, queria mas, las queria
         mas|menos, no quedo ninguna, me cobraron de mas, cobraron de mas, que carero, carisim{o/a/as}, me dejaron
@@ -310,6 +315,9 @@ TOPICS = {
         activ{en/ar/ame} .. mensajes|recordatorios, mandenme de nuevo, vuelvan a mandar{me/}
     """,
     "wrong_person": """
+        no soy soy su|el|la tio|tia|hermano|hermana|mama|papa|marido|esposo|hijo|hija|primo, ya no es de ella|el|esa,
+        numero ya no es, este numero|telefono|celular|movil ya no, yo no soy, se equivoca, se equivoca usted, se ha
+        equivocado, te has equivocado, se han equivocado, os habeis equivocado,
         se confundieron, se confundio de, te confundiste, no es el numero de, este celular|numero|telefono no, no soy
         la|el|esa|ese, equivocad{o/a} de,
         ella ya no tiene este, ya no tiene este cel|celular|numero|telefono, no soy .. ella ya no, yo no soy esa|esta|maria|ella, no soy maria|ana|rosa|la|esa|ella|quien, no soy su clienta|cliente, no se de

@@ -36,6 +36,10 @@ SEEN = (
     "dot",
     "eve",
     "flo",
+    "ida",
+    "joy",
+    "lou",
+    "ned",
 )
 UNSEEN = ("ora", "pip", "que", "rex")  # measured as a whole, never read: see corpus/README.md
 URGENT = ("emergency", "same_day")

@@ -86,6 +86,9 @@ def test_what_is_only_denied_is_fine() -> None:
         ("no itch until last night", ["itching"]),
         ("It doesn't not itch", ["itching"]),
         ("rojo no tengo, picazón sí", ["itching"]),
+        ("I couldn't say they aren't itching", ["itching"]),
+        ("I would never claim there's no redness", ["redness"]),
+        ("picar no me pica. arder sí", ["burning"]),
     ],
 )
 def test_a_denial_that_is_taken_back_or_ended_is_none(text: str, told: list[str]) -> None:

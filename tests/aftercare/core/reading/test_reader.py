@@ -60,6 +60,11 @@ def test_an_emergency_is_read_as_one(text: str) -> None:
         "spots open on friday?",
         "the red lipstick goes so well with them",
         "me muero de lo lindas que quedaron",
+        "blinded the entire class with these",
+        "my nose is running and my head is pounding but lashes are perfect",
+        "brows came out reddish, not happy",
+        "sobbed at the christening, streaming, and they held",
+        "how long before the visit do I stop my allergy tablets",
     ],
 )
 def test_a_figure_of_speech_is_no_sign(text: str) -> None:
@@ -85,7 +90,9 @@ def test_spellings_are_mended(text: str, sign: Sign) -> None:
     assert sign in read(text).signs
 
 
-@pytest.mark.parametrize("text", ["dwelling on it", "it was a witch costume", "the spelling", "i switched shampoo"])
+@pytest.mark.parametrize(
+    "text", ["dwelling on it", "it was a witch costume", "the spelling", "i switched shampoo", "se han quedado así"]
+)
 def test_real_words_are_left_alone(text: str) -> None:
     assert read(text).signs == ()
 

@@ -26,6 +26,10 @@ from aftercare.core.reading import Sign, Topic, read
         "I asked twice now. leave me in peace",
         "corten con los mensajes",
         "ya basta de recordatorios, por favor",
+        "STOP.\nmy eye still stings by the way",
+        "Delete. My. Number.",
+        "I'd rather not get these texts",
+        "you can turn off the machine now",
     ],
 )
 def test_an_opt_out_is_obeyed(text: str) -> None:
@@ -48,6 +52,10 @@ def test_an_opt_out_is_obeyed(text: str) -> None:
         "i never want these lashes to fall out",
         "will the redness go away?",
         "no es que me moleste la luz",
+        "text me again and I'll confirm Friday",
+        "they dont bother me anymore",
+        "oh stop. I love them",
+        "butt dial sorry",
         "stop with the small talk and tell me what to do about this swelling",
     ],
 )

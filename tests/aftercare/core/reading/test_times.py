@@ -17,6 +17,9 @@ from aftercare.core.reading import Topic, Urgency, read
         "it WAS sore. it is not sore now.",
         "was itchy, isn't itchy now",
         "bit crusty two mornings but since thursday they wake up clean",
+        "were red when I got in, red was gone by supper",
+        "el sábado se me hinchó, el lunes ya estaba normal",
+        "The swelling was there on Sunday and has gone, she is back at school",
     ],
 )
 def test_a_sign_that_is_over_is_watched_and_not_listed(text: str) -> None:
@@ -45,10 +48,17 @@ def test_a_sign_that_is_nearly_over_stays_listed(text: str) -> None:
         "eye's gone all red",
         "redness is gone but it is still itchy",
         "sigue rojo y no se me quita",
+        "redness gone on Tuesday but its back in my left eye",
+        "just a bit of crust in the corner",
+        "ya está bien hinchado",
     ],
 )
 def test_a_sign_that_stays_or_comes_back_is_current(text: str) -> None:
     assert read(text).urgency is Urgency.SAME_DAY
+
+
+def test_of_two_signs_the_one_that_turned_into_the_other_is_over() -> None:
+    assert [str(sign) for sign in read("it went from itchy to painful").signs] == ["pain"]
 
 
 def test_no_longer_is_a_denial_of_what_was() -> None:

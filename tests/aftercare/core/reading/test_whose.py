@@ -21,6 +21,10 @@ from aftercare.core.reading import Urgency, read
         "my friend had hers done with you the same day and her eyes are burning",
         "my friend's mum had red eyes after lashes",
         "if you'd asked me whether they itch I'd have laughed",
+        "my friend reckons hers stung for an hour, lovely salon though",
+        "girl I work with has red eyes, she went elsewhere",
+        "when I was 9 my lips swelled up from a bee sting, is that a problem?",
+        "would sore eyes be normal? havent had mine done yet",
     ],
 )
 def test_what_is_anothers_or_long_ago_or_imagined_is_no_current_sign(text: str) -> None:
@@ -44,6 +48,13 @@ def test_what_is_anothers_or_long_ago_or_imagined_is_no_current_sign(text: str) 
         "Mother of Zoe (15) here, her eyelid is puffy this morning",
         "my daughter had her lashes done with you on Monday and her eyes are red",
         "bestie they are so cute but my one eye is leaking",
+        "my husband reckons my lid is swollen",
+        "hiya its Tillys mam, her lids are sore and red",
+        "my daughter got a set at your salon and her eyelid is itching",
+        "the girl at the desk gave me drops but my eye is still red",
+        "softer than my last set. My left eye has felt gritty since Monday",
+        "havent had them infilled yet but my eyes are burning",
+        "never had lashes done before and my eyes are stinging now",
     ],
 )
 def test_her_own_sign_is_current(text: str) -> None:
