@@ -41,7 +41,7 @@ SEEN = (
     "lou",
     "ned",
 )
-UNSEEN = ("ora", "pip", "que", "rex")  # measured as a whole, never read: see corpus/README.md
+UNSEEN = ("ora", "pip", "que", "rex", "gil", "hal")  # measured as a whole, never read: see corpus/README.md
 URGENT = ("emergency", "same_day")
 Row = dict[str, Any]
 
