@@ -25,10 +25,13 @@ def figures(request: StudioRequest) -> HttpResponse:
     """Show the figures of a period, each with what stands behind it."""
     report, problem = _report(request)
     every = sections.every(report)
+    lines = summary(every)
+    summed_up = {line.key for line in lines}
     context = {
         "report": report,
         "sections": every,
-        "summary": summary(every),
+        "summary": lines,
+        "others": [section for section in every if section.key not in summed_up],
         "period": report.period,
         "periods": [(name, words) for name, words in periods.PERIODS.items() if name != periods.OWN],
         "problem": problem,

@@ -36,7 +36,7 @@ def test_each_lot_stands_with_its_counts_and_the_one_to_look_at_first(cast: Cast
     assert "100 sets · 10 followed by a reaction" in page
     assert "8 of 20 sets followed by a reaction Birch 4, lot 0419 Look at this lot." in page
     assert "40.0 % of its sets (21.9 to 61.3) · 2.0 expected at the rate of all sets" in page  # Wilson's, 8 of 20
-    assert "Too few lots or reactions to draw a ratio" in page
+    assert "Too few lots or reactions to say how many times the usual" in page
     assert page.count("Look at this lot.") == 1
     assert "of 20 lots like all others, about one at most is ever marked" in page
 
