@@ -1,4 +1,4 @@
-"""What the check of a wording says, as `spoken` finds it: core computes it in English, without Django."""
+"""What the check of a wording and its fields say, as `spoken` finds it: core has it in English, without Django."""
 
 from __future__ import annotations
 
@@ -124,4 +124,43 @@ FORMS = (
     form("Send her to emergency eye care or a doctor; a person of the studio calls her."),
     form("It is a word on health, and a screen with a notice to all of a day is read by others."),
     form("Leave it out, or write to her alone."),
+    # aftercare.core.fields: what each field says
+    form("Your studio's name."),
+    form("Your studio's telephone for clients."),
+    form("Her first name."),
+    form("The artist of the visit."),
+    form("Your own name for the service."),
+    form("The visit's day, on your studio's clock."),
+    form("The visit's hour, on your studio's clock."),
+    form("How many minutes are booked."),
+    form("Which of the messages for this occasion it is: the first is 0."),
+    form("For an if: the visit has moved since she was last told."),
+    form("For an if: she has had no set with you yet."),
+    form("For an if: she has not signed the waiver."),
+    form("For an if: she is under 18."),
+    form("For an if: she wears contact lenses."),
+    form("How many hours to keep the lashes dry, from the adhesive that was used."),
+    form("The days between which the next visit would be best."),
+    form("The day of the visit that she has booked, where it is later than those days; empty where none is."),
+    form("The page with the questions before her visit; empty where she has answered them."),
+    form("The caution: signs that are not normal and what to do. It is fixed and cannot be left out."),
+    form("How she stops these messages."),
+    form("The emergency number of her country."),
+    form("Where she gets emergency eye care."),
+    form("The poison line of her country, where there is one."),
+    form("By when a person calls her."),
+    form("For an if: she has a visit booked, which waits until somebody spoke with her."),
+    form(
+        "Her own page about this visit: what to do, how to tell you of her eyes, the calendar entry. Within "
+        "an “if page” it is left out of a text that it would make dearer than two."
+    ),
+    form("Her own page with what you keep about her: she asked for it."),
+    form("The page that opens what this is about."),
+    form("When the list was counted."),
+    form("When the newest reply came in; empty where none has."),
+    form("When the service last looked at what is due."),
+    form("How many clients have something open."),
+    form("How many of them are urgent."),
+    form("For an if: nothing is open."),
+    form("How many other lines wait, such as a test in time or a visit to mark."),
 )

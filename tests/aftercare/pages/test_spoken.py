@@ -9,6 +9,7 @@ from collections.abc import Iterator
 import pytest
 from django.utils import translation
 
+from aftercare.core.fields import FIELDS
 from aftercare.core.timing import Occasion, Reason, Rules, explain
 from aftercare.pages.spoken import FORMS, spoken
 from studio import catalogue
@@ -107,3 +108,7 @@ def test_no_form_hides_another() -> None:
             filled = re.sub(r"\{(\w+)\}", r"<\1>", form)
             wanted = re.sub(r"\{(\w+)\}", r"<\1>", translation.gettext(form))
             assert spoken(filled) == wanted
+
+
+def test_what_each_field_of_a_wording_says_has_its_form() -> None:
+    assert [field.meaning for field in FIELDS.values() if field.meaning not in FORMS] == []
