@@ -72,7 +72,7 @@ def test_a_change_is_in_force_planned_and_taken_back(studio: Studio) -> None:
         ("prepare_days=15", "The rule prepare_days cannot be 15: write a number from 1 to 14 days."),
         ("prepare_days=-1", "write a whole number, 0 or above"),
         ("prepare_days=four", "is not JSON"),
-        ("hours=[420,1200]", "open at 08:00 or later"),
+        ("hours=[420,1200]", "open at 8:00 am or later"),
         ("since=1", "there is no number “since”"),
         ("prepare_days", "Write NAME=VALUE"),
     ],
