@@ -40,8 +40,9 @@ def depart(parcels: Sequence[Parcel], now: datetime, at: datetime, patience: int
 
     One may not that is no longer the caller's own; whose client's records have changed since it was judged by them,
     or are ahead of her plan; whose studio has gone live or back since; whose address has said stop. Commit before the
-    first byte leaves. ``at`` is the moment by the database's clock, by which leases are; ``patience`` is in seconds:
-    how long an answer may take before a crash is taken for granted.
+    first byte leaves. ``now`` is when the tries began; ``at`` is the moment by the database's clock, by which leases
+    are; ``patience`` is in seconds: how long an answer may take before a crash is taken for granted. Raises
+    IntegrityError, with nothing written, where a try stands already.
     """
     if not parcels:
         return set()

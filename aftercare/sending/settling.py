@@ -69,11 +69,6 @@ class Settler:
         if self.error is not None:
             raise self.error
 
-    @property
-    def is_idle(self) -> bool:
-        """Whether nothing waits to be written."""
-        return not self.heard
-
     def _is_due(self) -> bool:
         return bool(self.heard) and (self.ended or len(self.heard) >= MOST or time.monotonic() - self.since >= LISTEN)
 

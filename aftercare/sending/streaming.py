@@ -270,9 +270,9 @@ class _Wire:
         return 0.0 if self.waiting and not self.holds and self._stream().room() > 0 else LISTEN
 
     def _depart(self, window: Sequence[Letter]) -> None:
-        now = clock.now()
-        judge = Judge(now, self.feeder.roads, None)
         try:
+            now = clock.now()
+            judge = Judge(now, self.feeder.roads, None)
             going = Journal(self.road, judge, now).depart(window, now)
         except DatabaseError as error:
             self._wait_for_database(error)
