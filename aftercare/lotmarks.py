@@ -1,7 +1,8 @@
 """Lots of adhesive whose reactions pass the owner's level are marked once a night, and stand on the morning list.
 
 Nobody has to think of looking. A mark stays for good, as the level is kept for a lot's whole life; it leaves the list
-when the lot is set aside, or when the owner says that she has looked and leaves it in use.
+when the lot is set aside, or when the owner says that she has looked and leaves it in use, until one more reaction
+comes after that.
 """
 
 from __future__ import annotations
@@ -41,9 +42,20 @@ def mark_due(now: datetime, *, seconds: float, stop: Callable[[], bool] = lambda
 
 
 def mark(studio: Studio, now: datetime) -> int:
-    """Mark those lots of a studio that stand out and were not marked before; return how many."""
-    found = [lot.adhesive.pk for lot in lotwatch.watch(studio, now).lots if lot.stands_out]
-    return Adhesive.objects.filter(pk__in=found, marked_at=None).update(marked_at=now)
+    """Mark those lots of a studio that stand out and were not marked before; return how many.
+
+    One that was looked at and left in use is to be looked at again once it has brought one more reaction.
+    """
+    found = [lot.adhesive for lot in lotwatch.watch(studio, now).lots if lot.stands_out]
+    looked = {one.pk: one.looked_at for one in found if one.looked_at is not None}
+    if looked:
+        again = {
+            one.visit.adhesive_id
+            for one in lotwatch.followed(studio, now)
+            if (since := looked.get(one.visit.adhesive_id or 0)) is not None and one.reactions[-1].at > since
+        }
+        Adhesive.objects.filter(pk__in=again).update(looked_at=None, looked_by=None)
+    return Adhesive.objects.filter(pk__in=[one.pk for one in found], marked_at=None).update(marked_at=now)
 
 
 def to_look_at(studio: Studio) -> QuerySet[Adhesive]:

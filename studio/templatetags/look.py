@@ -32,7 +32,7 @@ def place(context: Context, name: str, words: str, count: int = 0, counted: str 
     if path == href:
         return format_html('<a href="{}" aria-current="page">{}</a>', link, words)
     if path.startswith(f"{href}/"):
-        return format_html('<a href="{}" aria-current="true">{}</a>', href, words)
+        return format_html('<a href="{}" aria-current="true">{}</a>', link, words)
     return format_html('<a href="{}">{}</a>', link, words)
 
 

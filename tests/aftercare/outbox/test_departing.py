@@ -15,19 +15,9 @@ from aftercare.outbox import Parcel
 from studio import clock
 from studio.models import Client, Studio
 from tests.letters import begin, make_line, make_message, parcel_of
-from tests.people import NOW, make_client, make_studio
+from tests.people import NOW, make_client
 
 pytestmark = pytest.mark.django_db
-
-
-@pytest.fixture
-def mia() -> Client:
-    return make_client(make_studio(), mobile="+12125550101")
-
-
-@pytest.fixture
-def line(mia: Client) -> Line:
-    return make_line(mia.studio)
 
 
 def depart(*parcels: Parcel) -> set[int]:

@@ -13,20 +13,10 @@ from aftercare.outbox import Answered
 from aftercare.transports.base import Outcome
 from studio import clock
 from studio.models import Client
-from tests.letters import begin, end, make_line, make_message
-from tests.people import NOW, make_client, make_studio
+from tests.letters import begin, end, make_message
+from tests.people import NOW
 
 pytestmark = pytest.mark.django_db
-
-
-@pytest.fixture
-def mia() -> Client:
-    return make_client(make_studio(), mobile="+12125550101")
-
-
-@pytest.fixture
-def line(mia: Client) -> Line:
-    return make_line(mia.studio)
 
 
 def test_what_was_taken_is_handed_over(mia: Client, line: Line) -> None:

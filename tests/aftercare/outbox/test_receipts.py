@@ -11,23 +11,13 @@ from aftercare.core.delivery import Event
 from aftercare.models import Attempt, Line, Message, Receipt
 from aftercare.transports.base import ReceiptNote
 from studio.models import Client
-from tests.letters import begin, end, make_line, make_message
-from tests.people import NOW, make_client, make_studio
+from tests.letters import begin, end, make_message
+from tests.people import NOW, make_client
 
 pytestmark = pytest.mark.django_db
 LATER = NOW + timedelta(minutes=1)
 DELIVERED = ReceiptNote(provider_ref="their-7", word="delivered", event=Event.DELIVERED)
 BOUNCED = ReceiptNote(provider_ref="their-7", word="bounced", event=Event.FAILED, problem="The mailbox is full.")
-
-
-@pytest.fixture
-def mia() -> Client:
-    return make_client(make_studio(), mobile="+12125550101")
-
-
-@pytest.fixture
-def line(mia: Client) -> Line:
-    return make_line(mia.studio)
 
 
 @pytest.fixture

@@ -14,21 +14,11 @@ from aftercare.models import Attempt, Line, Message
 from aftercare.transports.base import ReceiptNote
 from studio import clock
 from studio.models import Client
-from tests.letters import begin, end, make_line, make_message
-from tests.people import NOW, make_client, make_studio
+from tests.letters import begin, end, make_message
+from tests.people import NOW
 
 pytestmark = pytest.mark.django_db
 NOT_AGAIN = sorted(set(Occasion) - SAFETY)
-
-
-@pytest.fixture
-def mia() -> Client:
-    return make_client(make_studio(), mobile="+12125550101")
-
-
-@pytest.fixture
-def line(mia: Client) -> Line:
-    return make_line(mia.studio)
 
 
 def let_time_pass() -> None:

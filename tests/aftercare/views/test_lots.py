@@ -196,3 +196,17 @@ def test_a_lot_that_is_set_aside_or_looked_at_leaves_the_morning_list(cast: Cast
     owner.post(f"{PAGE}/{bad.pk}/aside", {"aside": "yes"})
     assert "Look at this lot" not in words(owner.get("/morning"))
     assert lotmarks.mark(cast.studio, cast.now) == 0
+
+
+def test_a_lot_that_was_left_in_use_comes_back_with_one_more_reaction(cast: Cast, bad: Adhesive, as_: SignIn) -> None:
+    lotmarks.mark(cast.studio, cast.now)
+    as_(cast.olga).post(f"{PAGE}/{bad.pk}/looked")
+    Adhesive.objects.update(looked_at=cast.at(9, -17))
+    lotmarks.mark(cast.studio, cast.now)
+    assert not lotmarks.to_look_at(cast.studio).exists()  # nothing came since
+
+    hers = cast.studio.clients.get(first_name="Person12")
+    Reaction.objects.create(client=hers, visit=hers.visits.get(), at=cast.at(9, -16), words="itchy")
+    lotmarks.mark(cast.studio, cast.now)
+
+    assert list(lotmarks.to_look_at(cast.studio)) == [bad]

@@ -1,4 +1,4 @@
-"""The figures are sums by the database, in SQL of its own: the same come out of PostgreSQL as out of SQLite."""
+"""Where the service speaks SQL of its own, its tests hold on PostgreSQL as they do on SQLite."""
 
 from __future__ import annotations
 
@@ -17,6 +17,7 @@ COUNTED = (
     "tests/aftercare/views/test_figures.py",
     "tests/aftercare/pages/test_paging.py",
 )
+SENT = ("tests/aftercare/outbox", "tests/aftercare/sending")
 
 pytestmark = [
     pytest.mark.servers,
@@ -24,12 +25,13 @@ pytestmark = [
 ]
 
 
-def test_whatever_is_counted_is_counted_alike_by_either_database(tmp_path: Path) -> None:
+@pytest.mark.parametrize("parts", [COUNTED, SENT], ids=["counted", "sent"])
+def test_what_holds_on_one_database_holds_on_the_other(parts: tuple[str, ...], tmp_path: Path) -> None:
     command = [sys.executable, "-m", "pytest", "-q", "-p", "no:cacheprovider", "-p", "no:xdist"]
 
     with servers.postgres() as url:
         done = subprocess.run(
-            [*command, *COUNTED],
+            [*command, *parts],
             cwd=ROOT,
             env={**os.environ, "DATABASE_URL": url, "DATA_DIR": str(tmp_path)},
             capture_output=True,
