@@ -61,9 +61,10 @@ def _act(note: ReceiptNote, said: str, *, nobodys: bool) -> Attempt | None:
     Returns the attempt that it is about, where that is one of ours.
     """
     now = clock.now()
-    [attempt] = outbox.note_receipts(_account(note), [note], now)
-    if attempt is None:
+    [known] = outbox.note_receipts(_account(note), [note], now)
+    if known is None:
         return None
+    attempt = Attempt.objects.select_related("message", "line").get(pk=known)
     message, line = attempt.message, attempt.line
     if said in ENDS:
         stops.unsubscribe(line, message.address, now=now, words=ENDS[said])

@@ -6,13 +6,14 @@ On PostgreSQL all of it is one statement: while it runs nothing leaves, so that 
 from __future__ import annotations
 
 import json
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from datetime import datetime, timedelta
+from functools import cache
 from typing import Any
 
 from django.core.serializers.json import DjangoJSONEncoder
 from django.db import connection, transaction
-from django.db.models import Max
+from django.db.models import Max, Model
 
 from aftercare.core import delivery, segments
 from aftercare.core.delivery import Event, State
@@ -21,10 +22,18 @@ from aftercare.outbox import rows
 from aftercare.outbox.handing import Parcel
 from studio.models import Client, Studio
 
-Columns = dict[str, tuple[Any, list[Any]]]  # by name: a field that says of which type they are, and the values
-
-_ASKED = ("lease", "as_of", "heeds", "lowered")  # beside what is written
-_ATTEMPT = {
+_GIVEN: dict[str, tuple[type[Model], str]] = {  # what is told of each message, and which field says its type
+    **{"id": (Message, "id"), "lease": (Message, "lease_until"), "as_of": (Client, "revision")},
+    **{"heeds": (Message, "rehearsed"), "lowered": (Stop, "address"), "number": (Attempt, "number")},
+    **{"provider": (Attempt, "provider"), "reference": (Attempt, "reference"), "key": (Attempt, "key")},
+    **{"likeness": (Attempt, "likeness"), "key_until": (Attempt, "key_until"), "state": (Message, "state")},
+    **{"reason": (Message, "reason"), "line": (Message, "line"), "channel": (Message, "channel")},
+    **{"address": (Message, "address"), "subject": (Message, "subject"), "text": (Message, "text")},
+    **{"segments": (Message, "segments"), "rehearsed": (Message, "rehearsed"), "worded": (Message, "worded")},
+    **{"began": (Message, "handing_over_at"), "until": (Message, "lease_until")},
+}
+_ASKED = ("id", "lease", "as_of", "heeds", "lowered", "line", "rehearsed")
+_ATTEMPT = {  # the fields that are written, by their columns in what is given
     **{"message": "id", "number": "number", "line": "line", "provider": "provider", "reference": "reference"},
     **{"started_at": "began", "key": "key", "likeness": "likeness", "key_until": "key_until"},
 }
@@ -33,6 +42,8 @@ _MESSAGE = {
     **{"subject": "subject", "text": "text", "segments": "segments", "rehearsed": "rehearsed", "worded": "worded"},
     **{"handing_over_at": "began", "lease_until": "until"},
 }
+
+Columns = dict[str, list[Any]]  # of equal length, by the names of _GIVEN
 
 
 def depart(parcels: Sequence[Parcel], now: datetime, at: datetime, patience: int) -> set[int]:
@@ -50,51 +61,44 @@ def depart(parcels: Sequence[Parcel], now: datetime, at: datetime, patience: int
     going = _in_one(columns) if connection.vendor == "postgresql" else _one_by_one(columns)
     for place, parcel in enumerate(parcels):
         if parcel.message.pk in going:
-            for name, column in _MESSAGE.items():
-                setattr(parcel.message, rows.field(Message, name).attname, columns[column][1][place])
+            for attribute, column in _written_to_a_message():
+                setattr(parcel.message, attribute, columns[column][place])
     return going
+
+
+@cache
+def _written_to_a_message() -> list[tuple[str, str]]:
+    return [(rows.field(Message, name).attname, column) for name, column in _MESSAGE.items()]
 
 
 def _columns(parcels: Sequence[Parcel], now: datetime, at: datetime, patience: int) -> Columns:
     numbers = _next_numbers(parcels)
     messages = [parcel.message for parcel in parcels]
     journaled = delivery.advance(State.CLAIMED, Event.JOURNAL).value
-
-    def of(model: type[Message | Attempt | Client | Stop], name: str, values: list[Any]) -> tuple[Any, list[Any]]:
-        return model._meta.get_field(name), values
-
     return {
-        "id": of(Message, "id", [message.pk for message in messages]),
-        "lease": of(Message, "lease_until", [message.lease_until for message in messages]),
-        "as_of": of(Client, "revision", [parcel.as_of for parcel in parcels]),
-        "heeds": of(Message, "rehearsed", [parcel.heeds_stops for parcel in parcels]),
-        "lowered": of(Stop, "address", [parcel.address.lower() for parcel in parcels]),
-        "number": of(Attempt, "number", [numbers.get(message.pk, 1) for message in messages]),
-        "provider": of(Attempt, "provider", [parcel.provider for parcel in parcels]),
-        "reference": of(Attempt, "reference", [parcel.reference for parcel in parcels]),
-        "key": of(Attempt, "key", [parcel.key for parcel in parcels]),
-        "likeness": of(Attempt, "likeness", [parcel.likeness for parcel in parcels]),
-        "key_until": of(
-            Attempt,
-            "key_until",
-            [at + timedelta(seconds=parcel.key_lifetime) if parcel.key else None for parcel in parcels],
-        ),
-        "state": of(Message, "state", [journaled] * len(parcels)),
-        "reason": of(Message, "reason", [""] * len(parcels)),
-        "line": of(Message, "line", [parcel.line.pk for parcel in parcels]),
-        "channel": of(Message, "channel", [parcel.channel for parcel in parcels]),
-        "address": of(Message, "address", [parcel.address for parcel in parcels]),
-        "subject": of(Message, "subject", [parcel.subject[:200] for parcel in parcels]),
-        "text": of(Message, "text", [parcel.text for parcel in parcels]),
-        "segments": of(Message, "segments", [_segments(parcel) for parcel in parcels]),
-        "rehearsed": of(Message, "rehearsed", [parcel.rehearsed for parcel in parcels]),
-        "worded": of(Message, "worded", [parcel.worded for parcel in parcels]),
-        "began": of(Message, "handing_over_at", [now] * len(parcels)),
-        "until": of(
-            Message,
-            "lease_until",
-            [at + timedelta(seconds=patience + parcel.receipt_wait) for parcel in parcels],
-        ),
+        "id": [message.pk for message in messages],
+        "lease": [message.lease_until for message in messages],
+        "as_of": [parcel.as_of for parcel in parcels],
+        "heeds": [parcel.heeds_stops for parcel in parcels],
+        "lowered": [parcel.address.lower() for parcel in parcels],
+        "number": [numbers.get(message.pk, 1) for message in messages],
+        "provider": [parcel.provider for parcel in parcels],
+        "reference": [parcel.reference for parcel in parcels],
+        "key": [parcel.key for parcel in parcels],
+        "likeness": [parcel.likeness for parcel in parcels],
+        "key_until": [at + timedelta(seconds=parcel.key_lifetime) if parcel.key else None for parcel in parcels],
+        "state": [journaled] * len(parcels),
+        "reason": [""] * len(parcels),
+        "line": [parcel.line.pk for parcel in parcels],
+        "channel": [parcel.channel for parcel in parcels],
+        "address": [parcel.address for parcel in parcels],
+        "subject": [parcel.subject[:200] for parcel in parcels],
+        "text": [parcel.text for parcel in parcels],
+        "segments": [_segments(parcel) for parcel in parcels],
+        "rehearsed": [parcel.rehearsed for parcel in parcels],
+        "worded": [parcel.worded for parcel in parcels],
+        "began": [now] * len(parcels),
+        "until": [at + timedelta(seconds=patience + parcel.receipt_wait) for parcel in parcels],
     }
 
 
@@ -112,15 +116,15 @@ def _next_numbers(parcels: Sequence[Parcel]) -> dict[int, int]:
     return {message: number + 1 for message, number in last}
 
 
-def _may_go(given: str) -> str:
-    """Return the SQL that tells which of ``given`` may go.
+def _may_go(given: str, wanted: str) -> str:
+    """Return the SQL that finds what is ``wanted`` of those of ``given`` that may go.
 
     State and lease are asked for in words that no index answers to: what is claimed looks like little to PostgreSQL
     whenever its statistics are from a quiet hour, and all of it would be read for each message.
     """
     same = "IS NOT DISTINCT FROM" if connection.vendor == "postgresql" else "IS"
     return f"""
-        SELECT m.id FROM {given}
+        SELECT {wanted} FROM {given}
         JOIN {rows.table(Message)} m ON m.id = given.id
         JOIN {rows.table(Studio)} s ON s.id = m.studio_id
         LEFT JOIN {rows.table(Client)} c ON c.id = m.client_id
@@ -135,42 +139,49 @@ def _may_go(given: str) -> str:
 
 
 def _in_one(columns: Columns) -> set[int]:
-    types = ", ".join(f"%s::{rows.kind(field)}[]" for field, _ in columns.values())
-    attempt = {**{field.name: "%s" for field in rows.written(Attempt)}, **_in_given(_ATTEMPT)}
     defaults = [field.get_default() for field in rows.written(Attempt) if field.name not in _ATTEMPT]
-    statement = f"""
-        WITH given ({", ".join(columns)}) AS (SELECT * FROM unnest({types})),
-        going AS ({_may_go("given")} FOR UPDATE OF m),
+    return {pk for (pk,) in rows.fetch_prepared(_statement(), [*_prepared(columns, _GIVEN), *defaults])}
+
+
+@cache
+def _statement() -> str:
+    """Return the one statement.
+
+    Those that go are read once, with all that is written of them: as it is planned for few of them, joining them to
+    what is given a second time would compare each with each.
+    """
+    types = ", ".join(f"%s::{rows.kind(rows.field(*field))}[]" for field in _GIVEN.values())
+    attempt = {**{field.name: "%s" for field in rows.written(Attempt)}, **_of_going(_ATTEMPT)}
+    changes = [f"{rows.quoted(rows.field(Message, name))} = {place}" for name, place in _of_going(_MESSAGE).items()]
+    messages = rows.table(Message)
+    return f"""
+        WITH given ({", ".join(_GIVEN)}) AS (SELECT * FROM unnest({types})),
+        going AS ({_may_go("given", "given.*")} FOR UPDATE OF m),
         noted AS (
             INSERT INTO {rows.table(Attempt)} ({rows.columns(rows.written(Attempt))})
-            SELECT {", ".join(attempt.values())} FROM given JOIN going USING (id)
+            SELECT {", ".join(attempt.values())} FROM going
         )
-        UPDATE {rows.table(Message)} SET {_changes()} FROM given JOIN going USING (id)
-        WHERE {rows.table(Message)}.id = given.id RETURNING {rows.table(Message)}.id"""
-    given: list[Any] = [*(rows.prepared(*column) for column in columns.values()), *defaults]
-    return {pk for (pk,) in rows.fetch_prepared(statement, given)}
+        UPDATE {messages} SET {", ".join(changes)} FROM going WHERE {messages}.id = going.id RETURNING {messages}.id"""
 
 
-def _in_given(names: Mapping[str, str]) -> dict[str, str]:
-    return {name: f"given.{column}" for name, column in names.items()}
+def _prepared(columns: Columns, names: Iterable[str]) -> list[Sequence[Any]]:
+    return [rows.prepared(rows.field(*_GIVEN[name]), columns[name]) for name in names]
 
 
-def _changes() -> str:
-    fields = [(rows.field(Message, name), place) for name, place in _in_given(_MESSAGE).items()]
-    return ", ".join(f"{rows.quoted(field)} = {place}" for field, place in fields)
+def _of_going(names: Mapping[str, str]) -> dict[str, str]:
+    return {name: f"going.{column}" for name, column in names.items()}
 
 
 def _one_by_one(columns: Columns) -> set[int]:
-    asked = {name: rows.prepared(*columns[name]) for name in ("id", *_ASKED, "line", "rehearsed")}
-    places = ", ".join(f"json_extract(value, '$[{place}]') AS {name}" for place, name in enumerate(asked))
-    given = json.dumps(list(zip(*asked.values(), strict=True)), cls=DjangoJSONEncoder)
+    places = ", ".join(f"json_extract(value, '$[{place}]') AS {name}" for place, name in enumerate(_ASKED))
+    given = json.dumps(list(zip(*_prepared(columns, _ASKED), strict=True)), cls=DjangoJSONEncoder)
     with transaction.atomic():
         with connection.cursor() as cursor:
-            cursor.execute(_may_go(f"(SELECT {places} FROM json_each(%s)) AS given"), [given])
+            cursor.execute(_may_go(f"(SELECT {places} FROM json_each(%s)) AS given", "m.id"), [given])
             going = {pk for (pk,) in cursor.fetchall()}
-        chosen = [place for place, pk in enumerate(columns["id"][1]) if pk in going]
+        chosen = [place for place, pk in enumerate(columns["id"]) if pk in going]
         if chosen:
-            told = {name: [values[place] for place in chosen] for name, (_, values) in columns.items()}
+            told = {name: [values[place] for place in chosen] for name, values in columns.items()}
             rows.add(Attempt, {name: told[column] for name, column in _ATTEMPT.items()}, spare=False)
             rows.change(Message, {"pk": told["id"]}, {name: told[column] for name, column in _MESSAGE.items()})
     return going

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from datetime import datetime, timedelta
 
 from django.db import transaction
+from django.db.models import QuerySet
 
 from aftercare.core import delivery
 from aftercare.core.delivery import Event, State
@@ -19,25 +20,39 @@ STRAYS_WAIT = timedelta(hours=1)  # for the attempt that a receipt speaks of; la
 
 
 @dataclass(frozen=True, slots=True)
+class _Try:
+    """What of an attempt matters here."""
+
+    pk: int
+    message: int
+    reference: str
+    provider: str
+    provider_ref: str
+    key: str
+
+
+@dataclass(frozen=True, slots=True)
 class _News:
     """What a receipt says of an attempt."""
 
-    attempt: Attempt
+    attempt: _Try
     event: Event
     at: datetime
     problem: str
 
 
-def note_receipts(account: str, notes: Sequence[ReceiptNote], now: datetime) -> list[Attempt | None]:
+def note_receipts(account: str, notes: Sequence[ReceiptNote], now: datetime) -> list[int | None]:
     """Keep what a provider says became of attempts by one account, and let the messages follow.
 
-    All or none, in one transaction; the same receipt twice is one. Returns the attempt that each is about, where known.
+    All or none, in one transaction; the same receipt twice is one. Returns the key of the attempt that each is about,
+    where known.
     """
     if not notes:
         return []
     with transaction.atomic():
         attempts = _attempts_of(account, notes)
-        rows.insert([_receipt(account, note, attempt, now) for note, attempt in zip(notes, attempts, strict=True)])
+        ids = [attempt.pk if attempt is not None else None for attempt in attempts]
+        rows.add(Receipt, _kept(account, notes, ids, now))
         _follow(
             [
                 _News(attempt, note.event, note.at or now, note.problem or _said(note.word))
@@ -46,36 +61,36 @@ def note_receipts(account: str, notes: Sequence[ReceiptNote], now: datetime) -> 
             ],
             now,
         )
-    return attempts
+    return ids
 
 
-def _receipt(account: str, note: ReceiptNote, attempt: Attempt | None, now: datetime) -> Receipt:
-    return Receipt(
-        account=account,
-        provider_ref=note.provider_ref[:LONGEST_REF],
-        word=note.word[:40],
-        event=note.event.value if note.event else "",
-        at=note.at or now,
-        kept_at=now,
-        raw=note.raw,
-        attempt=attempt,
-    )
+def _kept(
+    account: str, notes: Sequence[ReceiptNote], attempts: Sequence[int | None], now: datetime
+) -> dict[str, Sequence[object]]:
+    return {
+        "account": [account] * len(notes),
+        "provider_ref": [note.provider_ref[:LONGEST_REF] for note in notes],
+        "word": [note.word[:40] for note in notes],
+        "event": [note.event.value if note.event else "" for note in notes],
+        "at": [note.at or now for note in notes],
+        "kept_at": [now] * len(notes),
+        "raw": [note.raw for note in notes],
+        "attempt": attempts,
+    }
 
 
 def match_early(named: Mapping[str, str], now: datetime) -> None:
     """Match receipts that were quicker than the provider's answer, which names the reference that they speak of.
 
-    ``named`` are the provider's references by ours. Nearly always there is none, which is found without reading the
-    attempts.
+    ``named`` are the provider's references by ours. Nearly always none is waiting at all, which costs next to nothing.
     """
     references = {reference[:LONGEST_REF] for reference in named.values()} - {""}
-    if not references:
-        return
     lately = Receipt.objects.filter(attempt=None, kept_at__gte=now - STRAYS_WAIT)  # a carrier's numbers begin anew
+    if not references or not lately.exists():
+        return
     strays = list(lately.filter(provider_ref__in=references))
     if strays:
-        attempts = Attempt.objects.filter(reference__in=named).exclude(provider_ref="")
-        _match(strays, {(attempt.provider, attempt.provider_ref): attempt for attempt in attempts}, now)
+        _match(strays, _tries(Attempt.objects.filter(reference__in=named).exclude(provider_ref="")), now)
 
 
 def match_strays(now: datetime) -> None:
@@ -83,48 +98,88 @@ def match_strays(now: datetime) -> None:
     with transaction.atomic():
         strays = list(Receipt.objects.filter(attempt=None, kept_at__gte=now - STRAYS_WAIT).exclude(provider_ref=""))
         if strays:
-            found = Attempt.objects.filter(provider_ref__in={stray.provider_ref for stray in strays})
-            _match(strays, {(attempt.provider, attempt.provider_ref): attempt for attempt in found}, now)
+            _match(strays, _tries(Attempt.objects.filter(provider_ref__in={one.provider_ref for one in strays})), now)
 
 
-def _match(strays: Iterable[Receipt], attempts: dict[tuple[str, str], Attempt], now: datetime) -> None:
-    matched = []
-    for receipt in strays:
-        receipt.attempt = attempts.get((receipt.account, receipt.provider_ref))
-        if receipt.attempt is not None:
-            matched.append(receipt)
-    rows.update(matched, ("attempt",))
+def _match(strays: Iterable[Receipt], attempts: Iterable[_Try], now: datetime) -> None:
+    named = {(attempt.provider, attempt.provider_ref): attempt for attempt in attempts}
+    matched = [
+        (one, named[one.account, one.provider_ref]) for one in strays if (one.account, one.provider_ref) in named
+    ]
+    if not matched:
+        return
+    rows.change(
+        Receipt,
+        {"pk": [receipt.pk for receipt, _attempt in matched]},
+        {"attempt": [attempt.pk for _receipt, attempt in matched]},
+    )
     news = [
-        _News(receipt.attempt, Event(receipt.event), receipt.at, _said(receipt.word))
-        for receipt in matched
-        if receipt.event and receipt.attempt is not None
+        _News(attempt, Event(receipt.event), receipt.at, _said(receipt.word))
+        for receipt, attempt in matched
+        if receipt.event
     ]
     _follow(news, now)
 
 
-def _attempts_of(account: str, notes: Sequence[ReceiptNote]) -> list[Attempt | None]:
+def _tries(attempts: QuerySet[Attempt]) -> Iterable[_Try]:
+    named = ("pk", "message", "reference", "provider", "provider_ref", "key")
+    return (_Try(*found) for found in attempts.values_list(*named))
+
+
+def _attempts_of(account: str, notes: Sequence[ReceiptNote]) -> list[_Try | None]:
     """Our own reference tells it best; a provider's may be the same for all recipients of one call: the newest then."""
-    by_account = Attempt.objects.filter(provider=account)
+    by_account = Attempt.objects.filter(provider=account).order_by("pk")
     ours = {note.reference for note in notes} - {""}
     theirs = {note.provider_ref[:LONGEST_REF] for note in notes} - {""}
-    by_ours = {one.reference: one for one in by_account.filter(reference__in=ours)} if ours else {}
-    by_theirs = {}
-    if theirs:
-        by_theirs = {one.provider_ref: one for one in by_account.filter(provider_ref__in=theirs).order_by("pk")}
+    by_ours = {one.reference: one for one in _tries(by_account.filter(reference__in=ours))} if ours else {}
+    by_theirs = {one.provider_ref: one for one in _tries(by_account.filter(provider_ref__in=theirs))} if theirs else {}
     return [by_ours.get(note.reference) or by_theirs.get(note.provider_ref[:LONGEST_REF]) for note in notes]
 
 
 def _follow(news: Sequence[_News], now: datetime) -> None:
-    """Let messages follow what is said of their attempts. Bad news of an earlier try changes nothing."""
-    ids = {one.attempt.message_id for one in news}
+    """Let messages follow what is said of their attempts."""
+    ids = {one.attempt.message for one in news}
     if not ids:
         return
-    messages = {one.pk: one for one in Message.objects.select_for_update().filter(pk__in=ids).order_by("pk")}
-    newest = {one.message_id: one for one in Attempt.objects.filter(message__in=ids).order_by("number")}
+    rows.lock(ids)
+    failing = {one.attempt.message for one in news if one.event is Event.FAILED}
+    _end_well([one for one in news if one.attempt.message not in failing])
+    _follow_each([one for one in news if one.attempt.message in failing], now)
+
+
+def _end_well(news: Iterable[_News]) -> None:
+    """Let messages of which nothing but good is said come to their end. It is nearly all that is ever heard."""
+    ends = {one.attempt.message: one.at for one in reversed(list(news))}
+    reached = delivery.sources(Event.DELIVERED)
+    found = Message.objects.filter(pk__in=ends, state__in=reached).order_by("pk")
+    standing = list(found.values_list("pk", "state", "handed_over_at"))
+    if not standing:
+        return
+    ids = [pk for pk, _state, _at in standing]
+    rows.change(
+        Message,
+        {"pk": ids},
+        {
+            "state": [reached[State(state)].value for _pk, state, _at in standing],
+            "reason": [""] * len(ids),
+            "lease_until": [None] * len(ids),
+            "handed_over_at": [at or ends[pk] for pk, _state, at in standing],
+            "ended_at": [ends[pk] for pk in ids],
+        },
+    )
+
+
+def _follow_each(news: Sequence[_News], now: datetime) -> None:
+    """Let messages follow one thing after the other. Bad news of an earlier try changes nothing."""
+    ids = {one.attempt.message for one in news}
+    if not ids:
+        return
+    messages = Message.objects.in_bulk(ids)
+    newest = {one.message: one for one in _tries(Attempt.objects.filter(message__in=ids).order_by("number"))}
     changed: dict[int, Message] = {}
     failed: list[Message] = []
     for one in news:
-        message = messages[one.attempt.message_id]
+        message = messages[one.attempt.message]
         after = delivery.sources(one.event).get(State(message.state))
         if after is None or (one.event is Event.FAILED and not _is_newest(one.attempt, newest[message.pk])):
             continue
@@ -138,7 +193,7 @@ def _follow(news: Sequence[_News], now: datetime) -> None:
     rows.update(list(changed.values()), ("lease_until", "handed_over_at", *falling_back.CHANGED))
 
 
-def _is_newest(attempt: Attempt, newest: Attempt) -> bool:
+def _is_newest(attempt: _Try, newest: _Try) -> bool:
     """Whether nothing else has been tried since; what went under one key is one."""
     return attempt.pk == newest.pk or (attempt.key != "" and attempt.key == newest.key)
 

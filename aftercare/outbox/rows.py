@@ -8,8 +8,10 @@ takes SQLite for a database that knows 999 parameters at most.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Callable, Collection, Iterable, Iterator, Mapping, Sequence
+from contextlib import contextmanager
 from datetime import datetime
+from types import NoneType
 from typing import Any
 
 import psycopg
@@ -21,6 +23,7 @@ from aftercare.core.delivery import Event, State
 from aftercare.models import Message
 
 _AS_THEY_ARE = (int, str)  # by every database that we know
+_NEVER_UNASKED = 1_000_000  # how often a statement is run before it is prepared without anybody asking for it
 
 
 def insert(rows: Sequence[Model]) -> int:
@@ -105,13 +108,16 @@ def move(ids: Sequence[int], event: Event, **changed: object) -> None:
         change(Message, {"pk": ids}, {name: [value] * len(ids) for name, value in values.items()}, where)
 
 
-def lock(ids: Sequence[int]) -> None:
+def lock(ids: Collection[int]) -> None:
     """Lock these messages in the order of their keys, within the caller's transaction.
 
     An update of many locks them as it comes upon them: two of them, or one and the receipts of the same messages, would
-    wait for each other.
+    wait for each other. SQLite has one writer, which waits for nobody.
     """
-    list(Message.objects.select_for_update(no_key=True).filter(pk__in=ids).order_by("pk").values_list("pk"))
+    if connection.vendor == "postgresql":
+        fetch_prepared(
+            f"SELECT id FROM {table(Message)} WHERE id = ANY(%s::bigint[]) ORDER BY id FOR NO KEY UPDATE", [list(ids)]
+        )
 
 
 def unlocked(messages: QuerySet[Message]) -> QuerySet[Message]:
@@ -212,19 +218,50 @@ class _Arrays:
 
 
 def fetch_prepared(statement: str, given: Sequence[Any]) -> list[tuple[Any, ...]]:
-    """Run a statement on PostgreSQL that it has planned before; return what it gives back.
+    """Run a statement on PostgreSQL that it has read and planned before; return what it gives back.
 
-    Django writes the values into the statement's text, which is then read and planned anew each time.
+    ``given``: a list is an array.
+    """
+    with _run_prepared(statement, given) as cursor:
+        return cursor.fetchall()
+
+
+@contextmanager
+def _run_prepared(statement: str, given: Sequence[Any]) -> Iterator[psycopg.Cursor[tuple[Any, ...]]]:
+    """Run a statement on PostgreSQL as a prepared one, within the caller's transaction.
+
+    Django writes the values into the statement's text, which is then read and planned anew each time: of a statement
+    for a few rows that is the most of it. It also forbids its connections to prepare, as some poolers cannot.
     """
     connection.ensure_connection()
+    connection.connection.prepare_threshold = _NEVER_UNASKED
+    written = [_array(one) if isinstance(one, list) else one for one in given]
     with connection.wrap_database_errors, psycopg.Cursor(connection.connection) as cursor:
-        return cursor.execute(statement, given, prepare=True).fetchall()
+        yield cursor.execute(statement, written, prepare=True)
+
+
+def _array(values: list[Any]) -> list[Any] | str:
+    """Return an array as PostgreSQL reads it (its manual, 8.15.2), or the list where psycopg has to write it.
+
+    psycopg looks at each value anew, which costs more than all else that is done here for a message.
+    """
+    kinds = set(map(type, values)) - {NoneType}
+    write = _ELEMENTS.get(kinds.pop()) if len(kinds) == 1 else None
+    if write is None:
+        return values
+    return "{" + ",".join(["NULL" if one is None else write(one) for one in values]) + "}"
+
+
+def _as_text(value: object) -> str:
+    return '"' + str(value).replace("\\", "\\\\").replace('"', '\\"') + '"'
+
+
+_ELEMENTS: dict[type, Callable[[Any], str]] = {int: str, bool: str, str: _as_text, datetime: _as_text}
 
 
 def _run(statement: str, given: Sequence[Any]) -> int:
-    with connection.cursor() as cursor:
-        cursor.execute(statement, given)
-        return max(int(cursor.rowcount), 0)
+    with _run_prepared(statement, given) as cursor:
+        return max(cursor.rowcount, 0)
 
 
 def _run_each(statement: str, given: Sequence[Sequence[Any]]) -> int:

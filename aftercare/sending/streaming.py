@@ -14,6 +14,7 @@ import time
 from collections import Counter, deque
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field
+from datetime import datetime
 
 from django.db import DatabaseError, connection
 
@@ -37,6 +38,7 @@ from studio import clock
 log = logging.getLogger(__name__)
 
 LEAST, MOST = 20, 250  # claimed and judged at once: what leaves in a second, so that an answer never waits behind many
+EXACT = 1.0  # seconds: a moment is in whole ones
 GRACE = 8.0  # seconds for the answers that are still out when the end is asked for
 
 
@@ -188,6 +190,8 @@ class _Wire:
     away_since: float | None = None  # when the database failed
     paces: dict[int, Pace] = field(default_factory=dict)  # by line
     holds: bool = False  # all that waits is held by an owner's limit just now
+    moment: datetime | None = None  # by the database's clock, when it was asked last
+    asked_at: float = 0.0
 
     def __post_init__(self) -> None:
         self.settler = Settler(self._settle)
@@ -239,7 +243,7 @@ class _Wire:
         self.holds = bool(held) and not taken
         if not taken or not self.road.rests:
             return taken
-        now = clock.now()
+        now = self._now()
         judge = Judge(now, self.feeder.roads, None)
         going = leave_resting(self.road, taken, judge, now)
         self.counts += judge.counts
@@ -271,7 +275,7 @@ class _Wire:
 
     def _depart(self, window: Sequence[Letter]) -> None:
         try:
-            now = clock.now()
+            now = self._now()
             judge = Judge(now, self.feeder.roads, None)
             going = Journal(self.road, judge, now).depart(window, now)
         except DatabaseError as error:
@@ -282,6 +286,12 @@ class _Wire:
         if going:
             self.flying |= {letter.parcel.reference: letter for letter in going}
             self._hear(self._stream().submit([letter.outgoing for letter in going]))
+
+    def _now(self) -> datetime:
+        """Return the moment by the database's clock, which is asked once in the second that a moment is exact to."""
+        if self.moment is None or time.monotonic() - self.asked_at >= EXACT:
+            self.asked_at, self.moment = time.monotonic(), clock.now()
+        return self.moment
 
     def _settle(self, heard: Sequence[Heard]) -> Counter[str]:
         now = clock.now()

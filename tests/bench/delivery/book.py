@@ -9,12 +9,13 @@ from django.db import connection
 from aftercare import lines, outbox, planning
 from aftercare.core.delivery import State
 from aftercare.core.occasions import Occasion
-from aftercare.models import Attempt, Message, Receipt, Wording
+from aftercare.models import Attempt, Line, Message, Receipt, Wording
 from studio import clock
 from studio.models import Client, Consent, Studio, Visit
 from tests.services import zone_at_work
 
 LINE = "+12125550100"
+BEFORE, GONE, ACCOUNT = Occasion.CARE, 20_000, "smpp:before"
 WORDS = "{{ studio }}: Hi {{ first_name }}, see you {{ day }}, {{ hour }}. Bare clean lashes, no oil. {{ how_to_stop }}"
 """About as long as the texts that the centre's own rate is measured with: one part."""
 
@@ -75,8 +76,56 @@ def make(number: int, transport: str, **options: object) -> Studio:
     outbox.promise(introductions)
     Message.objects.filter(occasion=Occasion.OPT_IN).update(state=State.DELIVERED, ended_at=live)
     Message.objects.exclude(occasion__in=(Occasion.OPT_IN, Occasion.PREPARE)).delete()
+    _go_back_in_time(studio, line, live)
     rewind(now)
     return studio
+
+
+def _go_back_in_time(studio: Studio, line: Line, at: datetime) -> None:
+    """Have texts gone out before: a database that has never seen one plans for tables without rows."""
+    client = Client.objects.create(studio=studio, first_name="Ida", last_name="Before", mobile="+12125550101")
+    outbox.promise(
+        Message(
+            studio=studio,
+            client=client,
+            key=f"before:{place}",
+            occasion=BEFORE,
+            channel="sms",
+            line=line,
+            address=client.mobile,
+            planned_from=at,
+            text=WORDS,
+        )
+        for place in range(GONE)
+    )
+    gone = Message.objects.filter(occasion=BEFORE)
+    gone.update(state=State.DELIVERED, ended_at=at, handing_over_at=at, handed_over_at=at, due_at=at)
+    Attempt.objects.bulk_create(
+        Attempt(
+            message_id=pk,
+            number=1,
+            line=line,
+            provider=ACCOUNT,
+            reference=f"before-{pk}",
+            started_at=at,
+            ended_at=at,
+            outcome=State.HANDED_OVER,
+            provider_ref=f"before-{pk}",
+        )
+        for pk in gone.values_list("pk", flat=True)
+    )
+    Receipt.objects.bulk_create(
+        Receipt(
+            account=ACCOUNT,
+            provider_ref=attempt.provider_ref,
+            word="DELIVRD",
+            event="delivered",
+            at=at,
+            kept_at=at,
+            attempt=attempt,
+        )
+        for attempt in Attempt.objects.all()
+    )
 
 
 def due() -> int:
@@ -85,8 +134,8 @@ def due() -> int:
 
 def rewind(now: datetime) -> None:
     """Have all of it due once more, as if nothing had left, on tables without traces of what did."""
-    Receipt.objects.all().delete()
-    Attempt.objects.all().delete()
+    Receipt.objects.exclude(attempt__message__occasion=BEFORE).delete()
+    Attempt.objects.exclude(message__occasion=BEFORE).delete()
     Message.objects.filter(occasion=Occasion.PREPARE).update(
         state=State.PLANNED,
         due_at=now,
