@@ -7,6 +7,12 @@ from __future__ import annotations
 
 ALARMS = {
     "redness!": """
+        white .. burgundy|maroon|crimson|scarlet|purple|claret, white{s/} .. isnt|arent|aint|not|no white, white
+        .. no longer white, <eye> .. burgundy|crimson|claret|oxblood|scarlet, <eye> .. colour|color of
+        liver|rust|burgundy|claret|port|brick|merlot, <eye> the? colour|color of liver|wine|beetroot|blood, like
+        raw liver|steak|meat, like a piece of liver, <eye> like liver, white .. turned|gone|went
+        red|purple|maroon|blood, <eye> .. solid crimson, <eye> .. blackish red, reddest red, blood vessel burst,
+        burst .. blood vessel, <eye> .. tomato red,
         white part .. blood, white part .. bloody, bleeding .. white of, blood on the white, blood on .. white|eyeball, white of .. <eye> .. red, whites .. <eye> .. blood, red all over like blood, bright red like blood, red as
         blood, bloody eye, eye .. bloody, blood spot, crimson, scarlet all over, no white left, cant see any white,
         cant see the white, colour|color of beetroot|beet|blood|wine|cherr{y/ies}|ketchup|plum|raw meat, beetroot,
@@ -17,6 +23,17 @@ ALARMS = {
         maroon, subconjunctival hemorrhage|haemorrhage, hyphema
     """,
     "swelling!": """
+        free lip job, lip job, lip filler|fillers .. free, free filler|fillers, lip{s/} .. out to here, lip{s/}
+        .. growing|ballooned|ballooning|inflating|inflated|tripled, lip{s/} .. still .. bigger, mouth|lip{s/}
+        look|looks|looking? stung, top|bottom|upper|lower lip ..
+        double|twice|triple|enormous|huge|going|growing, tongue ..
+        blew|blown|blows|ballooned|swole|expanded|doubled|tripled, tongue .. too .. for my? mouth, sowwy, no
+        longer sit|fit|fits|sits on my? face|it, glasses .. no longer|dont|wont fit|sit, <face> ..
+        inflated|ballooned|ballooning|inflating|tripled, pufferfish .. face, face .. pufferfish, puffer|blow
+        fish .. face, blowfish .. face, not just .. eye|eyes|lid|lids .. face, hardly|barely
+        know|recognise|recognize myself|me, didnt|doesnt|cant recognise|recognize me|myself, face .. moon, moon
+        face, face .. unlock|id .. not|wont|doesnt|cant, neck|jaw|jawline .. ballooned|blown|balloon|swole, lips
+        .. inner tube{s/}|cushions|pillows|dinghy|dinghies,
         football from, wrong face, not my face, someone elses face, somebody elses face, dont look like me, face .. like
         a football|basketball|pumpkin|balloon|moon|potato|loaf|dumpling, lips .. like ..
         sausages|slugs|hotdogs|tyres|tires, hairline to chin, chin to hairline,
@@ -33,6 +50,17 @@ ALARMS = {
         football|pumpkin|moon|melon, fat lip{s/}
     """,
     "pain!": """
+        beyond anything i can bear|stand|take, beyond bearing|bearable|endurance, more than i can
+        bear|stand|take|cope, past bearing, hurts .. move them, hurts to move .. eyeball{s/}, roll my eyes ..
+        hurt{s/}, cant .. roll|move my eyes, looking .. is|was|are painful|sore|agony|murder|torture|hell,
+        keep|keeping|hold|holding my? eyes .. still, follow{s/ing/ed} ..
+        jolt|hurt{s/}|pain|stab{s/}|twinge|sore, <eye> follow{s/ing} .. pain|hurt{s/}|sore|jolt, <eye> going
+        along .. line|page, reading hurts .. <eye>, hurts .. <eye> ..
+        going|tracking|turning|turn|track|shift|shifts, jolt in .. <eye>, jolts of pain, moving|move|shifting my
+        gaze .. hurt{s/}|pain|sore, each|every glance .. hurt{s/}|pain|sore, glancing .. hurt{s/}|pain|sore,
+        turn my head rather than|instead, turning my whole head, pain .. off the scale, pain .. on another
+        level, worst thing ive ever felt, would rather .. give birth, worse than labour|labor|childbirth|kidney,
+        begging for .. pain, want to|wanna rip|claw|tear|gouge .. <eye> out, rip my eye{s/} out, screaming pain,
         each|every time i move .. <eye>, every|each time i move it, when i move .. <eye> .. pain|hurt|hurts, moving .. <eye> .. pain|hurts, hurts to move it, hurts .. <eye> to move it, it hurts each|every time i move, never known|felt|had|experienced .. pain, pain like this, like no pain, hurts to look
         left|right|up|down|sideways|around|side|anywhere, pain .. look|looking left|right|up|down|sideways|around,
         moving .. <eye> kills|hurts|killing|agony|painful, kills .. move|moving|look|looking, cant even explain the
@@ -58,6 +86,13 @@ ALARMS = {
         in .. eyeball, sticking out of .. eyeball, in my actual eyeball
     """,
     "vision!": """
+        like .. under water, under water, all is dark|black|grey|gray, is all dark|black|grey|gray, dont can
+        see, no can see, can no see, can not to see, cant to see, see all dark|black|grey|gray|double, cant see
+        nothing, dont see nothing|anything, two of my|the|him|her|you|them|us, 2 of
+        my|the|him|her|you|them|us|everything|every, seeing double|two|2, twos of, like somebody|someone ..
+        pulled|drew .. curtain|blind, wont settle .. see|focus, picture .. snowy, snowy .. vision|sight, static
+        .. vision|sight, vision .. static, see|seeing static, lights|light .. went out in|on .. <eye>, like a ..
+        bulb .. gone in, one eye .. nothing, sight .. left me, sight .. draining,
         eye|eyes went|gone|going|goes|turned|turning a? bit|little? grey|gray|dim|black|blank|dark|milky, my
         sight|vision hasnt|has not|havent come back, two edges, two of everything, everything .. two edges|outlines,
         second outline|image, double|extra edges|outline|outlines|image, no fit see,
@@ -107,6 +142,16 @@ ALARMS = {
         milky, change in .. vision|sight|eyesight, vision change{s/}, change to .. vision|sight
     """,
     "breathing!": """
+        puffing like, im puffing, im puffed, puffed out lying|sitting, out of puff, no puff, every gulp, each
+        gulp|swallow|mouthful, gulp .. fight|hurts|struggle|sore|agony, every swallow, nothing solid ..
+        pass|go|stay|down, solids? .. wont|cant|not|dont go|pass|stay|down, only .. liquids|soup|broth ..
+        swallow|down|pass, golf ball|lump|apple|plum|stone|ball|frog|pill .. throat|gullet|windpipe|road|pipe,
+        swallerin, swallerin', swallering, swallow like, prickle{s/} .. tongue, tongue .. prickle{s/}, tip of ..
+        tongue .. tingl{e/es/ing/y}|numb|prickl{e/es/ing/y}|burn{s/ing}, tongue{s/} .. pins, tongue{s/} .. gone
+        numb|fuzzy|fat|thick|tingly|dead, throat swelling|swollen, throte, feel .. throat swell{ing/s}, throat
+        .. swelling up, throat .. size of, throat .. like .. straw, noose|rope|hand|hands round|around ..
+        throat|neck, like .. being strangled|throttled|choked, strangling me, cant .. draw .. breath, cant ..
+        inhale, cant fill my lungs, chest .. wont .. fill|expand, sucking .. air,
         no fit breathe|breath|swallow, chest dey tight, throat dey close|tight,
         its my breathing, belt|band|rope|strap round|around me|my chest|ribs,
         blocking|blocked|block my|the throat|windpipe|airway|chest|breathing, something .. blocking|stuck .. throat,
@@ -148,6 +193,7 @@ ALARMS = {
         hoarse, breathing like
     """,
     "glue_in_eye!": """
+        <glue> .. eyewash, swimming in <glue>, <glue> .. straight in .. <eye>, squirt of <glue>, got <glue> in,
         tint|glue|remover .. entered .. <eye>, drop of .. entered, <glue> .. gone in|into .. <eye>|left|right|it, entered my left|right? <eye>, stuff .. take em|them off .. dripped|ran|leaked|went, that stuff .. dripped, rinse .. went right? in, went right in .. sting{s/ing}, went right in .. burn{s/ing}, went straight in .. sting{s/ing}|burn{s/ing}, take em|them off .. went|got right? in, liquid|rinse|stuff .. went|got|ran right|straight? in my?, some went right? in, <glue> .. in|into|inside are|left|right|l|od|os <eye>, <glue> .. eyeball, <glue> ..
         hit|splashed|landed|splattered .. <eye>, splashed .. eyeball, splashed into .. <eye>, splash in .. <eye>,
         went in my eye .. <glue>, <eye> .. <glue> went in, <glue> .. went in, stuff .. .. dripped, stuff .. in ..
@@ -191,11 +237,22 @@ ALARMS = {
         only, shut tight, clamped shut, eye .. closed up
     """,
     "swollen_shut!": """
+        <eye> .. disappeared|vanished, not even a slit, down to a slit, just|only|barely a slit, <eye> .. slit,
+        slits for eyes, <eye> .. slits, cant find my eye{s/}, where my eye .. used to|should, <eye> .. swallowed
+        by, <eye> .. buried in|under, <swell> so far .. <eye> .. gone, lids .. meet|met|touching ..
+        swell{ing}|swollen|puffed,
         swell close, swell finish .. open,
         closed from|by|with swelling, completely closed .. swelling, shut from|with swelling, swollen|swelled|puffed|swole|swoll|puffy|swelling .. shut|closed|close, so swollen .. cant|barely|wont ..
         open|see, <swell> so much .. cant|wont .. open, <swell> .. cant .. open, shut .. swelling
     """,
     "hives!": """
+        inch of me .. hive{s/}|welt{s/}|rash|bump{s/}|red|itchy, not 1|one|an inch ..
+        hive{s/}|welt{s/}|bump{s/}, hive{s/} .. on every|each, hives .. even|including,
+        wheals|weals|whelps|welts .. limb{s/}|everywhere|all|body|arms|legs, raised wheals|weals|whelps, every
+        limb, on every limb, head to foot, top to toe, top to bottom .. hives|welts|rash|itch{ing/y}, soles of
+        my feet, palms and soles, hives .. soles|feet|hands|palms|scalp, neck to ankles|knees, hives .. spread
+        .. arms|body|legs|chest|tummy|stomach, rolled in|through nettles, in nettles naked, like .. stinging
+        nettles all, nettle rash all,
         all over my body|skin .. itch{es/y/ing}|red|burn{ing/s}, all over my body,
         blotches|hives|welts|bumps|lumps|rash|spots everywhere, blotches|hives|welts|bumps|lumps|rash|spots .. all
         over|body|back|arms|legs|chest|belly|stomach|neck|torso|tummy, blotchy all over, covered head to toe, itchy
@@ -229,6 +286,14 @@ ALARMS = {
         buckled|buckling, gone clammy, cold sweat, nearly went down, legs .. jelly, gonna pass, wobbly
     """,
     "injury!": """
+        sharp .. gone|went|going|go into|in|inside .. <eye>, gone in|into my? .. eye not on, in it not on it,
+        not on it in it, gone into my eyeball, sliced|slashed|scratched|clawed|gouged|cut|caught .. across ..
+        <eye>|bit|iris|part|pupil, coloured|colored part|bit, across .. coloured|colored, the iris, my iris,
+        nail|nails|claw|paw|finger|fingernail|branch|zip .. sliced|slashed|scratched|gouged|ripped .. <eye>|me,
+        speared|skewered|impaled|harpooned .. <eye>, <eye> .. speared|skewered|impaled, splinter .. <eye>, stuck
+        .. through .. <eye>|eyeball, clean through .. <eye>|eyeball, right through .. <eye>|eyeball, sticking
+        out of .. <eye>, sticking out my <eye>, see it sticking out, gash .. <eye>, cut on .. <eye>|eyeball, cut
+        in .. eyeball, hole in .. <eye>, jelly .. out, leaking jelly, something punctured,
         tweezers went into, tweezers .. went into .. <eye>, pierced the|my|right|left <eye>, scratch on .. eyeball|eye, something sharp pierced, sharp .. pierced, finger|nail|stick|twig|branch|brush|spoolie|wand|key|ball|elbow|claw|paw|toy .. in|into|right .. white|eyeball,
  went into the white, into the white part|of, poked .. in|into the white, finger|nail|twig|branch|stick|spoolie|wand|claw|elbow .. <eye> .. blood|bleeding,
  <eye> .. and theres|there blood, poked .. <eye> .. bleeding, <eye> .. bleeding|bleeds|bled, bled .. <eye>, impaled, scratched .. when .. tweezer{s/}, caught .. with ..
@@ -240,6 +305,9 @@ ALARMS = {
         <eye>, eye injury, scissor{s/} .. <eye>, <eye> .. bleeding, tore .. eyelid, ulcer .. <eye>, corneal ulcer, corneal, lash .. gone into .. eyeball
     """,
     "pupil!": """
+        one|left|right .. dilated .. other, <eye> dilated, black of .. <eye> ..
+        bigger|huge|larger|big|enormous|giant, black|dark hole|centre|center|middle .. <eye> ..
+        bigger|huge|larger, middle of .. eye .. bigger|huge|larger,
         black circle .. bigger|larger|huge|size|big, black circle in the middle, black part .. bigger|larger|huge, black bit .. bigger|larger|huge, black dot .. bigger|larger, pupil .. saucer{s/}|pinhead|pinprick|pinpoint, pupil, pupils, pupil .. .. bigger|larger|huge|blown|dilated|different|wider|smaller|size|other, pupils .. ..
         different|size|same|match, pupil .. bigger|larger|huge|blown|dilated|different|size|smaller|wide, pupils ..
         different|uneven|unequal|size{s/}|match|same|mismatched|bigger, one pupil, anisocoria, unequal pupils, blown

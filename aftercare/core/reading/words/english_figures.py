@@ -11,6 +11,13 @@ FIGURES = {
         a faint, faint pinkish|itchy|ache, very|so|quite|rather|slightly faint and
     """,
     "figure": """
+        seeing double over|at .. bill|price|cost|invoice|total, bill|price|cost|total|invoice
+        made|makes|had|has|left me ..
+        faint|dizzy|sick|blind|speechless|breathless|gasp|gasping|choke|choking|wince|cry|weep|sweat, feel|felt
+        faint .. bill|price|cost|invoice|total, choked|choking on my .. when|at, nearly|almost fainted ..
+        price|bill|cost|total, lips|filler|nose|botox done .. swollen|swelling|bruised, after my
+        filler|fillers|botox, pitch black outside|out|already|when, its pitch black,
+        street|power|lights|electric{ity/} .. pitch black,
         pink|red liner|eyeliner, receptionist|stairs|lift|app|parking|traffic|bus|boss is|was a? a
         pain,
         swollen|puffy|sore|itchy|burnt|aching ankle|ankles|feet|foot|knee|knees|leg|legs|hands|hand|gums|wrist|wrists,

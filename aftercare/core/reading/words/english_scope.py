@@ -23,6 +23,8 @@ SCOPE = {
         remotely, not in the least, neither of them|my|is|are, failed to
     """,
     "nonneg": """
+        no let up, no letup, zero|without let up|letup, no sign of ..
+        going|stopping|easing|settling|shifting|budging|improving, no end in sight,
         not me being, nothing says, nothing like .. to, dont exactly|quite love|enjoy, never a dull moment,
         wouldnt wish, wont|hasnt|havent|doesnt|dont|didnt quit|let, since yesterday|morning|night|evening only,
         wont be|b driving|able|sleeping|coming|in|there|going|working|at|making,
@@ -298,6 +300,7 @@ SCOPE = {
         anything, if i wake, if anything
     """,
     "notif": """
+        normal lang|po|ba|na|for my? .. if, is it|this|that usual|common|ok|okay if,
         as if, not sure if, idk if, dont know if, do not know if, wondering if, wonder if, normal if, ok if, see if,
         even if, unsure if, if you look, if i close, if i touch, if i rub, if i press, if i look, if i blink, if i
         move, if you could, if possible, if thats ok, if thats okay, tell if, if not, if i open, if i lie, if

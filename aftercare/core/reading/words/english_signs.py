@@ -197,6 +197,10 @@ SIGNS = {
         off, lids .. dry, dry <eye>lids, chapped
     """,
     "light": """
+        bulb|fridge|lamp|torch|headlights|headlight|screen|sun|window|daylight ..
+        yelp|wince|flinch|squint|scream|cry|recoil|jump|hurt{s/}, made|makes me yelp|wince|flinch|squint ..
+        light|bulb|lamp|sun|screen, yelp .. light|bulb, living|sitting|hiding in the dark, curtains ..
+        drawn|closed|shut .. eye{s/},
         curtains|blinds|drapes .. pulled|closed|drawn|shut|down, pulled the curtains|blinds,
         <lightsrc> and im|i wince|wincing|flinch|flinching|squint|squinting, hiding in the dark,
         tubelight, tube light, brightness .. zero|lowest|down .. hurts|bothers|still, sitting in dark, sit in dark, in
@@ -275,6 +279,8 @@ SIGNS = {
         .. cooked, <eye> .. aggravated, upset <eye>
     """,
     "fever": """
+        the sweats, got sweats, night sweats, temp of|is|was 38|39|40|100|101|102|103|104, temperature
+        of|is|was, running hot, shivery, shivers, shivering, chills, feverish, 38.5, 39.2, 102f, 103f,
         running a? 100.{4/5/6/7/8/9}|101.{1/2/3/4/5/6/7/8/9}|102.{1/2/3/4/5/6/7/8/9}|103.{1/2/3/4/5/6/7/8/9}|39.{1/2/3/4
         /5/6/7/8/9}|38.{1/2/3/4/5/6/7/8/9}|104|103|102|101|100|38|39|40, 101.{1/2/3/4/5/6/7/8/9},
         102.{1/2/3/4/5/6/7/8/9}, 103.{1/2/3/4/5/6/7/8/9}, 38.{1/2/3/4}, 39.{1/2/3/4/5/6/7/8/9}, 40.{1/2/3/4/5}, roasting
@@ -284,6 +290,8 @@ SIGNS = {
         102
     """,
     "hot_lid": """
+        fry an egg, boiling .. lid|eyelid|eye, lid|eyelid .. boiling|roasting|burning up|like a radiator|like an
+        oven|radiating|baking, lid|eyelid .. hot to touch|the,
         <eye> is|are|feels|feel? boiling|roasting|scorching|baking,
         <eye> <be>? <very>? <very>? hot|warm, hot <eye>, <eye> .. hot to touch
     """,
@@ -292,6 +300,7 @@ SIGNS = {
         pounding|splitting|killing|hurts|hurting|aching|banging|throbbing|exploding, headaches
     """,
     "sickly": """
+        retching, retched, heaving, queasy, bucket, spewing, chundering, hurling, being sick, been sick,
         nausea, nauseous, nauseated, throwing up, threw up, vomit, vomiting, vomited, puking, puked, feel sick,
         feeling sick, sick to my stomach, being sick, been sick, want to be sick, queasy, barfing,
         going to be sick, gonna be sick, about to be sick, might be sick, could be sick, going to throw up, gonna throw up,

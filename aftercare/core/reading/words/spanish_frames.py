@@ -80,6 +80,13 @@ CLASSES = {
 
 FRAMES = {
     "breathing!": """
+        comida|agua|saliva|bocado|nada .. a medio camino, se me queda|quedan
+        atorada|atascada|atorado|atascado|atravesada|a medio, comida|agua|saliva .. no baja|pasa|entra|me
+        baja|me pasa, tengo que escupir|escupirla|escupirlo, garganta ..
+        soga|lazo|cuerda|mano|manos|apretaran|ahorcaran|ahorcara|estrangulan|cerrara, me
+        ahorcan|ahorcara|estrangulan|aprietan .. garganta|cuello, no me pasa nada, trago|tragar ..
+        vidrio|piedra|pelota|bola, como una pelota|bola|piedra|nuez .. garganta, lengua ..
+        alfileres|agujas|hormigas|calambre|corriente,
         ni la? saliva|agua|comida .. pasa|baja|trago|puedo, saliva|agua .. no .. pasa|baja, ni trago|pasa|puedo tragar,
         me ahoga, me quedo sin voz, no me entra, no me sale la voz, aire .. no .. entra|llega|alcanza, como si ..
         apretaran .. cuello|garganta|pecho, me aprietan .. cuello|garganta,
@@ -91,6 +98,14 @@ FRAMES = {
         pecho .. silbido{s/}
     """,
     "swelling!": """
+        ojo|ojos .. salton|saltones|saltado|saltados|brotado|brotados|botado|botados, se me sale|salen|salio ..
+        ojo|ojos, como que se me sale|salen, ojo|ojos .. hacia|para|pa afuera, ojo|ojos ..
+        salido|salidos|abultado,
+        morros|bemba|jeta|labios|labio|boca|lengua|trompa|hocico ..
+        doble|triple|grandes|grandotes|grandota|enorme|enormes|gigante|gigantes|inflada|inflados|infla|inflo|inflando|inflandose|hinchada|hinchados|globo|salchichas|cauchos|llantas,
+        doble|triple de grandes|grande|gruesos|grueso .. labios|morros|boca|lengua,
+        labios|morros|boca|bemba|cara como si me hubiera picado|inyectado, pica de avispa ..
+        boca|bemba|labios|cara, no me reconozco, cara de globo, cara .. luna,
         <rostro> .. como .. <redondo>, <rostro> .. el doble, no me reconozco|reconoci|reconocen|reconocia,
         <rostro> .. <hinch>, <hinch> .. <rostro>, ojo .. salido|saltado|saliendo|afuera, ojo .. fuera de lugar,
         me inyectaron .. labios, labios .. inyectado|inyectados|pato|inyectaron, <rostro> .. parece{n/} ..
@@ -110,6 +125,12 @@ FRAMES = {
         .. <ojillo>, <ojillo> .. todo negro|oscuro
     """,
     "pain!": """
+        no lo|la|los|las|me|me? lo? aguanto|soporto|resisto .. duele|dolor|ojo|ojos, duele|duelen|dolor .. no ..
+        aguanto|soporto|resisto|puedo, me lo quiero arrancar, quiero|quisiera arrancarme|arrancarmelo ..
+        ojo|ojos|dolor, arrancar .. dolor, arrancar .. ojo|ojos, me esta matando|mata .. dolor|ojo, dolor ..
+        matando, ojo|ojos .. esta|estan matando, duele|duelen|dolor .. horrores, al mover|moverlo|moverlos ..
+        duele|dolor|ojo, mover los ojos .. duele|dolor, me duele mirar|mover|girar ..
+        lado|arriba|abajo|ojo|ojos, peor dolor, dolor .. vida,
         <duele> .. <horror>, <horror> .. <duele>, <duele> .. no .. vivir|dormir|deja|aguanto|soporto|puedo ni,
         matando .. <duele>, <duele> .. matando|mata|lloro|llorando|gritar|gritando|vomitar,
         lloro|llorando|gritando .. <duele>, peor que .. parto|parir, <duele> .. pastillas .. nada|no, pastillas
@@ -130,11 +151,21 @@ FRAMES = {
         tan <hinch> .. no .. <abre>
     """,
     "injury!": """
+        corte|cortada|tajo|herida|raja|rajada|perforacion|agujero .. en el|mi? ojo|globo|cornea|parpado,
+        tijera|tijerita|tijeras|pinza|pinzas|rama|cuchilla|navaja|aguja .. ojo|globo|cornea,
+        clavo|clavaron|clavada|clavado|enterrada|enterro|enterrado|encajo|encajada|incrustada|ensarto|metio ..
+        globo|cornea, clavo|enterro|encajo|ensarto .. en el ojo, globo del ojo, ojo .. sangra|sangrando|sangre,
+        me corte .. ojo, me rasgue|rasguno|rasgune|arano .. ojo|cornea, se me fue la
+        tijera|tijerita|pinza,
         <ojillo> .. sangra|sangrando|sangre, pinza|pinzas|tijera|tijeras .. <ojillo>, <ojillo> .. pinza|pinzas|tijera|tijeras,
         rasgun{o/e} .. <ojillo>|cornea, me picaron .. <ojillo>, me lastimaron .. <ojillo>
     """,
     "blood": "sangra, sangra, sangrando, sangro, sangre",
     "faint!": """
+        me voy pal|para|al el? piso|suelo, voy pal piso|suelo, se me van|va|apagan|apaga|fue|fueron las|la
+        luces|luz, veo|vi lucecitas|estrellitas|estrellas, se me mueve el piso|suelo, todo .. da|me vueltas|da,
+        casi me caigo|desplomo, me desplome, me cai redonda, se me doblan|doblaron las piernas, me quede ida,
+        sudor frio,
         amaneci en el piso|suelo, desperte en el piso|suelo, despert{e} .. tirada, me encontr{o/aron} ..
         piso|suelo|tirada, me fui al piso|suelo, cai al piso|suelo, se me apagaron las luces, me voy pa|para el suelo,
         blackout,

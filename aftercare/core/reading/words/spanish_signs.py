@@ -233,6 +233,9 @@ SIGNS = {
         perfor{o/ado/ada}, ulcera, me lastimo .. con la pinza
     """,
     "pupil!": """
+        nina del ojo .. grande|grandota|enorme|chica|chiquita|distinta|dilatada, lo negro ..
+        grande|grandote|enorme|mas|gigante, un ojo dilatado, solo ojo dilatado, ojo .. dilatado, ojos ..
+        dilatado, circulo negro .. grande|enorme|mas, bolita negra .. grande|enorme|mas,
         pupila .. .. .. grande|dilatada|diferente|chica|distinta|enorme|otra, pupila, pupila ..
         grande|dilatada|diferente|chica|distinta|enorme, pupilas .. diferentes|desiguales|distintas|tamano, una
         pupila, pupilas desiguales
@@ -247,6 +250,8 @@ SIGNS = {
     "hot_lid": "<ojo> .. caliente{s/}, caliente{s/} .. <ojo>",
     "headache": "dolor de cabeza, duele la cabeza, cabeza .. explota|revienta|duele, migrana, jaqueca",
     "sickly": """
+        arcadas, arcada, nauseas, nausea, ganas de vomitar|devolver, vomitando, vomite, estomago revuelto, asco
+        al estomago, devolviendo,
         nauseas, vomit{o/os/ando/e/ar}, vomitando, ganas de vomitar, me devuelvo, asco, guacareando
     """,
     "hospital!": """
