@@ -88,8 +88,7 @@ ALARMS = {
     "vision!": """
         like .. under water, under water, all is dark|black|grey|gray, is all dark|black|grey|gray, dont can
         see, no can see, can no see, can not to see, cant to see, see all dark|black|grey|gray|double, cant see
-        nothing, dont see nothing|anything, two of my|the|him|her|you|them|us, 2 of
-        my|the|him|her|you|them|us|everything|every, seeing double|two|2, twos of, like somebody|someone ..
+        nothing, dont see nothing|anything, two of him|her|you, 2 of him|her|you|everything, seeing double|two|2, twos of, like somebody|someone ..
         pulled|drew .. curtain|blind, wont settle .. see|focus, picture .. snowy, snowy .. vision|sight, static
         .. vision|sight, vision .. static, see|seeing static, lights|light .. went out in|on .. <eye>, like a ..
         bulb .. gone in, one eye .. nothing, sight .. left me, sight .. draining,

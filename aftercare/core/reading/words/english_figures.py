@@ -11,6 +11,8 @@ FIGURES = {
         a faint, faint pinkish|itchy|ache, very|so|quite|rather|slightly faint and
     """,
     "figure": """
+        caterpillar{s/}, spider{s/} on my, stung .. wallet|purse|pocket|bank, £|$ more .. stung, dearer ..
+        stung, cheeks hurt|ache|sore .. smiling|grinning, you glued .. caterpillar{s/}|spider{s/}|broom{s/} to,
         seeing double over|at .. bill|price|cost|invoice|total, bill|price|cost|total|invoice
         made|makes|had|has|left me ..
         faint|dizzy|sick|blind|speechless|breathless|gasp|gasping|choke|choking|wince|cry|weep|sweat, feel|felt

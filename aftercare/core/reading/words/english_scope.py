@@ -23,6 +23,11 @@ SCOPE = {
         remotely, not in the least, neither of them|my|is|are, failed to
     """,
     "nonneg": """
+        want|wants|need|needs .. stopped|gone|sorted|fixed, lying if i said|say ..
+        wasnt|isnt|arent|werent|didnt|dont|doesnt|not|no, id be lying ..
+        wasnt|isnt|arent|werent|didnt|dont|doesnt, hardly worth mentioning|a, barely worth mentioning|a, not
+        worth mentioning, not make|making a fuss, cant say .. isnt|arent|doesnt|dont|wasnt, cant pretend ..
+        isnt|arent|doesnt|dont|wasnt,
         no let up, no letup, zero|without let up|letup, no sign of ..
         going|stopping|easing|settling|shifting|budging|improving, no end in sight,
         not me being, nothing says, nothing like .. to, dont exactly|quite love|enjoy, never a dull moment,
@@ -112,6 +117,8 @@ SCOPE = {
         swelling|redness|itching|itch|pain|burning|soreness|discharge|crust
     """,
     "returns": """
+        up they came again, up it came again, came up again, come up again, up again, flared up again, flared
+        again, started again, back up again, and again since, round two, second round,
         happening again, happened again, doing it again, back again now, same again, same again now, same thing again, same
         now, now it doesnt|wont|isnt|cant, now they dont|wont|arent|cant, and again now, again right now, again today
     """,
@@ -122,6 +129,7 @@ SCOPE = {
         that was yesterday, that was then, that was before, thats changed, that has changed
     """,
     "but": """
+        while my, whilst my, meanwhile my,
         but, however, though, although, tho, except, yet, just, only, apart, besides, aside, otherwise, because,
         cause, since, unless, until, till, if, which, instead, so, then, altho, thou, cept, when, while, whereas, still, rather, more of, more like, more a, spoke
     """,
@@ -300,6 +308,7 @@ SCOPE = {
         anything, if i wake, if anything
     """,
     "notif": """
+        lying if i said|say, id be lying if,
         normal lang|po|ba|na|for my? .. if, is it|this|that usual|common|ok|okay if,
         as if, not sure if, idk if, dont know if, do not know if, wondering if, wonder if, normal if, ok if, see if,
         even if, unsure if, if you look, if i close, if i touch, if i rub, if i press, if i look, if i blink, if i

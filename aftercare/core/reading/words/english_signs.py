@@ -147,6 +147,8 @@ SIGNS = {
         .. <eye>, ouch, shooting pain, smarting pain, stab of, punch{ed/} in the eye
     """,
     "watering": """
+        running water, runs water, bringing water, brings water, dripping water, water dey, pouring water,
+        weeping water,
         water is|are|keeps also|too|only|just|continuously|constantly|always? coming, water coming
         out|from|continuously|nonstop, make|makes|making tears, tears all the time|day, tears keep|keeps coming|falling,
         wont|hasnt|doesnt|dont|didnt quit|stop running|dripping|pouring|dribbling, dribbled, dribbling,

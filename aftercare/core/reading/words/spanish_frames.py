@@ -84,14 +84,14 @@ FRAMES = {
         atorada|atascada|atorado|atascado|atravesada|a medio, comida|agua|saliva .. no baja|pasa|entra|me
         baja|me pasa, tengo que escupir|escupirla|escupirlo, garganta ..
         soga|lazo|cuerda|mano|manos|apretaran|ahorcaran|ahorcara|estrangulan|cerrara, me
-        ahorcan|ahorcara|estrangulan|aprietan .. garganta|cuello, no me pasa nada, trago|tragar ..
+        ahorcan|ahorcara|estrangulan|aprietan .. garganta|cuello, trago|tragar ..
         vidrio|piedra|pelota|bola, como una pelota|bola|piedra|nuez .. garganta, lengua ..
         alfileres|agujas|hormigas|calambre|corriente,
         ni la? saliva|agua|comida .. pasa|baja|trago|puedo, saliva|agua .. no .. pasa|baja, ni trago|pasa|puedo tragar,
         me ahoga, me quedo sin voz, no me entra, no me sale la voz, aire .. no .. entra|llega|alcanza, como si ..
         apretaran .. cuello|garganta|pecho, me aprietan .. cuello|garganta,
         no .. <sopla>, <cuesta> .. <sopla>, <sopla> .. <cuesta>, <via> .. <aprieta>, <aprieta> .. <via>, <boca>
-        .. <dormida>, <dormida> .. <boca>, no .. pasa .. agua|saliva|comida|nada, no .. tragar, trabajo ..
+        .. <dormida>, <dormida> .. <boca>, no .. pasa .. agua|saliva|comida, no .. pasa nada por|al la? garganta|tragar, no .. tragar, trabajo ..
         tragar, tragar .. duele|trabajo|cuesta, como popote, me ahog{o/aba/ando}, quedo sin aire, siento ahogo,
         me ahorca, no me salen .. palabras, inhalador .. no|nada, chifl{a/ando/ido} .. respir{o/ar}, no ..
         pasar|tragar|trago|paso ni? .. saliva|agua|comida|nada, no puedo ni? pasar|tragar, silbido{s/} .. pecho,

@@ -37,6 +37,8 @@ SIGNS = {
         sangrando, derrame
     """,
     "swelling": """
+        hincharse, hincharseme, hinchandose, hincharme, hinchandome, hinchandoseme, inflamarse, inflamarseme,
+        inflamandose, inflamandoseme,
         amaneci de sapo, de sapo, parece empanada|sapo|pelota|globo|ciruela|uva, como empanada|ciruela|uva,
         pepita en .. <ojo>, pelotita en .. <ojo>, bolita dura, bolita en .. <ojo>, bolita .. parpado, bola dura, una bolita en, pepita .. parpado, bolita .. <ojo>, bolita que tenia en, hinchazoncita, hinchadit{a/as/o/os}, <ojo> .. botado, botado .. ojo,
         saliendo para fuera, hinchad{o/a/os/as}, hinchadit{o/a/os/as}, hinchadisim{o/a/os/as}, hinchazon, hinchason,
@@ -53,6 +55,7 @@ SIGNS = {
         doble, se me salen los ojos, ojo salid{o/ito}
     """,
     "itching": """
+        picarme, picandome, rascarme, rascandome, rascarmelos, rascandomelos,
         pique{n/},
         picar, de picar, rasca, rascas, me rasco, comezoncit{a}, picazoncit{a}, picor{cito/}, picazon, picason,
         comezon, comeson, comezonsita, comezoncita, picor, picores, prurito, rasquina, me pica{n/}, me
@@ -61,6 +64,7 @@ SIGNS = {
         hormigueo en .. <ojo>, cosquilleo, cosquillas
     """,
     "burning": """
+        arderme, ardiendome, ardiendo, quemarme, quemandome, escocerme, escociendome, escocerse,
         escueza{n/}, escuece, escociera, arde, arden, ardor, ardores, ardia, ardian, ardio, ardieron, ardiendo,
         ardido{s/}, ardid{o/a/os/as}, ardorcito, me quema{n/}, quema, queman, quemando, quemazon, quemason,
         quemaba{n/}, quemadura, quemad{o/a/os/as}, escuece{n/}, escocia{n/}, escozor, escosor, escociendo, como
@@ -69,6 +73,7 @@ SIGNS = {
         prendidos los ojos, arder, quemar, enchilosos, escocer
     """,
     "pain": """
+        dolerme, doliendome, doliendo,
         me duele .. <ojo>, duele .. <ojo>, al cerrarlo, espinita y, duele{n/}, duelen, dolor, dolores, dolia,
         dolian, dolio, dolieron, dolorcito, dolorid{o/a/os/as}, doliendo, adolorid{o/a/os/as},
         adoloridit{o/a/os/as}, doloros{o/a/os/as}, molestia{s/}, punzada{s/}, punza{n/}, punzando, late el ojo, me
@@ -93,6 +98,7 @@ SIGNS = {
         agudisimo, duele cañon, me mata el dolor, retorciendo
     """,
     "watering": """
+        llorarme, lagrimearme, llorandome, lagrimeandome, chorreandome,
         llorand{o}, lloraron, aguadit{o/os}, llore .. solo, me lloraron, lagrimal .. agua, agua me sale, me salen
         lagrimas, lloros{o/a/os/as}, llorosit{o/os}, llorando, me llora{n/}, llora .. <ojo>, lloran, <ojo> ..
         llora{n/}, lagrimeo, lagrimea{n/}, lagrimeando, lagrima{s/}, lagrimos{o/os}, agua .. <ojo>, <ojo> .. agua,

@@ -7,6 +7,9 @@ from __future__ import annotations
 
 TOPICS = {
     "figure": """
+        duele|duelen los|las? cachetes|mejillas|cara|boca de tanto? sonreir|reir|reirme, de lagrimas el
+        precio|costo, precio|costo|cuenta .. llorar|lagrimas|dolio|duele|infarto, me dolio la cartera|el
+        bolsillo|pagar,
         que bonit{o/os} ojo{s/}, que lind{o/os} ojo{s/}, bonitos ojos,
         precio me dejo ciega|sin|temblando|llorando, me dejo ciega el precio, ciega con el precio, en caso de que salga,
         en caso de,
