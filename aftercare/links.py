@@ -22,6 +22,7 @@ from studio.models import Client, Visit
 
 _DIGITS = string.digits + string.ascii_uppercase + string.ascii_lowercase
 _MARK = 12  # characters of the signature
+_MARKS = len(_DIGITS) ** _MARK
 _LONGEST = 40
 _LINK = re.compile(r"(https?://[^\s/]+/[vcd]/)[0-9A-Za-z]{13,40}")
 
@@ -106,7 +107,7 @@ def _client(pk: int) -> tuple[Client, None] | None:
 
 def _signature(purpose: Purpose, pk: int, revoked: int) -> str:
     digest = salted_hmac(f"aftercare.links.{purpose}", f"{pk}.{revoked}", algorithm="sha256").digest()
-    return _written(int.from_bytes(digest, "big"))[-_MARK:]
+    return _written(int.from_bytes(digest, "big") % _MARKS).rjust(_MARK, _DIGITS[0])
 
 
 def _written(number: int) -> str:

@@ -134,7 +134,8 @@ def compose(words: Words, facts: Facts, find: Finder | None = None, *, on_page: 
     her page is left out of a text that it would make dearer than two, where the wording says what goes without it.
     Raises WordingError where the wording cannot be read or filled in.
     """
-    facts = replace(facts, language=words.language or facts.language)
+    if words.language and words.language != facts.language:
+        facts = replace(facts, language=words.language)
     filled = values(facts, find)
     body = render(words.body, filled)
     if facts.channel == "sms":

@@ -86,6 +86,11 @@ ALARMS = {
         in .. eyeball, sticking out of .. eyeball, in my actual eyeball
     """,
     "vision!": """
+        rippling, ripples in|across .. vision|sight|view|eye, fish tank, fishbowl, fish bowl, warped, warping,
+        like .. heat haze, heat haze, lava lamp, mirage, melting .. see|vision, shimmery, twinkling lights,
+        fireworks in|behind .. eye{s/}, fairy lights in|behind .. eye{s/}, sparks in|behind .. eye{s/},
+        strobe{s/} in|behind .. eye{s/}, strobe lights, picture .. breaking up, pixelated, pixellated, pixels,
+        tele|telly|tv|screen|page|words .. swimming|wobbling|moving|dancing,
         like .. under water, under water, all is dark|black|grey|gray, is all dark|black|grey|gray, dont can
         see, no can see, can no see, can not to see, cant to see, see all dark|black|grey|gray|double, cant see
         nothing, dont see nothing|anything, two of him|her|you, 2 of him|her|you|everything, seeing double|two|2, twos of, like somebody|someone ..
@@ -141,6 +146,9 @@ ALARMS = {
         milky, change in .. vision|sight|eyesight, vision change{s/}, change to .. vision|sight
     """,
     "breathing!": """
+        elephant|weight|brick|bricks|boulder|car|anvil|cat|sack .. on my? ribs|chest|lungs|breastbone|sternum,
+        parked on my chest|ribs, corset .. chest|ribs|too tight .. breath{e/}, ribs .. squeezed|crushed|tight,
+        cant .. proper|full|deep breath,
         puffing like, im puffing, im puffed, puffed out lying|sitting, out of puff, no puff, every gulp, each
         gulp|swallow|mouthful, gulp .. fight|hurts|struggle|sore|agony, every swallow, nothing solid ..
         pass|go|stay|down, solids? .. wont|cant|not|dont go|pass|stay|down, only .. liquids|soup|broth ..
@@ -208,6 +216,10 @@ ALARMS = {
         splash
     """,
     "sealed_eye!": """
+        neither .. unstuck, <eye> .. come unstuck, wont come unstuck, not come unstuck, cant get .. unstuck,
+        <eye> .. bolted, <eye> .. bolted shut, bolted shut, <eye> .. stapled, stapled shut, <eye> .. super
+        glued, mummy|mum|friend|husband|daughter|son .. type|typing .. <eye>, sandpaper shut, lids .. velcro,
+        velcroed, velcro .. lids,
         no fit open .. <eye>, <eye> .. no fit open, <eye> .. cyaan|cannae|cannie open, cyaan|cannae|cannie open .. <eye>,
         eye|eyes|lid|lids has|have|had|is|are|gone|went closed|shut ..
         for|up|over|completely|fully|entirely|and|since|on, eye has closed, eyes have closed, one eye|lid is|has

@@ -11,6 +11,13 @@ FIGURES = {
         a faint, faint pinkish|itchy|ache, very|so|quite|rather|slightly faint and
     """,
     "figure": """
+        rash of weddings|bookings|bills|parties|birthdays|cancellations|things, rash decision|decisions|move,
+        stinging price|bill|comment|remark, choking the|whole .. town|city|valley|place, smoke .. choking, smog
+        .. choking, red
+        lippy|lipstick|lip|dress|nails|nail|shoes|top|coat|hair|wine|light|lights|carpet|car|bag,
+        bloke|man|husband|hubby|boyfriend|bf|fella|lad is blind, hand foot|foot, and|n|& mouth .. disease, hand
+        foot n|and mouth, foot and|n mouth, hives .. roof|garden|bee|bees|honey|swarm|swarmed, bee|bees ..
+        hives,
         caterpillar{s/}, spider{s/} on my, stung .. wallet|purse|pocket|bank, £|$ more .. stung, dearer ..
         stung, cheeks hurt|ache|sore .. smiling|grinning, you glued .. caterpillar{s/}|spider{s/}|broom{s/} to,
         seeing double over|at .. bill|price|cost|invoice|total, bill|price|cost|total|invoice

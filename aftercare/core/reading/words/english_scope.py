@@ -23,6 +23,7 @@ SCOPE = {
         remotely, not in the least, neither of them|my|is|are, failed to
     """,
     "nonneg": """
+        brightness|volume|lamp|light|lights|blinds|curtains .. down, turned .. brightness|lights|lamp .. down,
         want|wants|need|needs .. stopped|gone|sorted|fixed, lying if i said|say ..
         wasnt|isnt|arent|werent|didnt|dont|doesnt|not|no, id be lying ..
         wasnt|isnt|arent|werent|didnt|dont|doesnt, hardly worth mentioning|a, barely worth mentioning|a, not

@@ -147,6 +147,9 @@ SIGNS = {
         .. <eye>, ouch, shooting pain, smarting pain, stab of, punch{ed/} in the eye
     """,
     "watering": """
+        taps? running .. <eye>, tap|tap's|taps been|is|are|keeps? running, taps on .. eye{s/}, mascara ..
+        pointless, mascara .. down my face, cheeks .. wet|soaked, tissue .. constantly|all day, cry{ing} .. one
+        eye, crying one side,
         running water, runs water, bringing water, brings water, dripping water, water dey, pouring water,
         weeping water,
         water is|are|keeps also|too|only|just|continuously|constantly|always? coming, water coming
@@ -199,6 +202,8 @@ SIGNS = {
         off, lids .. dry, dry <eye>lids, chapped
     """,
     "light": """
+        screens? make|makes me squint, make|makes me squint, brightness .. down .. squint|eyes|hurts|screen,
+        turn{ed} .. brightness .. down, phone on dark mode, sunnies indoors|inside, sunglasses indoors|inside,
         bulb|fridge|lamp|torch|headlights|headlight|screen|sun|window|daylight ..
         yelp|wince|flinch|squint|scream|cry|recoil|jump|hurt{s/}, made|makes me yelp|wince|flinch|squint ..
         light|bulb|lamp|sun|screen, yelp .. light|bulb, living|sitting|hiding in the dark, curtains ..

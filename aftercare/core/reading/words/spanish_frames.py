@@ -113,6 +113,11 @@ FRAMES = {
         <rostro>
     """,
     "vision!": """
+        relampago|relampagos|destello|destellos|rayos|chispas|chispazos|fogonazos|flashazos|flashes|lucecitas ..
+        ojo|vista|esquina|lado, veo|viendo|como|unos|unas
+        relampagos|destellos|rayos|chispas|chispazos|fogonazos|flashazos|flashes|lucecitas|moscas|telaranas|manchas|puntos,
+        cortina|telon|velo|sombra negra .. ojo|vista, pecera, como bajo el? agua, vidrio empanado|esmerilado,
+        todo .. ondea|ondula|se mueve|baila|tiembla|chueco|torcido,
         dos de cada|todo, cada .. veo dos, veo dos de, veo como por|con|a traves .. nata|vaselina|leche|agua|humo|nube,
         nada enfoca|enfocado, no me enfoca{n/}, todo borroso, tuvo que leerme, me leyeron, como mirar|ver por|a traves
         .. vidrio|vaso|agua|vaselina|cortina, de un ojo no, de un lado no veo, me falta un pedazo, media cara no,

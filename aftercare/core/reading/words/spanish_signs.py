@@ -64,7 +64,7 @@ SIGNS = {
         hormigueo en .. <ojo>, cosquilleo, cosquillas
     """,
     "burning": """
-        arderme, ardiendome, ardiendo, quemarme, quemandome, escocerme, escociendome, escocerse,
+        arderme, ardiendome, quemarme, quemandome, escocerme, escociendome, escocerse,
         escueza{n/}, escuece, escociera, arde, arden, ardor, ardores, ardia, ardian, ardio, ardieron, ardiendo,
         ardido{s/}, ardid{o/a/os/as}, ardorcito, me quema{n/}, quema, queman, quemando, quemazon, quemason,
         quemaba{n/}, quemadura, quemad{o/a/os/as}, escuece{n/}, escocia{n/}, escozor, escosor, escociendo, como
@@ -73,7 +73,7 @@ SIGNS = {
         prendidos los ojos, arder, quemar, enchilosos, escocer
     """,
     "pain": """
-        dolerme, doliendome, doliendo,
+        dolerme, doliendome,
         me duele .. <ojo>, duele .. <ojo>, al cerrarlo, espinita y, duele{n/}, duelen, dolor, dolores, dolia,
         dolian, dolio, dolieron, dolorcito, dolorid{o/a/os/as}, doliendo, adolorid{o/a/os/as},
         adoloridit{o/a/os/as}, doloros{o/a/os/as}, molestia{s/}, punzada{s/}, punza{n/}, punzando, late el ojo, me
