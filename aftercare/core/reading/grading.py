@@ -12,6 +12,7 @@ NAMED = {
     "swollen_shut!": (Sign.SWELLING, Sign.SEALED_EYE),
     "injury!": (),
     "pupil!": (),
+    "bulging!": (),
     "hospital!": (),
     "irritated": (),
     "unwell": (),

@@ -34,6 +34,7 @@ WORSE, SOME_WORDS = 0.55, 10  # a sign of today that is an emergency; of fewer w
 SIGN_UNEXPLAINED = 0.1  # where the rules understood nothing at all; below the next there is nothing in it for a person
 NO_SIGN = 0.03
 STOP, SURE_STOP = 0.25, 0.3
+CERTAIN_STOP = 0.75  # nobody has to read it as well
 TOPIC = 0.25  # what a reply is about, of which the rules know nothing
 # A topic of which a rule saw a word is doubted below the first, and one of which none did is believed above the second.
 DOUBTED = {Topic.BOOKING: 0.05, Topic.QUESTION: 0.05, Topic.COMPLAINT: 0.05, Topic.RETENTION: 0.02, Topic.FINE: 0.02}

@@ -35,7 +35,7 @@ def look_again(reading: Reading, opinion: second.Opinion, page: Page, explained:
         kept = tuple(topic for topic in reading.about if topic is not Topic.IRRITATION)
         return replace(reading, urgency=Urgency.NONE, about=_joined(kept, Topic.FINE), signs=(), side=None, unread=True)
     if ends > second.SURE_STOP and not other_stop and not _NO_STOP & set(reading.about):
-        return replace(reading, about=_joined(reading.about, Topic.STOP), unread=True)
+        return replace(reading, about=_joined(reading.about, Topic.STOP), unread=ends < second.CERTAIN_STOP)
     if reading.urgency is Urgency.EMERGENCY:
         return reading
     sure = bool(explained) or not {Topic.OTHER, Topic.QUESTION} & set(reading.about)

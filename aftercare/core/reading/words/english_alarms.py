@@ -7,6 +7,7 @@ from __future__ import annotations
 
 ALARMS = {
     "redness!": """
+        black cherry <eye>, cherry eyeball, colour|color of a? baboon,
         white .. burgundy|maroon|crimson|scarlet|purple|claret, white{s/} .. isnt|arent|aint|not|no white, white
         .. no longer white, <eye> .. burgundy|crimson|claret|oxblood|scarlet, <eye> .. colour|color of
         liver|rust|burgundy|claret|port|brick|merlot, <eye> the? colour|color of liver|wine|beetroot|blood, like
@@ -23,6 +24,10 @@ ALARMS = {
         maroon, subconjunctival hemorrhage|haemorrhage, hyphema
     """,
     "swelling!": """
+        lip{s/}|tongue|mouth .. massive|enormous|ginormous|gigantic|humongous|doubled|trebled|growing, lip ..
+        out past, lips .. out past, lip{s/} .. like a slug|duck, lip{s/} .. burst|bursting|shiny, tongue .. wet
+        sock|flannel|steak|sponge, tongue .. fills|filling|fat|fatter, tongue feel fat, coupon{s/} ..
+        up|swollen|football, voice .. croaky .. lips, whole .. coupon,
         free lip job, lip job, lip filler|fillers .. free, free filler|fillers, lip{s/} .. out to here, lip{s/}
         .. growing|ballooned|ballooning|inflating|inflated|tripled, lip{s/} .. still .. bigger, mouth|lip{s/}
         look|looks|looking? stung, top|bottom|upper|lower lip ..
@@ -33,21 +38,19 @@ ALARMS = {
         fish .. face, blowfish .. face, not just .. eye|eyes|lid|lids .. face, hardly|barely
         know|recognise|recognize myself|me, didnt|doesnt|cant recognise|recognize me|myself, face .. moon, moon
         face, face .. unlock|id .. not|wont|doesnt|cant, neck|jaw|jawline .. ballooned|blown|balloon|swole, lips
-        .. inner tube{s/}|cushions|pillows|dinghy|dinghies,
-        football from, wrong face, not my face, someone elses face, somebody elses face, dont look like me, face .. like
-        a football|basketball|pumpkin|balloon|moon|potato|loaf|dumpling, lips .. like ..
-        sausages|slugs|hotdogs|tyres|tires, hairline to chin, chin to hairline,
-        lip{s/} .. getting? bigger|big|huge|fat, lips are getting bigger, lips fat, lips huge, lips feel big|fat|huge|thick, my lips .. bigger and bigger, eye .. sticking out further, sticking out further than, sticking out more than, eye .. sticks|stick|stuck out, sticks out more, pushed forward, pushed out, bulges, bulges out, bug eyed,
-        popping out .. socket, coming out of .. socket, lips .. duck, duck lips .. swollen, look like
-        shrek|quasimodo|elephant, face .. unrecogni{zable/sable}, cant recognise my face, cheeks ..
-        swollen|puffy|puffed|huge, face puffed|puffy, jaw .. swollen, tongue .. too big|bigger|thick|heavy|fills,
-        lips .. double|doubled|twice|fat, lips .. size, whole head .. swollen, <face> .. .. <swell>, lip{s/} ..
-        <huge>, tongue .. <huge>, face .. <huge>, lip massive, cheeks .. up like, <face> <be>? <very>? <very>?
-        <swell>, <face> <be> <be>? <very>? <very>? <swell>, swelling|swollen of|in|on|around my?|the? <face>,
-        <swell> <face>, <swell> .. <face>, <face> .. <swell>, <face> .. blew|blown|blowing up, <face> .. like ..
-        balloon, angioedema, angiooedema, <eye> .. bulging, bulging <eye>, <eye> .. sticking|popping|poking|bugging
-        out, proptosis, bulging out, <face> .. doubled, <face> .. twice, whole face .. huge, face .. like
-        football|pumpkin|moon|melon, fat lip{s/}
+        .. inner tube{s/}|cushions|pillows|dinghy|dinghies, football from, wrong face, not my face, someone
+        elses face, somebody elses face, dont look like me, face .. like a
+        football|basketball|pumpkin|balloon|moon|potato|loaf|dumpling, lips .. like ..
+        sausages|slugs|hotdogs|tyres|tires, hairline to chin, chin to hairline, lip{s/} .. getting?
+        bigger|big|huge|fat, lips are getting bigger, lips fat, lips huge, lips feel big|fat|huge|thick, my lips
+        .. bigger and bigger, lips .. duck, duck lips .. swollen, look like shrek|quasimodo|elephant, face ..
+        unrecogni{zable/sable}, cant recognise my face, cheeks .. swollen|puffy|puffed|huge, face puffed|puffy,
+        jaw .. swollen, tongue .. too big|bigger|thick|heavy|fills, lips .. double|doubled|twice|fat, lips ..
+        size, whole head .. swollen, <face> .. .. <swell>, lip{s/} .. <huge>, tongue .. <huge>, face .. <huge>,
+        lip massive, cheeks .. up like, <face> <be>? <very>? <very>? <swell>, <face> <be> <be>? <very>? <very>?
+        <swell>, swelling|swollen of|in|on|around my?|the? <face>, <swell> <face>, <swell> .. <face>, <face> ..
+        <swell>, <face> .. blew|blown|blowing up, <face> .. like .. balloon, angioedema, angiooedema, <face> ..
+        doubled, <face> .. twice, whole face .. huge, face .. like football|pumpkin|moon|melon, fat lip{s/}
     """,
     "pain!": """
         beyond anything i can bear|stand|take, beyond bearing|bearable|endurance, more than i can
@@ -86,6 +89,10 @@ ALARMS = {
         in .. eyeball, sticking out of .. eyeball, in my actual eyeball
     """,
     "vision!": """
+        lost the picture, picture .. gone, straight lines .. wobbl{e/y/ing/ed}, lines .. wobbl{e/y/ing}, door
+        frame{s/} .. bent|wobbl{e/y/ing}|wavy, lightning zaps|zap|streak|streaks|bolt|bolts, zaps at|in|of ..
+        edge|eye|corner, edge of my eye .. lightning|flash|flashes|light|lights, brightness .. down in
+        one|left|right|my <eye>, someone .. brightness .. down, heat off a road,
         rippling, ripples in|across .. vision|sight|view|eye, fish tank, fishbowl, fish bowl, warped, warping,
         like .. heat haze, heat haze, lava lamp, mirage, melting .. see|vision, shimmery, twinkling lights,
         fireworks in|behind .. eye{s/}, fairy lights in|behind .. eye{s/}, sparks in|behind .. eye{s/},
@@ -146,6 +153,10 @@ ALARMS = {
         milky, change in .. vision|sight|eyesight, vision change{s/}, change to .. vision|sight
     """,
     "breathing!": """
+        throat .. shrinking|shrunk|shrinks|narrowing|narrower, its closing .. throat, screw|scarf|clamp|vice ..
+        throat|neck, neck{s/} .. closing|tightening|tight, gullet .. no|closed|tight|stuck, lungful, proper
+        lungful, tongue .. fizz{y/ing}|fizzing|battery, fizzing on .. tongue, licked|licking a battery, spit ..
+        down|swallow, cant get my own spit, dribbl{e/ing/in} .. tissue|towel, cant swallow me own,
         elephant|weight|brick|bricks|boulder|car|anvil|cat|sack .. on my? ribs|chest|lungs|breastbone|sternum,
         parked on my chest|ribs, corset .. chest|ribs|too tight .. breath{e/}, ribs .. squeezed|crushed|tight,
         cant .. proper|full|deep breath,
@@ -200,6 +211,9 @@ ALARMS = {
         hoarse, breathing like
     """,
     "glue_in_eye!": """
+        bonding stuff|agent|liquid .. lid|eye|eyeball, it went in .. glue, went in. the glue, remover ..
+        splashed right? in, splashed right in, sitting on my eyeball, ran under my lid, under my lid .. <glue>,
+        <glue> .. under my|the lid, wrong bottle .. <eye>,
         <glue> .. eyewash, swimming in <glue>, <glue> .. straight in .. <eye>, squirt of <glue>, got <glue> in,
         tint|glue|remover .. entered .. <eye>, drop of .. entered, <glue> .. gone in|into .. <eye>|left|right|it, entered my left|right? <eye>, stuff .. take em|them off .. dripped|ran|leaked|went, that stuff .. dripped, rinse .. went right? in, went right in .. sting{s/ing}, went right in .. burn{s/ing}, went straight in .. sting{s/ing}|burn{s/ing}, take em|them off .. went|got right? in, liquid|rinse|stuff .. went|got|ran right|straight? in my?, some went right? in, <glue> .. in|into|inside are|left|right|l|od|os <eye>, <glue> .. eyeball, <glue> ..
         hit|splashed|landed|splattered .. <eye>, splashed .. eyeball, splashed into .. <eye>, splash in .. <eye>,
@@ -216,6 +230,8 @@ ALARMS = {
         splash
     """,
     "sealed_eye!": """
+        wont unzip, unzip .. eye, pirate mode, swollen i cant lift it, cant lift it, puffed .. over .. slit, no
+        slit left, no slit, eye .. apart .. cant, cant prise .. apart, prise .. apart,
         neither .. unstuck, <eye> .. come unstuck, wont come unstuck, not come unstuck, cant get .. unstuck,
         <eye> .. bolted, <eye> .. bolted shut, bolted shut, <eye> .. stapled, stapled shut, <eye> .. super
         glued, mummy|mum|friend|husband|daughter|son .. type|typing .. <eye>, sandpaper shut, lids .. velcro,
@@ -257,6 +273,7 @@ ALARMS = {
         open|see, <swell> so much .. cant|wont .. open, <swell> .. cant .. open, shut .. swelling
     """,
     "hives!": """
+        broke out .. urticaria,
         inch of me .. hive{s/}|welt{s/}|rash|bump{s/}|red|itchy, not 1|one|an inch ..
         hive{s/}|welt{s/}|bump{s/}, hive{s/} .. on every|each, hives .. even|including,
         wheals|weals|whelps|welts .. limb{s/}|everywhere|all|body|arms|legs, raised wheals|weals|whelps, every
@@ -314,6 +331,14 @@ ALARMS = {
         poked|jabbed|stabbed|scratched|hit|slipped, poked|jabbed|stabbed|scratched|nicked|gouged .. with ..
         tweezer{s/}, punctured .. <eye>, <eye> .. punctured|torn|ripped|scratched|injured|gashed|sliced, injured ..
         <eye>, eye injury, scissor{s/} .. <eye>, <eye> .. bleeding, tore .. eyelid, ulcer .. <eye>, corneal ulcer, corneal, lash .. gone into .. eyeball
+    """,
+    "bulging!": """
+        eyeball{s/} .. bulgin, bulgin, <eye> .. protrud{es/ing/ed}, protruding, <eye> .. forward, eye .. like a
+        frog|pug, goggle eyed, <eye> .. coming out, <eye> .. out of its|my head,
+        eye .. sticking out further, sticking out further than, sticking out more than, eye ..
+        sticks|stick|stuck out, sticks out more, pushed forward, pushed out, bulges, bulges out, bug eyed,
+        popping out .. socket, coming out of .. socket, <eye> .. bulging, bulging <eye>, <eye> ..
+        sticking|popping|poking|bugging out, proptosis, bulging out
     """,
     "pupil!": """
         one|left|right .. dilated .. other, <eye> dilated, black of .. <eye> ..

@@ -147,6 +147,8 @@ COMMANDS = {
         prefer|rather|like not .. <msg>, prefer|rather not to? get|receive|have
     """,
     "notstop": """
+        no more .. hurting|pain|itch{ing}|burn{ing}|swelling|crying|stinging|agony|watering, take .. no more ..
+        this|it, unsubscribed from mascara|makeup|men|dating,
         pocket|butt|arse|accidental|wrong text|dial|message|call|typed|texted|dialled, cat|toddler|kid|baby
         sent|typed|texted|pressed,
         want these|them|the|my lashes|extensions|set|fans to|off|out|gone|for,

@@ -82,6 +82,8 @@ CLASSES = {
 
 SIGNS = {
     "redness": """
+        rims? all? rosy|rosey|red|pink|raw, salmon, shade .. salmon|rose|lobster|raspberry, <eye> .. rosy, eyes
+        of a rabbit, rabbit eyes, like a rabbits,
         bilateral|mild|moderate|diffuse|scleral|limbal|perilimbal|conj|trace injection, injection at
         all|noted|seen|od|os|ou|bilaterally, on the pink|red side,
         white{s/} .. <eye> .. tomato|red|pink|crimson|scarlet|strawberry|raspberry|cherry, like a tomato, like tomatoes,
@@ -94,6 +96,10 @@ SIGNS = {
         smok{ed/ing}, <eye> .. scarlet, rubor, burst blood vessel{s/}
     """,
     "swelling": """
+        pillows over|under .. <eye>, <eye> .. put on weight, put on weight .. overnight, boxer after round,
+        boxer in round, like a boxer, <eye> .. up like, pea|marble|grape|bean sitting|stuck? in|on|under my? ..
+        lid|eyelid, pea in .. eyelid, enlarged .. lid|eyelid|eye, lid|lids|eyelid|eyelids ..
+        enlarged|inflated|thickened|thick|bulky|heavy and fat|chunky|chonky|ballooning,
         smidge|smidgen|trace|dab|bit of puff, puffy looking, one|left|right eye|lid up like, on the puffy side, bit on the puffy,
         bags under my eyes .. since|now|today|shopping|appeared|overnight,
         dumpling{s/}, impression of .. dumpling|frog|boxer|potato|balloon|pillow, pierogi, frog lids, lids like frog,
@@ -121,6 +127,9 @@ SIGNS = {
         up, <eye> .. ballooned
     """,
     "itching": """
+        knuckles .. lids|eyes, ants .. lids|lid|eye|eyes|lash|lashes, ants crawling|marching|doing, cant stop
+        clawing|pawing|digging .. eye{s/}|lid{s/}, clawing at my? .. eye{s/}|lid{s/}, at them all
+        day|night|since,
         scratch scratch, my <eye> .. scratch, itchies, wanna .. scratch, wants? to be scratched, i scratch, scratch
         at, scratched at, rubbing at, rubbing them, cant stop rubbing, keep rubbing, keep scratching, itch, itchy,
         itching, itches, itched, itchin, itchiness, itchier, itchyness, pruritus, pruritic, scratchin, scratching,
@@ -128,6 +137,8 @@ SIGNS = {
         rubbing .. <eye>, rub my .. <eye>, tickly, tickling, <eye> .. tickle{s/}, ticklish, make{s/} itch
     """,
     "burning": """
+        dey pepper me, pepper me, peppery, eye{s/} .. pepper, chilli|chili|wasabi|vinegar|onion|lemon juice in,
+        slapped with sunburn, sunburn, toasty, eina,
         they|eyes|lids|eye|lid smart,
         peppering, pepper in|inside, nippy eye{s/}, burn under|in|on|at the? left|right|eye|eyes|lid|lids, arson, bun
         mi, bunning, <eye> .. bun me|mi, wasp{s/} .. <eye>, nettles, like nettles, <eye> .. nipping,
@@ -147,6 +158,9 @@ SIGNS = {
         .. <eye>, ouch, shooting pain, smarting pain, stab of, punch{ed/} in the eye
     """,
     "watering": """
+        eye{s/} .. crying all, crying all the day, eyes .. havent|not stopped|stop running, havent stopped
+        running, third hanky|hankie|tissue, hanky, hankies, chopping onions, slicing onions,
+        slicing|chopping|peeling .. onions,
         taps? running .. <eye>, tap|tap's|taps been|is|are|keeps? running, taps on .. eye{s/}, mascara ..
         pointless, mascara .. down my face, cheeks .. wet|soaked, tissue .. constantly|all day, cry{ing} .. one
         eye, crying one side,
@@ -172,6 +186,8 @@ SIGNS = {
         dripping, eye{s/} .. flood{ing/ed}
     """,
     "discharge": """
+        snotty stuff, snotty, snot .. <eye>, eye snot, eye boogers|bogeys|bogies|buggers, jelly stuff|bits in ..
+        corner, yellow stuff, green stuff, white stuff .. corner|<eye>,
         muta, eye boogers, matter .. morning, crumbs .. corner{s/},
         yellow|green|greeny|greenish|yellowish|white|cloudy|sticky .. sleep|thing|things|matter|bits in|on|at the|my?
         corner{s/}, sleep in the|my corner{s/}, yellow|green|greeny|white thing|sleep, gooped, stringy stuff,
@@ -186,6 +202,9 @@ SIGNS = {
         morning, eye snot, <eye> .. bunged up, bunged up .. <eye>, gloopy, gloop, manky, flaky crust
     """,
     "rash": """
+        goosebumpy, goosebump things, sandpaper dots, small|little|tiny dot|dots .. skin|lid|lids|eye, skin ..
+        small|little|tiny|many .. dot|dots|pimple|pimples, lids .. pimple|pimples|spotty|bumpy|rough|scaly,
+        prickly heat, eyelids are peeling,
         come|came|coming up in|with .. pimples|dots|bumps|spots|blisters|lumps, small small bumps|balls|pimples|spots,
         brought friends .. bumps,
         small balls, little balls, tiny balls, balls on .. lid{s/}|eyelid{s/},
@@ -202,6 +221,8 @@ SIGNS = {
         off, lids .. dry, dry <eye>lids, chapped
     """,
     "light": """
+        photosensitive, photo sensitive, cant do .. light|lights|screens, lights? too much for, brightness
+        hurts,
         screens? make|makes me squint, make|makes me squint, brightness .. down .. squint|eyes|hurts|screen,
         turn{ed} .. brightness .. down, phone on dark mode, sunnies indoors|inside, sunglasses indoors|inside,
         bulb|fridge|lamp|torch|headlights|headlight|screen|sun|window|daylight ..
@@ -236,6 +257,8 @@ SIGNS = {
         hurts
     """,
     "gritty": """
+        sand feeling, sand .. feeling, half of bondi, half the beach|desert|sahara, beach in there, gravel
+        in|under|behind, sawdust in|under, like sandpit,
         sensation|feeling of sand|grit|dust|salt|sandpaper|gravel,
         sand thing, sand with every, full of sand, full of it .. sand, like a sandpit, sandpit,
         half|whole|all of .. under|in|behind my? <eye>, beach under|in|behind, grit under|behind, like a|the beach,
@@ -247,6 +270,8 @@ SIGNS = {
         dryness, dust in .. <eye>, like .. crumb{s/}, glass in .. <eye>
     """,
     "poking": """
+        fish bone .. lid, fishbone, something lodged under|in, lodged under|in .. lid, sticky out one ..
+        stab{s/bing}|pok{es/ing}|jab{s/bing}, keeps stabbing|jabbing|prodding me,
         stuck up under, stuck up in .. lid|eye, something|somethings|somethin stuck up, stuck up under my lid, hair .. across my <eye>, hair lying across, lash lying across, hair .. across .. eyeball, a hair .. eyeball, lash .. across .. eyeball, stuck behind my|the lid|eyelid|eye, eyelash stuck, lash stuck, hair stuck, stuck under there|it|my,
         something under there, trapped under, caught under, feel like something is there, something|sth in the
         corner, bit stuck, something sharp, sharp .. corner, sharp lash, sharp hair, small needle, needle, needles,

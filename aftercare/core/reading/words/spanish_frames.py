@@ -98,19 +98,17 @@ FRAMES = {
         pecho .. silbido{s/}
     """,
     "swelling!": """
-        ojo|ojos .. salton|saltones|saltado|saltados|brotado|brotados|botado|botados, se me sale|salen|salio ..
-        ojo|ojos, como que se me sale|salen, ojo|ojos .. hacia|para|pa afuera, ojo|ojos ..
-        salido|salidos|abultado,
+        lengua .. gorda|gordisima|no me cabe|se me pone gorda|gruesa|enorme, no me cabe en la boca, cachetes ..
+        inflados|inflada|infla|hinchados, cara .. infla|inflada|hinchadisima, labios .. hinchadisimos|inflados,
         morros|bemba|jeta|labios|labio|boca|lengua|trompa|hocico ..
         doble|triple|grandes|grandotes|grandota|enorme|enormes|gigante|gigantes|inflada|inflados|infla|inflo|inflando|inflandose|hinchada|hinchados|globo|salchichas|cauchos|llantas,
         doble|triple de grandes|grande|gruesos|grueso .. labios|morros|boca|lengua,
         labios|morros|boca|bemba|cara como si me hubiera picado|inyectado, pica de avispa ..
-        boca|bemba|labios|cara, no me reconozco, cara de globo, cara .. luna,
-        <rostro> .. como .. <redondo>, <rostro> .. el doble, no me reconozco|reconoci|reconocen|reconocia,
-        <rostro> .. <hinch>, <hinch> .. <rostro>, ojo .. salido|saltado|saliendo|afuera, ojo .. fuera de lugar,
-        me inyectaron .. labios, labios .. inyectado|inyectados|pato|inyectaron, <rostro> .. parece{n/} ..
-        <redondo>, <rostro> .. inflando|inflados|inflaron|inflado|inflada, inflando|inflaron|inflados ..
-        <rostro>
+        boca|bemba|labios|cara, no me reconozco, cara de globo, cara .. luna, <rostro> .. como .. <redondo>,
+        <rostro> .. el doble, no me reconozco|reconoci|reconocen|reconocia, <rostro> .. <hinch>, <hinch> ..
+        <rostro>, ojo .. fuera de lugar, me inyectaron .. labios, labios ..
+        inyectado|inyectados|pato|inyectaron, <rostro> .. parece{n/} .. <redondo>, <rostro> ..
+        inflando|inflados|inflaron|inflado|inflada, inflando|inflaron|inflados .. <rostro>
     """,
     "vision!": """
         relampago|relampagos|destello|destellos|rayos|chispas|chispazos|fogonazos|flashazos|flashes|lucecitas ..
@@ -166,6 +164,11 @@ FRAMES = {
         rasgun{o/e} .. <ojillo>|cornea, me picaron .. <ojillo>, me lastimaron .. <ojillo>
     """,
     "blood": "sangra, sangra, sangrando, sangro, sangre",
+    "bulging!": """
+        ojo|ojos .. salton|saltones|saltado|saltados|brotado|brotados|botado|botados, se me sale|salen|salio ..
+        ojo|ojos, como que se me sale|salen, ojo|ojos .. hacia|para|pa afuera, ojo|ojos ..
+        salido|salidos|abultado, ojo .. salido|saltado|saliendo|afuera
+    """,
     "faint!": """
         me voy pal|para|al el? piso|suelo, voy pal piso|suelo, se me van|va|apagan|apaga|fue|fueron las|la
         luces|luz, veo|vi lucecitas|estrellitas|estrellas, se me mueve el piso|suelo, todo .. da|me vueltas|da,

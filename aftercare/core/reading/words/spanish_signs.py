@@ -25,6 +25,8 @@ CLASSES = {
 
 SIGNS = {
     "redness": """
+        ojos de conejo, de conejo, colora de los ojos, colorados, coloradas, colorao, coloraos, color guinda,
+        guinda,
         roj{o/a/os/as}, rojit{o/a/os/as}, rojiz{o/a/os/as}, rojisim{o/a/os/as}, enrojecid{o/a/os/as},
         enrojecimiento, enrojece{n/}, enrojecieron, enrojecio, enrojecimientos, colorad{o/a/os/as},
         coloradit{o/a/os/as}, coloraditos, rojez, rojeces, rojeses, rosad{o/a/os/as}, rosadit{o/a/os/as},
@@ -64,6 +66,8 @@ SIGNS = {
         hormigueo en .. <ojo>, cosquilleo, cosquillas
     """,
     "burning": """
+        aji en|parpados, como si tuviera aji|chile|limon|jabon|arena caliente, me puse aji|chile|limon|picante,
+        pica|arde como chile, aji en los parpados|ojos, picante en los ojos,
         arderme, ardiendome, quemarme, quemandome, escocerme, escociendome, escocerse,
         escueza{n/}, escuece, escociera, arde, arden, ardor, ardores, ardia, ardian, ardio, ardieron, ardiendo,
         ardido{s/}, ardid{o/a/os/as}, ardorcito, me quema{n/}, quema, queman, quemando, quemazon, quemason,
@@ -98,6 +102,8 @@ SIGNS = {
         agudisimo, duele cañon, me mata el dolor, retorciendo
     """,
     "watering": """
+        llave que gotea, ojo .. gotea|goteando|llave|canilla|grifo, canilla, es una canilla|llave, se me va en
+        agua, chorreando agua,
         llorarme, lagrimearme, llorandome, lagrimeandome, chorreandome,
         llorand{o}, lloraron, aguadit{o/os}, llore .. solo, me lloraron, lagrimal .. agua, agua me sale, me salen
         lagrimas, lloros{o/a/os/as}, llorosit{o/os}, llorando, me llora{n/}, llora .. <ojo>, lloran, <ojo> ..

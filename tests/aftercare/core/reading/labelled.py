@@ -40,6 +40,14 @@ SEEN = (
     "joy",
     "lou",
     "ned",
+    "pam",
+    "ros",
+    "sid",
+    "tom",
+    "many_signs",
+    "many_emergencies",
+    "many_harmless",
+    "many_mixed",
 )
 UNSEEN = ("ora", "pip", "que", "rex", "gil", "hal")  # measured as a whole, never read: see corpus/README.md
 URGENT = ("emergency", "same_day")
