@@ -29,6 +29,10 @@ CLASSES = {
 
 COMMANDS = {
     "stop": """
+        dont|not|never <write> me .. or|and ever, or ever again, last|final follow
+        up|followup|checkin|check|survey|questionnaire|<msg> .. i|we want|need|wanna|wish|care|expect, last one
+        i want|need|wanna|wish to? get|receive|see|hear, pack in the|these|your|ur|all|with <msg>, struck from
+        your|the|all, be struck off|from, not to get|receive these|this|them|your|any anymore|again|more,
         call|calling time on .. <msg>, knock .. <msg> on,
         sooner|rather|prefer not be? getting|get|receive|receiving .. <msg>, not be getting .. <msg>, no
         more of them|these|those|it please|pls|thanks|thank|ok, let that|this|it be the|your last, last i|we hear from,
@@ -147,6 +151,11 @@ COMMANDS = {
         prefer|rather|like not .. <msg>, prefer|rather not to? get|receive|have
     """,
     "notstop": """
+        dont|never|not ever? stop doing|making|lashing|being|what|working|creating|giving, stop doing
+        this|the|your job|work|magic, unsubscribed|opted|unsubscribing|unsubscribe from|out|of
+        mascara|makeup|life|strips|falsies|reality|dating|men|diets|adulting|society|winter,
+        text|texting|texts|messages only|instead, only text|texting|texts, from this end|side, at this|my end,
+        on my end,
         pocket|butt|arse|accidental|wrong text|dial|message|call|typed|texted|dialled, cat|toddler|kid|baby
         sent|typed|texted|pressed,
         want these|them|the|my lashes|extensions|set|fans to|off|out|gone|for,

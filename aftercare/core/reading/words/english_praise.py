@@ -18,6 +18,12 @@ PRAISE = {
         still on are, was|were lovely|fine|perfect|grand|good and|for|until|till, lovely and red|pink|swollen|sore|puffy
     """,
     "fine": """
+        usual colour|color|size|selves|self|shape, nothing to report, usual colour and size,
+        11|12|15|20|50|100|1000 out of 10|ten, eleven out of ten, ten outta ten, 10|11|100 outta 10|ten,
+        seeing|breathing|winking|blinking perfectly|fine|normally, kind of you to check|ask|text|message|see,
+        good of you to check|ask|text|message, nice|sweet|lovely of you to check|ask|text|message, ta
+        duck|love|hen|pet|hun|chick|chuck|doll|babe|mate, cheers duck|love|hen|pet|hun|mate|pal|doll, thanks
+        duck|hen|pet|chuck,
         pure class, class altogether, are|theyre class, lashes are mint|lush|fab|ace|unreal|banging|immaculate, lashes
         ate, they ate, absolutely ate, eating everyone up, chuffed to bits, chuffed with, tickled with, made up with,
         not half bad, holding up a treat, holding up lovely|great|well|beautifully, came|went to you a|an

@@ -23,6 +23,9 @@ SCOPE = {
         remotely, not in the least, neither of them|my|is|are, failed to
     """,
     "nonneg": """
+        gone|went|going|go|been|got|getting through ..
+        tissue{s/}|box|boxes|pack|packs|hankies|kleenex|roll|drops|bottle, ceiling|sky|roof|walls ..
+        coming|comin down|in, wont|doesnt|cant|dont|not|never dry up|out|off, so i|as? wouldnt|dont|wont|cant|didnt scratch|rub|claw|rip|pick|touch|itch,
         not me being, nothing says, nothing like .. to, dont exactly|quite love|enjoy, never a dull moment,
         wouldnt wish, wont|hasnt|havent|doesnt|dont|didnt quit|let, since yesterday|morning|night|evening only,
         wont be|b driving|able|sleeping|coming|in|there|going|working|at|making,
@@ -137,6 +140,12 @@ SCOPE = {
         apart from when, until i, till i
     """,
     "over": """
+        done with by|now|since, was|were done with, over it by|now, had|has|have|all? lifted
+        by|overnight|since|before, youd never know|guess|have, never have known|guessed, youd|you|would never
+        have known, gave up n|and|now|the|after, gave up the ghost, lies|lying|lays|laying flat now|again|since,
+        cooled off|down since|now|by|after|overnight, finished now, thats finished, packed in
+        by|on|sunday|monday|tuesday|wednesday|thursday|friday|saturday|yesterday|overnight|itself, called it a
+        day|quits, threw in the towel, dried right? up,
         not|no a? bother on|out of, away by, left by morning|itself, unpuffed, unswollen, deflated, depuffed, de
         puffed, then that was it|that|all, and then it was over|gone|done|fine, cleared fully|entirely|by|before|overnight,
         sorted itself|themselves, slept it off, went overnight, out of the woods, none the worse, took itself off,
@@ -283,6 +292,8 @@ SCOPE = {
         years|months ago, donkeys years, back then, when i first started|tried|got
     """,
     "notpast": """
+        like|as|same when|how i had|was|got|did|used|were, like back when|in, like that time, like in my ..
+        days,
         when i was 5|10|15|20|30|3|4 min|mins|minutes|miles, like|as|than|since|same|from my|the|our|your last, like|as|than|since|same|from my|the|our|your
         other|old|previous,
         like|as|than|since|same|from last time, same as last, like the last time, like last year, as last year, just
@@ -345,6 +356,9 @@ SCOPE = {
         sick|drop|collapse|keel|black
     """,
     "other": """
+        wee fella|fellas|fella's|lad|lads|boy|girl, young fella|lad|one|ones, wee ones, the
+        weans|bairns|nippers|littlies, nipper, fellas, wains, sprog, sprogs, kiddies, lodger, tenant, landlord,
+        landlady, hubby's, boyfriends, daughters,
         girl|lady|woman|lad|fella|lass i sit|work|live|share|train|car|study with|beside|near|next|opposite,
         girl|lady|woman|lad|fella|lass from|in|at the|my next|work|office|desk|class|gym|school|accounts|reception|hr,
         my pt,

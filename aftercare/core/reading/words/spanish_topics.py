@@ -7,6 +7,8 @@ from __future__ import annotations
 
 TOPICS = {
     "figure": """
+        dorm{ir/i/ia/imos/iendo} boca abajo|arriba, duermo|duerma boca abajo|arriba, boca abajo|arriba,
+        estacion|parada .. cerrada,
         que bonit{o/os} ojo{s/}, que lind{o/os} ojo{s/}, bonitos ojos,
         precio me dejo ciega|sin|temblando|llorando, me dejo ciega el precio, ciega con el precio, en caso de que salga,
         en caso de,
