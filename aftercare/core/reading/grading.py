@@ -66,7 +66,7 @@ def with_glue(page: Page, found: list[Mark]) -> list[Mark]:
             if (
                 speaks
                 and not known
-                and not any(other is not mark and other.start < mark.end and mark.start < other.end for other in found)
+                and not any(other.name != mark.name and other.start < mark.end and mark.start < other.end for other in found)
             ):
                 taken.append(Mark("sign:glue_in_eye!", mark.start, mark.end))
         else:
@@ -143,7 +143,8 @@ def clears_on_blinking(page: Page) -> bool:
     words = [token.word for token in page.tokens]
     for place, word in enumerate(words):
         if word in _BLINKS:
-            near = set(words[max(0, place - 8) : place + 9])
+            span = range(max(0, place - 8), min(len(words), place + 9))
+            near = {words[other] for other in span if page.sentence[other] == page.sentence[place]}
             if near & _CLEARS and not near & _FAILS:
                 return True
     return False

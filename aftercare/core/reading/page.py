@@ -43,7 +43,7 @@ _CONTAINED = {
     "sign:hives!": {"rash", "itching"},
     "sign:hives": {"rash"},
     "sign:sealed_eye!": {"poking", "discharge", "rash", "swelling"},
-    "sign:discharge": {"sealed_eye!", "watering"},
+    "sign:discharge": {"sealed_eye!", "watering", "glue_in_eye!", "vision!", "vision"},
     "sign:redness": {"watering"},
     "sign:redness!": {"vision!"},
     "sign:faint!": {"vision!", "poking"},

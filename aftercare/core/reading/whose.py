@@ -144,13 +144,22 @@ def is_long_ago(page: Page, sign: Mark) -> bool:
             if mark.start < sign.start:
                 if not between & _NOW and "but" not in between and "pero" not in between:
                     return True
-            elif high - low <= 10 and not between & (_NOW | {"but", "pero"}):
+            elif high - low <= 10 and not between & (_NOW | {"but", "pero"}) and not _compares(page, low, high):
                 return True
         elif page.sentence[mark.start] == sentence - 1 and mark.start < sign.start:
             words = {token.word for token, place in zip(page.tokens, page.sentence, strict=True) if place == sentence}
             if words & PAST_WORDS and not words & (PRESENT_WORDS | _UP_TO_NOW):
                 return True
     return False
+
+
+_LIKE, _WHEN = listed("like as same como igual"), listed("when how the that i my in back cuando que el la de")
+
+
+def _compares(page: Page, low: int, high: int) -> bool:
+    """Say whether the past is only what today is compared with: "dry and flaky, like when I had eczema as a child"."""
+    words = (token.word for token in page.tokens[low : high + 1])
+    return any(first in _LIKE and then in _WHEN for first, then in itertools.pairwise(words))
 
 
 _MIGHT = listed("would will could might can normal usual do does")
@@ -162,6 +171,10 @@ def _is_asked_about(page: Page, sentence: int) -> bool:
     return any(token.kind == ASK for token in said) and any(token.word in _MIGHT for token in said)
 
 
+# "could you take them off, because they burn": what comes after is no longer imagined.
+_TURNS = listed("but pero because cause porque pues")
+
+
 def is_imagined(page: Page, sign: Mark) -> bool:
     sentence = page.sentence[sign.start]
     if page.marks.get("scope:before") and _is_asked_about(page, sentence):
@@ -170,7 +183,7 @@ def is_imagined(page: Page, sign: Mark) -> bool:
         if page.sentence[mark.start] != sentence or mark.start > sign.start:
             continue
         between = page.tokens[mark.end : sign.start]
-        if any(token.word in ("but", "pero") for token in between):
+        if any(token.word in _TURNS for token in between):
             continue
         if page.tokens[mark.start].word == "si" and not _has_consequence(page, sentence):
             continue
@@ -237,8 +250,18 @@ def is_elsewhere(page: Page, sign: Mark) -> bool:
     return near and not _speaks_of_eyes(page, clause)
 
 
+# Parts that need no "my" where a sentence begins with them; "back" and "hand" have other meanings there.
+_PARTS = listed("""
+    legs feet foot knees knee shoulders arms hands ankles thighs calves shins hips nose scalp stomach tummy belly piernas
+    pies brazos manos hombros rodillas
+""")
+
+
 def _is_owned(page: Page, part: Mark) -> bool:
-    """Say whether a part is hers: "my hand", not "on the left hand side" nor "like a sunburn"."""
-    if not part.start or page.tokens[part.start - 1].word not in _POSSESSIVE:
+    """Say whether a part is hers: "my hand", not "on the left hand side" nor "like a sunburn"; "legs are on fire"."""
+    before = page.tokens[part.start - 1] if part.start else None
+    if before is None or before.kind != WORD:
+        return page.tokens[part.start].word in _PARTS
+    if before.word not in _POSSESSIVE:
         return False
     return part.end == len(page.tokens) or page.tokens[part.end].word != "side"

@@ -11,6 +11,7 @@ FIGURES = {
         a faint, faint pinkish|itchy|ache, very|so|quite|rather|slightly faint and
     """,
     "figure": """
+        knock|knocked|knocks .. out cold, out cold with|at, blew|blow|blowing my nose,
         blind before .. now|see, was blind but|and|before, i|me? usually|normally|always|typically?
         itch|react|swell|flare|peel|blister|puff|streamed to|at|from|with
         literally|absolutely|practically|basically? everything|anything|all,
@@ -24,10 +25,9 @@ FIGURES = {
         swollen|bursting|heaving|bulging with compliments|pride|messages|joy|likes|love,
         burned|burnt|burn|burning|burns through my|the|all|half|a|so|loads, only thing that|which|thats
         hurts|stings|burns|aches|hurting|burning|sore is|was
-        knowing|that|how|having|paying|waiting|leaving|not|why|my?
-        wallet|purse|bank|price|bill|cost|ego|pride|cheeks|feelings, price|bill|cost|total|invoice|fee .. feel
+        knowing|that|how|having|paying|waiting|leaving|not|why, only thing that|which|thats hurts|stings|burns|aches|hurting|burning|sore is|was my? wallet|purse|bank|price|bill|cost|ego|pride|feelings, price|bill|cost|total|invoice|fee .. feel
         faint|dizzy|ill|sick|queasy|nauseous, made me feel? faint|dizzy|sick|ill .. quid|price|bill|cost|£|$,
-        burns|stings|kills|pains|hurts|irks|irritates|bugs me that|to say|think|know|see|admit|ask, the|my|this
+        burns|stings|kills|pains|hurts|irks|irritates|bugs me that, burns|stings|kills|pains|hurts|irks me to say|think|know|see|admit|ask|pay|leave|cancel, swollen head, the|my|this
         colours|colors|color|colour off, colours|colors|color|colour|shade .. off ..
         wanted|asked|ordered|brown|black|match|brows, peeling|peel like an onion|orange|banana, power
         cut|cuts|outage|out, pitch black .. typing|candle|torch|street|outside|here, typing by

@@ -323,6 +323,8 @@ FRAMES = {
         full|thick, puff ball{s/}, puffball{s/}, its|theyre|is|looks kinda|so|all|well|proper|really|a fat
     """,
     "redness": """
+        white{s/} .. gone|turned|like .. <reds>,
+        which|they|theyre|eyes are|is? a shade|hue|tint,
         <eye> .. color|colour|colored|coloured|shade|hue of .. <reds>, color|colour|shade of .. <reds>,
         shade .. call .. <reds>, <eye> .. like a|an|two|2|some|little|tiny|wee|ripe|boiled|cooked? <reds>, <eye> giving|givin|serving sunburn, like two|2|a|some|little|tiny|wee <reds>, <reds>
         coded|colored|coloured|toned|tinted|red|pink, <eye>

@@ -18,6 +18,7 @@ PRAISE = {
         still on are, was|were lovely|fine|perfect|grand|good and|for|until|till, lovely and red|pink|swollen|sore|puffy
     """,
     "fine": """
+        lids|eyes|skin .. usual|normal color|colour|size|selves|self,
         usual colour|color|size|selves|self|shape, nothing to report, usual colour and size,
         11|12|15|20|50|100|1000 out of 10|ten, eleven out of ten, ten outta ten, 10|11|100 outta 10|ten,
         seeing|breathing|winking|blinking perfectly|fine|normally, kind of you to check|ask|text|message|see,

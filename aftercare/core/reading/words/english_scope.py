@@ -23,6 +23,7 @@ SCOPE = {
         remotely, not in the least, neither of them|my|is|are, failed to
     """,
     "nonneg": """
+        gone|went|goes|going|got right|straight|all in|into|down|over,
         gone|went|going|go|been|got|getting through ..
         tissue{s/}|box|boxes|pack|packs|hankies|kleenex|roll|drops|bottle, ceiling|sky|roof|walls ..
         coming|comin down|in, wont|doesnt|cant|dont|not|never dry up|out|off, so i|as? wouldnt|dont|wont|cant|didnt scratch|rub|claw|rip|pick|touch|itch,
@@ -292,6 +293,7 @@ SCOPE = {
         years|months ago, donkeys years, back then, when i first started|tried|got
     """,
     "notpast": """
+        im|am|are|is|got|getting|get|be|being|become used to,
         like|as|same when|how i had|was|got|did|used|were, like back when|in, like that time, like in my ..
         days,
         when i was 5|10|15|20|30|3|4 min|mins|minutes|miles, like|as|than|since|same|from my|the|our|your last, like|as|than|since|same|from my|the|our|your
@@ -316,6 +318,11 @@ SCOPE = {
         if, curious if, concerned if
     """,
     "will": """
+        would a|an|the lift|removal|tint|fill|infill|patch|set|remover, does a|the lift|removal|patch, less
+        than|more than extensions|a lift,
+        scared|afraid|nervous|terrified|worried|convinced|petrified|frightened|feared|certain
+        theyd|itd|id|youd|itll|theyll, thought id come|end|look|wake, say|suppose|supposing|if i|they|it|my did,
+        say i|they|it ever|get|got|do,
         what would .. look|feel|be like, what would, would my eyes, why would my, how long is it normal, how long
         does|do|would, what does .. mean|look|feel, what do .. look|feel, what is|are meant by, what counts,
         what counts as, counts as, what does .. mean, whats the difference between, what is the difference between, tell
@@ -456,6 +463,8 @@ SCOPE = {
         jealousy, comments, reviews, competition, toast, dinner, oven, kettle, boiler, candle, bag, box, bottle, jar
     """,
     "elsewhere": """
+        ankles, elbows, wrists, shin, shins, calf, forearm, forearms, thigh, heel, heels,  armpit,
+        armpits, sole, soles,
         back, foot, feet, knee, knees, leg, legs, wallet, pocket, bank, purse, stomach, tummy, belly, butt, bum,
         shoulder, shoulders, hip, hips, wrist, finger, fingers, hand, hands, arm, arms, tooth, teeth, ankle,
         ear, ears, nails, toe, toes, heart, soul, feelings, ribs, hair, nose, muscles, ex, abs, jaw, cheeks,

@@ -261,6 +261,7 @@ SIGNS = {
         blurrier, smudgy, fogged, cant see clear
     """,
     "in_eye": """
+        in each|either <eye>, gone|went|goes|got right|straight in, some in each|both|it|there,
         in|into|inside my|the|both|one|her actual? <eye>, in my left|right <eye>, in .. eyeball, en el|los|mi|mis
         <eye>, in it
     """,

@@ -122,6 +122,7 @@ SCOPE = {
         si alguien, si duele, si pica{n/}, si arde{n/}
     """,
     "notif": """
+        ver si me|las|los|se|te|le|puedo|pueden|podrian|podemos,
         no se si, nose si, no estoy segura si, como si, normal si, ver si, a ver si, incluso si, aun si, si me toco,
         si cierro, si parpadeo, si me tallo, si abro, si puedes, si puede, no se si el
     """,
