@@ -133,7 +133,7 @@ def _reaches(page: Page, mark: Mark, target: int, *, alarm: bool) -> bool:
         if token.kind in (COMMA, LINE, PICTURE):
             if not _goes_on(page, place + 1, target, before_noun):
                 return False
-            if not (crossed or before_noun or _denies_a_sign(page, mark, place)):
+            if not (crossed or before_noun or _denies_a_sign(page, mark, place, target)):
                 return False  # "I never rinsed it off, gritty as"
             crossed = True
         elif (
@@ -201,8 +201,10 @@ _TROUBLES = listed("""
 """)
 
 
-def _denies_a_sign(page: Page, mark: Mark, comma: int) -> bool:
+def _denies_a_sign(page: Page, mark: Mark, comma: int, target: int) -> bool:
     """Say whether what a verb denies before a comma is a sign or trouble, so that the list may go on after it."""
+    if any(token.word in ("or", "nor") for token in page.tokens[comma : target + 3]):
+        return True  # "haven't cried, swelled or crusted"
     if _TROUBLES & {token.word for token in page.tokens[mark.start : comma]} - _TRIGGERS or mark.end == comma:
         return True
     return any(

@@ -41,7 +41,7 @@ _BLINKS = listed("""
 """)
 _CLEARS = listed("""
     clears clear cleared clearing sorts sorted fixes fix goes gone better helps away back quita aclara pasa
-    normal limpia mejora sharp sharpens focus ok fine until till off proper becomes
+    normal limpia mejora clearing shifts shift brings crisp clearly sharp sharpens focus ok fine until till off proper becomes
 """)
 _FAILS = listed("nothing doesnt wont isnt not no nada odds difference didnt never cant still")
 
@@ -125,6 +125,7 @@ def is_emergency(page: Page, current: list[Mark]) -> bool:
 
 
 _BLUR = listed("""
+    blurring unclear soft smear smears bleary bleared blurs
     read see focus screen text register reading
     foggy hazy fuzzy cloudy milky film smudgy blury nubladito nubladita lechosa misty off blurry blurred blur weird bad
     filmy smeary window glass greasy bleary empana borroso borrosa nublado nublada

@@ -175,6 +175,16 @@ def _is_asked_about(page: Page, sentence: int) -> bool:
 _TURNS = listed("but pero because cause porque pues")
 
 
+_FEARED = listed("thought scared afraid worried nervous terrified expected expecting feared convinced dreading")
+_ADDING = listed("all so really very with a big and or like proper totally completely just even")
+
+
+def _only_adds(between: list[Token]) -> bool:
+    """Say whether after a comma the same is told on: "thought I'd look like a clown, all blotchy"."""
+    comma = next(place for place, token in enumerate(between) if token.kind in (COMMA, LINE))
+    return all(token.word in _ADDING for token in between[comma + 1 :])
+
+
 def is_imagined(page: Page, sign: Mark) -> bool:
     sentence = page.sentence[sign.start]
     if page.marks.get("scope:before") and _is_asked_about(page, sentence):
@@ -188,6 +198,8 @@ def is_imagined(page: Page, sign: Mark) -> bool:
         if page.tokens[mark.start].word == "si" and not _has_consequence(page, sentence):
             continue
         commas = sum(token.kind in (COMMA, LINE) for token in between)
+        if commas == 1 and page.tokens[mark.start].word in _FEARED and _only_adds(between):
+            return True
         if mark.name == "scope:if" and commas == 0 or mark.name == "scope:will" and not commas and len(between) <= 8:
             return True
     return False

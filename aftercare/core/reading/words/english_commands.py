@@ -201,6 +201,9 @@ COMMANDS = {
         on, put me back on .. list, add me back, start the texts|messages, want .. texts|messages|reminders again
     """,
     "wrong_person": """
+        no idea what|who this is|are, have no appointment, never had a lash|lashes|eyelash|eyelashes|extensions,
+        at|on this number sorry|love|mate|pal, no .. at|on this number, mixed up with a|another|someone, number
+        mixed up, her|his husbands|wifes|mums|dads|sons|daughters phone|number|mobile, husbands|wifes phone,
         wrong bloke|fella|lad|lady|girl|guy|woman|man|gal|chap|house|family, youve got? the wrong,
         the girl|lady|woman|person|one who|that had this number before, had this number before, only have|had|got this
         number since|from|for, have this number since|only, have only this number, never been|was in|to a? lash|salon|beauty,  never in lash, number is new, new owner of,  i

@@ -11,6 +11,8 @@ FIGURES = {
         a faint, faint pinkish|itchy|ache, very|so|quite|rather|slightly faint and
     """,
     "figure": """
+        are|r|is|look|looks their|its|the|my usual|normal|regular colour|color|size|shape|selves|self, clean
+        bill of health,
         knock|knocked|knocks .. out cold, out cold with|at, blew|blow|blowing my nose,
         blind before .. now|see, was blind but|and|before, i|me? usually|normally|always|typically?
         itch|react|swell|flare|peel|blister|puff|streamed to|at|from|with

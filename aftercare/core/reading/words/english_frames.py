@@ -352,6 +352,7 @@ FRAMES = {
         rub|scratch|claw, rubbing them|em|at
     """,
     "burning": """
+        giving|givin|serving|full|pure hot <hotstuff>,
         windburnt|windburned|windburn, wind burnt|burned|burn, giving|givin|serving|full|pure <hotstuff>,
         <hotstuff> feeling|sensation|vibe|type, <hotstuff> on|along|round|around|under
         my|the left|right|both|top|bottom|upper|lower? <eye>|lash|lashes, mi eye|eyes .. bun, a bun mi|me, dey
@@ -380,6 +381,7 @@ FRAMES = {
         <bit> .. in|under, <pointy> .. <jabs> .. me|my|into|eye|lid|eyeball, <jabs> .. <eye>, one .. <jabs> me, one of .. <jabs>, <eye> .. <jabs> when, <jabs> .. when i blink, something <jabs>, something is|keeps <jabs>
     """,
     "watering": """
+        eyes|eye|lids|they havent|have|has|hasnt|had|been wept,
         <eye> .. brim{s/ming/med} over|up?, <eye> .. wont|not|never|cant|refuse|refuses|doesnt|dont dry
         up|out|off?, eye|eyes .. they wont dry, drip drip, dribble drip,
         collar|pillow|pillowcase|sleeve|sleeves|hankie|hanky|mask|scarf|cheek|cheeks|face|shirt|top

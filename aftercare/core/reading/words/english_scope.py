@@ -23,6 +23,8 @@ SCOPE = {
         remotely, not in the least, neither of them|my|is|are, failed to
     """,
     "nonneg": """
+        havent|hasnt|not|didnt|wont|arent|isnt|never
+        faded|fading|fade|shifted|lifted|moved|changed|improved|eased|budged|healed|recovered|subsided|resolved|passed|vanished|disappeared|gone,
         gone|went|goes|going|got right|straight|all in|into|down|over,
         gone|went|going|go|been|got|getting through ..
         tissue{s/}|box|boxes|pack|packs|hankies|kleenex|roll|drops|bottle, ceiling|sky|roof|walls ..
