@@ -75,7 +75,11 @@ def _told_of_long_ago(page: Page, current: list[Mark]) -> list[Mark]:
     for clause in {page.clause[mark.start] for mark in page.named("scope:past")}:
         places = [place for place, where in enumerate(page.clause) if where == clause]
         words = {page.tokens[place].word for place in places}
-        if words & PAST_WORDS and not words & _OF_TODAY and not any(page.clause[mark.start] == clause for mark in current):
+        if (
+            words & PAST_WORDS
+            and not words & _OF_TODAY
+            and not any(page.clause[mark.start] == clause for mark in current)
+        ):
             told.append(Mark("scope:past", places[0], places[-1] + 1))
     return told
 

@@ -41,7 +41,8 @@ _BLINKS = listed("""
 """)
 _CLEARS = listed("""
     clears clear cleared clearing sorts sorted fixes fix goes gone better helps away back quita aclara pasa
-    normal limpia mejora clearing shifts shift brings crisp clearly sharp sharpens focus ok fine until till off proper becomes
+    normal limpia mejora clearing shifts shift brings crisp clearly sharp sharpens focus ok fine until till off
+    proper becomes
 """)
 _FAILS = listed("nothing doesnt wont isnt not no nada odds difference didnt never cant still")
 
@@ -66,7 +67,9 @@ def with_glue(page: Page, found: list[Mark]) -> list[Mark]:
             if (
                 speaks
                 and not known
-                and not any(other.name != mark.name and other.start < mark.end and mark.start < other.end for other in found)
+                and not any(
+                    other.name != mark.name and other.start < mark.end and mark.start < other.end for other in found
+                )
             ):
                 taken.append(Mark("sign:glue_in_eye!", mark.start, mark.end))
         else:

@@ -141,7 +141,9 @@ def _is_by_blinking(page: Page, mark: Mark) -> bool:
     if _ENDED & {token.word for token in page.tokens[mark.start : mark.end]}:
         return False
     near = range(max(0, mark.start - _BLINK_NEAR), min(len(page.tokens), mark.end + _BLINK_NEAR))
-    return any(page.tokens[place].word in _BLINK and page.sentence[place] == page.sentence[mark.start] for place in near)
+    return any(
+        page.tokens[place].word in _BLINK and page.sentence[place] == page.sentence[mark.start] for place in near
+    )
 
 
 _BLINK_NEAR = 5  # tokens

@@ -105,6 +105,11 @@ def _is_a_name(tokens: list[Token], place: int) -> bool:
 _THEIRS = listed("hers theirs")
 
 
+def _is_compared(page: Page, place: int) -> bool:
+    """Say whether "ever" stands there: "my patient had the worst one I ever saw" is not about her."""
+    return 0 <= place < len(page.tokens) and page.tokens[place].word == "ever"
+
+
 def is_another_persons(page: Page, sign: Mark) -> bool:
     sentence = page.sentence[sign.start]
     if page.marks.get("scope:proxy") or _writes_for_her(page):
@@ -115,6 +120,7 @@ def is_another_persons(page: Page, sign: Mark) -> bool:
         mark
         for mark in page.named("scope:self")
         if not any(one.start < mark.start and mark.end <= one.end for one in others)
+        and not _is_compared(page, mark.end)
     ]
     for mark in sorted((*others, *own), key=lambda one: one.start):
         in_sign = mark.name == "scope:self" and mark.start < sign.end and mark.end - mark.start > 1  # "in my eye"
@@ -128,7 +134,10 @@ def is_another_persons(page: Page, sign: Mark) -> bool:
     if page.tokens[nearest.start].word in _THEIRS and nearest.end == nearest.start + 1:
         return True  # "she reckons hers burned"
     return not any(
-        page.sentence[mark.start] == sentence and mark.start < sign.start and mark.end >= nearest.start - 1
+        page.sentence[mark.start] == sentence
+        and mark.start < sign.start
+        and mark.end >= nearest.start - 1
+        and not _is_compared(page, mark.start - 1)
         for mark in page.named("scope:report")
     )
 
@@ -264,8 +273,8 @@ def is_elsewhere(page: Page, sign: Mark) -> bool:
 
 # Parts that need no "my" where a sentence begins with them; "back" and "hand" have other meanings there.
 _PARTS = listed("""
-    legs feet foot knees knee shoulders arms hands ankles thighs calves shins hips nose scalp stomach tummy belly piernas
-    pies brazos manos hombros rodillas
+    legs feet foot knees knee shoulders arms hands ankles thighs calves shins hips nose scalp stomach tummy belly
+    piernas pies brazos manos hombros rodillas
 """)
 
 

@@ -18,15 +18,15 @@ CLASSES = {
     """,
     "reds": """
         salmon ham gammon beetroot beet strawberry strawberries raspberry raspberries cherry cherries lobster
-        lobsters  tomato tomatoes ketchup brick bricks 
+        lobsters tomato tomatoes ketchup brick bricks
         poppy poppies postbox radish radishes rudolph clown ladybird ladybug ribena watermelon flamingo
         flamingos peony blush brake cranberry cranberries pomegranate rhubarb
         cardinal rust coral fuchsia magenta rouge
     """,
     "doughy": """
         roll rolls bun buns dumpling dumplings marshmallow marshmallows dough doughnut doughnuts donut donuts
-        pillow pillows cushion cushions bap baps loaf loaves scone scones muffin muffins 
-        bagel bagels pancake pancakes crumpet crumpets  ravioli gnocchi pierogi sausage
+        pillow pillows cushion cushions bap baps loaf loaves scone scones muffin muffins
+        bagel bagels pancake pancakes crumpet crumpets ravioli gnocchi pierogi sausage
         sausages slug slugs caterpillar caterpillars balloon balloons bladder sponge sponges pitta tortellini
         mozzarella burrata jelly blimp airbag airbags bouncy puffball mushroom mushrooms
     """,

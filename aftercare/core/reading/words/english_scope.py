@@ -9,6 +9,8 @@ from __future__ import annotations
 
 SCOPE = {
     "no": """
+        not so much as a|an|one, without so much as a|an, not even a|one, not the
+        faintest|smallest|tiniest|littlest,
         none of the|your|my|that|it,
         no, zero, 0, without, w/o, nor, neither, not any, not a single, not one, not a, never any, nothing like, no
         sign{s/} of, free of, free from, absence of, denies, deny, denying, denied, negative for, nil, no more, not

@@ -135,7 +135,10 @@ SCOPE = {
         pensaba que, pensé que, temia, riesgo, es normal que pique, sirve para, duele el, duele la, duele ponerse,
         duele quitarse, duele cuando las|te|se, duele ponerselas, duele quitarselas
     """,
-    "notwill": "puede que tenga, puede ser, van a explotar, va a explotar, voy a desmayar, va a reventar",
+    "notwill": """
+        me duele el|la, me duelen los|las, me dolio el|la, me sigue doliendo el|la,
+        puede que tenga, puede ser, van a explotar, va a explotar, voy a desmayar, va a reventar
+    """,
     "other": """
         gente de|con|que, personas|clientas|alguien con|de|que, a ella|el|ellas|ellos, la jefa, cuñis, el nene,
         crio, cria, crios, crias, nene, nena, nenes, el peque, la peque, los peques, chiquillo, chiquilla, chavo|chava
