@@ -64,13 +64,10 @@ def with_glue(page: Page, found: list[Mark]) -> list[Mark]:
     taken = []
     for mark in found:
         if mark.name == "sign:in_eye":
-            if (
-                speaks
-                and not known
-                and not any(
-                    other.name != mark.name and other.start < mark.end and mark.start < other.end for other in found
-                )
-            ):
+            is_another_sign = any(
+                other.name != mark.name and other.start < mark.end and mark.start < other.end for other in found
+            )
+            if speaks and not known and not is_another_sign:
                 taken.append(Mark("sign:glue_in_eye!", mark.start, mark.end))
         else:
             taken.append(mark)

@@ -134,6 +134,7 @@ def _resolution(page: Page, sign: Mark, signs: list[Mark], name: str) -> Mark | 
 
 _BLINK = listed("blink blinks blinked blinking parpadeo parpadear parpadeando pestaneo")
 _ENDED = listed("finished stopped over packed gone settled vanished quit")
+_BLINK_NEAR = 5  # tokens
 
 
 def _is_by_blinking(page: Page, mark: Mark) -> bool:
@@ -141,12 +142,8 @@ def _is_by_blinking(page: Page, mark: Mark) -> bool:
     if _ENDED & {token.word for token in page.tokens[mark.start : mark.end]}:
         return False
     near = range(max(0, mark.start - _BLINK_NEAR), min(len(page.tokens), mark.end + _BLINK_NEAR))
-    return any(
-        page.tokens[place].word in _BLINK and page.sentence[place] == page.sentence[mark.start] for place in near
-    )
-
-
-_BLINK_NEAR = 5  # tokens
+    sentence = page.sentence[mark.start]
+    return any(page.tokens[place].word in _BLINK and page.sentence[place] == sentence for place in near)
 
 
 def _is_said_by_others(page: Page, mark: Mark) -> bool:

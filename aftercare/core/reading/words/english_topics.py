@@ -70,7 +70,7 @@ TOPICS = {
         the|next month|week suits|works|is, outside for my|the, scrap the|my|that <day>|appointment|slot,
         running late, running .. late, only|just leaving now|home|work|the, im|i only leaving, whichever
         you|youve|u .. free|got, whatever you|youve|u .. free, whatevers free|after|next|going, buzzer|bell|door
-        is|isnt|not|dead|broken, fitting me|us|her in, whichever is|suits|works,
+        is|isnt|not|dead|broken, whichever is|suits|works,
         can we move, could we move, can you move, can u move, move me, bump me to, bump|push|shift me|mine|my
         to|till|until|back|later|earlier, i would like to come, would like to come, id like to come, like to come
         one|again|next|in|on, place for|to .. remove|removal|fill, when you have place, have place for, when|what ..
