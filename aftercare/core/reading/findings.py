@@ -136,14 +136,10 @@ def _standings(page: Page, found: list[Mark]) -> Stand:
     gone |= {
         mark.name for mark, standing in stand if standing is Standing.CURRENT and _was_and_is_not(page, mark, stand)
     }
-    comes_back = grading.clears_on_blinking(page)  # what clears on blinking is not over
-    return [(mark, _corrected(mark, standing, gone, comes_back=comes_back)) for mark, standing in stand]
-
-
-def _corrected(mark: Mark, standing: Standing, gone: set[str], *, comes_back: bool) -> Standing:
-    if comes_back and standing is Standing.OVER and mark.name.startswith("sign:vision"):
-        standing = Standing.CURRENT
-    return Standing.OVER if standing is Standing.CURRENT and mark.name in gone else standing
+    return [
+        (mark, Standing.OVER if standing is Standing.CURRENT and mark.name in gone else standing)
+        for mark, standing in stand
+    ]
 
 
 def _was_and_is_not(page: Page, mark: Mark, stand: Stand) -> bool:

@@ -134,7 +134,7 @@ def _resolution(page: Page, sign: Mark, signs: list[Mark], name: str) -> Mark | 
 
 _BLINK = listed("blink blinks blinked blinking parpadeo parpadear parpadeando pestaneo")
 _ENDED = listed("finished stopped over packed gone settled vanished quit")
-_BLINK_NEAR = 5  # tokens
+_BLINK_NEAR = 8  # tokens
 
 
 def _is_by_blinking(page: Page, mark: Mark) -> bool:

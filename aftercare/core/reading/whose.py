@@ -181,7 +181,7 @@ def _is_asked_about(page: Page, sentence: int) -> bool:
 
 
 # "could you take them off, because they burn": what comes after is no longer imagined.
-_TURNS = listed("but pero because cause porque pues")
+_TURNS = listed("but pero because porque pues")
 
 
 _FEARED = listed("thought scared afraid worried nervous terrified expected expecting feared convinced dreading")
