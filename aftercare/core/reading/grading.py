@@ -125,7 +125,7 @@ def is_emergency(page: Page, current: list[Mark]) -> bool:
 
 
 _BLUR = listed("""
-    blurring unclear soft smear smears bleary bleared blurs
+    blurring unclear soft smear smears bleary bleared blurs haze fog mist
     read see focus screen text register reading
     foggy hazy fuzzy cloudy milky film smudgy blury nubladito nubladita lechosa misty off blurry blurred blur weird bad
     filmy smeary window glass greasy bleary empana borroso borrosa nublado nublada

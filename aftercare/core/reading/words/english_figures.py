@@ -11,6 +11,7 @@ FIGURES = {
         a faint, faint pinkish|itchy|ache, very|so|quite|rather|slightly faint and
     """,
     "figure": """
+        cant|cannot|couldnt|dont see|find my crease|eyeliner|lash|liner|lid|lids|eyelid|eyelids,
         are|r|is|look|looks their|its|the|my usual|normal|regular colour|color|size|shape|selves|self, clean
         bill of health,
         knock|knocked|knocks .. out cold, out cold with|at, blew|blow|blowing my nose,

@@ -246,6 +246,7 @@ FRAMES = {
         light|lights|lamp|lamps|bulb
     """,
     "vision": """
+        bit of a|some haze|fog|blur|mist|film|smear, haze, <eye> .. haze|hazy,
         <sighted> .. blurry|blurred|hazy|foggy|cloudy|fuzzy|misty, <eye> .. blurry|blurred|hazy|foggy|fuzzy
     """,
     "pain!": """
@@ -307,6 +308,9 @@ FRAMES = {
         blood, <eye> .. blood red, red where .. white, no white
     """,
     "swelling": """
+        <eye> .. sitting|sits|hangs|hanging lower|heavier|low, lower than the other, feels|looks|its|is fat, my
+        crease at all, no crease, crease .. gone|hidden|buried|lost|hiding, <eye> .. half mast, at half mast,
+        hooded,
         lid|lids|eyelid|eyelids .. like|two|2|resemble|on .. <doughy>, lid|lids|eyelid|eyelids be|are|is|r|feel|look|turned|gone|went .. <doughy>, eye|eyes like|are|r|be|is|turned|gone|went .. <doughy>, <doughy>
         for|instead of <eye>, enlarged .. <eye>, <eye> .. enlarged, <eye> .. engorged, lid|lids|eyelid|eyelids
         .. risen, the puff is|has|went|was|around|on|in|under|over|under|below, puff has|have
@@ -323,6 +327,8 @@ FRAMES = {
         full|thick, puff ball{s/}, puffball{s/}, its|theyre|is|looks kinda|so|all|well|proper|really|a fat
     """,
     "redness": """
+        <eye> the|a colour|color|shade of .., rosy round|around|along|at|in the, pink|red|rosy
+        round|around|along the rim|rims|edge|edges|corner|corners, rims, pinprick{s/} of? red,
         white{s/} .. gone|turned|like .. <reds>,
         which|they|theyre|eyes are|is? a shade|hue|tint,
         <eye> .. color|colour|colored|coloured|shade|hue of .. <reds>, color|colour|shade of .. <reds>,
@@ -335,6 +341,9 @@ FRAMES = {
         veins .. <eye>, vein{s/} .. showing, burst vessel{s/}, <eye> .. raw red, road map
     """,
     "itching": """
+        dog|cat|bear|monkey with|on|against .. fleas|flea|tree|doorframe|post, going|go|went|at it|em|them|my
+        <eye>? like a|an, urge|need|desperate|tempted|dying|want|wanting to? scrub|scratch|rub|claw|itch|pick,
+        scrubbing at? my|them|em|the, fleas, fingernails|nails|claws|knuckles .. <eye>,
         scratch|claw|rip|gouge em|them|my|these .. off|out,
         wanting|needing|itching|dying|desperate to claw|scratch|rub|rip|pick|dig, makes|making|has|had|got|have
         me scratch|scratching|rub|rubbing|claw|clawing|itch, sleep|sleeping|slept in|with mittens|gloves|socks,
@@ -352,6 +361,8 @@ FRAMES = {
         rub|scratch|claw, rubbing them|em|at
     """,
     "burning": """
+        <feelslike> .. onions, cut|cutting|chopped|chopping|peeling|peeled|slicing|sliced .. onion{s/}, like ..
+        shampoo,
         giving|givin|serving|full|pure hot <hotstuff>,
         windburnt|windburned|windburn, wind burnt|burned|burn, giving|givin|serving|full|pure <hotstuff>,
         <hotstuff> feeling|sensation|vibe|type, <hotstuff> on|along|round|around|under
@@ -381,6 +392,8 @@ FRAMES = {
         <bit> .. in|under, <pointy> .. <jabs> .. me|my|into|eye|lid|eyeball, <jabs> .. <eye>, one .. <jabs> me, one of .. <jabs>, <eye> .. <jabs> when, <jabs> .. when i blink, something <jabs>, something is|keeps <jabs>
     """,
     "watering": """
+        puddle{s/} in|on|under .. corner{s/}|<eye>|chin|pillow, <eye> .. puddle{s/}, permanent puddle, swimming
+        pool in .. <eye>, face is|was soaked|wet|drenched, <eye> wont|doesnt quit|stop|pack,
         eyes|eye|lids|they havent|have|has|hasnt|had|been wept,
         <eye> .. brim{s/ming/med} over|up?, <eye> .. wont|not|never|cant|refuse|refuses|doesnt|dont dry
         up|out|off?, eye|eyes .. they wont dry, drip drip, dribble drip,
@@ -397,6 +410,9 @@ FRAMES = {
         stop streaming|watering|leaking|crying|weeping|running
     """,
     "discharge": """
+        stuck|welded|glued|gummed in|with .. <hue> .. sleep|gunk|goo|crust|muck|stuff|glue,
+        prise|prised|peel|peeled|pick|picked|scrape|scraped|wipe|wiped crust|crusts|gunk|goo|sleep|bogeys ..
+        off|away|open, <eye> boogers|bogeys|bogies .. size,
         <hue> <muck>, <hue> .. <muck> from|on|in|at|out|around|coming|all|every, sleepy dust|dirt|sand|bits,
         lumps|bits|balls of sleep|sleepy|crust|goo|gunk, gum|gums is|dey|are|keeps? coming .. <eye>, <eye> ..
         gum gum, snot|snotty|stringy|gunky|slimy|gloopy looking|lookin|like|type? stuff|bits|thing|things ..
@@ -410,6 +426,8 @@ FRAMES = {
         weeping pus|yellow|green
     """,
     "rash": """
+        pinprick{s/} on|all|around|round|along|under .. <eye>|lash|brow, pinpricks, coming off like ..
+        paint|snow|confetti|glitter|wallpaper|onion, like old paint, skin .. wallpaper,
         goosebumps|gooseflesh|goosepimples on|over|all|like .. <eye>|skin,
         wee|tiny|little|raised|pinprick|pinpoint|pink|itchy|row|line|crop|cluster of? .. dots|boils, dots
         on|along|around|round|under|marching|all|above .. <eye>|lash|cheek|cheekbone|cheeks|socket|sockets,
@@ -439,12 +457,16 @@ FRAMES = {
         close|closing|shut|shield|cover .. my? left|right|both? <eye> .. <beam>|headlights|car
     """,
     "pain": """
+        makes|made|making me yelp|jump|gasp|shout, yelp, touching .. hurts|kills|yelp, done|gone
+        ten|ten|five|12 rounds,
         flick|flicks|flicking|flicked|snapping|snapped|pinging|pinged|slapping|thumping|hammering my .. <eye>,
         <eye> .. pinching|pinched|nipped|clamped, pinching .. <eye> all, rubber|elastic band .. <eye>, <eye> ..
         rubber|elastic band,
         twinge{s/}, twingy, niggl{e/es/ing/y}, nagging, ouchy, owch, ow, oww
     """,
     "unwell": """
+        <eye> .. not|isnt|arent .. happy bunny|bunnies|camper|campers|chappy|chappies, not a happy bunny|camper,
+        <eye> .. moody|stroppy|cranky|grouchy|huffy|sulking|shirty, <eye> .. in a mood|huff|strop,
         <eye> .. throwing .. tantrum|strop|wobbly|hissy|fit, <eye> .. kicking off|up, generally
         narked|annoyed|grumpy|cross|unhappy|miffed|irritable|off, <eye> .. having a|none
         tantrum|strop|moment|of|meltdown, <eye> .. strop, <eye> .. tantrum{s/}, <eye> ..

@@ -322,6 +322,7 @@ SCOPE = {
         if, curious if, concerned if
     """,
     "will": """
+        glue|adhesive|stuff|one|ones that|which burns|stings|hurts|itches|irritates, the glue that,
         would a|an|the lift|removal|tint|fill|infill|patch|set|remover, does a|the lift|removal|patch, less
         than|more than extensions|a lift,
         scared|afraid|nervous|terrified|worried|convinced|petrified|frightened|feared|certain
