@@ -69,6 +69,8 @@ def _answered_no(page: Page, sign: Mark) -> bool:
     place = sign.end
     if place < len(tokens) and tokens[place].word in ("free", "cero"):
         return True
+    if place + 1 < len(tokens) and tokens[place].word in _EYE_WORDS and tokens[place + 1].kind == ASK:
+        place += 1  # "swollen eyes? nah"
     marks = 0
     said = 0
     while (
@@ -131,6 +133,8 @@ def _reaches(page: Page, mark: Mark, target: int, *, alarm: bool) -> bool:
         if token.kind in (COMMA, LINE, PICTURE):
             if not _goes_on(page, place + 1, target, before_noun):
                 return False
+            if not (crossed or before_noun or _denies_a_sign(page, mark, place, target)):
+                return False  # "I never rinsed it off, gritty as"
             crossed = True
         elif (
             page.covers("scope:but", place)
@@ -189,6 +193,28 @@ def _goes_on(page: Page, place: int, target: int, before_noun: bool) -> bool:
         steps += 1
         place += 1
     return False
+
+
+_TROUBLES = listed("""
+    bother trouble problem problems issue issues anything thing symptoms reaction reactions irritation discomfort
+    nothing any bad complaints side effects nada molestia molestias problema problemas none not never
+""")
+
+
+def _denies_a_sign(page: Page, mark: Mark, comma: int, target: int) -> bool:
+    """Say whether what a verb denies before a comma is a sign or trouble, so that the list may go on after it."""
+    if any(token.word in ("or", "nor") for token in page.tokens[comma : target + 3]):
+        return True  # "haven't cried, swelled or crusted"
+    if _TROUBLES & {token.word for token in page.tokens[mark.start : comma]} - _TRIGGERS or mark.end == comma:
+        return True
+    return any(
+        name.startswith("sign:") and mark.start <= other.start < comma
+        for name, marks in page.marks.items()
+        for other in marks
+    )
+
+
+_TRIGGERS = listed("none not never nothing")
 
 
 _UNTIL, _LATELY = listed("until till til hasta"), listed("now today tonight just last this yesterday hoy ahora")

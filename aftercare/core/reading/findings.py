@@ -10,6 +10,7 @@ from aftercare.core.reading.phrases import Mark
 from aftercare.core.reading.scope import Standing, standing_of
 from aftercare.core.reading.tokens import ASK, listed
 from aftercare.core.reading.whose import is_elsewhere, is_of_a_thing
+from aftercare.core.reading.words.tenses import PAST_WORDS, PRESENT_WORDS
 
 # They grade a sign beside them and are none by themselves.
 _GRADING = listed("sign:fever sign:headache sign:sickly sign:hospital! sign:agony sign:blood")
@@ -21,19 +22,24 @@ _SHUT = listed("""
     abrirlos puedo cerrado cerrados despegar despegarlos adhesive pegamento
 """)
 _CANT, _OPEN = listed("cant cannot wont"), listed("open abrir")
+_OF_TODAY = PRESENT_WORDS | listed("like as same again this woke ive since still como igual otra desde sigo")
 _NEAR = 6  # words
 Stand = list[tuple[Mark, Standing]]
 
 
 @dataclass(frozen=True, slots=True)
 class Findings:
-    """The marks of signs by how they stand; ``explained`` are those that look like current signs and are none."""
+    """The marks of signs by how they stand; ``explained`` are those that look like current signs and are none.
+
+    ``long_ago`` are whole clauses that tell only of years ago.
+    """
 
     current: list[Mark]
     near: list[Mark]
     over: list[Mark]
     denied: list[Mark]
     explained: list[Mark]
+    long_ago: list[Mark]
 
     @property
     def told(self) -> list[Mark]:
@@ -59,7 +65,23 @@ def sort_out(page: Page) -> Findings:
         over=_with(stand, Standing.OVER, Standing.DENIED_NOW),
         denied=_with(stand, Standing.DENIED, Standing.DENIED_NOW),
         explained=[*page.named("topic:figure"), *of_others, *explained],
+        long_ago=_told_of_long_ago(page, current),
     )
+
+
+def _told_of_long_ago(page: Page, current: list[Mark]) -> list[Mark]:
+    """Return the clauses that only tell of years ago: "had a bad do with lash glue back in 2017"."""
+    told = []
+    for clause in {page.clause[mark.start] for mark in page.named("scope:past")}:
+        places = [place for place, where in enumerate(page.clause) if where == clause]
+        words = {page.tokens[place].word for place in places}
+        if (
+            words & PAST_WORDS
+            and not words & _OF_TODAY
+            and not any(page.clause[mark.start] == clause for mark in current)
+        ):
+            told.append(Mark("scope:past", places[0], places[-1] + 1))
+    return told
 
 
 def _signs(page: Page) -> tuple[list[Mark], list[Mark]]:
@@ -114,14 +136,10 @@ def _standings(page: Page, found: list[Mark]) -> Stand:
     gone |= {
         mark.name for mark, standing in stand if standing is Standing.CURRENT and _was_and_is_not(page, mark, stand)
     }
-    comes_back = grading.clears_on_blinking(page)  # what clears on blinking is not over
-    return [(mark, _corrected(mark, standing, gone, comes_back=comes_back)) for mark, standing in stand]
-
-
-def _corrected(mark: Mark, standing: Standing, gone: set[str], *, comes_back: bool) -> Standing:
-    if comes_back and standing is Standing.OVER and mark.name.startswith("sign:vision"):
-        standing = Standing.CURRENT
-    return Standing.OVER if standing is Standing.CURRENT and mark.name in gone else standing
+    return [
+        (mark, Standing.OVER if standing is Standing.CURRENT and mark.name in gone else standing)
+        for mark, standing in stand
+    ]
 
 
 def _was_and_is_not(page: Page, mark: Mark, stand: Stand) -> bool:

@@ -42,7 +42,8 @@ _BLINKS = listed("""
 """)
 _CLEARS = listed("""
     clears clear cleared clearing sorts sorted fixes fix goes gone better helps away back quita aclara pasa
-    normal limpia mejora sharp sharpens focus ok fine until till off proper becomes
+    normal limpia mejora clearing shifts shift brings crisp clearly sharp sharpens focus ok fine until till off
+    proper becomes
 """)
 _FAILS = listed("nothing doesnt wont isnt not no nada odds difference didnt never cant still")
 
@@ -64,11 +65,10 @@ def with_glue(page: Page, found: list[Mark]) -> list[Mark]:
     taken = []
     for mark in found:
         if mark.name == "sign:in_eye":
-            if (
-                speaks
-                and not known
-                and not any(other is not mark and other.start < mark.end and mark.start < other.end for other in found)
-            ):
+            is_another_sign = any(
+                other.name != mark.name and other.start < mark.end and mark.start < other.end for other in found
+            )
+            if speaks and not known and not is_another_sign:
                 taken.append(Mark("sign:glue_in_eye!", mark.start, mark.end))
         else:
             taken.append(mark)
@@ -126,6 +126,7 @@ def is_emergency(page: Page, current: list[Mark]) -> bool:
 
 
 _BLUR = listed("""
+    blurring unclear soft smear smears bleary bleared blurs haze fog mist
     read see focus screen text register reading
     foggy hazy fuzzy cloudy milky film smudgy blury nubladito nubladita lechosa misty off blurry blurred blur weird bad
     filmy smeary window glass greasy bleary empana borroso borrosa nublado nublada
@@ -144,7 +145,8 @@ def clears_on_blinking(page: Page) -> bool:
     words = [token.word for token in page.tokens]
     for place, word in enumerate(words):
         if word in _BLINKS:
-            near = set(words[max(0, place - 8) : place + 9])
+            span = range(max(0, place - 8), min(len(words), place + 9))
+            near = {words[other] for other in span if page.sentence[other] == page.sentence[place]}
             if near & _CLEARS and not near & _FAILS:
                 return True
     return False

@@ -17,7 +17,7 @@ _AFTER_SO = listed("i im ive my we they it its you he she the theyre can could p
 
 # What a longer phrase takes away from what lies within it, or under it.
 _OVERRULED = {
-    "topic:figure": ("sign:", "topic:booking", "topic:complaint"),
+    "topic:figure": ("sign:",),
     "scope:nonneg": ("scope:no", "scope:not", "scope:over", "scope:near", "scope:good_kind", "scope:will", "scope:if"),
     "scope:near": ("topic:retention", "scope:no", "scope:not"),
     "scope:notif": ("scope:if",),
@@ -43,7 +43,7 @@ _CONTAINED = {
     "sign:hives!": {"rash", "itching"},
     "sign:hives": {"rash"},
     "sign:sealed_eye!": {"poking", "discharge", "rash", "swelling"},
-    "sign:discharge": {"sealed_eye!", "watering"},
+    "sign:discharge": {"sealed_eye!", "watering", "glue_in_eye!", "vision!", "vision"},
     "sign:redness": {"watering"},
     "sign:redness!": {"vision!"},
     "sign:faint!": {"vision!", "poking"},

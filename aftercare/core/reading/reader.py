@@ -72,6 +72,8 @@ def _answer(answer: str, question: str) -> Reading:
     reading = _judged(page, answer, found, opinion, told.code)
     if (answered := bare.answered(tokens, question, reading, over=bool(page.marks.get("scope:over")))) is not None:
         return answered
+    if found.long_ago:  # of what is urgent, the second opinion has no say by what was years ago
+        opinion = opinion_of(answer, page, [*found.explained, *found.long_ago])
     return _or_foreign(look_again(reading, opinion, page, found.explained), answer, page)
 
 

@@ -8,12 +8,14 @@ from aftercare.core.reading import second
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
 from aftercare.core.reading.tokens import WORD, listed
-from aftercare.core.reading.values import Reading, Topic, Urgency
+from aftercare.core.reading.values import Reading, Sign, Topic, Urgency
 
 _SAID_LITTLE = 3  # tokens: "lol", "brb in 5"
 _OTHERWISE = ("topic:auto", "topic:spam", "topic:start")
 
 _ON = listed("start restart resume again back reactivate volver vuelvan otra nuevo")
+# Nobody praises by the words for these, as by "stinging", "swollen" or "on fire".
+_NEVER_PRAISE = {Sign.DISCHARGE, Sign.GRITTY}
 _NO_STOP = {Topic.STOP, Topic.BOOKING, Topic.START}  # it is one already, or a wish for something else
 
 
@@ -58,6 +60,8 @@ def _is_mere_praise(reading: Reading, opinion: second.Opinion, page: Page) -> bo
         return False
     if reading.urgency is Urgency.EMERGENCY:
         return max(opinion.sign, opinion.emergency) < second.NO_EMERGENCY_IN_PRAISE
+    if _NEVER_PRAISE & set(reading.signs):
+        return False
     return reading.urgency is Urgency.SAME_DAY and opinion.sign < second.NO_SIGN_IN_PRAISE
 
 

@@ -130,6 +130,9 @@ _HOURS = listed("""
 def _is_about_the_hour(page: Page, stop: list[Mark]) -> bool:
     """Say whether she asks for another hour, not for an end: "can you stop sending these at 6am?"."""
     wishes = {page.sentence[mark.start] for mark in stop}
+    words = [token.word for token in page.tokens if token.kind == WORD]
+    if words[-1:] == ["ever"] or words[-2:] == ["ever", "again"]:
+        return False  # "don't text me at 6am. Or ever"
     return any(
         _HOURS & {token.word for token in page.tokens[mark.start : mark.end]}
         for mark in page.named("topic:notstop")

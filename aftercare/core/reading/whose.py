@@ -105,6 +105,11 @@ def _is_a_name(tokens: list[Token], place: int) -> bool:
 _THEIRS = listed("hers theirs")
 
 
+def _is_compared(page: Page, place: int) -> bool:
+    """Say whether "ever" stands there: "my patient had the worst one I ever saw" is not about her."""
+    return 0 <= place < len(page.tokens) and page.tokens[place].word == "ever"
+
+
 def is_another_persons(page: Page, sign: Mark) -> bool:
     sentence = page.sentence[sign.start]
     if page.marks.get("scope:proxy") or _writes_for_her(page):
@@ -115,6 +120,7 @@ def is_another_persons(page: Page, sign: Mark) -> bool:
         mark
         for mark in page.named("scope:self")
         if not any(one.start < mark.start and mark.end <= one.end for one in others)
+        and not _is_compared(page, mark.end)
     ]
     for mark in sorted((*others, *own), key=lambda one: one.start):
         in_sign = mark.name == "scope:self" and mark.start < sign.end and mark.end - mark.start > 1  # "in my eye"
@@ -128,7 +134,10 @@ def is_another_persons(page: Page, sign: Mark) -> bool:
     if page.tokens[nearest.start].word in _THEIRS and nearest.end == nearest.start + 1:
         return True  # "she reckons hers burned"
     return not any(
-        page.sentence[mark.start] == sentence and mark.start < sign.start and mark.end >= nearest.start - 1
+        page.sentence[mark.start] == sentence
+        and mark.start < sign.start
+        and mark.end >= nearest.start - 1
+        and not _is_compared(page, mark.start - 1)
         for mark in page.named("scope:report")
     )
 
@@ -144,13 +153,22 @@ def is_long_ago(page: Page, sign: Mark) -> bool:
             if mark.start < sign.start:
                 if not between & _NOW and "but" not in between and "pero" not in between:
                     return True
-            elif high - low <= 10 and not between & (_NOW | {"but", "pero"}):
+            elif high - low <= 10 and not between & (_NOW | {"but", "pero"}) and not _compares(page, low, high):
                 return True
         elif page.sentence[mark.start] == sentence - 1 and mark.start < sign.start:
             words = {token.word for token, place in zip(page.tokens, page.sentence, strict=True) if place == sentence}
             if words & PAST_WORDS and not words & (PRESENT_WORDS | _UP_TO_NOW):
                 return True
     return False
+
+
+_LIKE, _WHEN = listed("like as same como igual"), listed("when how the that i my in back cuando que el la de")
+
+
+def _compares(page: Page, low: int, high: int) -> bool:
+    """Say whether the past is only what today is compared with: "dry and flaky, like when I had eczema as a child"."""
+    words = (token.word for token in page.tokens[low : high + 1])
+    return any(first in _LIKE and then in _WHEN for first, then in itertools.pairwise(words))
 
 
 _MIGHT = listed("would will could might can normal usual do does")
@@ -162,6 +180,20 @@ def _is_asked_about(page: Page, sentence: int) -> bool:
     return any(token.kind == ASK for token in said) and any(token.word in _MIGHT for token in said)
 
 
+# "could you take them off, because they burn": what comes after is no longer imagined.
+_TURNS = listed("but pero because porque pues")
+
+
+_FEARED = listed("thought scared afraid worried nervous terrified expected expecting feared convinced dreading")
+_ADDING = listed("all so really very with a big and or like proper totally completely just even")
+
+
+def _only_adds(between: list[Token]) -> bool:
+    """Say whether after a comma the same is told on: "thought I'd look like a clown, all blotchy"."""
+    comma = next(place for place, token in enumerate(between) if token.kind in (COMMA, LINE))
+    return all(token.word in _ADDING for token in between[comma + 1 :])
+
+
 def is_imagined(page: Page, sign: Mark) -> bool:
     sentence = page.sentence[sign.start]
     if page.marks.get("scope:before") and _is_asked_about(page, sentence):
@@ -170,11 +202,13 @@ def is_imagined(page: Page, sign: Mark) -> bool:
         if page.sentence[mark.start] != sentence or mark.start > sign.start:
             continue
         between = page.tokens[mark.end : sign.start]
-        if any(token.word in ("but", "pero") for token in between):
+        if any(token.word in _TURNS for token in between):
             continue
         if page.tokens[mark.start].word == "si" and not _has_consequence(page, sentence):
             continue
         commas = sum(token.kind in (COMMA, LINE) for token in between)
+        if commas == 1 and page.tokens[mark.start].word in _FEARED and _only_adds(between):
+            return True
         if mark.name == "scope:if" and commas == 0 or mark.name == "scope:will" and not commas and len(between) <= 8:
             return True
     return False
@@ -237,8 +271,18 @@ def is_elsewhere(page: Page, sign: Mark) -> bool:
     return near and not _speaks_of_eyes(page, clause)
 
 
+# Parts that need no "my" where a sentence begins with them; "back" and "hand" have other meanings there.
+_PARTS = listed("""
+    legs feet foot knees knee shoulders arms hands ankles thighs calves shins hips nose scalp stomach tummy belly
+    piernas pies brazos manos hombros rodillas
+""")
+
+
 def _is_owned(page: Page, part: Mark) -> bool:
-    """Say whether a part is hers: "my hand", not "on the left hand side" nor "like a sunburn"."""
-    if not part.start or page.tokens[part.start - 1].word not in _POSSESSIVE:
+    """Say whether a part is hers: "my hand", not "on the left hand side" nor "like a sunburn"; "legs are on fire"."""
+    before = page.tokens[part.start - 1] if part.start else None
+    if before is None or before.kind != WORD:
+        return page.tokens[part.start].word in _PARTS
+    if before.word not in _POSSESSIVE:
         return False
     return part.end == len(page.tokens) or page.tokens[part.end].word != "side"

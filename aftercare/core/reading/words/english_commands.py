@@ -29,6 +29,10 @@ CLASSES = {
 
 COMMANDS = {
     "stop": """
+        dont|not|never <write> me .. or|and ever, or ever again, last|final follow
+        up|followup|checkin|check|survey|questionnaire|<msg> .. i|we want|need|wanna|wish|care|expect, last one
+        i want|need|wanna|wish to? get|receive|see|hear, pack in the|these|your|ur|all|with <msg>, struck from
+        your|the|all, be struck off|from, not to get|receive these|this|them|your|any anymore|again|more,
         call|calling time on .. <msg>, knock .. <msg> on,
         sooner|rather|prefer not be? getting|get|receive|receiving .. <msg>, not be getting .. <msg>, no
         more of them|these|those|it please|pls|thanks|thank|ok, let that|this|it be the|your last, last i|we hear from,
@@ -149,6 +153,11 @@ COMMANDS = {
     "notstop": """
         no more .. hurting|pain|itch{ing}|burn{ing}|swelling|crying|stinging|agony|watering, take .. no more ..
         this|it, unsubscribed from mascara|makeup|men|dating,
+        dont|never|not ever? stop doing|making|lashing|being|what|working|creating|giving, stop doing
+        this|the|your job|work|magic, unsubscribed|opted|unsubscribing|unsubscribe from|out|of
+        mascara|makeup|life|strips|falsies|reality|dating|men|diets|adulting|society|winter,
+        text|texting|texts|messages only|instead, only text|texting|texts, from this end|side, at this|my end,
+        on my end,
         pocket|butt|arse|accidental|wrong text|dial|message|call|typed|texted|dialled, cat|toddler|kid|baby
         sent|typed|texted|pressed,
         want these|them|the|my lashes|extensions|set|fans to|off|out|gone|for,
@@ -194,6 +203,9 @@ COMMANDS = {
         on, put me back on .. list, add me back, start the texts|messages, want .. texts|messages|reminders again
     """,
     "wrong_person": """
+        no idea what|who this is|are, have no appointment, never had a lash|lashes|eyelash|eyelashes|extensions,
+        at|on this number sorry|love|mate|pal, no .. at|on this number, mixed up with a|another|someone, number
+        mixed up, her|his husbands|wifes|mums|dads|sons|daughters phone|number|mobile, husbands|wifes phone,
         wrong bloke|fella|lad|lady|girl|guy|woman|man|gal|chap|house|family, youve got? the wrong,
         the girl|lady|woman|person|one who|that had this number before, had this number before, only have|had|got this
         number since|from|for, have this number since|only, have only this number, never been|was in|to a? lash|salon|beauty,  never in lash, number is new, new owner of,  i

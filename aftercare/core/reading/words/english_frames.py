@@ -7,6 +7,29 @@ that they cover what nobody has written yet. How phrases are written: `aftercare
 from __future__ import annotations
 
 CLASSES = {
+    "muck": """
+        stuff goo goop gunk gunge discharge muck mucus mucous matter secretion secretions ooze oozing bogey
+        bogeys bogy bogies booger boogers fluid liquid crud slime crust sleep strings strands strand jelly
+        residue paste cheese curd pus puss gum glob globs dribble seepage leakage snot
+    """,
+    "hue": """
+        yellow yellowish yellowy green greenish greeny white whitish milky cloudy cream creamy grey greyish gray
+        grayish brown brownish lime mustard custardy custard snotty amber
+    """,
+    "reds": """
+        salmon ham gammon beetroot beet strawberry strawberries raspberry raspberries cherry cherries lobster
+        lobsters tomato tomatoes ketchup brick bricks
+        poppy poppies postbox radish radishes rudolph clown ladybird ladybug ribena watermelon flamingo
+        flamingos peony blush brake cranberry cranberries pomegranate rhubarb
+        cardinal rust coral fuchsia magenta rouge
+    """,
+    "doughy": """
+        roll rolls bun buns dumpling dumplings marshmallow marshmallows dough doughnut doughnuts donut donuts
+        pillow pillows cushion cushions bap baps loaf loaves scone scones muffin muffins
+        bagel bagels pancake pancakes crumpet crumpets ravioli gnocchi pierogi sausage
+        sausages slug slugs caterpillar caterpillars balloon balloons bladder sponge sponges pitta tortellini
+        mozzarella burrata jelly blimp airbag airbags bouncy puffball mushroom mushrooms
+    """,
     "day": """
         monday tuesday wednesday thursday friday saturday sunday mon tue tues wed thu thurs fri sat sun tomorrow tonight
         today weekend week month january february march april june july august september october november december
@@ -169,7 +192,10 @@ CLASSES = {
         light lights sunlight sun sunshine brightness daylight lamp lamps headlights glare bulb bulbs fluorescent
         fluorescents torch flashlight penlight bright
     """,
-    "offish": "off unhappy angry upset wrong strange unwell poorly dodgy iffy grumpy aggravated cross peculiar bad",
+    "offish": """
+        narked tetchy mardy stroppy miffed fuming raging vexed niggled irritable unsettled sulky
+        off unhappy angry upset wrong strange unwell poorly dodgy iffy grumpy aggravated cross peculiar bad
+    """,
     "unwell": "happy great good right well thrilled comfortable agree okay ok normal fine best enjoying coping loving",
     "isnt": "not arent isnt dont doesnt aint",
     "skinny": "skin lid lids eyelid eyelids lashline",
@@ -220,6 +246,7 @@ FRAMES = {
         light|lights|lamp|lamps|bulb
     """,
     "vision": """
+        bit of a|some haze|fog|blur|mist|film|smear, haze, <eye> .. haze|hazy,
         <sighted> .. blurry|blurred|hazy|foggy|cloudy|fuzzy|misty, <eye> .. blurry|blurred|hazy|foggy|fuzzy
     """,
     "pain!": """
@@ -281,6 +308,17 @@ FRAMES = {
         blood, <eye> .. blood red, red where .. white, no white
     """,
     "swelling": """
+        <eye> .. sitting|sits|hangs|hanging lower|heavier|low, lower than the other, feels|looks|its|is fat, my
+        crease at all, no crease, crease .. gone|hidden|buried|lost|hiding, <eye> .. half mast, at half mast,
+        hooded,
+        lid|lids|eyelid|eyelids .. like|two|2|resemble|on .. <doughy>, lid|lids|eyelid|eyelids be|are|is|r|feel|look|turned|gone|went .. <doughy>, eye|eyes like|are|r|be|is|turned|gone|went .. <doughy>, <doughy>
+        for|instead of <eye>, enlarged .. <eye>, <eye> .. enlarged, <eye> .. engorged, lid|lids|eyelid|eyelids
+        .. risen, the puff is|has|went|was|around|on|in|under|over|under|below, puff has|have
+        gone|come|went|been, under|beneath|behind the puff, puffing, crease{s/} ..
+        disappeared|dissapeared|gone|vanished|swallowed, no lid|eyelid|crease space|left|showing|anymore, bags
+        under me|my|both|the? eye{s/} .. shopping|groceries|luggage|suitcase|carry|pack, <eye> ..
+        luggage|suitcases, carry|pack .. shopping|groceries in .. bags|<eye>, puffed out, puff pastry
+        lids|eyelids|eyes,
         look|looks|looking|look .. <like> .. <beaten>, <like> .. <beaten>, <eye> .. <like> .. <frogs>,
         look|looks|looking <like> .. <frogs>, lid{s/}|eyelid{s/} .. massive|huge|enormous|up|doubled, lid{s/}|eyelid{s/} ..
         ballooned|blown, <eye> .. half the size, <eye> .. tiny from, one fat eye, all blown up, like i cried, like ive cried,
@@ -289,10 +327,32 @@ FRAMES = {
         full|thick, puff ball{s/}, puffball{s/}, its|theyre|is|looks kinda|so|all|well|proper|really|a fat
     """,
     "redness": """
+        <eye> the|a colour|color|shade of .., rosy round|around|along|at|in the, pink|red|rosy
+        round|around|along the rim|rims|edge|edges|corner|corners, rims, pinprick{s/} of? red,
+        white{s/} .. gone|turned|like .. <reds>,
+        which|they|theyre|eyes are|is? a shade|hue|tint,
+        <eye> .. color|colour|colored|coloured|shade|hue of .. <reds>, color|colour|shade of .. <reds>,
+        shade .. call .. <reds>, <eye> .. like a|an|two|2|some|little|tiny|wee|ripe|boiled|cooked? <reds>, <eye> giving|givin|serving sunburn, like two|2|a|some|little|tiny|wee <reds>, <reds>
+        coded|colored|coloured|toned|tinted|red|pink, <eye>
+        are|is|r|be|look|looks|turned|gone|went|going|giving|givin|serving .. <reds>, <eye> .. gone|turned|went
+        sunburnt|sunburned|rosy|ruddy|scarlet, <eye> .. blush{ing/es/ed}, blushing <eye>, red as ..
+        steak|meat|mince|liver|brick|tomato|post|pillar, <eye> .. reid,
         <eye> .. <like> .. <stoner>, tomato|beetroot|cherry|crimson|lobster colored|coloured|red, look|looks|looking <like> .. <stoner>,
         veins .. <eye>, vein{s/} .. showing, burst vessel{s/}, <eye> .. raw red, road map
     """,
     "itching": """
+        dog|cat|bear|monkey with|on|against .. fleas|flea|tree|doorframe|post, going|go|went|at it|em|them|my
+        <eye>? like a|an, urge|need|desperate|tempted|dying|want|wanting to? scrub|scratch|rub|claw|itch|pick,
+        scrubbing at? my|them|em|the, fleas, fingernails|nails|claws|knuckles .. <eye>,
+        scratch|claw|rip|gouge em|them|my|these .. off|out,
+        wanting|needing|itching|dying|desperate to claw|scratch|rub|rip|pick|dig, makes|making|has|had|got|have
+        me scratch|scratching|rub|rubbing|claw|clawing|itch, sleep|sleeping|slept in|with mittens|gloves|socks,
+        mosquito|mozzie|midge|midgie|flea|ant|bug|gnat bite|bites feeling|feel|sensation|type|itch,  wool|woolly|woollen|wooly|scratchy
+        jumper|sweater|blanket|scarf feeling|feel|sensation|vibe, ants .. crawling|walking|marching|dancing,
+        like .. ants, crawling|creepy|crawly feeling|sensation .. <eye>, tickle{s/}
+        in|on|at|under|round|around|along|near .. <eye>|corner, tiny|slight|little|wee|faint|bit|mad|constant
+        tickle, <eye> .. tickled, tickling my <eye>, feather{s/} .. <eye>, scratch my <eye>|lids, scratching my
+        <eye>,
         cant|cannot|couldnt|keep|wont|stop|quit .. digging|clawing|pawing|picking|rubbing|scratching at, with my
         knuckles, to scratch, cant|cannot|couldnt leave them alone, want|wanna|need|dying .. to?
         rub|scratch|claw|rip, claw|rip|scratch .. eyes|them|lashes out|off, cant stop
@@ -301,35 +361,94 @@ FRAMES = {
         rub|scratch|claw, rubbing them|em|at
     """,
     "burning": """
+        <feelslike> .. onions, cut|cutting|chopped|chopping|peeling|peeled|slicing|sliced .. onion{s/}, like ..
+        shampoo,
+        giving|givin|serving|full|pure hot <hotstuff>,
+        windburnt|windburned|windburn, wind burnt|burned|burn, giving|givin|serving|full|pure <hotstuff>,
+        <hotstuff> feeling|sensation|vibe|type, <hotstuff> on|along|round|around|under
+        my|the left|right|both|top|bottom|upper|lower? <eye>|lash|lashes, mi eye|eyes .. bun, a bun mi|me, dey
+        pepper me|my|am, <eye> .. dey pepper, <eye> .. pepper me,
         <feelslike> .. <hotstuff>, <hotstuff> .. in my? <eye>, <hotstuff> .. in them|it, hot prickly, tingl{e/es/ing/y} hot|like, hot tingl{e/y/ing}, prickly heat, theyre on fire, <eye> .. on fire
     """,
     "gritty": """
+        <sandy> feeling|sensation|feel|type|vibes, <sandy> type|kinda|kind|like feel|feeling, <sandy>
+        under|behind|in|inside .. <eye>|contacts, rolled|dipped|coated|lined|dusted in|with .. <sandy>,
+        <feelslike> .. velcro|sugar|glitter|sawdust|cement|pumice|brillo, velcro .. blink|<eye>, <eye> ..
+        velcro, rough on .. blink{s/ing}?, sand|grit|gravel in both|em|them|there|each, litter in|under|behind
+        .. <eye>, bottom of a .. cage, <eye> .. all? grit, contact|contacts|lens .. dirt|dust|sand|grit|dry,
+        crystal{s/} .. under|in|behind .. <eye>|lid,
         <feelslike> .. <sandy>, <sandy> .. in|under my|the? <eye>|there|it|them, dusty, eye{s/} <be>? <very>? dry, bone dry, dry as, <eye> ..
         beach
     """,
     "poking": """
+        prod|prods|prodding|prodded|nudge|nudges|nudging|needling|spearing|tickling me|my|the, <pointy> ..
+        nudging|touching|grazing|brushing|prodding|tickling|tapping|stroking|poking .. eyeball|eye|me,
+        point|tip|end|spike .. touching|nudging|grazing|poking|jabbing me|my, hair|hairs|hair's|lash|eyelash
+        is|in there|it|here, fish|fishing|pick|tweeze|get|flush it|something|that|one out .. cant|eye, cant
+        fish|get|flush|rinse|fetch it|that|whatever out, sharp point|end|bit|edge|thing,
         like .. <sharp>, gets|got|getting|stabs me .. blink, every blink, <like> .. eyelash in,
         something .. in there|it|them, somethings in there|it|them, something .. under there|it, theres .. <bit> ..
         in|under|behind there|it|them|my|the, <bit> .. in there|it, <bit> .. stuck|trapped|lodged|caught, <like> ..
         <bit> .. in|under, <pointy> .. <jabs> .. me|my|into|eye|lid|eyeball, <jabs> .. <eye>, one .. <jabs> me, one of .. <jabs>, <eye> .. <jabs> when, <jabs> .. when i blink, something <jabs>, something is|keeps <jabs>
     """,
     "watering": """
+        puddle{s/} in|on|under .. corner{s/}|<eye>|chin|pillow, <eye> .. puddle{s/}, permanent puddle, swimming
+        pool in .. <eye>, face is|was soaked|wet|drenched, <eye> wont|doesnt quit|stop|pack,
+        eyes|eye|lids|they havent|have|has|hasnt|had|been wept,
+        <eye> .. brim{s/ming/med} over|up?, <eye> .. wont|not|never|cant|refuse|refuses|doesnt|dont dry
+        up|out|off?, eye|eyes .. they wont dry, drip drip, dribble drip,
+        collar|pillow|pillowcase|sleeve|sleeves|hankie|hanky|mask|scarf|cheek|cheeks|face|shirt|top
+        is|are|was|keeps|getting|gets? soaked|soaking|wet|drenched|sodden|damp|sopping, lashes
+        are|is|r|stay|keep|always|constantly|permanently .. wet|soaked|damp|sodden|sopping, tear|teardrop|tears
+        sitting|sat|hanging|stuck|on|in .. corner{s/}|lash{es}|chin|cheek{s/}, yawn tear{s/},
+        ran|run|runs|running|poured|pouring|streamed|streaming like ..
+        tap{s/}|river{s/}|hose{s/}|fountain{s/}|faucet{s/}|stream|gutter|drain, crying without being|feeling
+        sad|upset, <eye> .. over spreadsheets|emails|nothing, mop|mopping|blotting|dabbing my?
+        <eye>|cheeks|them, soaking|soaked through|my tissues|tissue|sleeve|pillow,
         box of tissues, tissue{s/} .. <eye>, <eye> .. tissue{s/}, tears .. pouring|streaming|running|rolling|dripping
         .. face|cheek{s/}|down, wiping my? <eye>, dabbing .. <eye>|them|it|corner{s/}, crying on its own, crying .. not sad, crying for no reason, tears for no reason, <eye> ran, still running, niagara, nonstop tears, wont
         stop streaming|watering|leaking|crying|weeping|running
     """,
     "discharge": """
+        stuck|welded|glued|gummed in|with .. <hue> .. sleep|gunk|goo|crust|muck|stuff|glue,
+        prise|prised|peel|peeled|pick|picked|scrape|scraped|wipe|wiped crust|crusts|gunk|goo|sleep|bogeys ..
+        off|away|open, <eye> boogers|bogeys|bogies .. size,
+        <hue> <muck>, <hue> .. <muck> from|on|in|at|out|around|coming|all|every, sleepy dust|dirt|sand|bits,
+        lumps|bits|balls of sleep|sleepy|crust|goo|gunk, gum|gums is|dey|are|keeps? coming .. <eye>, <eye> ..
+        gum gum, snot|snotty|stringy|gunky|slimy|gloopy looking|lookin|like|type? stuff|bits|thing|things ..
+        corner|corners|<eye>, stuff|gunk|gunge|gloop|muck|bits in|at|on the|my? inner|outer? corner{s/} of?
+        my|the|left|right|both|each? <eye>?, bogey|bogeys|booger|boogers stuff|coming|in|from|out, secretion{s/}
+        from|in|on|at|has|have|appeared, <muck> coming|oozing|leaking|seeping out|from .. <eye>, cobwebs of|in
+        .. corner{s/},
         green|yellow|white|gray|grey|cloudy stuff|goo|gloop|bits|crud|slime|mucus|string{s/}|muck|discharge|gunge,
         <eye> .. crud{dy/}, gunge, gungy, crud, eye bogie{s/}, stuck together .. wake|waking|morning, <eye> ..
         gooey|goopy|gunky|claggy|claggy|mucky, claggy, <lashes>|<eye> .. stuck|glued|gummed .. with muck|gunk|goo|crust|pus|gunge|slime|sleep|matter|discharge, had to wipe|wash .. open|off|out .. morning, <eye> ..
         weeping pus|yellow|green
     """,
     "rash": """
+        pinprick{s/} on|all|around|round|along|under .. <eye>|lash|brow, pinpricks, coming off like ..
+        paint|snow|confetti|glitter|wallpaper|onion, like old paint, skin .. wallpaper,
+        goosebumps|gooseflesh|goosepimples on|over|all|like .. <eye>|skin,
+        wee|tiny|little|raised|pinprick|pinpoint|pink|itchy|row|line|crop|cluster of? .. dots|boils, dots
+        on|along|around|round|under|marching|all|above .. <eye>|lash|cheek|cheekbone|cheeks|socket|sockets,
+        dots|bumps|pimples|boils .. near|beside|above|below .. <eye>, boils, skin .. .. like .. sandpaper|leather|emery|lizard|bark|parchment|cornflakes, patches where|under|around|round|on ..
+        gel|pads|patches|tape|<eye>, tape|pad|pads mark{s/}|rash|reaction, prickly heat dots|bumps|spots|rash,
+        measles on|around .. <eye>, <eye> .. pebbledash{ed}, cobbled <eye>, cobblestone{s/},
         <skinny> .. <scaly>, <scaly> .. <skinny>, <scaly> .. round|around|under|on my? <eye>, <skinny> ..
         dust|dandruff|snow|powder|confetti|cornflakes|coconut|parmesan|flakes, dandruff,
         skin|lids|lid|eyelid|eyelids|it .. like .. alligator|lizard|snake|crocodile|reptile|parchment
     """,
     "light": """
+        photosensitive, photo sensitive, photosensitivity, <lightsrc> .. rough on|with|for .. <eye>, <lightsrc>
+        .. covering|shielding|hiding|shading|closing|shutting|screwing my? <eye>,
+        cover|covering|shield|shielding|shade|shading my <eye> .. <lightsrc>, <lightsrc> dey worry|pain|disturb,
+        <lightsrc> .. worry|worries|worrying|wrecks|wrecking|wreck|mither|hits my? <eye>|different,
+        floodlight{s/}|spotlight{s/}|strobes|strobe|strip|neon|snow|sky|brightness ..
+        bug|bugs|bother|bothers|hurt|hurts|kill|kills|sting|stings|blind|wince|squint|much my|me?,
+        floodlights|spotlights|striplights .. <eye>, cap|hat|hood|visor|brim low|down|indoors|inside|pulled ..
+        light|lights|floodlights|sun|bright|<eye>, screen|phone|telly|tv|light|lights|lamp|window|laptop ..
+        hurt{s/}|hard|painful|sore to look, telly|tv|screen|phone|lights|lamp|lamps|brightness|light ..
+        dimmed|dim|off|down|low .. because|so|or .. glare|light|hurts|hurt|eye|eyes, glare .. in, squint{s/ing},
         <beam> .. <glary>, <glary> .. <beam>, <cannot> .. look at .. <beam>|screen|phone|window, <cannot> ..
         open|stand|handle|bear|take|face|tolerate|cope .. <beam>, open .. in the? <beam>|daylight|sunshine,
         <shades> .. in|at|to .. <indoors>, <shades> .. <indoors>, <indoors> .. <shades>, screen .. too bright,
@@ -338,9 +457,20 @@ FRAMES = {
         close|closing|shut|shield|cover .. my? left|right|both? <eye> .. <beam>|headlights|car
     """,
     "pain": """
+        makes|made|making me yelp|jump|gasp|shout, yelp, touching .. hurts|kills|yelp, done|gone
+        ten|ten|five|12 rounds,
+        flick|flicks|flicking|flicked|snapping|snapped|pinging|pinged|slapping|thumping|hammering my .. <eye>,
+        <eye> .. pinching|pinched|nipped|clamped, pinching .. <eye> all, rubber|elastic band .. <eye>, <eye> ..
+        rubber|elastic band,
         twinge{s/}, twingy, niggl{e/es/ing/y}, nagging, ouchy, owch, ow, oww
     """,
     "unwell": """
+        <eye> .. not|isnt|arent .. happy bunny|bunnies|camper|campers|chappy|chappies, not a happy bunny|camper,
+        <eye> .. moody|stroppy|cranky|grouchy|huffy|sulking|shirty, <eye> .. in a mood|huff|strop,
+        <eye> .. throwing .. tantrum|strop|wobbly|hissy|fit, <eye> .. kicking off|up, generally
+        narked|annoyed|grumpy|cross|unhappy|miffed|irritable|off, <eye> .. having a|none
+        tantrum|strop|moment|of|meltdown, <eye> .. strop, <eye> .. tantrum{s/}, <eye> ..
+        protesting|complaining|rebelling|fuming|raging|sulking|moaning,
         corner|corners|rim|rims is|are|looks|look a? bit? angry|cross|raw|upset|unhappy,
         <eye> settled, <eye> .. settled|calmed|cleared down|up, <eye> .. healed|recovered,
         <eye> <isnt> .. <unwell>, <eye> .. <offish>, <eye> .. feel{s/} .. <offish>, something .. off with .. <eye>,

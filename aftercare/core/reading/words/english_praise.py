@@ -18,6 +18,16 @@ PRAISE = {
         still on are, was|were lovely|fine|perfect|grand|good and|for|until|till, lovely and red|pink|swollen|sore|puffy
     """,
     "fine": """
+        much obliged, obliged to you, bless ya|ye|yous, so glad i|we came|come|go|went|chose|found|picked, glad
+        i came|come|go|went to you, glad i found you, no dramas, no drama, take a bow, ruined mascara, ruined me
+        for, spoiled me for, favourite|favorite set|lashes, mascara for me forever, pure magic, clean bill,
+        lids|eyes|skin .. usual|normal color|colour|size|selves|self,
+        usual colour|color|size|selves|self|shape, nothing to report, usual colour and size,
+        11|12|15|20|50|100|1000 out of 10|ten, eleven out of ten, ten outta ten, 10|11|100 outta 10|ten,
+        seeing|breathing|winking|blinking perfectly|fine|normally, kind of you to check|ask|text|message|see,
+        good of you to check|ask|text|message, nice|sweet|lovely of you to check|ask|text|message, ta
+        duck|love|hen|pet|hun|chick|chuck|doll|babe|mate, cheers duck|love|hen|pet|hun|mate|pal|doll, thanks
+        duck|hen|pet|chuck,
         pure class, class altogether, are|theyre class, lashes are mint|lush|fab|ace|unreal|banging|immaculate, lashes
         ate, they ate, absolutely ate, eating everyone up, chuffed to bits, chuffed with, tickled with, made up with,
         not half bad, holding up a treat, holding up lovely|great|well|beautifully, came|went to you a|an
@@ -127,6 +137,8 @@ PRAISE = {
         unreal, insane, natural, look good, mint, vibes, light, subtle, clear, grateful, no worries at all
     """,
     "plain": """
+        look|looks|looking mint|lush|class|unreal|peng|fab|fabulous|ace|mega|stunning|gorgeous|lovely|amazing,
+        favourite|favorite set|lashes ever|yet|so?,
         lashes .. super|so pretty|cute|good|full|gorgeous, they are super|so pretty|cute|good, they ate, this
         set ate, obsessed, love .. lashes, love the lashes|look|set|them, love them, otherwise ..
         love|perfect|happy, lashes are so|really|super, totally fine now, all is well, all well, they look

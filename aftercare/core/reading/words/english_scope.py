@@ -9,6 +9,8 @@ from __future__ import annotations
 
 SCOPE = {
     "no": """
+        not so much as a|an|one, without so much as a|an, not even a|one, not the
+        faintest|smallest|tiniest|littlest,
         none of the|your|my|that|it,
         no, zero, 0, without, w/o, nor, neither, not any, not a single, not one, not a, never any, nothing like, no
         sign{s/} of, free of, free from, absence of, denies, deny, denying, denied, negative for, nil, no more, not
@@ -31,6 +33,12 @@ SCOPE = {
         isnt|arent|doesnt|dont|wasnt,
         no let up, no letup, zero|without let up|letup, no sign of ..
         going|stopping|easing|settling|shifting|budging|improving, no end in sight,
+        havent|hasnt|not|didnt|wont|arent|isnt|never
+        faded|fading|fade|shifted|lifted|moved|changed|improved|eased|budged|healed|recovered|subsided|resolved|passed|vanished|disappeared|gone,
+        gone|went|goes|going|got right|straight|all in|into|down|over,
+        gone|went|going|go|been|got|getting through ..
+        tissue{s/}|box|boxes|pack|packs|hankies|kleenex|roll|drops|bottle, ceiling|sky|roof|walls ..
+        coming|comin down|in, wont|doesnt|cant|dont|not|never dry up|out|off, so i|as? wouldnt|dont|wont|cant|didnt scratch|rub|claw|rip|pick|touch|itch,
         not me being, nothing says, nothing like .. to, dont exactly|quite love|enjoy, never a dull moment,
         wouldnt wish, wont|hasnt|havent|doesnt|dont|didnt quit|let, since yesterday|morning|night|evening only,
         wont be|b driving|able|sleeping|coming|in|there|going|working|at|making,
@@ -148,6 +156,12 @@ SCOPE = {
         apart from when, until i, till i
     """,
     "over": """
+        done with by|now|since, was|were done with, over it by|now, had|has|have|all? lifted
+        by|overnight|since|before, youd never know|guess|have, never have known|guessed, youd|you|would never
+        have known, gave up n|and|now|the|after, gave up the ghost, lies|lying|lays|laying flat now|again|since,
+        cooled off|down since|now|by|after|overnight, finished now, thats finished, packed in
+        by|on|sunday|monday|tuesday|wednesday|thursday|friday|saturday|yesterday|overnight|itself, called it a
+        day|quits, threw in the towel, dried right? up,
         not|no a? bother on|out of, away by, left by morning|itself, unpuffed, unswollen, deflated, depuffed, de
         puffed, then that was it|that|all, and then it was over|gone|done|fine, cleared fully|entirely|by|before|overnight,
         sorted itself|themselves, slept it off, went overnight, out of the woods, none the worse, took itself off,
@@ -294,6 +308,9 @@ SCOPE = {
         years|months ago, donkeys years, back then, when i first started|tried|got
     """,
     "notpast": """
+        im|am|are|is|got|getting|get|be|being|become used to,
+        like|as|same when|how i had|was|got|did|used|were, like back when|in, like that time, like in my ..
+        days,
         when i was 5|10|15|20|30|3|4 min|mins|minutes|miles, like|as|than|since|same|from my|the|our|your last, like|as|than|since|same|from my|the|our|your
         other|old|previous,
         like|as|than|since|same|from last time, same as last, like the last time, like last year, as last year, just
@@ -318,6 +335,12 @@ SCOPE = {
         if, curious if, concerned if
     """,
     "will": """
+        glue|adhesive|stuff|one|ones that|which burns|stings|hurts|itches|irritates, the glue that,
+        would a|an|the lift|removal|tint|fill|infill|patch|set|remover, does a|the lift|removal|patch, less
+        than|more than extensions|a lift,
+        scared|afraid|nervous|terrified|worried|convinced|petrified|frightened|feared|certain
+        theyd|itd|id|youd|itll|theyll, thought id come|end|look|wake, say|suppose|supposing|if i|they|it|my did,
+        say i|they|it ever|get|got|do,
         what would .. look|feel|be like, what would, would my eyes, why would my, how long is it normal, how long
         does|do|would, what does .. mean|look|feel, what do .. look|feel, what is|are meant by, what counts,
         what counts as, counts as, what does .. mean, whats the difference between, what is the difference between, tell
@@ -358,6 +381,9 @@ SCOPE = {
         sick|drop|collapse|keel|black
     """,
     "other": """
+        wee fella|fellas|fella's|lad|lads|boy|girl, young fella|lad|one|ones, wee ones, the
+        weans|bairns|nippers|littlies, nipper, fellas, wains, sprog, sprogs, kiddies, lodger, tenant, landlord,
+        landlady, hubby's, boyfriends, daughters,
         girl|lady|woman|lad|fella|lass i sit|work|live|share|train|car|study with|beside|near|next|opposite,
         girl|lady|woman|lad|fella|lass from|in|at the|my next|work|office|desk|class|gym|school|accounts|reception|hr,
         my pt,
@@ -455,6 +481,8 @@ SCOPE = {
         jealousy, comments, reviews, competition, toast, dinner, oven, kettle, boiler, candle, bag, box, bottle, jar
     """,
     "elsewhere": """
+        ankles, elbows, wrists, shin, shins, calf, forearm, forearms, thigh, heel, heels,  armpit,
+        armpits, sole, soles,
         back, foot, feet, knee, knees, leg, legs, wallet, pocket, bank, purse, stomach, tummy, belly, butt, bum,
         shoulder, shoulders, hip, hips, wrist, finger, fingers, hand, hands, arm, arms, tooth, teeth, ankle,
         ear, ears, nails, toe, toes, heart, soul, feelings, ribs, hair, nose, muscles, ex, abs, jaw, cheeks,

@@ -22,6 +22,9 @@ TOPICS = {
         next fill, need a fill, train late
     """,
     "retention": """
+        lash|lashes in|on the|my sink|bath|bathtub|shower|pillow|towel|bed|keyboard|desk|floor|soup|tea, lashes
+        left, pinged|pinging|pings off|out, chunk|clump|bunch|handful|cluster .. off|out|gone|missing,
+        came|come|comes|coming away with|on|in|when, teeth missing, comb with, gap toothed,
         dropping like, falling like, like leaves in autumn|fall, curls|curl dropped|gone|went|fell|straight, lost
         their|its? curl, one after another .. leaving, leaving me one|by, one by one, jumping off, making a break,
         making a run, gone awol, going awol, awol, running away from, bidding farewell, said goodbye, down to .. left,
@@ -63,6 +66,11 @@ TOPICS = {
         single one .. budged, look like a plucked
     """,
     "booking": """
+        double booked myself, suits me|us better|best, suit me|us better|best, end|start|beginning|middle of
+        the|next month|week suits|works|is, outside for my|the, scrap the|my|that <day>|appointment|slot,
+        running late, running .. late, only|just leaving now|home|work|the, im|i only leaving, whichever
+        you|youve|u .. free|got, whatever you|youve|u .. free, whatevers free|after|next|going, buzzer|bell|door
+        is|isnt|not|dead|broken, whichever is|suits|works,
         can we move, could we move, can you move, can u move, move me, bump me to, bump|push|shift me|mine|my
         to|till|until|back|later|earlier, i would like to come, would like to come, id like to come, like to come
         one|again|next|in|on, place for|to .. remove|removal|fill, when you have place, have place for, when|what ..
@@ -143,6 +151,12 @@ TOPICS = {
         sitter .. cancelled, running .. late, im running, be there .. at|by|for, see you .. <day>
     """,
     "question": """
+        yeah or nah, yay or nay, now what, wetin i go do, wetin i go, ok lang ba, okay lang ba, pwede ba,
+        antihistamine|piriton|cetirizine|claritin|benadryl|drops|ice yeah|yes|ok|okay|maybe|then, is that|this
+        your|the|ur glue|adhesive|remover|fault|stuff, does that|it matter, is she|he old|young enough, old
+        enough, kindly tell|guide|suggest|inform|advise|say, howd i, what do you|u charge, wants to know
+        do|does|if|can|is, resend|send it|me|again .. please, is parking free|ok|easy|hard, do you|u guarantee,
+        how do|would|d i fish, is there a|any number|line, would an|a antihistamine|tablet|cream,
         you|u|ye|do have|give|offer|got a? discount|discounts|vouchers|voucher|gift|parking|wifi, what time you|do|are
         you|ye|u? close|open|shut, are ye|you|u open, do ye|you|yous do|sell|offer|take, can i|she|we|he
         swim|go|wear|use|still|shower|bathe|sauna, can she|he|we|they, help me decide|choose|pick, what should
@@ -195,6 +209,12 @@ TOPICS = {
         located, hold up in, would it be, might i, could i ask
     """,
     "complaint": """
+        lopsided, lop sided, expected|expecting better|more, underwhelmed, underwhelming, can|could
+        barely|hardly tell, cant|couldnt tell ive|i|theyre, doesnt|dont|didnt look any different, no different
+        from|than|to before|when|normal, too full on, look|looks permanently|constantly|perpetually
+        shocked|surprised|startled|scared, conveyor belt, production line, cattle market, done without
+        the|that|being|listening|hearing, expensive mistake, well spent .. not, price hike, put your prices up,
+        prices have gone up, not worth the|it|a, waste of money|time,
         not at all|very|one bit|bit|really|exactly? satisfied|happy|pleased|impressed|amused with|by|about, not
         satisfied, get|got|has|have|had|gave|with attitude|an? attitude, mins|minutes|min|hour|hours late
         starting|taking|calling|seeing, started .. late, not so much as a|an, without so much as, what i object to, i

@@ -208,7 +208,7 @@ SIGNS = {
     "redness": r"""
         knallrot | vermelh | avermelhad | rouge | rougeur | gerotet | rot\b | rote\b | roter\b | rotung |
         arrossa | ross[oaie]\b | rossore | bi do\b | mat do\b | do mat | zaczerwien | czerwon | namumula |
-        pula\b | mapula | rood\b | rode\b | roodheid | kizar | rosu | rosii | merah | wouj | красн | покрасне |
+        pula\b | mapula | rood\b | \brode\b | roodheid | kizar | rosu | rosii | merah | wouj | красн | покрасне |
         发红 | 红了 | 很红 | 有点红 | 红红 | 充血 | 赤い | 赤く | 빨갛 | 빨개 | 충혈 | احمر | حمرا | احمرار |
         محمر | אדומ | אדום | אודם | लाल | แดง
     """,

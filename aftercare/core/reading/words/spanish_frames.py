@@ -6,6 +6,14 @@ The Spanish for `english_frames`. How phrases are written: `aftercare.core.readi
 from __future__ import annotations
 
 CLASSES = {
+    "molido": """
+        vidrio vidrios cristal cristales tierra tierrita polvo arena arenilla azucar sal aserrin ceniza cenizas
+        gravilla piedritas piedras migas migajas talco cemento grava
+    """,
+    "hormiga": """
+        hormigas hormiguitas hormiguero bichos bichitos piojos pulgas lana plumas pluma mosquitos zancudos
+        ortigas ortiga
+    """,
     "sopla": """
         respirar respiro respira respirando respiracion jalar jalo aire oxigeno resuello resollar aliento inhalar
     """,
@@ -51,11 +59,16 @@ CLASSES = {
     """,
     "ojillo": "ojo ojos ojito ojitos parpado parpados parpadito parpaditos",
     "hinchon": """
+        empanadilla empanadillas albondiga albondigas pan panes bollo bollos ranas uva uvas morcilla morcillas
+        chorizo papa papas almohada almohadas almohadilla cojin cojines bolillo bunuelo bunuelos pez croqueta
+        croquetas arepa arepas pera peras nuez melocoton masa
         sapo sapos rana globo globos boxeador boxeadora pelota pelotas empanada empanadas salchicha salchichas huevo
         huevos ping pescado golpe golpeada madreada panda bolsa bolsas tamal tamales pambazo chino chinos chinita
         sandia ciruela ciruelas puñetazo punetazo abeja mapache
     """,
     "rojizo": """
+        cereza cerezas remolacha betabel camaron camarones langosta langostas cangrejo gambas gamba sandia
+        sandias ladrillo rabano rabanos marihuano mariguano pimiento granada frambuesa salmon
         jitomate jitomates tomate tomates conejo conejos marihuana mota fumada grifa pacheca desvelada cruda borracha
         vampiro diablo semaforo sangre fresa fresas
     """,
@@ -194,27 +207,45 @@ FRAMES = {
         vino|sangre
     """,
     "swelling": """
+        <ojillo> .. como|parecen|parece|hecho|hechos .. <hinchon>, como|hecha .. <hinchon> .. <ojillo>, bolsas
+        tremendas|enormes|terribles|gigantes|horribles, bolsas .. debajo|bajo .. <ojillo>, unas bolsas, <ojillo>
+        .. caido{s/}|pesado{s/}|gordo{s/}|gordito{s/}, <ojillo> .. mas chico|chiquito|pequeno que, un ojo mas ..
+        que el otro,
         <ojillo> .. como .. <hinchon>, como .. <hinchon> .. <ojillo>, parece .. golpe|pegaron|golpearon, parezco
         .. <hinchon>, me dieron .. golpe|madriza|puñetazo, <ojillo> .. chiquito .. <hinch>, amaneci .. <hinch>,
         <ojillo> .. parece{n/} .. <hinchon>, lo|los tengo|traigo gord{o/os/ito/itos}, <ojillo> ..
         gord{o/os/ito/itos}
     """,
-    "redness": "<ojillo> .. como .. <rojizo>, como .. <rojizo> .. <ojillo>, parezco .. <rojizo>, <ojillo> .. encendid{o/os}",
+    "redness": """
+        <ojillo> .. como|parecen|parece|color|de .. <rojizo>, como .. <rojizo> .. <ojillo>, color|colorados como
+        <rojizo>, <ojillo> .. hechos un? <rojizo>,
+        <ojillo> .. como .. <rojizo>, como .. <rojizo> .. <ojillo>, parezco .. <rojizo>, <ojillo> .. encendid{o/os}
+    """,
     "itching": """
+        como|siento .. <hormiga> .. <ojillo>, <hormiga> .. <ojillo>, <ojillo> .. <hormiga>, ganas de
+        rascarme|rascarmelos|rascar|arrancarme|arrancarmelos|arrancarmelas|restregarme|tallarme|frotarme, me
+        tallo|restriego|froto .. <ojillo>, no paro|dejo de rascarme|tallarme|restregarme|frotarme,
         comezon, no paro de rascar{me/}, ganas de rascar{me/los}, rascandome, me rasco, me tallo, tallarme, tallando,
         quiero arrancar{melas/me}, dan ganas de arrancar
     """,
     "burning": "como .. <quema>, <quema> .. en los? <ojillo>, me enchil{o/e/aron}, me echaron .. <quema>",
     "gritty": """
+        como .. <molido> .. <ojillo>, <molido> molido|molida, como si|con|tuviera .. <molido>, <molido>
+        en|dentro .. <ojillo>|adentro,
         como .. <granito>, <granito> .. en el|los? <ojillo>, <ojillo> .. <granito>, siento
         arena|tierra|piedritas|granitos|polvo
     """,
     "poking": """
+        pelito|pelo|pestana|algo|hilito ..
+        picando|picandome|pinchando|pinchandome|clavando|clavandome|clavado|atravesado|adentro,
+        picandome|pinchandome adentro|dentro|por,
         como .. <clavo>, <clavo> .. en el|los|mi <ojillo>, algo .. en el|mi <ojillo>, algo ..
         adentro|dentro|metido|clavado|atorado, traigo algo .. <ojillo>, pestana|pelo|pelito|algo ..
         pica|picando|pincha|pinchando|raspa|raspando .. <ojillo>, pestana .. picando
     """,
     "watering": """
+        panuelo{s/} .. <ojillo>, <ojillo> .. panuelo{s/}, con el panuelo todo, me caen|salen|corren|ruedan ..
+        lagrimas, lagrimas solas, lagrimas sin querer, como una|un llave|grifo|fuente|cascada|rio,
         llora solo|sola|solito, no para{n/} de llorar|lagrimear, no paro de llorar|lagrimear, lagrimeo, lagrimeando,
         chorro|chorros .. lagrimas|agua, kleenex, ando llorando sin, agua .. todo el dia
     """,
@@ -225,6 +256,8 @@ FRAMES = {
         pegosteos{o/a/os/as}, pegostre, pegost{e/es}
     """,
     "rash": """
+        descarapel{a/an/ando/ado/andose}, despellej{o/ando/andose/ado}, se me cae la piel, se .. cayendo la
+        piel, piel .. papel|lija|escamas, pellejo{s/},
         piel .. <ojillo> .. seca|reseca|aspera|pelando|rugosa, <ojillo> .. reseco|resecos|aspero|asperos|pelando,
         <ojillo> .. granos|bolitas|ronchita
     """,

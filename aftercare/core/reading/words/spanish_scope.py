@@ -104,6 +104,7 @@ SCOPE = {
         empezaron
     """,
     "past": """
+        hace como|casi|mas|unos? .. ano|anos|meses, hace cinco|seis|siete|ocho|diez|cuatro|tres anos,
         en otro salon|lugar|estudio, con la otra, la navidad pasada, el verano pasado, el invierno pasado, en 2019|2020|2021|2022|2023|2024|2025, el ano pasado, ano pasado, hace ano{s/}, hace un ano, hace dos anos, hace meses, hace un mes, la vez pasada,
         vez pasada, la ultima vez, ultima vez, antes con otra, otra chica, otra muchacha, otro salon, otro lugar,
         otra parte, otra lashista, otra tecnica, otro estudio, otra senora, una vez, en otro, en otra, con otra, mi
@@ -121,6 +122,7 @@ SCOPE = {
         si alguien, si duele, si pica{n/}, si arde{n/}
     """,
     "notif": """
+        ver si me|las|los|se|te|le|puedo|pueden|podrian|podemos,
         no se si, nose si, no estoy segura si, como si, normal si, ver si, a ver si, incluso si, aun si, si me toco,
         si cierro, si parpadeo, si me tallo, si abro, si puedes, si puede, no se si el
     """,
@@ -133,8 +135,12 @@ SCOPE = {
         pensaba que, pensé que, temia, riesgo, es normal que pique, sirve para, duele el, duele la, duele ponerse,
         duele quitarse, duele cuando las|te|se, duele ponerselas, duele quitarselas
     """,
-    "notwill": "puede que tenga, puede ser, van a explotar, va a explotar, voy a desmayar, va a reventar",
+    "notwill": """
+        me duele el|la, me duelen los|las, me dolio el|la, me sigue doliendo el|la,
+        puede que tenga, puede ser, van a explotar, va a explotar, voy a desmayar, va a reventar
+    """,
     "other": """
+        gente de|con|que, personas|clientas|alguien con|de|que, a ella|el|ellas|ellos, la jefa, cuñis, el nene,
         crio, cria, crios, crias, nene, nena, nenes, el peque, la peque, los peques, chiquillo, chiquilla, chavo|chava
         de, la|una chica|senora|muchacha de|del|que,
         gata, gatita, gatito, perra, paciente, pacientes, mi suegra, amiga mia, cuñado, cunado, mi ex, hermana,

@@ -10,6 +10,8 @@ TOPICS = {
         duele|duelen los|las? cachetes|mejillas|cara|boca de tanto? sonreir|reir|reirme, de lagrimas el
         precio|costo, precio|costo|cuenta .. llorar|lagrimas|dolio|duele|infarto, me dolio la cartera|el
         bolsillo|pagar,
+        dorm{ir/i/ia/imos/iendo} boca abajo|arriba, duermo|duerma boca abajo|arriba, boca abajo|arriba,
+        estacion|parada .. cerrada,
         que bonit{o/os} ojo{s/}, que lind{o/os} ojo{s/}, bonitos ojos,
         precio me dejo ciega|sin|temblando|llorando, me dejo ciega el precio, ciega con el precio, en caso de que salga,
         en caso de,
@@ -68,6 +70,8 @@ TOPICS = {
         pantalla .. borrosa
     """,
     "fine": """
+        que bueno que|yo voy|vengo contigo, bueno que voy contigo, menos mal que, las mias estan|quedaron
+        impecables|perfectas|divinas|intactas, impecable{s},
         valio cada|la, valieron cada|la,
         parezco modelo|artista|famosa|reina|muneca, dice que parezco, no me han picado, ni un dia .. picado|molestado,
         ni las siento, no se me ha caido ni, divinas, preciosas, de diez, un diez, de lujo, brutales, de infarto, de
@@ -139,6 +143,8 @@ TOPICS = {
         todo bien
     """,
     "retention": """
+        hueco enorme|grande|tremendo, hueco en, se viro, se me viro, se doblo, se me doblo, se chueco, enderece,
+        endereza, ralit{as/a/os},
         se me empezaron a caer, se me empiezan a caer, empezaron a caer{se/}, se me cayeron, hueco en, huecos en, tengo
         un hueco, tengo huecos, no quedaba ninguna, no me queda ninguna, ya casi no tengo, quedan pocas, me quedan
         pocas, se me estan cayendo, no me duraron, no duraron, duraron nada, pelon{a/as}, se me caen, caen solas,
@@ -190,6 +196,8 @@ TOPICS = {
         hora, cambio de hora, te caigo el|a, casi llego, ya casi llego, voy saliendo, me urge
     """,
     "question": """
+        que pasa, las dana|danan, le hace dano, cuanto sale|cuesta|vale|cobras|cobran|seria, me alcanza, quiere
+        saber|preguntar si|cuanto|cuando,
         tienes|teneis|tienen|tiene|hay uno|una|otro|otra? distinto|distinta|diferente|alternativa, decime si|que, dime
         si, me puedo meter|banar|maquillar|poner|duchar,
         me pasas|das|mandas la direccion|ubicacion, la direccion porfa, la ubicacion porfa, cual es la
@@ -215,6 +223,7 @@ TOPICS = {
         sera que, sera alergia
     """,
     "complaint": """
+        bien|muy|super sangron{a/}, sangrona, mala cara|gana|onda, de mala gana,
         cobrado|cobraste|cobraron|costado un ojo, ni se notan, parecen de plastico|mentira|muneca, un ojo de la cara ..
         y ni|parecen|duran|no,
         estuvo con el celular|telefono|movil, con el celular todo, en el celular todo, las pague caras, un ojo de la

@@ -64,6 +64,10 @@ def test_the_sentences_of_negex_are_read(text: str, told: list[str], denied: lis
         ("i dont feel good my chest is so heavy", ["breathing"], []),
         ("cant say its not itchy", ["itching"], []),
         ("not gonna lie they itch", ["itching"], []),
+        ("i never slept in them, gritty since friday", ["gritty"], []),
+        ("haven't had any bother, redness or itching", [], ["redness", "itching"]),
+        ("itchy eyes? nope", [], ["itching"]),
+        ("no burning, not so much as an itch", [], ["burning", "itching"]),
     ],
 )
 def test_a_denial_reaches_what_it_is_about_and_no_more(text: str, told: list[str], denied: list[str]) -> None:

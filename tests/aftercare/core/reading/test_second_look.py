@@ -57,5 +57,9 @@ def test_praise_does_not_hide_a_sign() -> None:
     assert found.urgency is Urgency.EMERGENCY
 
 
+def test_what_was_years_ago_is_no_emergency_to_the_second_opinion() -> None:
+    assert read("had a bad time with eyelash glue back in 2015").urgency is Urgency.NONE
+
+
 def test_praise_does_not_hide_a_stop() -> None:
     assert Topic.STOP in read("gorgeous, blinded the whole party, stunning! now please stop texting me").about

@@ -29,6 +29,7 @@ from aftercare.core.reading import Sign, Topic, read
         "STOP.\nmy eye still stings by the way",
         "Delete. My. Number.",
         "I'd rather not get these texts",
+        "Don't text me at 7am. Or ever.",
         "you can turn off the machine now",
     ],
 )

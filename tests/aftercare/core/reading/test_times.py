@@ -19,6 +19,7 @@ from aftercare.core.reading import Topic, Urgency, read
         "bit crusty two mornings but since thursday they wake up clean",
         "were red when I got in, red was gone by supper",
         "el sábado se me hinchó, el lunes ya estaba normal",
+        "blurry on day one but it cleared with blinking, all finished now",
         "The swelling was there on Sunday and has gone, she is back at school",
     ],
 )
@@ -51,6 +52,9 @@ def test_a_sign_that_is_nearly_over_stays_listed(text: str) -> None:
         "redness gone on Tuesday but its back in my left eye",
         "just a bit of crust in the corner",
         "ya está bien hinchado",
+        "a slight blur, clearing each time I blink",
+        "sore and I've gone through a whole box of tissues",
+        "im used to it by now but its sore",
     ],
 )
 def test_a_sign_that_stays_or_comes_back_is_current(text: str) -> None:

@@ -25,6 +25,9 @@ from aftercare.core.reading import Urgency, read
         "girl I work with has red eyes, she went elsewhere",
         "when I was 9 my lips swelled up from a bee sting, is that a problem?",
         "would sore eyes be normal? havent had mine done yet",
+        "arms are burning after the gym, can we say 6?",
+        "thought I'd look a fright, all puffy, and they are perfect",
+        "my patient had the reddest eyes I ever saw",
     ],
 )
 def test_what_is_anothers_or_long_ago_or_imagined_is_no_current_sign(text: str) -> None:
@@ -55,6 +58,10 @@ def test_what_is_anothers_or_long_ago_or_imagined_is_no_current_sign(text: str) 
         "softer than my last set. My left eye has felt gritty since Monday",
         "havent had them infilled yet but my eyes are burning",
         "never had lashes done before and my eyes are stinging now",
+        "could you take them off tomorrow because my eyes are burning?",
+        "¿me las pueden quitar hoy porque me arden los ojos?",
+        "the lids are dry and peeling, like when I had eczema as a child",
+        "ayer fue el otro y ahora me duele el derecho",
     ],
 )
 def test_her_own_sign_is_current(text: str) -> None:
