@@ -33,6 +33,8 @@ TIMES = 3  # each phrase of the lexicon is put together anew as often
 # What a phrase weighs beside a reply, by what is learned from it; by cross-validation over hands.
 WEIGHT = {"emergency": 0.1}
 LIGHT = 0.03
+MANY = "many_"  # what was gathered under one heading, which says nothing of how often it comes in
+LESS = 0.3
 
 
 def _is_about(topic: str, row: dict[str, Any]) -> bool:
@@ -52,12 +54,13 @@ def main() -> None:
     replies = [(hand, row) for hand in SEEN for row in rows(CORPUS / f"{hand}.jsonl")]
     phrases = list(_phrases())
     hands = np.array([hand for hand, _ in replies] + [""] * len(phrases))
+    gathered = np.char.startswith(hands, MANY)
     matrix = _matrix([unexplained(row["text"]) for _, row in replies] + [_worded(text) for text, _ in phrases])
     weights = np.zeros((features.SIZE, len(second.HEADS)))
     bias = np.zeros(len(second.HEADS))
     for place, head in enumerate(second.HEADS):
         truth = np.array([LABELS[head](row) for _, row in replies + phrases], dtype=float)
-        counts = np.where(hands == "", WEIGHT.get(head, LIGHT), 1.0)
+        counts = np.where(hands == "", WEIGHT.get(head, LIGHT), np.where(gathered, LESS, 1.0))
         if "--report" in sys.argv:
             _report(head, matrix, truth, counts, hands)
         fitted = _fit(matrix, truth, counts)

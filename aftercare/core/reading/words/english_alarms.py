@@ -63,7 +63,7 @@ ALARMS = {
         gaze .. hurt{s/}|pain|sore, each|every glance .. hurt{s/}|pain|sore, glancing .. hurt{s/}|pain|sore,
         turn my head rather than|instead, turning my whole head, pain .. off the scale, pain .. on another
         level, worst thing ive ever felt, would rather .. give birth, worse than labour|labor|childbirth|kidney,
-        begging for .. pain, want to|wanna rip|claw|tear|gouge .. <eye> out, rip my eye{s/} out, screaming pain,
+        begging for .. pain, want to|wanna rip|gouge .. <eye> out, rip my eye{s/} out, screaming pain,
         each|every time i move .. <eye>, every|each time i move it, when i move .. <eye> .. pain|hurt|hurts, moving .. <eye> .. pain|hurts, hurts to move it, hurts .. <eye> to move it, it hurts each|every time i move, never known|felt|had|experienced .. pain, pain like this, like no pain, hurts to look
         left|right|up|down|sideways|around|side|anywhere, pain .. look|looking left|right|up|down|sideways|around,
         moving .. <eye> kills|hurts|killing|agony|painful, kills .. move|moving|look|looking, cant even explain the
