@@ -11,6 +11,8 @@ FIGURES = {
         a faint, faint pinkish|itchy|ache, very|so|quite|rather|slightly faint and
     """,
     "figure": """
+        neck hurts|aches|ached|hurt|stiff|sore from|after|since, stiff neck, crick in .. neck, neck ..
+        lying|pillow|slept,
         rash of weddings|bookings|bills|parties|birthdays|cancellations|things, rash decision|decisions|move,
         stinging price|bill|comment|remark, choking the|whole .. town|city|valley|place, smoke .. choking, smog
         .. choking, red
