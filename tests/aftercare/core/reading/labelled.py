@@ -44,6 +44,8 @@ SEEN = (
     "ros",
     "sid",
     "tom",
+    "ulf",
+    "wes",
     "many_signs",
     "many_emergencies",
     "many_harmless",
