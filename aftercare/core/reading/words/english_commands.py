@@ -151,6 +151,8 @@ COMMANDS = {
         prefer|rather|like not .. <msg>, prefer|rather not to? get|receive|have
     """,
     "notstop": """
+        text|message|ring|call|email|txt me when|if|once|before|as|back, reminder|reminders|text a|an|one|two|2
+        day|days|week|hour|hours|earlier|later|sooner, remind me earlier|later|sooner,
         dont|never|not ever? stop doing|making|lashing|being|what|working|creating|giving, stop doing
         this|the|your job|work|magic, unsubscribed|opted|unsubscribing|unsubscribe from|out|of
         mascara|makeup|life|strips|falsies|reality|dating|men|diets|adulting|society|winter,

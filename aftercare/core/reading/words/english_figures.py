@@ -11,6 +11,9 @@ FIGURES = {
         a faint, faint pinkish|itchy|ache, very|so|quite|rather|slightly faint and
     """,
     "figure": """
+        painful|painfully how long|slow|late|expensive|much|boring|awkward, burning question, heart attack,
+        only thing swollen|inflamed|burning|sore|red|puffy .. my head|ego|pride|wallet|heart|feet|ankles, eyes
+        on the prize|road|ball, eye on the prize|ball|clock,
         cant|cannot|couldnt|dont see|find my crease|eyeliner|lash|liner|lid|lids|eyelid|eyelids,
         are|r|is|look|looks their|its|the|my usual|normal|regular colour|color|size|shape|selves|self, clean
         bill of health,

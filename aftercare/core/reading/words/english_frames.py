@@ -211,6 +211,8 @@ CLASSES = {
 
 FRAMES = {
     "breathing!": """
+        <airway> .. size of .. pea|straw|pin|pinhole|needle|penny|grape|coin, <airway> .. like ..
+        straw|pinhole|keyhole,
         <airway> .. <closingin>, <closingin> .. in|on|round|around my|the? <airway>, sat|sitting|sits|standing|brick
         .. on my? chest, <air> .. <airless>, <airless> .. <air>, <cant> .. <air>, <downit> wont|not|doesnt|cant go
         down, <cant> .. get .. <downit> down, <cant> .. swallow .., swallow .. <cant>, <mouth> .. <tingly>,
@@ -221,6 +223,7 @@ FRAMES = {
         throat is going, cant draw .. breath, <cant> fill my lungs, stop|stopping|pause|pausing .. for|to breath|breathe|air, food|water|anything .. stuck .. down|throat, turning blue, lips .. blue, going blue
     """,
     "swelling!": """
+        <fasced> .. <like> .. beach|bouncy|rugby|bowling|tennis|exercise|yoga, <fasced> .. size of,
         <fasced> .. <like> .. <round>, <fasced> .. <swell>, <swell> .. <fasced>, <fasced> .. <huge>, <fasced> ..
         blown up, <fasced> .. blowing up, dont|didnt|cant|wont|wouldnt recogni{se/ze/sed/zed} me|myself|my face|her
         .. face, face .. recogni{se/ze/sed/zed}, dont look like myself, <fasced> .. twice|double|triple .. size,
@@ -246,7 +249,9 @@ FRAMES = {
         light|lights|lamp|lamps|bulb
     """,
     "vision": """
-        bit of a|some haze|fog|blur|mist|film|smear, haze, <eye> .. haze|hazy,
+        everything|everythings|things .. soapy|greasy|smudged|smudgy .. blink, soapy looking, <viewbad>
+        till|until i? blink,
+        bit of a|some haze|fog|blur|mist|film|smear, <eye> .. haze|hazy, a|some|slight haze, haze that|when|over,
         <sighted> .. blurry|blurred|hazy|foggy|cloudy|fuzzy|misty, <eye> .. blurry|blurred|hazy|foggy|fuzzy
     """,
     "pain!": """
@@ -308,15 +313,16 @@ FRAMES = {
         blood, <eye> .. blood red, red where .. white, no white
     """,
     "swelling": """
-        <eye> .. sitting|sits|hangs|hanging lower|heavier|low, lower than the other, feels|looks|its|is fat, my
+        look|looks|looking|bit|all|feel|feels|over overinflated|inflated, <eye> .. inflated|overinflated, like|bit rocky after|balboa, looking like
+        rocky, after|like round ten|10|12|twelve|nine|9,
+        <eye> .. sitting|sits|hangs|hanging lower|heavier|low, lower than the other, feels fat, my
         crease at all, no crease, crease .. gone|hidden|buried|lost|hiding, <eye> .. half mast, at half mast,
         hooded,
         lid|lids|eyelid|eyelids .. like|two|2|resemble|on .. <doughy>, lid|lids|eyelid|eyelids be|are|is|r|feel|look|turned|gone|went .. <doughy>, eye|eyes like|are|r|be|is|turned|gone|went .. <doughy>, <doughy>
         for|instead of <eye>, enlarged .. <eye>, <eye> .. enlarged, <eye> .. engorged, lid|lids|eyelid|eyelids
         .. risen, the puff is|has|went|was|around|on|in|under|over|under|below, puff has|have
         gone|come|went|been, under|beneath|behind the puff, puffing, crease{s/} ..
-        disappeared|dissapeared|gone|vanished|swallowed, no lid|eyelid|crease space|left|showing|anymore, bags
-        under me|my|both|the? eye{s/} .. shopping|groceries|luggage|suitcase|carry|pack, <eye> ..
+        disappeared|dissapeared|gone|vanished|swallowed, no lid|eyelid|crease space|left|showing|anymore, bags under me|my|both|the? eye{s/} .. shopping|groceries|luggage|suitcase|carry|pack, <eye> ..
         luggage|suitcases, carry|pack .. shopping|groceries in .. bags|<eye>, puffed out, puff pastry
         lids|eyelids|eyes,
         look|looks|looking|look .. <like> .. <beaten>, <like> .. <beaten>, <eye> .. <like> .. <frogs>,
@@ -327,8 +333,9 @@ FRAMES = {
         full|thick, puff ball{s/}, puffball{s/}, its|theyre|is|looks kinda|so|all|well|proper|really|a fat
     """,
     "redness": """
+        vampirey, vampire eyes|y|ish|vibes|mode, <eye> .. vampire,
         <eye> the|a colour|color|shade of .., rosy round|around|along|at|in the, pink|red|rosy
-        round|around|along the rim|rims|edge|edges|corner|corners, rims, pinprick{s/} of? red,
+        round|around|along the rim|rims|edge|edges|corner|corners, pinprick{s/} of? red,
         white{s/} .. gone|turned|like .. <reds>,
         which|they|theyre|eyes are|is? a shade|hue|tint,
         <eye> .. color|colour|colored|coloured|shade|hue of .. <reds>, color|colour|shade of .. <reds>,
@@ -343,7 +350,7 @@ FRAMES = {
     "itching": """
         dog|cat|bear|monkey with|on|against .. fleas|flea|tree|doorframe|post, going|go|went|at it|em|them|my
         <eye>? like a|an, urge|need|desperate|tempted|dying|want|wanting to? scrub|scratch|rub|claw|itch|pick,
-        scrubbing at? my|them|em|the, fleas, fingernails|nails|claws|knuckles .. <eye>,
+        scrubbing at? my|them|em|the, like|of|with fleas, fingernails|nails|claws|knuckles .. <eye>,
         scratch|claw|rip|gouge em|them|my|these .. off|out,
         wanting|needing|itching|dying|desperate to claw|scratch|rub|rip|pick|dig, makes|making|has|had|got|have
         me scratch|scratching|rub|rubbing|claw|clawing|itch, sleep|sleeping|slept in|with mittens|gloves|socks,
@@ -361,6 +368,7 @@ FRAMES = {
         rub|scratch|claw, rubbing them|em|at
     """,
     "burning": """
+        deep heat|freeze|relief in|on .. <eye>, like .. deep heat, <feelslike> .. tiger balm|vicks|deep,
         <feelslike> .. onions, cut|cutting|chopped|chopping|peeling|peeled|slicing|sliced .. onion{s/}, like ..
         shampoo,
         giving|givin|serving|full|pure hot <hotstuff>,
@@ -381,6 +389,7 @@ FRAMES = {
         beach
     """,
     "poking": """
+        <pointy> .. <jabs> the|my|in|at .. corner|corners|eye|lid|skin|inner|outer|inside|waterline|eyeball,
         prod|prods|prodding|prodded|nudge|nudges|nudging|needling|spearing|tickling me|my|the, <pointy> ..
         nudging|touching|grazing|brushing|prodding|tickling|tapping|stroking|poking .. eyeball|eye|me,
         point|tip|end|spike .. touching|nudging|grazing|poking|jabbing me|my, hair|hairs|hair's|lash|eyelash
@@ -392,6 +401,8 @@ FRAMES = {
         <bit> .. in|under, <pointy> .. <jabs> .. me|my|into|eye|lid|eyeball, <jabs> .. <eye>, one .. <jabs> me, one of .. <jabs>, <eye> .. <jabs> when, <jabs> .. when i blink, something <jabs>, something is|keeps <jabs>
     """,
     "watering": """
+        asking|asks|asked|thinks|think|thought .. why im|i am crying, its just my eyes, crying its|but|just ..
+        <eye>,
         puddle{s/} in|on|under .. corner{s/}|<eye>|chin|pillow, <eye> .. puddle{s/}, permanent puddle, swimming
         pool in .. <eye>, face is|was soaked|wet|drenched, <eye> wont|doesnt quit|stop|pack,
         eyes|eye|lids|they havent|have|has|hasnt|had|been wept,
@@ -426,12 +437,11 @@ FRAMES = {
         weeping pus|yellow|green
     """,
     "rash": """
-        pinprick{s/} on|all|around|round|along|under .. <eye>|lash|brow, pinpricks, coming off like ..
+        pinprick{s/} on|all|around|round|along|under .. <eye>|lash|brow, tiny|little|red|wee pinpricks, coming off like ..
         paint|snow|confetti|glitter|wallpaper|onion, like old paint, skin .. wallpaper,
         goosebumps|gooseflesh|goosepimples on|over|all|like .. <eye>|skin,
         wee|tiny|little|raised|pinprick|pinpoint|pink|itchy|row|line|crop|cluster of? .. dots|boils, dots
-        on|along|around|round|under|marching|all|above .. <eye>|lash|cheek|cheekbone|cheeks|socket|sockets,
-        dots|bumps|pimples|boils .. near|beside|above|below .. <eye>, boils, skin .. .. like .. sandpaper|leather|emery|lizard|bark|parchment|cornflakes, patches where|under|around|round|on ..
+        on|along|around|round|under|marching|all|above .. <eye>|lash|cheek|cheekbone|cheeks|socket|sockets, dots|bumps|pimples|boils .. near|beside|above|below|on|around .. <eye>, boils come|coming|have|on|popping, small|tiny|little|wee boils, skin .. .. like .. sandpaper|leather|emery|lizard|bark|parchment|cornflakes, patches where|under|around|round|on ..
         gel|pads|patches|tape|<eye>, tape|pad|pads mark{s/}|rash|reaction, prickly heat dots|bumps|spots|rash,
         measles on|around .. <eye>, <eye> .. pebbledash{ed}, cobbled <eye>, cobblestone{s/},
         <skinny> .. <scaly>, <scaly> .. <skinny>, <scaly> .. round|around|under|on my? <eye>, <skinny> ..
@@ -457,7 +467,7 @@ FRAMES = {
         close|closing|shut|shield|cover .. my? left|right|both? <eye> .. <beam>|headlights|car
     """,
     "pain": """
-        makes|made|making me yelp|jump|gasp|shout, yelp, touching .. hurts|kills|yelp, done|gone
+        makes|made|making me yelp|jump|gasp|shout, touching .. hurts|kills|yelp, done|gone
         ten|ten|five|12 rounds,
         flick|flicks|flicking|flicked|snapping|snapped|pinging|pinged|slapping|thumping|hammering my .. <eye>,
         <eye> .. pinching|pinched|nipped|clamped, pinching .. <eye> all, rubber|elastic band .. <eye>, <eye> ..
@@ -465,6 +475,11 @@ FRAMES = {
         twinge{s/}, twingy, niggl{e/es/ing/y}, nagging, ouchy, owch, ow, oww
     """,
     "unwell": """
+        allergic to whatever|what|something|somethin|this|these|them|it|your|yours|ur|that|stuff|lashes,
+        allergic to the|that|this|your
+        glue|adhesive|lashes|stuff|product|products|gel|pads|pad|tape|patches|remover|primer|brand|set, allergic
+        reaction to, something .. aint|isnt right, <eye> .. dont|doesnt|havent|hasnt|arent|isnt|not ..
+        feel|felt|feeling|look|looking right|good|normal|well|great,
         <eye> .. not|isnt|arent .. happy bunny|bunnies|camper|campers|chappy|chappies, not a happy bunny|camper,
         <eye> .. moody|stroppy|cranky|grouchy|huffy|sulking|shirty, <eye> .. in a mood|huff|strop,
         <eye> .. throwing .. tantrum|strop|wobbly|hissy|fit, <eye> .. kicking off|up, generally

@@ -145,12 +145,13 @@ SCOPE = {
         apart from when, until i, till i
     """,
     "over": """
+        then not a drop|peep|thing|sausage|bother|trace|tear|bit|hint, not a drop|peep|thing|bother|trace
+        since|after|now, flat as a? pancake|board|pancakes|anything, that was the end of it, and that was the end of,
         done with by|now|since, was|were done with, over it by|now, had|has|have|all? lifted
         by|overnight|since|before, youd never know|guess|have, never have known|guessed, youd|you|would never
-        have known, gave up n|and|now|the|after, gave up the ghost, lies|lying|lays|laying flat now|again|since,
+        have known, one|thing|itch|swelling|redness gave up, gave up the ghost, lies|lying|lays|laying flat now|again|since,
         cooled off|down since|now|by|after|overnight, finished now, thats finished, packed in
-        by|on|sunday|monday|tuesday|wednesday|thursday|friday|saturday|yesterday|overnight|itself, called it a
-        day|quits, threw in the towel, dried right? up,
+        by|on|sunday|monday|tuesday|wednesday|thursday|friday|saturday|yesterday|overnight|itself,  dried right? up,
         not|no a? bother on|out of, away by, left by morning|itself, unpuffed, unswollen, deflated, depuffed, de
         puffed, then that was it|that|all, and then it was over|gone|done|fine, cleared fully|entirely|by|before|overnight,
         sorted itself|themselves, slept it off, went overnight, out of the woods, none the worse, took itself off,

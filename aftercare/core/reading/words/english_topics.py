@@ -151,6 +151,7 @@ TOPICS = {
         sitter .. cancelled, running .. late, im running, be there .. at|by|for, see you .. <day>
     """,
     "question": """
+        ok|okay|safe|alright|fine|good on|near|around|with the|my|these lids|lid|lashes|eyes|lashline|eyelids,
         yeah or nah, yay or nay, now what, wetin i go do, wetin i go, ok lang ba, okay lang ba, pwede ba,
         antihistamine|piriton|cetirizine|claritin|benadryl|drops|ice yeah|yes|ok|okay|maybe|then, is that|this
         your|the|ur glue|adhesive|remover|fault|stuff, does that|it matter, is she|he old|young enough, old
