@@ -27,7 +27,7 @@ SCOPE = {
     "nonneg": """
         havent|hasnt|not|didnt|wont|arent|isnt|never
         faded|fading|fade|shifted|lifted|moved|changed|improved|eased|budged|healed|recovered|subsided|resolved|passed|vanished|disappeared|gone,
-        gone|went|goes|going|got right|straight|all in|into|down|over,
+        gone|went|goes|going|got right|straight in|into,
         gone|went|going|go|been|got|getting through ..
         tissue{s/}|box|boxes|pack|packs|hankies|kleenex|roll|drops|bottle, ceiling|sky|roof|walls ..
         coming|comin down|in, wont|doesnt|cant|dont|not|never dry up|out|off, so i|as? wouldnt|dont|wont|cant|didnt scratch|rub|claw|rip|pick|touch|itch,
@@ -323,7 +323,6 @@ SCOPE = {
         if, curious if, concerned if
     """,
     "will": """
-        glue|adhesive|stuff|one|ones that|which burns|stings|hurts|itches|irritates, the glue that,
         would a|an|the lift|removal|tint|fill|infill|patch|set|remover, does a|the lift|removal|patch, less
         than|more than extensions|a lift,
         scared|afraid|nervous|terrified|worried|convinced|petrified|frightened|feared|certain
