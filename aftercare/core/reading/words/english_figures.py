@@ -11,6 +11,9 @@ FIGURES = {
         a faint, faint pinkish|itchy|ache, very|so|quite|rather|slightly faint and
     """,
     "figure": """
+        cant|couldnt sleep on my|the front|side|back|left|right|tummy|face|belly, film|movie on
+        a|the|tv|telly|netflix|loop, lids|lid|eyes|eye|skin|whites are|r|is|look|looks their|its|the|my
+        usual|normal|regular colour|color|size|shape and|n size|colour|color|shape,
         painful|painfully how long|slow|late|expensive|much|boring|awkward, burning question,
         only thing swollen|inflamed|burning|sore|red|puffy .. my head|ego|pride|wallet|heart|feet|ankles, eyes
         on the prize|road|ball, eye on the prize|ball|clock,

@@ -319,8 +319,7 @@ FRAMES = {
         hooded,
         lid|lids|eyelid|eyelids .. like|two|2|resemble .. <doughy>, lid|lids|eyelid|eyelids .. on some <doughy>, lid|lids|eyelid|eyelids be|are|is|r|feel|look|turned|gone|went .. <doughy>, eye|eyes like|are|r|be|is|turned|gone|went .. <doughy>, <doughy>
         for|instead of <eye>, enlarged .. lid|lids|eyelid|eyelids, lid|lids|eyelid|eyelids .. enlarged, <eye> .. engorged, lid|lids|eyelid|eyelids
-        .. risen, the puff is|has|went|was|around|on|in|under|over|under|below, puff has|have
-        gone|come|went|been, under|beneath|behind the puff, puffing, crease{s/} ..
+        .. risen, the puff is|has|went|was|around|on|in|under|over|under|below, puff has|have|had|went, under|beneath|behind the puff, puffing, crease{s/} ..
         disappeared|dissapeared|gone|vanished|swallowed, no lid|eyelid|crease space|left|showing|anymore, bags under me|my|both|the? eye{s/} .. shopping|groceries|luggage|suitcase|carry|pack, <eye> ..
         luggage|suitcases, carry|pack .. shopping|groceries in .. bags|<eye>, puffed out, puff pastry
         lids|eyelids|eyes,
@@ -332,7 +331,7 @@ FRAMES = {
         full|thick, puff ball{s/}, puffball{s/}, its|theyre|is|looks kinda|so|all|well|proper|really|a fat
     """,
     "redness": """
-        vampirey, vampire eyes|y|ish|vibes|mode, <eye> .. vampire,
+        <eye> .. vampire,
         <eye> the|a colour|color|shade of .., rosy round|around|along|at|in the, pink|red|rosy
         round|around|along the rim|rims|edge|edges|corner|corners, pinprick{s/} of? red,
         white{s/} .. gone|turned|like .. <reds>,
@@ -437,6 +436,7 @@ FRAMES = {
         skin|lids|lid|eyelid|eyelids|it .. like .. alligator|lizard|snake|crocodile|reptile|parchment
     """,
     "light": """
+        vampire mode, cant do|hack|deal|cope .. daylight|sunlight|lights|brightness,
         photosensitive, photo sensitive, photosensitivity, <lightsrc> .. rough on|with|for .. <eye>, <lightsrc>
         .. covering|shielding|hiding|shading|closing|shutting|screwing my? <eye>,
         cover|covering|shield|shielding|shade|shading my <eye> .. <lightsrc>, <lightsrc> dey worry|pain|disturb,

@@ -231,6 +231,9 @@ SCOPE = {
         great|fine|good|perfect|normal|ok, all is well|good|fine|great
     """,
     "near": """
+        nearly|almost|practically|virtually away|finished|done|over|gone|clear|there, just about
+        finished|away|done|over, flattened out|off|down, softened a lot|loads|up|off, barely|hardly a
+        bother|noticeable|visible|anything, most of the|it|them .. gone|flattened|cleared|faded|dried|healed,
         just|only a? smidge|smidgen|trace left|remaining, dregs, tail end,
         reducing, reducing day by day, reduced a lot|much, don dey go down, dey go down, remain small, remains
         small|little, packed its bags, last crumb, at the door, tint of, tint o, down to its last, almost packed, near
