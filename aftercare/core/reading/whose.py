@@ -162,7 +162,7 @@ def is_long_ago(page: Page, sign: Mark) -> bool:
     return False
 
 
-_LIKE, _WHEN = listed("like as same como igual"), listed("when how the that i my in back cuando que el la de")
+_LIKE, _WHEN = listed("like as same como igual"), listed("when how back cuando")
 
 
 def _compares(page: Page, low: int, high: int) -> bool:
