@@ -197,7 +197,7 @@ def _goes_on(page: Page, place: int, target: int, before_noun: bool) -> bool:
 
 _TROUBLES = listed("""
     bother trouble problem problems issue issues anything thing symptoms reaction reactions irritation discomfort
-    nothing any bad complaints side effects nada molestia molestias problema problemas none not never
+    nothing bad complaints side effects nada molestia molestias problema problemas none not never
 """)
 
 

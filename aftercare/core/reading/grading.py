@@ -42,8 +42,8 @@ _BLINKS = listed("""
 """)
 _CLEARS = listed("""
     clears clear cleared clearing sorts sorted fixes fix goes gone better helps away back quita aclara pasa
-    normal limpia mejora clearing shifts shift brings crisp clearly sharp sharpens focus ok fine until till off
-    proper becomes
+    normal limpia mejora clearing shifts shift brings refocuses okay crisp clearly sharp sharpens focus ok fine
+    until till off proper becomes
 """)
 _FAILS = listed("nothing doesnt wont isnt not no nada odds difference didnt never cant still")
 
@@ -126,7 +126,7 @@ def is_emergency(page: Page, current: list[Mark]) -> bool:
 
 
 _BLUR = listed("""
-    blurring unclear soft smear smears bleary bleared blurs haze fog mist
+    blurring unclear soft smear smears bleary bleared blurs jelly petroleum cloud haze fog mist
     read see focus screen text register reading
     foggy hazy fuzzy cloudy milky film smudgy blury nubladito nubladita lechosa misty off blurry blurred blur weird bad
     filmy smeary window glass greasy bleary empana borroso borrosa nublado nublada
@@ -145,8 +145,18 @@ def clears_on_blinking(page: Page) -> bool:
     words = [token.word for token in page.tokens]
     for place, word in enumerate(words):
         if word in _BLINKS:
-            span = range(max(0, place - 8), min(len(words), place + 9))
-            near = {words[other] for other in span if page.sentence[other] == page.sentence[place]}
-            if near & _CLEARS and not near & _FAILS:
+            near = range(max(0, place - 8), min(len(words), place + 9))
+            fails = (at for at in near if words[at] in _FAILS and page.sentence[at] == page.sentence[place])
+            clears = any(words[at] in _CLEARS for at in near)
+            if clears and all(_denies_another_sign(page, at) for at in fails):
                 return True
     return False
+
+
+def _denies_another_sign(page: Page, place: int) -> bool:
+    """Blurry, no pain, blinking fixes it: the "no" is not of the blinking."""
+    return any(
+        name.startswith("sign:") and not name.startswith("sign:vision") and mark.start == place + 1
+        for name, marks in page.marks.items()
+        for mark in marks
+    )

@@ -42,7 +42,7 @@ _CONTAINED = {
     "sign:gritty": {"burning", "poking"},
     "sign:hives!": {"rash", "itching"},
     "sign:hives": {"rash"},
-    "sign:sealed_eye!": {"poking", "discharge", "rash", "swelling"},
+    "sign:sealed_eye!": {"poking", "discharge", "rash"},
     "sign:discharge": {"sealed_eye!", "watering", "glue_in_eye!", "vision!", "vision"},
     "sign:redness": {"watering"},
     "sign:redness!": {"vision!"},

@@ -124,6 +124,8 @@ def _resolution(page: Page, sign: Mark, signs: list[Mark], name: str) -> Mark | 
             continue
         if mark.start <= sign.start < mark.end and mark.end - mark.start > sign.end - sign.start:
             return mark
+        if name == "scope:near" and sign.name == "sign:light" and sign.start < mark.start < sign.end:
+            return mark  # "light is barely a bother"
         if mark.end <= sign.start:
             if _leads(page, mark, sign):
                 return mark

@@ -162,7 +162,7 @@ def is_long_ago(page: Page, sign: Mark) -> bool:
     return False
 
 
-_LIKE, _WHEN = listed("like as same como igual"), listed("when how the that i my in back cuando que el la de")
+_LIKE, _WHEN = listed("like as same como igual"), listed("when how back cuando")
 
 
 def _compares(page: Page, low: int, high: int) -> bool:
@@ -233,6 +233,7 @@ _WIDE = listed("""
 """)
 _POSSESSIVE = listed("my the her his your our in mi la el las los mis su tu")
 _EYES = listed("eye eyes lid lids eyelid eyelids ojo ojos parpado parpados lashes")
+_ONLY_EYES = _EYES - {"lashes"}
 _BEFORE, _AFTER = 4, 6  # tokens within which the other part stands
 
 
@@ -282,7 +283,9 @@ def _is_owned(page: Page, part: Mark) -> bool:
     """Say whether a part is hers: "my hand", not "on the left hand side" nor "like a sunburn"; "legs are on fire"."""
     before = page.tokens[part.start - 1] if part.start else None
     if before is None or before.kind != WORD:
-        return page.tokens[part.start].word in _PARTS
+        sentence = page.sentence[part.start]
+        said = {token.word for token, where in zip(page.tokens, page.sentence, strict=True) if where == sentence}
+        return page.tokens[part.start].word in _PARTS and not said & _ONLY_EYES  # "nose is itchy and so are my eyes"
     if before.word not in _POSSESSIVE:
         return False
     return part.end == len(page.tokens) or page.tokens[part.end].word != "side"

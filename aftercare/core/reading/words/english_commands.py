@@ -29,10 +29,9 @@ CLASSES = {
 
 COMMANDS = {
     "stop": """
-        dont|not|never <write> me .. or|and ever, or ever again, last|final follow
-        up|followup|checkin|check|survey|questionnaire|<msg> .. i|we want|need|wanna|wish|care|expect, last one
-        i want|need|wanna|wish to? get|receive|see|hear, pack in the|these|your|ur|all|with <msg>, struck from
-        your|the|all, be struck off|from, not to get|receive these|this|them|your|any anymore|again|more,
+        dont|not|never <write> me .. or|and ever, last|final follow
+        up|followup|checkin|check|survey|questionnaire|<msg> .. i|we want|need|wanna|wish|care|expect, pack in the|these|your|ur|all|with <msg>, struck from
+        your|the|all, be struck off|from, not to get|receive these|this anymore|again,
         call|calling time on .. <msg>, knock .. <msg> on,
         sooner|rather|prefer not be? getting|get|receive|receiving .. <msg>, not be getting .. <msg>, no
         more of them|these|those|it please|pls|thanks|thank|ok, let that|this|it be the|your last, last i|we hear from,
@@ -153,6 +152,8 @@ COMMANDS = {
     "notstop": """
         no more .. hurting|pain|itch{ing}|burn{ing}|swelling|crying|stinging|agony|watering, take .. no more ..
         this|it, unsubscribed from mascara|makeup|men|dating,
+        text|message|ring|call|email|txt me when|if|once|before|as|back, reminder|reminders|text a|an|one|two|2
+        day|days|week|hour|hours|earlier|later|sooner, remind me earlier|later|sooner,
         dont|never|not ever? stop doing|making|lashing|being|what|working|creating|giving, stop doing
         this|the|your job|work|magic, unsubscribed|opted|unsubscribing|unsubscribe from|out|of
         mascara|makeup|life|strips|falsies|reality|dating|men|diets|adulting|society|winter,
@@ -203,7 +204,7 @@ COMMANDS = {
         on, put me back on .. list, add me back, start the texts|messages, want .. texts|messages|reminders again
     """,
     "wrong_person": """
-        no idea what|who this is|are, have no appointment, never had a lash|lashes|eyelash|eyelashes|extensions,
+        no idea what|who this is|are, have no appointment with you|yous|ye|u, never had a lash in,
         at|on this number sorry|love|mate|pal, no .. at|on this number, mixed up with a|another|someone, number
         mixed up, her|his husbands|wifes|mums|dads|sons|daughters phone|number|mobile, husbands|wifes phone,
         wrong bloke|fella|lad|lady|girl|guy|woman|man|gal|chap|house|family, youve got? the wrong,

@@ -29,19 +29,24 @@ FIGURES = {
         price|bill|cost|total, lips|filler|nose|botox done .. swollen|swelling|bruised, after my
         filler|fillers|botox, pitch black outside|out|already|when, its pitch black,
         street|power|lights|electric{ity/} .. pitch black,
+        cant|couldnt sleep on my|the front|side|back|left|right|tummy|face|belly, film|movie on
+        a|the|tv|telly|netflix|loop, lids|lid|eyes|eye|skin|whites are|r|is|look|looks their|its|the|my
+        usual|normal|regular colour|color|size|shape and|n size|colour|color|shape,
+        painful|painfully how long|slow|late|expensive|much|boring|awkward, burning question,
+        only thing swollen|inflamed|burning|sore|red|puffy .. my head|ego|pride|wallet|heart|feet|ankles, eyes
+        on the prize|road|ball, eye on the prize|ball|clock,
         cant|cannot|couldnt|dont see|find my crease|eyeliner|lash|liner|lid|lids|eyelid|eyelids,
         are|r|is|look|looks their|its|the|my usual|normal|regular colour|color|size|shape|selves|self, clean
         bill of health,
-        knock|knocked|knocks .. out cold, out cold with|at, blew|blow|blowing my nose,
+        could|would|can knock .. out cold, blew|blow|blowing my nose,
         blind before .. now|see, was blind but|and|before, i|me? usually|normally|always|typically?
         itch|react|swell|flare|peel|blister|puff|streamed to|at|from|with
-        literally|absolutely|practically|basically? everything|anything|all,
-        stung|stings|hurt|hurts|burned|burnt|burns more than any|a|an|the?
-        glue|adhesive|wax|bee|wasp|needle|tweezer|tweezers, burns
+        literally|absolutely|practically|basically? everything|anything,
+        stung|stings|hurt|hurts|burned|burnt|burns more than any glue|adhesive|lash|wax, burns
         unit|ward|nurse|department|clinic|centre|center,
         painful|painfully|hurts|criminal|unbearable|disgusting|sickening|obscene how
         good|gorgeous|pretty|cute|stunning|fit|beautiful|nice|hot|well|much|amazing|fab|unreal,
-        chickenpox|measles|nappy|diaper|teething|shaving|razor|mosquito rash|spots|bumps|burn, chickenpox,
+        chickenpox|measles|nappy|diaper|teething|shaving|razor rash|spots|bumps|burn, chickenpox,
         chicken pox, inbox|phone|dms|feed|notifications|diary|calendar .. swollen|inflamed|burning|streaming,
         swollen|bursting|heaving|bulging with compliments|pride|messages|joy|likes|love,
         burned|burnt|burn|burning|burns through my|the|all|half|a|so|loads, only thing that|which|thats
@@ -50,11 +55,11 @@ FIGURES = {
         faint|dizzy|ill|sick|queasy|nauseous, made me feel? faint|dizzy|sick|ill .. quid|price|bill|cost|£|$,
         burns|stings|kills|pains|hurts|irks|irritates|bugs me that, burns|stings|kills|pains|hurts|irks me to say|think|know|see|admit|ask|pay|leave|cancel, swollen head, the|my|this
         colours|colors|color|colour off, colours|colors|color|colour|shade .. off ..
-        wanted|asked|ordered|brown|black|match|brows, peeling|peel like an onion|orange|banana, power
-        cut|cuts|outage|out, pitch black .. typing|candle|torch|street|outside|here, typing by
-        candle|candlelight|torch, checked|looked|looking|check .. torch|mirror|magnifying|flashlight|microscope,
+        wanted|asked|ordered|brown|black|match|brows,  power
+        cut|cuts|outage|out, pitch black .. typing|candle|torch|street|outside, typing by
+        candle|candlelight|torch, checked|looked|look in|with a|the|my torch|mirror|flashlight|microscope,
         weepy|sad|soppy|tearjerker|romantic film|movie|song|series,
-        telly|tv|screen|laptop|monitor|display|lights dimmed, cant|couldnt|cannot|wont focus in|at|during|through|because class|work|school|meetings|lectures|lessons|college|uni|church|the|i,
+        telly|tv|screen|laptop|monitor|display dimmed, cant|couldnt|wont focus in|at|during|through class|work|school|meetings|lectures|lessons|college|uni|church,
         voice|speech at karaoke,
         raw steak|meat|mince|beef|liver|chicken|onion|egg|fish|salmon|veg,
         pink|red liner|eyeliner, receptionist|stairs|lift|app|parking|traffic|bus|boss is|was a? a

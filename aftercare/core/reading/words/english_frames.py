@@ -9,8 +9,7 @@ from __future__ import annotations
 CLASSES = {
     "muck": """
         stuff goo goop gunk gunge discharge muck mucus mucous matter secretion secretions ooze oozing bogey
-        bogeys bogy bogies booger boogers fluid liquid crud slime crust sleep strings strands strand jelly
-        residue paste cheese curd pus puss gum glob globs dribble seepage leakage snot
+        bogeys bogy bogies booger boogers fluid liquid crud slime crust sleep strings strands strand pus puss gum glob globs dribble seepage leakage snot
     """,
     "hue": """
         yellow yellowish yellowy green greenish greeny white whitish milky cloudy cream creamy grey greyish gray
@@ -19,7 +18,7 @@ CLASSES = {
     "reds": """
         salmon ham gammon beetroot beet strawberry strawberries raspberry raspberries cherry cherries lobster
         lobsters tomato tomatoes ketchup brick bricks
-        poppy poppies postbox radish radishes rudolph clown ladybird ladybug ribena watermelon flamingo
+        poppy poppies postbox radish radishes ladybird ladybug ribena watermelon flamingo
         flamingos peony blush brake cranberry cranberries pomegranate rhubarb
         cardinal rust coral fuchsia magenta rouge
     """,
@@ -211,6 +210,8 @@ CLASSES = {
 
 FRAMES = {
     "breathing!": """
+        <airway> .. size of .. pea|straw|pin|pinhole|needle|penny|grape|coin, <airway> .. like ..
+        straw|pinhole|keyhole,
         <airway> .. <closingin>, <closingin> .. in|on|round|around my|the? <airway>, sat|sitting|sits|standing|brick
         .. on my? chest, <air> .. <airless>, <airless> .. <air>, <cant> .. <air>, <downit> wont|not|doesnt|cant go
         down, <cant> .. get .. <downit> down, <cant> .. swallow .., swallow .. <cant>, <mouth> .. <tingly>,
@@ -221,6 +222,7 @@ FRAMES = {
         throat is going, cant draw .. breath, <cant> fill my lungs, stop|stopping|pause|pausing .. for|to breath|breathe|air, food|water|anything .. stuck .. down|throat, turning blue, lips .. blue, going blue
     """,
     "swelling!": """
+        <fasced> .. <like> .. beach|bouncy|rugby|bowling|tennis|exercise|yoga, <fasced> .. size of,
         <fasced> .. <like> .. <round>, <fasced> .. <swell>, <swell> .. <fasced>, <fasced> .. <huge>, <fasced> ..
         blown up, <fasced> .. blowing up, dont|didnt|cant|wont|wouldnt recogni{se/ze/sed/zed} me|myself|my face|her
         .. face, face .. recogni{se/ze/sed/zed}, dont look like myself, <fasced> .. twice|double|triple .. size,
@@ -246,7 +248,9 @@ FRAMES = {
         light|lights|lamp|lamps|bulb
     """,
     "vision": """
-        bit of a|some haze|fog|blur|mist|film|smear, haze, <eye> .. haze|hazy,
+        everything|everythings|things .. soapy|greasy|smudged|smudgy .. blink, soapy looking, <viewbad>
+        till|until i? blink,
+        bit of a|some haze|fog|blur|mist|film|smear, <eye> .. haze|hazy, a|some|slight haze, haze that|when|over,
         <sighted> .. blurry|blurred|hazy|foggy|cloudy|fuzzy|misty, <eye> .. blurry|blurred|hazy|foggy|fuzzy
     """,
     "pain!": """
@@ -308,15 +312,15 @@ FRAMES = {
         blood, <eye> .. blood red, red where .. white, no white
     """,
     "swelling": """
-        <eye> .. sitting|sits|hangs|hanging lower|heavier|low, lower than the other, feels|looks|its|is fat, my
+        look|looks|looking|bit|all|feel|feels|over overinflated|inflated, <eye> .. inflated|overinflated, like|bit rocky after|balboa, looking like
+        rocky, after|like round ten|10|12|twelve|nine|9,
+        <eye> .. sitting|sits|hangs|hanging lower|heavier|low, lid|eyelid|eye .. lower than the other, feels fat, my
         crease at all, no crease, crease .. gone|hidden|buried|lost|hiding, <eye> .. half mast, at half mast,
         hooded,
-        lid|lids|eyelid|eyelids .. like|two|2|resemble|on .. <doughy>, lid|lids|eyelid|eyelids be|are|is|r|feel|look|turned|gone|went .. <doughy>, eye|eyes like|are|r|be|is|turned|gone|went .. <doughy>, <doughy>
-        for|instead of <eye>, enlarged .. <eye>, <eye> .. enlarged, <eye> .. engorged, lid|lids|eyelid|eyelids
-        .. risen, the puff is|has|went|was|around|on|in|under|over|under|below, puff has|have
-        gone|come|went|been, under|beneath|behind the puff, puffing, crease{s/} ..
-        disappeared|dissapeared|gone|vanished|swallowed, no lid|eyelid|crease space|left|showing|anymore, bags
-        under me|my|both|the? eye{s/} .. shopping|groceries|luggage|suitcase|carry|pack, <eye> ..
+        lid|lids|eyelid|eyelids .. like|two|2|resemble .. <doughy>, lid|lids|eyelid|eyelids .. on some <doughy>, lid|lids|eyelid|eyelids be|are|is|r|feel|look|turned|gone|went .. <doughy>, eye|eyes like|are|r|be|is|turned|gone|went .. <doughy>, <doughy>
+        for|instead of <eye>, enlarged .. lid|lids|eyelid|eyelids, lid|lids|eyelid|eyelids .. enlarged, <eye> .. engorged, lid|lids|eyelid|eyelids
+        .. risen, the puff is|has|went|was|around|on|in|under|over|under|below, puff has|have|had|went, under|beneath|behind the puff, puffing, crease{s/} ..
+        disappeared|dissapeared|gone|vanished|swallowed, no lid|eyelid|crease space|left|showing|anymore, bags under me|my|both|the? eye{s/} .. shopping|groceries|luggage|suitcase|carry|pack, <eye> ..
         luggage|suitcases, carry|pack .. shopping|groceries in .. bags|<eye>, puffed out, puff pastry
         lids|eyelids|eyes,
         look|looks|looking|look .. <like> .. <beaten>, <like> .. <beaten>, <eye> .. <like> .. <frogs>,
@@ -327,12 +331,13 @@ FRAMES = {
         full|thick, puff ball{s/}, puffball{s/}, its|theyre|is|looks kinda|so|all|well|proper|really|a fat
     """,
     "redness": """
+        <eye> .. vampire,
         <eye> the|a colour|color|shade of .., rosy round|around|along|at|in the, pink|red|rosy
-        round|around|along the rim|rims|edge|edges|corner|corners, rims, pinprick{s/} of? red,
+        round|around|along the rim|rims|edge|edges|corner|corners, pinprick{s/} of? red,
         white{s/} .. gone|turned|like .. <reds>,
         which|they|theyre|eyes are|is? a shade|hue|tint,
         <eye> .. color|colour|colored|coloured|shade|hue of .. <reds>, color|colour|shade of .. <reds>,
-        shade .. call .. <reds>, <eye> .. like a|an|two|2|some|little|tiny|wee|ripe|boiled|cooked? <reds>, <eye> giving|givin|serving sunburn, like two|2|a|some|little|tiny|wee <reds>, <reds>
+        shade .. call .. <reds>, <eye> .. like a|an|two|2|some|little|tiny|wee|ripe|boiled|cooked? <reds>, <eye> giving|givin|serving sunburn, like two|2|some|little|tiny|wee <reds>, <reds>
         coded|colored|coloured|toned|tinted|red|pink, <eye>
         are|is|r|be|look|looks|turned|gone|went|going|giving|givin|serving .. <reds>, <eye> .. gone|turned|went
         sunburnt|sunburned|rosy|ruddy|scarlet, <eye> .. blush{ing/es/ed}, blushing <eye>, red as ..
@@ -341,17 +346,16 @@ FRAMES = {
         veins .. <eye>, vein{s/} .. showing, burst vessel{s/}, <eye> .. raw red, road map
     """,
     "itching": """
-        dog|cat|bear|monkey with|on|against .. fleas|flea|tree|doorframe|post, going|go|went|at it|em|them|my
-        <eye>? like a|an, urge|need|desperate|tempted|dying|want|wanting to? scrub|scratch|rub|claw|itch|pick,
-        scrubbing at? my|them|em|the, fleas, fingernails|nails|claws|knuckles .. <eye>,
-        scratch|claw|rip|gouge em|them|my|these .. off|out,
-        wanting|needing|itching|dying|desperate to claw|scratch|rub|rip|pick|dig, makes|making|has|had|got|have
+        dog|cat|bear|monkey with|on|against .. fleas|flea|tree|doorframe|post, going|go|went at it|em|them|my <eye>? like, urge|desperate|tempted|dying|wanting to? scrub|scratch|rub|claw,
+        scrubbing at? my|them|em|the, like|of|with fleas, knuckles .. <eye>,
+        scratch|claw|gouge em|them|my|these .. off|out,
+        wanting|needing|itching|dying|desperate to claw|scratch|rub, makes|making|has|had|got|have
         me scratch|scratching|rub|rubbing|claw|clawing|itch, sleep|sleeping|slept in|with mittens|gloves|socks,
         mosquito|mozzie|midge|midgie|flea|ant|bug|gnat bite|bites feeling|feel|sensation|type|itch,  wool|woolly|woollen|wooly|scratchy
         jumper|sweater|blanket|scarf feeling|feel|sensation|vibe, ants .. crawling|walking|marching|dancing,
         like .. ants, crawling|creepy|crawly feeling|sensation .. <eye>, tickle{s/}
         in|on|at|under|round|around|along|near .. <eye>|corner, tiny|slight|little|wee|faint|bit|mad|constant
-        tickle, <eye> .. tickled, tickling my <eye>, feather{s/} .. <eye>, scratch my <eye>|lids, scratching my
+        tickle, tickling my <eye>, like .. feather{s/} .. <eye>, scratch my <eye>|lids, scratching my
         <eye>,
         cant|cannot|couldnt|keep|wont|stop|quit .. digging|clawing|pawing|picking|rubbing|scratching at, with my
         knuckles, to scratch, cant|cannot|couldnt leave them alone, want|wanna|need|dying .. to?
@@ -361,12 +365,11 @@ FRAMES = {
         rub|scratch|claw, rubbing them|em|at
     """,
     "burning": """
+        deep heat|freeze|relief in|on .. <eye>, like .. deep heat, <feelslike> .. tiger balm|vicks|deep,
         <feelslike> .. onions, cut|cutting|chopped|chopping|peeling|peeled|slicing|sliced .. onion{s/}, like ..
         shampoo,
-        giving|givin|serving|full|pure hot <hotstuff>,
-        windburnt|windburned|windburn, wind burnt|burned|burn, giving|givin|serving|full|pure <hotstuff>,
-        <hotstuff> feeling|sensation|vibe|type, <hotstuff> on|along|round|around|under
-        my|the left|right|both|top|bottom|upper|lower? <eye>|lash|lashes, mi eye|eyes .. bun, a bun mi|me, dey
+        giving|givin|serving|full|pure hot? sauce|chilli|chili|pepper|onion|vinegar|bleach|acid|sunburn,
+        windburnt|windburned|windburn, wind burnt|burned|burn, chilli|chili|pepper|peppery|vinegar|acid|acidy|onion|minty feeling|sensation|type, sauce|chilli|chili|chillies|acid on|along|round|around|under my|the left|right|both|top|bottom|upper|lower? <eye>|lash|lashes, mi eye|eyes .. bun, a bun mi|me, dey
         pepper me|my|am, <eye> .. dey pepper, <eye> .. pepper me,
         <feelslike> .. <hotstuff>, <hotstuff> .. in my? <eye>, <hotstuff> .. in them|it, hot prickly, tingl{e/es/ing/y} hot|like, hot tingl{e/y/ing}, prickly heat, theyre on fire, <eye> .. on fire
     """,
@@ -381,25 +384,24 @@ FRAMES = {
         beach
     """,
     "poking": """
-        prod|prods|prodding|prodded|nudge|nudges|nudging|needling|spearing|tickling me|my|the, <pointy> ..
+        <pointy> .. <jabs> the|my|in|at .. corner|corners|eye|lid|skin|inner|outer|inside|waterline|eyeball,
+        keeps|keep|constantly|always prodding|nudging|jabbing me, prodding|nudging|spearing my <eye>, <pointy> ..
         nudging|touching|grazing|brushing|prodding|tickling|tapping|stroking|poking .. eyeball|eye|me,
-        point|tip|end|spike .. touching|nudging|grazing|poking|jabbing me|my, hair|hairs|hair's|lash|eyelash
-        is|in there|it|here, fish|fishing|pick|tweeze|get|flush it|something|that|one out .. cant|eye, cant
-        fish|get|flush|rinse|fetch it|that|whatever out, sharp point|end|bit|edge|thing,
+        point|tip|end|spike .. touching|nudging|grazing|poking|jabbing me|my, hair|hairs|hair's in there|it, fish|fishing|flush|tweeze it|something|that|one out .. cant|eye, cant fish|flush|rinse|fetch it|that|whatever out, sharp point|end|bit|edge|thing,
         like .. <sharp>, gets|got|getting|stabs me .. blink, every blink, <like> .. eyelash in,
         something .. in there|it|them, somethings in there|it|them, something .. under there|it, theres .. <bit> ..
         in|under|behind there|it|them|my|the, <bit> .. in there|it, <bit> .. stuck|trapped|lodged|caught, <like> ..
         <bit> .. in|under, <pointy> .. <jabs> .. me|my|into|eye|lid|eyeball, <jabs> .. <eye>, one .. <jabs> me, one of .. <jabs>, <eye> .. <jabs> when, <jabs> .. when i blink, something <jabs>, something is|keeps <jabs>
     """,
     "watering": """
+        asking|asks|asked|thinks|think|thought .. why im|i am crying, its just my eyes, crying its|but|just ..
+        <eye>,
         puddle{s/} in|on|under .. corner{s/}|<eye>|chin|pillow, <eye> .. puddle{s/}, permanent puddle, swimming
-        pool in .. <eye>, face is|was soaked|wet|drenched, <eye> wont|doesnt quit|stop|pack,
+        pool in .. <eye>, face is|was soaked|drenched, <eye> wont|doesnt quit|stop|pack,
         eyes|eye|lids|they havent|have|has|hasnt|had|been wept,
         <eye> .. brim{s/ming/med} over|up?, <eye> .. wont|not|never|cant|refuse|refuses|doesnt|dont dry
         up|out|off?, eye|eyes .. they wont dry, drip drip, dribble drip,
-        collar|pillow|pillowcase|sleeve|sleeves|hankie|hanky|mask|scarf|cheek|cheeks|face|shirt|top
-        is|are|was|keeps|getting|gets? soaked|soaking|wet|drenched|sodden|damp|sopping, lashes
-        are|is|r|stay|keep|always|constantly|permanently .. wet|soaked|damp|sodden|sopping, tear|teardrop|tears
+        collar|pillow|pillowcase|sleeve|sleeves|hankie|hanky|scarf|cheek|cheeks is|are|was|keeps|getting|gets soaked|soaking|wet|drenched|sodden|damp|sopping, lashes are|r always|constantly|permanently|forever wet|soaked|damp|sodden, lower|bottom lashes are|r|stay wet|soaked|damp|sodden, tear|teardrop|tears
         sitting|sat|hanging|stuck|on|in .. corner{s/}|lash{es}|chin|cheek{s/}, yawn tear{s/},
         ran|run|runs|running|poured|pouring|streamed|streaming like ..
         tap{s/}|river{s/}|hose{s/}|fountain{s/}|faucet{s/}|stream|gutter|drain, crying without being|feeling
@@ -416,8 +418,7 @@ FRAMES = {
         <hue> <muck>, <hue> .. <muck> from|on|in|at|out|around|coming|all|every, sleepy dust|dirt|sand|bits,
         lumps|bits|balls of sleep|sleepy|crust|goo|gunk, gum|gums is|dey|are|keeps? coming .. <eye>, <eye> ..
         gum gum, snot|snotty|stringy|gunky|slimy|gloopy looking|lookin|like|type? stuff|bits|thing|things ..
-        corner|corners|<eye>, stuff|gunk|gunge|gloop|muck|bits in|at|on the|my? inner|outer? corner{s/} of?
-        my|the|left|right|both|each? <eye>?, bogey|bogeys|booger|boogers stuff|coming|in|from|out, secretion{s/}
+        corner|corners|<eye>, stuff|gunk|gunge|gloop|muck in the|my inner|outer? corner{s/}, stuff|gunk|gunge|gloop|muck in the|my inner|outer? corner{s/} of my|the|left|right|both|each left|right? <eye>, bogey|bogeys|booger|boogers stuff|coming|in|from|out, secretion{s/}
         from|in|on|at|has|have|appeared, <muck> coming|oozing|leaking|seeping out|from .. <eye>, cobwebs of|in
         .. corner{s/},
         green|yellow|white|gray|grey|cloudy stuff|goo|gloop|bits|crud|slime|mucus|string{s/}|muck|discharge|gunge,
@@ -426,19 +427,16 @@ FRAMES = {
         weeping pus|yellow|green
     """,
     "rash": """
-        pinprick{s/} on|all|around|round|along|under .. <eye>|lash|brow, pinpricks, coming off like ..
-        paint|snow|confetti|glitter|wallpaper|onion, like old paint, skin .. wallpaper,
+        pinprick{s/} on|all|around|round|along|under .. <eye>|lash|brow, tiny|little|red|wee pinpricks, skin|lid|lids .. like old? paint|wallpaper,
         goosebumps|gooseflesh|goosepimples on|over|all|like .. <eye>|skin,
-        wee|tiny|little|raised|pinprick|pinpoint|pink|itchy|row|line|crop|cluster of? .. dots|boils, dots
-        on|along|around|round|under|marching|all|above .. <eye>|lash|cheek|cheekbone|cheeks|socket|sockets,
-        dots|bumps|pimples|boils .. near|beside|above|below .. <eye>, boils, skin .. .. like .. sandpaper|leather|emery|lizard|bark|parchment|cornflakes, patches where|under|around|round|on ..
-        gel|pads|patches|tape|<eye>, tape|pad|pads mark{s/}|rash|reaction, prickly heat dots|bumps|spots|rash,
-        measles on|around .. <eye>, <eye> .. pebbledash{ed}, cobbled <eye>, cobblestone{s/},
+        wee|tiny|little|raised|pinprick|pinpoint|pink|itchy|row|line|crop|cluster of? .. dots|boils, dots on|along|around|round|under|marching|all|above .. <eye>|cheek|cheekbone|cheeks|socket|sockets, dots|bumps|pimples|boils .. near|beside|above|below|on|around .. <eye>, boils come|coming|have|on|popping, small|tiny|little|wee boils, skin .. .. like .. sandpaper|leather|emery|lizard|bark|parchment|cornflakes, dry|itchy|flaky|red|sore|scaly|eczema|rough|raw .. patches, patches where .. gel|pads|pad|tape, tape|pad|pads rash|reaction, prickly heat dots|bumps|spots|rash,
+        measles on|around .. <eye>, <eye> .. pebbledash{ed}, cobbled <eye>, cobblestone lids|skin,
         <skinny> .. <scaly>, <scaly> .. <skinny>, <scaly> .. round|around|under|on my? <eye>, <skinny> ..
         dust|dandruff|snow|powder|confetti|cornflakes|coconut|parmesan|flakes, dandruff,
         skin|lids|lid|eyelid|eyelids|it .. like .. alligator|lizard|snake|crocodile|reptile|parchment
     """,
     "light": """
+        vampire mode, cant do|hack|deal|cope .. daylight|sunlight|lights|brightness,
         photosensitive, photo sensitive, photosensitivity, <lightsrc> .. rough on|with|for .. <eye>, <lightsrc>
         .. covering|shielding|hiding|shading|closing|shutting|screwing my? <eye>,
         cover|covering|shield|shielding|shade|shading my <eye> .. <lightsrc>, <lightsrc> dey worry|pain|disturb,
@@ -448,7 +446,7 @@ FRAMES = {
         floodlights|spotlights|striplights .. <eye>, cap|hat|hood|visor|brim low|down|indoors|inside|pulled ..
         light|lights|floodlights|sun|bright|<eye>, screen|phone|telly|tv|light|lights|lamp|window|laptop ..
         hurt{s/}|hard|painful|sore to look, telly|tv|screen|phone|lights|lamp|lamps|brightness|light ..
-        dimmed|dim|off|down|low .. because|so|or .. glare|light|hurts|hurt|eye|eyes, glare .. in, squint{s/ing},
+        dimmed|dim|off|down|low .. because|so|or .. glare|light|hurts|hurt|eye|eyes, glare .. in,
         <beam> .. <glary>, <glary> .. <beam>, <cannot> .. look at .. <beam>|screen|phone|window, <cannot> ..
         open|stand|handle|bear|take|face|tolerate|cope .. <beam>, open .. in the? <beam>|daylight|sunshine,
         <shades> .. in|at|to .. <indoors>, <shades> .. <indoors>, <indoors> .. <shades>, screen .. too bright,
@@ -457,7 +455,7 @@ FRAMES = {
         close|closing|shut|shield|cover .. my? left|right|both? <eye> .. <beam>|headlights|car
     """,
     "pain": """
-        makes|made|making me yelp|jump|gasp|shout, yelp, touching .. hurts|kills|yelp, done|gone
+        makes|made|making me yelp|jump|gasp|shout, touching .. hurts|kills|yelp, done|gone
         ten|ten|five|12 rounds,
         flick|flicks|flicking|flicked|snapping|snapped|pinging|pinged|slapping|thumping|hammering my .. <eye>,
         <eye> .. pinching|pinched|nipped|clamped, pinching .. <eye> all, rubber|elastic band .. <eye>, <eye> ..
@@ -465,10 +463,13 @@ FRAMES = {
         twinge{s/}, twingy, niggl{e/es/ing/y}, nagging, ouchy, owch, ow, oww
     """,
     "unwell": """
+        allergic to whatever|what|something|somethin|this|these|them|it|your|yours|ur|that|stuff|lashes,
+        allergic to the|that|this|your
+        glue|adhesive|lashes|stuff|product|products|gel|pads|pad|tape|patches|remover|primer|brand|set, allergic
+        reaction to, something .. aint|isnt right, <eye> .. dont|doesnt|havent|hasnt|arent|isnt|not .. feel|felt|feeling right|good|normal|well|great,
         <eye> .. not|isnt|arent .. happy bunny|bunnies|camper|campers|chappy|chappies, not a happy bunny|camper,
         <eye> .. moody|stroppy|cranky|grouchy|huffy|sulking|shirty, <eye> .. in a mood|huff|strop,
-        <eye> .. throwing .. tantrum|strop|wobbly|hissy|fit, <eye> .. kicking off|up, generally
-        narked|annoyed|grumpy|cross|unhappy|miffed|irritable|off, <eye> .. having a|none
+        <eye> .. throwing .. tantrum|strop|wobbly|hissy|fit, <eye> .. kicking off|up, generally narked|irritable, <eye> .. having a|none
         tantrum|strop|moment|of|meltdown, <eye> .. strop, <eye> .. tantrum{s/}, <eye> ..
         protesting|complaining|rebelling|fuming|raging|sulking|moaning,
         corner|corners|rim|rims is|are|looks|look a? bit? angry|cross|raw|upset|unhappy,

@@ -18,6 +18,7 @@ PRAISE = {
         still on are, was|were lovely|fine|perfect|grand|good and|for|until|till, lovely and red|pink|swollen|sore|puffy
     """,
     "fine": """
+        all calm|quiet|good|well on the eye|lash|eyes front, nothing to report captain|boss|sir,
         much obliged, obliged to you, bless ya|ye|yous, so glad i|we came|come|go|went|chose|found|picked, glad
         i came|come|go|went to you, glad i found you, no dramas, no drama, take a bow, ruined mascara, ruined me
         for, spoiled me for, favourite|favorite set|lashes, mascara for me forever, pure magic, clean bill,

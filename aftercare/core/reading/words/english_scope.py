@@ -35,7 +35,7 @@ SCOPE = {
         going|stopping|easing|settling|shifting|budging|improving, no end in sight,
         havent|hasnt|not|didnt|wont|arent|isnt|never
         faded|fading|fade|shifted|lifted|moved|changed|improved|eased|budged|healed|recovered|subsided|resolved|passed|vanished|disappeared|gone,
-        gone|went|goes|going|got right|straight|all in|into|down|over,
+        gone|went|goes|going|got right|straight in|into,
         gone|went|going|go|been|got|getting through ..
         tissue{s/}|box|boxes|pack|packs|hankies|kleenex|roll|drops|bottle, ceiling|sky|roof|walls ..
         coming|comin down|in, wont|doesnt|cant|dont|not|never dry up|out|off, so i|as? wouldnt|dont|wont|cant|didnt scratch|rub|claw|rip|pick|touch|itch,
@@ -156,12 +156,13 @@ SCOPE = {
         apart from when, until i, till i
     """,
     "over": """
+        then not a drop|peep|thing|sausage|bother|trace|tear|bit|hint, not a drop|peep|thing|bother|trace
+        since|after|now, flat as a? pancake|board|pancakes|anything, that was the end of it, and that was the end of,
         done with by|now|since, was|were done with, over it by|now, had|has|have|all? lifted
         by|overnight|since|before, youd never know|guess|have, never have known|guessed, youd|you|would never
-        have known, gave up n|and|now|the|after, gave up the ghost, lies|lying|lays|laying flat now|again|since,
+        have known, one|thing|itch|swelling|redness gave up, gave up the ghost, lies|lying|lays|laying flat now|again|since,
         cooled off|down since|now|by|after|overnight, finished now, thats finished, packed in
-        by|on|sunday|monday|tuesday|wednesday|thursday|friday|saturday|yesterday|overnight|itself, called it a
-        day|quits, threw in the towel, dried right? up,
+        by|on|sunday|monday|tuesday|wednesday|thursday|friday|saturday|yesterday|overnight|itself,  dried right? up,
         not|no a? bother on|out of, away by, left by morning|itself, unpuffed, unswollen, deflated, depuffed, de
         puffed, then that was it|that|all, and then it was over|gone|done|fine, cleared fully|entirely|by|before|overnight,
         sorted itself|themselves, slept it off, went overnight, out of the woods, none the worse, took itself off,
@@ -241,6 +242,9 @@ SCOPE = {
         great|fine|good|perfect|normal|ok, all is well|good|fine|great
     """,
     "near": """
+        nearly|almost|practically|virtually away|finished|done|over|gone|clear|there, just about
+        finished|away|done|over, flattened out|off|down, softened a lot|loads|up|off, barely|hardly a
+        bother|noticeable|visible|anything, most of the|it|them .. gone|flattened|cleared|faded|dried|healed,
         just|only a? smidge|smidgen|trace left|remaining, dregs, tail end,
         reducing, reducing day by day, reduced a lot|much, don dey go down, dey go down, remain small, remains
         small|little, packed its bags, last crumb, at the door, tint of, tint o, down to its last, almost packed, near
@@ -335,7 +339,6 @@ SCOPE = {
         if, curious if, concerned if
     """,
     "will": """
-        glue|adhesive|stuff|one|ones that|which burns|stings|hurts|itches|irritates, the glue that,
         would a|an|the lift|removal|tint|fill|infill|patch|set|remover, does a|the lift|removal|patch, less
         than|more than extensions|a lift,
         scared|afraid|nervous|terrified|worried|convinced|petrified|frightened|feared|certain

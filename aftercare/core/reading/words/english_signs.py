@@ -287,16 +287,16 @@ SIGNS = {
         eyeball, something there, touching .. eyeball, hair in .. <eye>, catching .. lid, piece of .. in my eye
     """,
     "vision": """
-        bleary, unclear, <eye> .. bleary, letters|text|words|print|numbers|signs|screen ..
+        bleary, vision|sight|view|<eye> .. unclear|bleary, letters|text|words|print|numbers|signs|screen ..
         unclear|soft|smear|smears|smeary|swim|swims|wobbly|fuzzy, signs .. go|went|goes soft, text .. smears,
-        goes|go|went soft on|till|until, unblur, slightly? unfocussed|unfocused|unsharp, not sharp, film
-        till|until,
+        goes|go|went soft on|till|until, unblur, slightly? unfocussed|unfocused|unsharp, vision|view|edges|text|letters|words not sharp, not sharp till|until, film till|until,
         bit of fog, fog when|if|on|over|in|comes, foggy when,   haze when|over|comes,
         blurry, blurred, blur, blurs, blurring, blurriness, blury, fuzzy, foggy, hazy, cloudy, filmy, film over,
         film on, misty, smeary, everything .. fuzzy, vision .. off, <eye> .. cloudy, out of focus, unfocused,
         blurrier, smudgy, fogged, cant see clear
     """,
     "in_eye": """
+        splashed|splashes|dripped|leaked|seeped|trickled|squirted|flicked|flew in|inside,
         in each|either <eye>, gone|went|goes|got right|straight in, some in each|both|it|there,
         in|into|inside my|the|both|one|her actual? <eye>, in my left|right <eye>, in .. eyeball, en el|los|mi|mis
         <eye>, in it

@@ -24,7 +24,7 @@ TOPICS = {
     "retention": """
         lash|lashes in|on the|my sink|bath|bathtub|shower|pillow|towel|bed|keyboard|desk|floor|soup|tea, lashes
         left, pinged|pinging|pings off|out, chunk|clump|bunch|handful|cluster .. off|out|gone|missing,
-        came|come|comes|coming away with|on|in|when, teeth missing, comb with, gap toothed,
+        came|come|comes|coming away with|on the|my tissue|pad|brush|spoolie|cotton|towel, <some> came|come|comes|coming away, teeth missing, comb with, gap toothed,
         dropping like, falling like, like leaves in autumn|fall, curls|curl dropped|gone|went|fell|straight, lost
         their|its? curl, one after another .. leaving, leaving me one|by, one by one, jumping off, making a break,
         making a run, gone awol, going awol, awol, running away from, bidding farewell, said goodbye, down to .. left,
@@ -151,6 +151,7 @@ TOPICS = {
         sitter .. cancelled, running .. late, im running, be there .. at|by|for, see you .. <day>
     """,
     "question": """
+        ok|okay|safe|alright|fine|good on|near|around|with the|my|these lids|lid|lashes|eyes|lashline|eyelids,
         yeah or nah, yay or nay, now what, wetin i go do, wetin i go, ok lang ba, okay lang ba, pwede ba,
         antihistamine|piriton|cetirizine|claritin|benadryl|drops|ice yeah|yes|ok|okay|maybe|then, is that|this
         your|the|ur glue|adhesive|remover|fault|stuff, does that|it matter, is she|he old|young enough, old
@@ -209,8 +210,7 @@ TOPICS = {
         located, hold up in, would it be, might i, could i ask
     """,
     "complaint": """
-        lopsided, lop sided, expected|expecting better|more, underwhelmed, underwhelming, can|could
-        barely|hardly tell, cant|couldnt tell ive|i|theyre, doesnt|dont|didnt look any different, no different
+        lopsided, lop sided, expected|expecting better|more, underwhelmed, underwhelming, can|could barely|hardly tell ive|i, cant|couldnt tell ive|i, doesnt|dont|didnt look any different, no different
         from|than|to before|when|normal, too full on, look|looks permanently|constantly|perpetually
         shocked|surprised|startled|scared, conveyor belt, production line, cattle market, done without
         the|that|being|listening|hearing, expensive mistake, well spent .. not, price hike, put your prices up,

@@ -266,6 +266,11 @@ FRAMES = {
         <lente> .. <dentro>, <lente> .. sol .. <dentro>, como vampiro
     """,
     "unwell": """
+        no estan|esta|andan|anda .. bien|normales|normal .. <ojillo>, <ojillo> .. no estan|esta|andan|anda|se
+        sienten|siente|ven|ve bien|normales|normal, alergic{a/o} a las|estas|esas|lo|algo|eso|esto|el|la
+        pestanas|extensiones|que|pegamento|adhesivo|goma, alergic{a/o} a algo|eso|esto,
+        dio|dando|tengo|tuve|hizo alergia|reaccion .. <goma>|pestanas|extensiones|producto, me dio|da|esta
+        alergia|reaccion,
         reaccion rara, algo .. mal .. <ojillo>, algo .. raro .. <ojillo>, alergia al? <goma>, alergic{a/o} al? <goma>,
         me cayo|cayeron mal .. pestanas|<goma>, <ojillo> .. no .. bien
     """,

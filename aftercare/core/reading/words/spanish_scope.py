@@ -140,7 +140,7 @@ SCOPE = {
         puede que tenga, puede ser, van a explotar, va a explotar, voy a desmayar, va a reventar
     """,
     "other": """
-        gente de|con|que, personas|clientas|alguien con|de|que, a ella|el|ellas|ellos, la jefa, cuñis, el nene,
+        gente de|con|que, personas|clientas|alguien con|de|que, a ella|ellas|ellos, la jefa, cuñis, el nene,
         crio, cria, crios, crias, nene, nena, nenes, el peque, la peque, los peques, chiquillo, chiquilla, chavo|chava
         de, la|una chica|senora|muchacha de|del|que,
         gata, gatita, gatito, perra, paciente, pacientes, mi suegra, amiga mia, cuñado, cunado, mi ex, hermana,

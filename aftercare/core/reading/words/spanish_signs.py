@@ -16,7 +16,6 @@ CLASSES = {
     """,
     "cara": "cara rostro labio labios lengua boca garganta cachetes cuello trompa jeta mejillas",
     "hinch": """
-        incho inchó inchada inchado inchados inchadas inchan inchando inchazon incharon hinxado hinxada
         hinchad{o} hinchada hinchado hinchados hinchadas hinchadita hinchadito hinchaditos hinchaditas hincho hinchó
         hinchando hincha hinchan hincharon inflamado inflamada inflamados inflamadas inflamo inflamando inflama
         inflamaron inflamadito inflamaditos hinchazon inflamacion hinchadisima hinchadisimo hinchadisimos
