@@ -41,7 +41,7 @@ _BLINKS = listed("""
 """)
 _CLEARS = listed("""
     clears clear cleared clearing sorts sorted fixes fix goes gone better helps away back quita aclara pasa
-    normal limpia mejora sharp sharpens focus ok fine until till off proper becomes
+    vanishes vanish disappears lifts wipes va desaparece arregla compone normal limpia mejora sharp sharpens focus ok fine until till off proper becomes
 """)
 _FAILS = listed("nothing doesnt wont isnt not no nada odds difference didnt never cant still")
 
@@ -128,7 +128,8 @@ _BLUR = listed("""
     read see focus screen text register reading
     foggy hazy fuzzy cloudy milky film smudgy blury nubladito nubladita lechosa misty off blurry blurred blur weird bad
     filmy smeary window glass greasy bleary empana borroso borrosa nublado nublada
-    nubla nublo empanada empanado
+    nubla nublo empanada empanado smear smears smeared smearing smudges smudge mist mists fogs fog steamy steamed
+    sharp clear filmed gunky
 """)
 
 

@@ -20,7 +20,11 @@ ALARMS = {
         shot everywhere, eye .. full of blood, filled with blood, blood pooled, pool of blood, blood spot covering,
         dark red, deep red, blood red, very dark red, deepest red, solid red, fire engine red, <eye> .. full|filled
         of|with blood, blood in .. <eye>, dark red .. <eye>, white{s/} .. <eye> .. blood, beet red, cherry red,
-        maroon, subconjunctival hemorrhage|haemorrhage, hyphema
+        maroon, subconjunctival hemorrhage|haemorrhage, hyphema,
+        black cherry, cherry|plum|wine|beetroot|claret|brick|ruby|oxblood|burgundy|blood|mulberry|aubergine
+        coloured|colored|eyeball|eye|white{s/}, <eye> .. ruby|mulberry|aubergine|eggplant|black cherry|blood
+        orange|raspberry|merlot red?, red as .. beetroot|cherry|rubies .. eyeball|white{s/}, white{s/} .. now ..
+        red|blood|burgundy|crimson
     """,
     "swelling!": """
         free lip job, lip job, lip filler|fillers .. free, free filler|fillers, lip{s/} .. out to here, lip{s/}
@@ -47,7 +51,18 @@ ALARMS = {
         <swell> <face>, <swell> .. <face>, <face> .. <swell>, <face> .. blew|blown|blowing up, <face> .. like ..
         balloon, angioedema, angiooedema, <eye> .. bulging, bulging <eye>, <eye> .. sticking|popping|poking|bugging
         out, proptosis, bulging out, <face> .. doubled, <face> .. twice, whole face .. huge, face .. like
-        football|pumpkin|moon|melon, fat lip{s/}
+        football|pumpkin|moon|melon, fat lip{s/},
+        coupon|gob|chops|kisser|mug|bake|phiz|mush|visage .. up|out|blown like, lip{s/} ..
+        ginormous|humongous|gigantic|mahoosive|gargantuan|monstrous|colossal|immense|whopping|burst|bursting|popping|explode|exploding|split|splitting,
+        lip{s/} .. hanging|dragging|drooping|flopping|lolling|down to .. slug|chin|like|off, tongue|lip{s/} ..
+        like|as ..
+        slug{s/}|sausage{s/}|steak|sponge|sock|brick|slab|liver|log|tyre|tire|banana{s/}|hotdog{s/}|cushion{s/}|pillow{s/},
+        tongue .. ginormous|humongous|gigantic|massive|enormous|filling|hanging|wont fit|too
+        fat|sticking|double|tripled|twice, tongue .. fill{s/ing} my mouth, cant .. close|shut my mouth, cant
+        shut my lips, cant feel my lips|face|tongue|mouth, <fasced> ..
+        ginormous|humongous|gigantic|monstrous|balloons|ballooned, chin .. gone|disappeared|vanished ..
+        swell{ing}|swollen, no jawline|neck left, neck .. same width|wide as .. head, bubble head, bobblehead,
+        bobble head
     """,
     "pain!": """
         beyond anything i can bear|stand|take, beyond bearing|bearable|endurance, more than i can
@@ -79,11 +94,23 @@ ALARMS = {
         <eye>, <sore> .. move|moving .. <eye>, <sore> .. look|looking up|down|sideways|side|around, move .. eye{s/}
         .. <sore>, pain on .. movement, pain with .. movement, hurts .. roll .. <eye>, pain .. through the roof,
         knife in .. <eye>, like .. knife, stabbed .. eye, pain i cant, worst ever pain, howling, doubled over ..
-        pain, level 10
+        pain, level 10,
+        epidural .. worse|nothing, had|pushed|birthed .. babies|kids|twins|children .. worse|nothing, worse than
+        a? root canal|kidney stone|kidney stones|migraine|contraction|contractions|gallstones|broken
+        bone|bone|birth, cant .. take|stand|bear no more .. <sore>, cant .. take|stand|bear any more .. <sore>,
+        cant .. take|stand|bear .. pain|hurting|hurt|throbbing, <sore> .. at the end of my tether|rope|wits,
+        bang|banging my head .. wall .. <sore>, <sore> .. bang|banging my head, pain .. pulled my
+        hair|shaking|passed out|blackout|vomit, shaking with|from .. pain, pain .. blinding|searing|shooting ..
+        through .. <eye>
     """,
     "poking!": """
         straight|right|deep into .. eyeball, sticking in there, lodged in .. <eye>, embedded in .. <eye>, stuck ..
-        in .. eyeball, sticking out of .. eyeball, in my actual eyeball
+        in .. eyeball, sticking out of .. eyeball, in my actual eyeball,
+        speared|skewered|impaled|harpooned|spiked|pierced|punctured my|the <eye>,
+        splinter|needle|hook|pin|wire|lash|extension|spike|tweezer ..
+        stuck|lodged|embedded|through|clean|buried|wedged|deep .. eyeball|cornea, sharp .. gone|went|stuck
+        right|straight|deep|clean? in|into|through .. <eye>, gone|went into my <eye> .. not on it, through ..
+        eyeball|cornea, sticking|stuck|poking out of|from .. eyeball
     """,
     "vision!": """
         like .. under water, under water, all is dark|black|grey|gray, is all dark|black|grey|gray, dont can
@@ -138,7 +165,18 @@ ALARMS = {
         dark, everything .. dim, everything .. gray|grey|black, went black, goes black, tunnel vision, cant make
         out, cant focus, wont focus, cant read .. text{s/}|screen|sign{s/}|print, lines .. wavy|bend, see ..
         wavy, seeing stars, seeing spots, see spots, visual disturbance, sparkles in, lightning .. corner|eye,
-        milky, change in .. vision|sight|eyesight, vision change{s/}, change to .. vision|sight
+        milky, change in .. vision|sight|eyesight, vision change{s/}, change to .. vision|sight,
+        brightness|dimmer|contrast|lights|light|lamp|blind|shutter .. down|off|low|out .. in .. <eye>, turned ..
+        brightness|dimmer|contrast|lights .. down|off|low .. <eye>,
+        lines|edges|frames|frame|walls|doorframe|tiles|kerbs|bricks|shelves ..
+        wobble|wobbles|wobbling|wobbly|bend|bends|bent|ripple|ripples|rippling|warp|warped|curve|curved|curvy|swim|swimming|shimmer|shimmering|melting|wiggle|wiggling|wonky,
+        heat haze, heat off .. road, heat off .. tarmac, seeing|see two|double|twin of, two|2 of
+        every{thing/one/body}, there{s/} two|2 of him|her|me|everyone|everybody|everything|every, as if .. cling
+        film|clingfilm|saran|vaseline|wax paper|bubble wrap, through cling film|clingfilm|saran wrap|wax
+        paper|bubble wrap|a shower door|a shower screen|bathroom glass|jelly|soup|smoke|treacle, only|just see
+        light|shapes|shadows|outlines|blobs|shadow|half, just|only shapes|shadows|outlines|blobs, cant ..
+        recognise|recognize|tell faces|who, pitch black in|out of .. <eye>, like .. power cut in .. <eye>, <eye>
+        .. switched off|turned off|clocked off|conked out|packed up|packed in|given up
     """,
     "breathing!": """
         puffing like, im puffing, im puffed, puffed out lying|sitting, out of puff, no puff, every gulp, each
@@ -189,7 +227,20 @@ ALARMS = {
         anaphylaxis, anaphylactic, anaphylactic shock, suffocating, airway, cant talk properly, job .. getting? ..
         breath, puffing and wheezing, my breath .. short, using .. inhaler, inhaler .. isnt|not|wont, whistling ..
         breathe, <breathe> in gasps, panting, get my breath, catch my breath, sounds? like a? whistle, voice ..
-        hoarse, breathing like
+        hoarse, breathing like,
+        throat|gullet|windpipe|neck .. says|saying|said|going no|nope|nah|closed, spit|spat|spitting ..
+        food|toast|dinner|lunch|bread|breakfast|water .. gullet|throat, gullet,
+        screw|vice|vise|clamp|fist|fingers|cord|wire|scarf|collar|necktie|tie|belt|python|snake|boa|zip|zip-tie
+        round|around|on|at|gripping|squeezing .. throat|neck|windpipe, <tingly> ..
+        on|in|round|around|across|over|along|inside my|the? <mouth>, <tingly> ..
+        tip|edge|edges|end|side|sides|back|roof of .. tongue|lip|lips|mouth, lick|licked|licking ..
+        battery|batteries|9v, tongues .. pins and needles, shallow|short|tiny|quick|little breaths, breath at a
+        time, half a breath, cant .. deep breath, breathe in all the way, cant .. full breath|lungful, <airway>
+        .. on strike|not working|playing up|packing up|packed up|giving up|shut down|shutting down, gulp|gulping
+        .. fish|air, like a fish out of water, lost|losing my voice .. throat|swell{ing}|tight, voice ..
+        squeak{y/ing}|whisper|rasp{y/ing}|strangled|duck|helium, barking cough, coughing .. cant stop ..
+        breath{e}, coughing .. since .. glue|lashes .. tight, cant .. swallow .. my? own? spit|saliva|drool,
+        dribbling|drooling .. cant|swallow, going|goes down the wrong way .. everything|water|food
     """,
     "glue_in_eye!": """
         <glue> .. eyewash, swimming in <glue>, <glue> .. straight in .. <eye>, squirt of <glue>, got <glue> in,
@@ -233,7 +284,12 @@ ALARMS = {
         open, unable to open, impossible to open, cant pry|peel .. open, cant separate .. lids|eyelids|lashes|<eye>,
         lids wont separate|part, <eye> .. wont part, top and bottom .. stuck|glued, upper .. lower .. stuck|glued
         together, pry .. eye .. open, cant lift my? .. lid, only open one eye, one eye .. wont open, open one eye
-        only, shut tight, clamped shut, eye .. closed up
+        only, shut tight, clamped shut, eye .. closed up,
+        <eye> .. wont|cant|not|doesnt|refuses|refusing
+        unzip|unseal|unlock|budge|separate|part|lift|unstick|unglue|peel|crack|unfold|come apart|apart, cant ..
+        prise|pry|lever|peel|tease|pull|work|ease .. <eye> .. apart|open, tried|trying to
+        prise|pry|lever|peel|tease|pull .. <eye> .. open|apart .. no|wont|cant|nothing, pirate mode, cyclops,
+        one eyed .. stuck|glued|shut|sealed
     """,
     "swollen_shut!": """
         <eye> .. disappeared|vanished, not even a slit, down to a slit, just|only|barely a slit, <eye> .. slit,
@@ -242,7 +298,9 @@ ALARMS = {
         swell{ing}|swollen|puffed,
         swell close, swell finish .. open,
         closed from|by|with swelling, completely closed .. swelling, shut from|with swelling, swollen|swelled|puffed|swole|swoll|puffy|swelling .. shut|closed|close, so swollen .. cant|barely|wont ..
-        open|see, <swell> so much .. cant|wont .. open, <swell> .. cant .. open, shut .. swelling
+        open|see, <swell> so much .. cant|wont .. open, <swell> .. cant .. open, shut .. swelling,
+        <swell> .. cant|cannot|barely|hardly lift|raise|part|move it|them|the|my? <eye>?, <swell> .. only|just
+        .. lash|lashes .. visible|showing|sticking, <eye> .. swallowed|eaten .. <swell>
     """,
     "hives!": """
         inch of me .. hive{s/}|welt{s/}|rash|bump{s/}|red|itchy, not 1|one|an inch ..
@@ -261,7 +319,12 @@ ALARMS = {
         arms|chest|belly|stomach|legs|back|torso|trunk|neck|tummy, rash|bumps|itchy .. whole|entire body, rash ..
         arms|chest|belly|stomach|legs|back|torso|trunk|body, itchy all over, itching all over, welts ..
         arms|chest|belly|stomach|legs|back|torso|neck, hives spreading, rash .. spreading down, bumps .. all over
-        my? body|arms|chest, broke|broken|breaking out .. all over, body .. hives|welts
+        my? body|arms|chest, broke|broken|breaking out .. all over, body .. hives|welts,
+        inch of me without .. hive{s/}|welt{s/}|rash|bump{s/}|spot{s/}|blotch, one|1|single? inch .. without ..
+        hive{s/}|welt{s/}|bump{s/}, nowhere on me .. hive{s/}|itch{y/ing}|welt{s/}, everywhere .. itch{es/ing/y}
+        and? hives|welts|blotches, hives .. all the way|down|up|round|around to|my ..
+        legs|arms|feet|back|neck|tummy|stomach, like a human strawberry|dalmatian|pizza, dot to dot ..
+        body|arms|legs|skin
     """,
     "faint!": """
         out cold, dropped in the kitchen|hall|bathroom|shower|shop,
@@ -301,7 +364,9 @@ ALARMS = {
         <eye>, stabbed .. <eye>, tweezer{s/} .. in|into .. <eye>, tweezer{s/} ..
         poked|jabbed|stabbed|scratched|hit|slipped, poked|jabbed|stabbed|scratched|nicked|gouged .. with ..
         tweezer{s/}, punctured .. <eye>, <eye> .. punctured|torn|ripped|scratched|injured|gashed|sliced, injured ..
-        <eye>, eye injury, scissor{s/} .. <eye>, <eye> .. bleeding, tore .. eyelid, ulcer .. <eye>, corneal ulcer, corneal, lash .. gone into .. eyeball
+        <eye>, eye injury, scissor{s/} .. <eye>, <eye> .. bleeding, tore .. eyelid, ulcer .. <eye>, corneal ulcer, corneal, lash .. gone into .. eyeball,
+        cut|nick|slice|tear|hole|gash|graze|scratch .. on|in|across .. white|eyeball|cornea|iris of?,
+        pierced|punctured|sliced|slit|tore|torn|ripped .. eyeball|cornea|lid|eyelid|white
     """,
     "pupil!": """
         one|left|right .. dilated .. other, <eye> dilated, black of .. <eye> ..

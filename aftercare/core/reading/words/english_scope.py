@@ -114,7 +114,11 @@ SCOPE = {
         good|well|right|great|ok|okay|myself|nice, doesnt feel nice|great|ok, not feeling
         good|well|great|right|myself, cant|cannot|couldnt|wouldnt|wont say its|theyre|it|they|my
         not|isnt|arent|doesnt|dont, no|any significant|real|big? change|improvement in|to the?
-        swelling|redness|itching|itch|pain|burning|soreness|discharge|crust
+        swelling|redness|itching|itch|pain|burning|soreness|discharge|crust,
+        not a? 1|one|single|an? inch|bit|part|patch|spot|square .. without, rather|prefer|wait|waiting|hold
+        off|leave it|let ..
+        went|goes|gone|settled|settles|calmed|calms|cleared|clears|healed|heals|subsided|subsides down|up?
+        before|first, until|till|til .. goes|gone|settles|calms|clears|subsides|heals down|away|up?
     """,
     "returns": """
         up they came again, up it came again, came up again, come up again, up again, flared up again, flared
@@ -223,7 +227,11 @@ SCOPE = {
         on its own, on its own, by itself, went on its own, then nothing, and then nothing, then it
         left|stopped|went|quit|passed|cleared, it left, dry as .. since, dry since, day 2|two|3|three nothing,
         the day of, day of only, everything is great|fine|good|perfect|normal|ok, everythings
-        great|fine|good|perfect|normal|ok, all is well|good|fine|great
+        great|fine|good|perfect|normal|ok, all is well|good|fine|great,
+        youd|you|would never|not have? known|know|guess|tell, youd never have known|guessed|thought, you wouldnt
+        have? know|known|guess|guessed|tell, wouldnt have? known|know it|anything|there, like it never happened,
+        as if it|nothing never? happened, not a trace left|by|now, no trace by|left|now, you could not
+        tell|guess, couldnt tell now|today|by, dried up by|before|overnight|since, dried right up
     """,
     "near": """
         just|only a? smidge|smidgen|trace left|remaining, dregs, tail end,
@@ -264,7 +272,9 @@ SCOPE = {
         mentioned, you warned, youd said, all but gone|vanished|disappeared|cleared, wee bit left, touch left,
         gone right down, right down, gone down loads|lots|massively|considerably, on its last legs, tail end,
         last bit, faintest, and going, on its way, down to .. tenth|half|quarter|third|fraction, tenth of,
-        fraction of, quarter of, nearly|almost|mostly|basically stopped|settled|quit|healed|faded
+        fraction of, quarter of, nearly|almost|mostly|basically stopped|settled|quit|healed|faded,
+        nearly|almost|practically|virtually away|vanished|disappeared|faded, once|twice a day now
+        instead|rather, now instead of every|constantly
     """,
     "worse": """
         decided to stay, here to stay, hanging around, not leaving, refuses|refusing to go|leave|budge|shift, and they
@@ -393,7 +403,8 @@ SCOPE = {
         took|take|taking|drove|driving|drive|walked|walking|walk|fed|feeding|collected|collecting my|the kid|kids|son|daughter|toddler|baby|dog|cat|mum|mom|dad|sister|brother|husband|wife|partner|boyfriend|friend|niece|nephew|grandson|granddaughter|child|children|puppy|horse, picked|picking|dropped|dropping up|off? my|the kid|kids|son|daughter|toddler|baby|dog|cat|mum|mom|dad|sister|brother|husband|wife|partner|boyfriend|friend|niece|nephew|grandson|granddaughter|child|children|puppy|horse, playing with|feeding|holding|hugging|cuddling my|the kid|kids|son|daughter|toddler|baby|dog|cat|mum|mom|dad|sister|brother|husband|wife|partner|boyfriend|friend|niece|nephew|grandson|granddaughter|child|children|puppy|horse, kid|kids|son|daughter|toddler|baby|dog|cat|mum|mom|dad|sister|brother|husband|wife|partner|boyfriend|friend|niece|nephew|grandson|granddaughter|child|children|puppy|horse stuck|poked|jabbed|scratched|hit|kicked|elbowed|headbutted|smacked|licked|rubbed|threw, kid|kids|son|daughter|toddler|baby|dog|cat|mum|mom|dad|sister|brother|husband|wife|partner|boyfriend|friend|niece|nephew|grandson|granddaughter|child|children|puppy|horse accidentally|just stuck|poked|jabbed|scratched|hit|kicked|elbowed|headbutted|smacked, like someone|somebody, as if someone|somebody, as though someone|somebody, my
         eye|eyes|lid|lids|eyelid|eyelids|left|right|lash|lashes|lip|lips|face|throat|tongue|chest|whole|skin|vision|sight|upper|lower|inner|outer,
         mine, i am, im, ive, i have, i had, i got, i cant, i cannot, i feel, i felt, i woke, i keep, i can, i think,
-        i still, i do, myself, on me, to me, i was, for me, i look, i, me, ur girl, yours truly
+        i still, i do, myself, on me, to me, i was, for me, i look, i, me, ur girl, yours truly,
+        two|2 husbands|hubbies|boyfriends|wives|mums|moms|dads|bosses|mothers|fathers|partners
     """,
     "proxy": """
         mum|mums|mom|moms|mam|mams|nan|nans|gran|grans|wife|wifes|daughter|daughters had|has|got hers|them done
