@@ -66,6 +66,7 @@ def with_glue(page: Page, found: list[Mark]) -> list[Mark]:
             if (
                 speaks
                 and not known
+                and not any(other.end == mark.start and other.name in _ON_A_LID for other in found)
                 and not any(other is not mark and other.start < mark.end and mark.start < other.end for other in found)
             ):
                 taken.append(Mark("sign:glue_in_eye!", mark.start, mark.end))
@@ -77,6 +78,7 @@ def with_glue(page: Page, found: list[Mark]) -> list[Mark]:
     return sorted(taken, key=lambda mark: (mark.start, -mark.end))
 
 
+_ON_A_LID = listed("sign:rash sign:swelling sign:redness sign:discharge")  # "granitos en el párpado"
 _CHEMICAL = listed("acetone remover glue adhesive primer bonder superglue solvent acetona removedor pegamento")
 _BY_MISTAKE = listed(
     "mixed grabbed instead mistook mistaken confused swapped wrong mistake accident thought confundi equivoque"

@@ -429,7 +429,10 @@ SCOPE = {
         mum|mom|mother|husband|sister|daughter|partner|boyfriend|wife|roommate, its ..
         mum|mom|mother|husband|sister|partner|boyfriend here|writing|texting|typing, im her
         mum|mom|mother|husband|sister|daughter, wife|daughter|mum|mom|sister|husband cant|cannot .. her|his
-        eyes, after|since your appointment, since you did|done her, you did her eyes
+        eyes, after|since your appointment, since you did|done her, you did her eyes,
+        wont|doesnt|didnt|too|not tell|want|wants|shy|like|bother|ask|text|write|message ..
+        herself|himself|themselves, she|he|daughter|son .. is|was too|so?
+        shy|embarrassed|scared|polite|busy|proud|stubborn to? tell|text|say|write|ask|message|bother
     """,
     "minenot": """
         mine havent, mine hasnt, mine dont, mine doesnt, mine didnt, mine arent, mine isnt, mine werent, mine never,
@@ -456,7 +459,10 @@ SCOPE = {
         insists, insisted, made me, makes, making, convinced, suggested, had to, gave, give, giving, keep telling,
         keeps telling, keeps saying, keep saying, concerned, who is a, whos a, is a nurse, is a doctor, is a
         pharmacist, sent me, a nurse, freaked, panicking, screamed, called, looks at me, teasing, teased, staring,
-        teases, rang, fetched
+        teases, rang, fetched,
+        goes|went|like|all why|what|whats|omg|wtf|oh|your|ur|you|u|babe|girl|mate|is|are|have|jesus|blimey|eek,
+        clocked, spotted my|that|it|the, shouted, yelled, gasped, shrieked, double take, pulled me aside,
+        whispered, flagged it|my, pointed out, googled, facetimed, swore
     """,
     "thing": """
         price, prices, cost, costs, bill, fee, total, purse, wallet, ego, pride, app, website, site, page, pdf, form,
