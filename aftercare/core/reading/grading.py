@@ -41,7 +41,8 @@ _BLINKS = listed("""
 """)
 _CLEARS = listed("""
     clears clear cleared clearing sorts sorted fixes fix goes gone better helps away back quita aclara pasa
-    vanishes vanish disappears lifts wipes va desaparece arregla compone normal limpia mejora sharp sharpens focus ok fine until till off proper becomes
+    vanishes vanish disappears lifts wipes va desaparece arregla compone normal limpia mejora sharp sharpens
+    focus ok fine until till off proper becomes
 """)
 _FAILS = listed("nothing doesnt wont isnt not no nada odds difference didnt never cant still")
 

@@ -57,12 +57,14 @@ ALARMS = {
         lip{s/} .. hanging|dragging|drooping|flopping|lolling|down to .. slug|chin|like|off, tongue|lip{s/} ..
         like|as ..
         slug{s/}|sausage{s/}|steak|sponge|sock|brick|slab|liver|log|tyre|tire|banana{s/}|hotdog{s/}|cushion{s/}|pillow{s/},
-        tongue .. ginormous|humongous|gigantic|massive|enormous|filling|hanging|wont fit|too
-        fat|sticking|double|tripled|twice, tongue .. fill{s/ing} my mouth, cant .. close|shut my mouth, cant
+        tongue .. ginormous|humongous|gigantic|massive|enormous|filling|hanging|double|tripled|twice, tongue .. too fat|big|thick|large|swollen, tongue .. sticking out, tongue .. fill{s/ing} my mouth, cant .. close|shut my mouth, cant
         shut my lips, cant feel my lips|face|tongue|mouth, <fasced> ..
         ginormous|humongous|gigantic|monstrous|balloons|ballooned, chin .. gone|disappeared|vanished ..
         swell{ing}|swollen, no jawline|neck left, neck .. same width|wide as .. head, bubble head, bobblehead,
-        bobble head
+        bobble head,
+        lip{s/} .. blown|blew|puffed|pumped|swole|come|came .. up, <fasced> .. pumped|inflated .. up,
+        bike|foot|bicycle|tyre pump, half .. my? face .. gone|come|came|blown|puffed|swelled up, face .. up
+        like, cheek{s/} .. up like|blown
     """,
     "pain!": """
         beyond anything i can bear|stand|take, beyond bearing|bearable|endurance, more than i can
@@ -95,13 +97,16 @@ ALARMS = {
         .. <sore>, pain on .. movement, pain with .. movement, hurts .. roll .. <eye>, pain .. through the roof,
         knife in .. <eye>, like .. knife, stabbed .. eye, pain i cant, worst ever pain, howling, doubled over ..
         pain, level 10,
-        epidural .. worse|nothing, had|pushed|birthed .. babies|kids|twins|children .. worse|nothing, worse than
+        no|without|with epidural .. worse|nothing, had|pushed|birthed .. babies|kids|twins|children .. worse|nothing, worse than
         a? root canal|kidney stone|kidney stones|migraine|contraction|contractions|gallstones|broken
         bone|bone|birth, cant .. take|stand|bear no more .. <sore>, cant .. take|stand|bear any more .. <sore>,
         cant .. take|stand|bear .. pain|hurting|hurt|throbbing, <sore> .. at the end of my tether|rope|wits,
         bang|banging my head .. wall .. <sore>, <sore> .. bang|banging my head, pain .. pulled my
         hair|shaking|passed out|blackout|vomit, shaking with|from .. pain, pain .. blinding|searing|shooting ..
-        through .. <eye>
+        through .. <eye>,
+        move|moving|moved .. <eye> .. makes|make|made .. yelp|scream|wince|cry|gasp|shout|sick|jump,
+        look|looking .. makes|make|made .. yelp|scream|gasp|shout .. <eye>, want|wanna to?
+        scoop|cut|dig|pull|yank|pluck .. <eye> out
     """,
     "poking!": """
         straight|right|deep into .. eyeball, sticking in there, lodged in .. <eye>, embedded in .. <eye>, stuck ..
@@ -171,12 +176,15 @@ ALARMS = {
         lines|edges|frames|frame|walls|doorframe|tiles|kerbs|bricks|shelves ..
         wobble|wobbles|wobbling|wobbly|bend|bends|bent|ripple|ripples|rippling|warp|warped|curve|curved|curvy|swim|swimming|shimmer|shimmering|melting|wiggle|wiggling|wonky,
         heat haze, heat off .. road, heat off .. tarmac, seeing|see two|double|twin of, two|2 of
-        every{thing/one/body}, there{s/} two|2 of him|her|me|everyone|everybody|everything|every, as if .. cling
-        film|clingfilm|saran|vaseline|wax paper|bubble wrap, through cling film|clingfilm|saran wrap|wax
-        paper|bubble wrap|a shower door|a shower screen|bathroom glass|jelly|soup|smoke|treacle, only|just see
+        every{thing/one/body}, there{s/} two|2 of him|her|me|everyone|everybody|everything|every, as if .. clingfilm|saran|vaseline|cellophane, see|seeing|looking|look|everything .. clingfilm|saran|vaseline|cellophane|jelly|soup|treacle, cling film .. <eye>|everything, through cling|bubble|wax|greaseproof|bathroom|shower|wet film|wrap|paper|glass|door|screen, only|just see
         light|shapes|shadows|outlines|blobs|shadow|half, just|only shapes|shadows|outlines|blobs, cant ..
-        recognise|recognize|tell faces|who, pitch black in|out of .. <eye>, like .. power cut in .. <eye>, <eye>
-        .. switched off|turned off|clocked off|conked out|packed up|packed in|given up
+        recognise|recognize|tell faces|who, pitch black in|out of .. <eye>, like .. power cut in .. <eye>, <eye> .. switched|turned|clocked|knocked off, <eye> .. conked out, <eye> .. packed|given up|in,
+        half|part|bit|chunk|some .. i look at|see .. missing|gone|blank|black,
+        print|words|letters|page|text|subtitles ..
+        swim|swims|swimming|dances|dancing|jumps|jumping|floating|floats,
+        black|grey|gray|dark|blank|missing|brown patch|hole|blob|bit|area|smear ..
+        middle|centre|center|everything|look|see, grey|gray|brown|dark|sepia|dirty filter ..
+        <eye>|everything|vision, one|left|right eye .. sees nothing, eye .. sees nothing|nowt|zilch|nada
     """,
     "breathing!": """
         puffing like, im puffing, im puffed, puffed out lying|sitting, out of puff, no puff, every gulp, each
@@ -235,12 +243,16 @@ ALARMS = {
         on|in|round|around|across|over|along|inside my|the? <mouth>, <tingly> ..
         tip|edge|edges|end|side|sides|back|roof of .. tongue|lip|lips|mouth, lick|licked|licking ..
         battery|batteries|9v, tongues .. pins and needles, shallow|short|tiny|quick|little breaths, breath at a
-        time, half a breath, cant .. deep breath, breathe in all the way, cant .. full breath|lungful, <airway>
-        .. on strike|not working|playing up|packing up|packed up|giving up|shut down|shutting down, gulp|gulping
+        time, half a breath, cant .. deep breath, breathe in all the way, cant .. full breath|lungful, <airway> .. on strike, <airway> .. playing|packing|packed|giving|seizing|seized|closed|clogging up, <airway> .. shut|shutting down, gulp|gulping
         .. fish|air, like a fish out of water, lost|losing my voice .. throat|swell{ing}|tight, voice ..
         squeak{y/ing}|whisper|rasp{y/ing}|strangled|duck|helium, barking cough, coughing .. cant stop ..
         breath{e}, coughing .. since .. glue|lashes .. tight, cant .. swallow .. my? own? spit|saliva|drool,
-        dribbling|drooling .. cant|swallow, going|goes down the wrong way .. everything|water|food
+        dribbling|drooling .. cant|swallow, going|goes down the wrong way .. everything|water|food,
+        breathe|breathing|breath .. through ..
+        flannel|towel|cloth|pillow|blanket|sock|mud|cotton|sponge|custard|treacle|snorkel|scarf, bolt upright ..
+        breathe|breath|air, sit|sitting|sat|stand|standing|propped .. up|upright to breathe|breath, few words at
+        a time, couple of words at a time, word at a time, between words .. breath|air, stop for air, air ..
+        past my|the throat|chest|collarbone|neck|lungs, no air .. going|getting in|down|through
     """,
     "glue_in_eye!": """
         <glue> .. eyewash, swimming in <glue>, <glue> .. straight in .. <eye>, squirt of <glue>, got <glue> in,
@@ -256,7 +268,9 @@ ALARMS = {
         splash{ed/} .. <glue> .. <eye>, drop|bit|blob|splash|drip|some of .. <glue> .. in|into .. <eye>, <eye> ..
         <glue> in it, <glue> in it, <eye> .. full of <glue>, got .. <glue> .. in .. <eye>|it, touched .. <eye> ..
         with .. <glue>, <glue> .. touched .. eyeball, <glue> stuck .. eyeball, chemical burn, chemical in, chemical
-        splash
+        splash,
+        <glue> .. on .. actual|very|bare|naked <eye>, <glue> .. on .. surface of .. <eye>, mistook .. <glue> ..
+        drops, wrong bottle .. <eye>, squeezed|squirted|put <glue> in .. <eye>
     """,
     "sealed_eye!": """
         no fit open .. <eye>, <eye> .. no fit open, <eye> .. cyaan|cannae|cannie open, cyaan|cannae|cannie open .. <eye>,
@@ -345,7 +359,13 @@ ALARMS = {
         head, lightheadedness, dizzy, dizziness, dizzier, woozy, syncope, syncopal, presyncope, presyncopal, near
         syncope, collapsed, collapse, collapsing, going to faint, feel faint, room .. spinning, head .. spinning,
         about to drop, keeling over, keeled over, swooning, lost consciousness, unconscious, knees ..
-        buckled|buckling, gone clammy, cold sweat, nearly went down, legs .. jelly, gonna pass, wobbly
+        buckled|buckling, gone clammy, cold sweat, nearly went down, legs .. jelly, gonna pass, wobbly,
+        grab|grabbed|grabbing|cling|clinging|hold|holding|clutch|clutching ..
+        banister|bannister|rail|railing|railings|doorframe|sink|worktop|sideboard|lamppost|counter, keep
+        nearly|almost going|falling|toppling|dropping|keeling over|down?, nearly|almost keeled|toppled|hit|went
+        over|deck|floor|down, ears .. ringing .. clammy|floor|black|grey|gray|dizzy|faint, clammy ..
+        ringing|black|grey|gray|floor|dizzy|faint, legs .. from under me, legs .. go|went|gone ..
+        floor|ground|spaghetti|noodles
     """,
     "injury!": """
         sharp .. gone|went|going|go into|in|inside .. <eye>, gone in|into my? .. eye not on, in it not on it,

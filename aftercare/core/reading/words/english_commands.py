@@ -148,7 +148,10 @@ COMMANDS = {
         no need .. send|text|message|email|write|ping .. anymore|again|now, no need ..
         send|text|message|email|write|ping .. any more, dont need .. send|text|message|email .. anymore|again,
         dont need .. send|text|message|email .. any more, no need for .. texts|messages|emails|reminders|these,
-        youll want to take me off, you can|may take me off, cross me off, tick me off the list
+        youll want to take me off, you can|may take me|us off, cross me off, tick me off the list,
+        you|u|ye|yous didnt|dont|wouldnt text|message|email|contact|send|write me|us|these|this?
+        again|anymore|further, appreciate|grateful|obliged .. you|u stopped|stop
+        texting|messaging|emailing|contacting|sending|writing
     """,
     "notstop": """
         pocket|butt|arse|accidental|wrong text|dial|message|call|typed|texted|dialled, cat|toddler|kid|baby

@@ -255,16 +255,17 @@ FIGURES = {
         my color|colour,
         burning hot take|tip|opinion|topic|question|gossip|tea, hot water bottle,
         watch|watching|watched|waiting|looking|checking|checked|monitoring|braced|bracing .. for ..
-        reaction|reactions|redness|swelling, his|her|their|everyones|everybodys|mums|moms|peoples|best|what
-        a|priceless reaction, reaction from|of my|the|everyone|him|her|them|people,
+        reaction|reactions|redness|swelling, his|her|their|everyones|everybodys|mums|moms|peoples|best|priceless reaction, what a reaction, reaction from|of my|the|everyone|him|her|them|people,
         cross|crosses|crossing|crossed|crisscross|crisscrossing|tangled|twisting ..
         needles|swords|knitting|chopsticks, knitting needles, can still? see out of it|them|both
         fine|perfectly|ok|okay|alright|grand?, see out of it|them|both? fine|ok|okay|perfectly|grand|alright,
         lips|lip|filler|fillers|botox|tooth|teeth|wisdom|nose|rhinoplasty|dentist|jaw|tonsils|surgery|op|operation
         done|out|removed|tomorrow|tmrw|booked|next|on|this|appointment .. so|and|will ..
-        swollen|swelling|puffy|numb|bruised|sore|massive|huge, wheezing at|over|with laughter|laughing|lol,
+        swollen|swelling|puffy|numb|bruised|sore|massive|huge, wheezing with laughter, wheezing at the|this|that|your|her|his before|after|pic|photo|picture|meme|joke|video,
         breathtaking .. gasped, literally breathtaking, popping out of my head at|with|when|how, eyes ..
         popping|popped out .. at|when .. how|gorgeous|good|pretty|price|saw, nail polish remover .. smell|run
-        out|bought
+        out|bought,
+        wait|waiting|suspense .. killing me, blind without .. tech|you|lash|lashes|glasses|specs, be blind
+        without
     """,
 }

@@ -115,9 +115,7 @@ SCOPE = {
         good|well|great|right|myself, cant|cannot|couldnt|wouldnt|wont say its|theyre|it|they|my
         not|isnt|arent|doesnt|dont, no|any significant|real|big? change|improvement in|to the?
         swelling|redness|itching|itch|pain|burning|soreness|discharge|crust,
-        not a? 1|one|single|an? inch|bit|part|patch|spot|square .. without, rather|prefer|wait|waiting|hold
-        off|leave it|let ..
-        went|goes|gone|settled|settles|calmed|calms|cleared|clears|healed|heals|subsided|subsides down|up?
+        not a? 1|one|single|an? inch|bit|part|patch|spot|square .. without, rather|prefer|wait|waiting|hold|leave|let .. went|goes|gone|settled|settles|calmed|calms|cleared|clears|healed|heals|subsided|subsides down|up?
         before|first, until|till|til .. goes|gone|settles|calms|clears|subsides|heals down|away|up?
     """,
     "returns": """

@@ -70,7 +70,10 @@ CLASSES = {
         swelling swollen swell swells swelled swole swoll puffy puffed puffing puff puffs puffier inflamed ballooned
         ballooning balloon balloons enlarged bloated edema oedema edematous fat bigger
     """,
-    "huge": "big large huge massive enormous giant thick fatter fat double",
+    "huge": """
+        big large huge massive enormous giant thick fatter fat double ginormous humongous gigantic mahoosive
+        colossal monstrous gargantuan bigger larger
+    """,
     "sore": """
         sore soreness pain pains painful painfully hurt hurts hurting hurtin ache aches aching achy tender
         tenderness

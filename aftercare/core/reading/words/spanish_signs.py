@@ -41,7 +41,8 @@ SIGNS = {
         lleno de sangre, derrame .. <ojo>, <ojo> .. derrame, rojo vino, rojo intenso oscuro, granate, <ojo> ..
         sangrando, derrame,
         color guinda|cereza|tinto|vino|granate|borgona|bordo|betabel|remolacha|ladrillo|ciruela|sangre|rubi,
-        rojo guinda|cereza|tinto|vino|granate|betabel|remolacha|ciruela|rubi
+        rojo guinda|cereza|tinto|vino|granate|betabel|remolacha|ciruela|rubi,
+        <ojo> .. como vino|sangre|granate|betabel|remolacha|cereza|tinto, rojo .. como vino|sangre
     """,
     "swelling": """
         hincharse, hincharseme, hinchandose, hincharme, hinchandome, hinchandoseme, inflamarse, inflamarseme,
@@ -201,7 +202,9 @@ SIGNS = {
         hormigue{a/o/ando}, lengua .. dormid{a/o}, lengua .. adormecida, boca .. hormigueo|dormida|adormecida,
         labios .. dormidos|hormiguean|hormigueo, asfixi{a/o/ando/andome}, sofoc{a/o/ada/ando}, sibilancia{s/},
         anafilaxia, choque anafilactico, shock anafilactico, respirar me cuesta, respiro mal|con, jadeando, agitada
-        .. aire, tragar .. cuesta, me pica la garganta y la lengua, lengua .. pica, pica la lengua
+        .. aire, tragar .. cuesta, me pica la garganta y la lengua, lengua .. pica, pica la lengua,
+        lengua .. trapo|estropajo|corcho|plastico|carton, cuesta .. pasar .. saliva|comida|agua|bocado, amarrado
+        .. pecho|garganta, pecho .. amarrado, respiro .. trapo|popote|almohada
     """,
     "in_eye": "en|al|dentro el|los|mi|mis|del <ojo>, al <ojo>",
     "glue_in_eye!": """
