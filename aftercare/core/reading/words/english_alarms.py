@@ -252,7 +252,12 @@ ALARMS = {
         flannel|towel|cloth|pillow|blanket|sock|mud|cotton|sponge|custard|treacle|snorkel|scarf, bolt upright ..
         breathe|breath|air, sit|sitting|sat|stand|standing|propped .. up|upright to breathe|breath, few words at
         a time, couple of words at a time, word at a time, between words .. breath|air, stop for air, air ..
-        past my|the throat|chest|collarbone|neck|lungs, no air .. going|getting in|down|through
+        past my|the throat|chest|collarbone|neck|lungs, no air .. going|getting in|down|through,
+        hand|hands|arm|fingers round|around my? neck|throat, huffing and? puffing|blowing, puffing and? blowing,
+        winded, puffer|ventolin|salbutamol|albuterol|nebuliser|nebulizer|inhaler|pump .. <useless>,
+        used|needed|using|need|taken|had my? blue|brown|purple? puffer|ventolin|salbutamol|albuterol|inhaler,
+        use|take my|the? blue|brown|purple? puffer|ventolin|salbutamol|albuterol|inhaler ..
+        times|twice|again|already, puffs .. puffer|ventolin|salbutamol|albuterol|inhaler
     """,
     "glue_in_eye!": """
         <glue> .. eyewash, swimming in <glue>, <glue> .. straight in .. <eye>, squirt of <glue>, got <glue> in,
@@ -386,7 +391,8 @@ ALARMS = {
         tweezer{s/}, punctured .. <eye>, <eye> .. punctured|torn|ripped|scratched|injured|gashed|sliced, injured ..
         <eye>, eye injury, scissor{s/} .. <eye>, <eye> .. bleeding, tore .. eyelid, ulcer .. <eye>, corneal ulcer, corneal, lash .. gone into .. eyeball,
         cut|nick|slice|tear|hole|gash|graze|scratch .. on|in|across .. white|eyeball|cornea|iris of?,
-        pierced|punctured|sliced|slit|tore|torn|ripped .. eyeball|cornea|lid|eyelid|white
+        pierced|punctured|sliced|slit|tore|torn|ripped .. eyeball|cornea|lid|eyelid|white,
+        gone|went|going|right|straight|clean|stuck|poked|stabbed through my|the? eyelid|lid|eye|eyeball
     """,
     "pupil!": """
         one|left|right .. dilated .. other, <eye> dilated, black of .. <eye> ..

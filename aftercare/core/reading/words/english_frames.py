@@ -35,7 +35,10 @@ CLASSES = {
     """,
     "like": "like as resembling resembles if though similar imagine",
     "feelslike": "like as though imagine rubbed put threw poured tipped squirted full",
-    "airway": "throat windpipe airway airways gullet chest lungs lung ribcage oesophagus esophagus",
+    "airway": """
+        throat windpipe airway airways gullet chest lungs lung ribcage oesophagus esophagus breastbone sternum
+        thorax
+    """,
     "closingin": """
         closing closed close closes shutting shut squeezing squeezed squeezes squeeze narrowing narrow narrows
         narrowed constricting constricted constriction tight tighter tightness tightening tightens thick thicker heavy heaviness lump ball golf blocked blocking clogged crushing crushed

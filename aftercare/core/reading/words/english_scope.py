@@ -298,7 +298,9 @@ SCOPE = {
         in high school, a while ago|back, ages ago, way back, years back, before i found|came|met|started, with
         someone else, somewhere else, last summer, last winter, last spring, last fall i, last christmas, before
         you, before i switched, the other salon, two|three|four|five|2|3|4|5|6|six|ten|10|couple|few of?
-        years|months ago, donkeys years, back then, when i first started|tried|got
+        years|months ago, donkeys years, back then, when i first started|tried|got,
+        had hives|welts|rash|reaction|allergy|swelling|it|that|this once, once from|off
+        a|eating|strawberries|nuts|prawns|shellfish|penicillin|antibiotics|kiwi|eggs|latex|wasp|bee
     """,
     "notpast": """
         when i was 5|10|15|20|30|3|4 min|mins|minutes|miles, like|as|than|since|same|from my|the|our|your last, like|as|than|since|same|from my|the|our|your
@@ -322,7 +324,8 @@ SCOPE = {
         even if, unsure if, if you look, if i close, if i touch, if i rub, if i press, if i look, if i blink, if i
         move, if you could, if possible, if thats ok, if thats okay, tell if, if not, if i open, if i lie, if
         anything its, if im honest, if im being honest, if you dont mind, if you can, if you have, dunno if, no idea
-        if, curious if, concerned if
+        if, curious if, concerned if,
+        sorry|apologies|soz|sowwy|forgive|excuse|pardon me? if i|this|it|im|theres|its|i'm
     """,
     "will": """
         what would .. look|feel|be like, what would, would my eyes, why would my, how long is it normal, how long
@@ -402,7 +405,9 @@ SCOPE = {
         eye|eyes|lid|lids|eyelid|eyelids|left|right|lash|lashes|lip|lips|face|throat|tongue|chest|whole|skin|vision|sight|upper|lower|inner|outer,
         mine, i am, im, ive, i have, i had, i got, i cant, i cannot, i feel, i felt, i woke, i keep, i can, i think,
         i still, i do, myself, on me, to me, i was, for me, i look, i, me, ur girl, yours truly,
-        two|2 husbands|hubbies|boyfriends|wives|mums|moms|dads|bosses|mothers|fathers|partners
+        two|2 husbands|hubbies|boyfriends|wives|mums|moms|dads|bosses|mothers|fathers|partners,
+        my
+        neck|mouth|breathing|head|gums|airway|airways|windpipe|gullet|lungs|breath|voice|body|pupil|pupils|cornea|eyeball|jaw|cheek|cheeks
     """,
     "proxy": """
         mum|mums|mom|moms|mam|mams|nan|nans|gran|grans|wife|wifes|daughter|daughters had|has|got hers|them done

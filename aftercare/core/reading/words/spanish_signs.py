@@ -116,7 +116,8 @@ SIGNS = {
         llora{n/}, lagrimeo, lagrimea{n/}, lagrimeando, lagrima{s/}, lagrimos{o/os}, agua .. <ojo>, <ojo> .. agua,
         aguad{o/os}, me sale agua, sale agua, salen lagrimas, aguos{o/os}, aguosito{s/}, chorrea{n/}, lloriquea{n/},
         lagrimeaban, me lloraba{n/}, lagrimean, lagrimear, lagrimeaba, me lagrimea{n/}, lloraba, no paran de llorar,
-        no para de llorar, llorar, un mar de lagrimas, llave abierta, derraman lagrimas
+        no para de llorar, llorar, un mar de lagrimas, llave abierta, derraman lagrimas,
+        lloron{/a/es/as}, lloroncit{o/os}
     """,
     "discharge": """
         lagana{s/}, legana{s/}, lagañas, laganos{o/a/os/as}, leganos{o/a/os/as}, chinguina{s/}, pitana{s/},
@@ -204,7 +205,8 @@ SIGNS = {
         anafilaxia, choque anafilactico, shock anafilactico, respirar me cuesta, respiro mal|con, jadeando, agitada
         .. aire, tragar .. cuesta, me pica la garganta y la lengua, lengua .. pica, pica la lengua,
         lengua .. trapo|estropajo|corcho|plastico|carton, cuesta .. pasar .. saliva|comida|agua|bocado, amarrado
-        .. pecho|garganta, pecho .. amarrado, respiro .. trapo|popote|almohada
+        .. pecho|garganta, pecho .. amarrado, respiro .. trapo|popote|almohada,
+        salbutamol, ventolin, nebuliz{ar/aron/arme/ador}, ahorcando .. cuello|garganta, manos .. cuello|garganta
     """,
     "in_eye": "en|al|dentro el|los|mi|mis|del <ojo>, al <ojo>",
     "glue_in_eye!": """
