@@ -106,7 +106,10 @@ ALARMS = {
         through .. <eye>,
         move|moving|moved .. <eye> .. makes|make|made .. yelp|scream|wince|cry|gasp|shout|sick|jump,
         look|looking .. makes|make|made .. yelp|scream|gasp|shout .. <eye>, want|wanna to?
-        scoop|cut|dig|pull|yank|pluck .. <eye> out
+        scoop|cut|dig|pull|yank|pluck .. <eye> out,
+        pain me die, paining .. cannot|cant|unable|unbearable, pain me well well, very paining, paining too
+        much|badly|severely, <sore> .. <cant> tolerate|endure|withstand, cant|cannot tolerate|endure|withstand
+        .. pain|hurt|hurting
     """,
     "poking!": """
         straight|right|deep into .. eyeball, sticking in there, lodged in .. <eye>, embedded in .. <eye>, stuck ..
@@ -184,7 +187,8 @@ ALARMS = {
         swim|swims|swimming|dances|dancing|jumps|jumping|floating|floats,
         black|grey|gray|dark|blank|missing|brown patch|hole|blob|bit|area|smear ..
         middle|centre|center|everything|look|see, grey|gray|brown|dark|sepia|dirty filter ..
-        <eye>|everything|vision, one|left|right eye .. sees nothing, eye .. sees nothing|nowt|zilch|nada
+        <eye>|everything|vision, one|left|right eye .. sees nothing, eye .. sees nothing|nowt|zilch|nada,
+        vision|sight|eyesight .. not|isnt proper|properly|right|normal|clear|good|same|great
     """,
     "breathing!": """
         puffing like, im puffing, im puffed, puffed out lying|sitting, out of puff, no puff, every gulp, each
@@ -257,7 +261,9 @@ ALARMS = {
         winded, puffer|ventolin|salbutamol|albuterol|nebuliser|nebulizer|inhaler|pump .. <useless>,
         used|needed|using|need|taken|had my? blue|brown|purple? puffer|ventolin|salbutamol|albuterol|inhaler,
         use|take my|the? blue|brown|purple? puffer|ventolin|salbutamol|albuterol|inhaler ..
-        times|twice|again|already, puffs .. puffer|ventolin|salbutamol|albuterol|inhaler
+        times|twice|again|already, puffs .. puffer|ventolin|salbutamol|albuterol|inhaler,
+        not|isnt|arent|aint breathing right|well|properly|normally|good|great, breathlessness, breath no dey
+        come, no fit breathe, cant get enough breath
     """,
     "glue_in_eye!": """
         <glue> .. eyewash, swimming in <glue>, <glue> .. straight in .. <eye>, squirt of <glue>, got <glue> in,
@@ -308,7 +314,8 @@ ALARMS = {
         unzip|unseal|unlock|budge|separate|part|lift|unstick|unglue|peel|crack|unfold|come apart|apart, cant ..
         prise|pry|lever|peel|tease|pull|work|ease .. <eye> .. apart|open, tried|trying to
         prise|pry|lever|peel|tease|pull .. <eye> .. open|apart .. no|wont|cant|nothing, pirate mode, cyclops,
-        one eyed .. stuck|glued|shut|sealed
+        one eyed .. stuck|glued|shut|sealed,
+        no fit open am|it|them|the, no gree open, <eye> no gree open
     """,
     "swollen_shut!": """
         <eye> .. disappeared|vanished, not even a slit, down to a slit, just|only|barely a slit, <eye> .. slit,

@@ -151,7 +151,8 @@ COMMANDS = {
         youll want to take me off, you can|may take me|us off, cross me off, tick me off the list,
         you|u|ye|yous didnt|dont|wouldnt text|message|email|contact|send|write me|us|these|this?
         again|anymore|further, appreciate|grateful|obliged .. you|u stopped|stop
-        texting|messaging|emailing|contacting|sending|writing
+        texting|messaging|emailing|contacting|sending|writing,
+        i want out, i wanna out, let me out of this|these|the
     """,
     "notstop": """
         pocket|butt|arse|accidental|wrong text|dial|message|call|typed|texted|dialled, cat|toddler|kid|baby

@@ -266,6 +266,10 @@ FIGURES = {
         popping|popped out .. at|when .. how|gorgeous|good|pretty|price|saw, nail polish remover .. smell|run
         out|bought,
         wait|waiting|suspense .. killing me, blind without .. tech|you|lash|lashes|glasses|specs, be blind
-        without
+        without,
+        itch has been|is|was? scratched, itch scratched, weeping|weep|sobbing|bawling|crying|teary at|over how,
+        take|takes|took|keep|kept|tear his|her|their|my|your|its eyes off, dont|wont|wouldnt|not|aint? hold|holding your|ur|ya breath,
+        swim|swimming|swam .. chlorine|chlorinated, chlorine|chlorinated pool, believe my|his|her|their eyes,
+        feast for the eyes, eyes on the prize, easy on the eye
     """,
 }

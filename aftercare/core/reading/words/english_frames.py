@@ -121,7 +121,7 @@ CLASSES = {
         intolerable severe brutal killer savage ridiculous unimaginable torture torturous crippling ungodly
         blinding searing diabolical
     """,
-    "painy": "pain pains hurt hurts hurting sore throbbing throb throbs ache aching aches soreness",
+    "painy": "pain pains hurt hurts hurting sore throbbing throb throbs ache aching aches soreness paining",
     "meds": """
         paracetamol codeine ibuprofen advil tylenol nurofen painkiller painkillers aspirin morphine meds tablets
         panadol motrin aleve cocodamol tramadol naproxen

@@ -229,7 +229,9 @@ SCOPE = {
         youd|you|would never|not have? known|know|guess|tell, youd never have known|guessed|thought, you wouldnt
         have? know|known|guess|guessed|tell, wouldnt have? known|know it|anything|there, like it never happened,
         as if it|nothing never? happened, not a trace left|by|now, no trace by|left|now, you could not
-        tell|guess, couldnt tell now|today|by, dried up by|before|overnight|since, dried right up
+        tell|guess, couldnt tell now|today|by, dried up by|before|overnight|since, dried right up,
+        then grand|fine|ok|okay|nothing|perfect|sound|normal|nowt|zilch, then all good|fine|grand,
+        normal|flat|clear by? <day>, back to normal by? <day>
     """,
     "near": """
         just|only a? smidge|smidgen|trace left|remaining, dregs, tail end,
@@ -356,7 +358,10 @@ SCOPE = {
         expected them to|it to, watch for like, anything i should watch for, do the lashes, does the
         glue|adhesive|remover, do the extensions, does glue, can|could|will|would|does|might the?
         glue|adhesive|remover|chlorine|steam|tint make|cause|give|burn|sting|irritate
-        you|people|someone|somebody|eyes|them, make you go|feel, how soon|quickly would|will|does|do
+        you|people|someone|somebody|eyes|them, make you go|feel, how soon|quickly would|will|does|do,
+        do|does|will|can lashes|extensions make|cause|hurt|sting|burn your|ur|you|the|eyes|me?, is|would|will it
+        be? painful|sore|uncomfortable|stingy having|getting|removing|taking|when, is|would|will it be?
+        painful|sore|uncomfortable to get|have|remove|take
     """,
     "notwill": """
         going to ..
@@ -365,7 +370,8 @@ SCOPE = {
         faint|pass|collapse|lose|die, gonna faint|pass|throw|lose|die, might be, may be, could be, might have,
         may have, could have, gonna be sick, going to be sick, about to faint, feel|feels|feeling|felt like
         im|i|ill gonna|going|about, gonna|going|about drop|collapse|keel|fall|black, gonna be
-        sick|drop|collapse|keel|black
+        sick|drop|collapse|keel|black,
+        should my throat|tongue|chest|lips|face|eye|eyes|lid|lids|vision .. feel|be|look|still
     """,
     "other": """
         girl|lady|woman|lad|fella|lass i sit|work|live|share|train|car|study with|beside|near|next|opposite,

@@ -77,6 +77,7 @@ CLASSES = {
     "sore": """
         sore soreness pain pains painful painfully hurt hurts hurting hurtin ache aches aching achy tender
         tenderness
+        paining
     """,
     "lot": """
         severe severely unbearable excruciating agony agonizing agonising intense insane intolerable unreal worst
