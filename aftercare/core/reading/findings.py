@@ -93,7 +93,7 @@ def _signs(page: Page) -> tuple[list[Mark], list[Mark]]:
     others = [mark for mark in found if is_elsewhere(page, mark) or is_of_a_thing(page, mark)]
     found = [mark for mark in found if mark not in others]
     found = [mark for mark in found if not _is_stuck_by_discharge(page, mark, found)]
-    found = [mark for mark in found if not _is_shed_tears(page, mark)]
+    found = [mark for mark in found if not _is_shed_tears(page, mark) and not _is_tap_water(page, mark)]
     if page.marks.get("scope:good_kind"):
         found = [mark for mark in found if mark.name not in _OF_LOOKS]
     return found, others
@@ -105,6 +105,23 @@ def _is_shed_tears(page: Page, mark: Mark) -> bool:
         return False
     shed = (one for one in page.named("scope:wept") if not one.start or page.tokens[one.start - 1].word not in _AS_IF)
     return any(page.sentence[one.start] == page.sentence[mark.start] for one in shed)
+
+
+_WATER = listed("water agua")
+_WASHES = listed("""
+    with warm cold tap hot cool lukewarm rinse rinsed rinsing wash washed washing flush flushed flushing splash splashed
+    bathed con eche lave enjuague enjuagando lavado lavando tibia fria
+""")
+_WASHING = 4  # words before the water
+
+
+def _is_tap_water(page: Page, mark: Mark) -> bool:
+    """Rinsed my eye under water; can't prise it open even with warm water."""
+    last = mark.end - 1
+    if mark.name != "sign:watering" or page.tokens[last].word not in _WATER or last == mark.start:
+        return False
+    before = range(max(0, last - _WASHING), last)
+    return any(page.tokens[place].word in _WASHES for place in before if page.sentence[place] == page.sentence[last])
 
 
 _AS_IF = listed("like though if ive i id as been")

@@ -44,6 +44,8 @@ _CLEARS = listed("""
     clears clear cleared clearing sorts sorted fixes fix goes gone better helps away back quita aclara pasa
     normal limpia mejora clearing shifts shift brings refocuses okay crisp clearly sharp sharpens focus ok fine
     until till off proper becomes
+    vanishes vanish disappears lifts wipes va desaparece arregla compone normal limpia mejora sharp sharpens
+    focus ok fine until till off proper becomes
 """)
 _FAILS = listed("nothing doesnt wont isnt not no nada odds difference didnt never cant still")
 
@@ -68,7 +70,8 @@ def with_glue(page: Page, found: list[Mark]) -> list[Mark]:
             is_another_sign = any(
                 other.name != mark.name and other.start < mark.end and mark.start < other.end for other in found
             )
-            if speaks and not known and not is_another_sign:
+            on_a_lid = any(other.end == mark.start and other.name in _ON_A_LID for other in found)
+            if speaks and not known and not is_another_sign and not on_a_lid:
                 taken.append(Mark("sign:glue_in_eye!", mark.start, mark.end))
         else:
             taken.append(mark)
@@ -78,6 +81,7 @@ def with_glue(page: Page, found: list[Mark]) -> list[Mark]:
     return sorted(taken, key=lambda mark: (mark.start, -mark.end))
 
 
+_ON_A_LID = listed("sign:rash sign:swelling sign:redness sign:discharge")  # "granitos en el párpado"
 _CHEMICAL = listed("acetone remover glue adhesive primer bonder superglue solvent acetona removedor pegamento")
 _BY_MISTAKE = listed(
     "mixed grabbed instead mistook mistaken confused swapped wrong mistake accident thought confundi equivoque"
@@ -130,7 +134,8 @@ _BLUR = listed("""
     read see focus screen text register reading
     foggy hazy fuzzy cloudy milky film smudgy blury nubladito nubladita lechosa misty off blurry blurred blur weird bad
     filmy smeary window glass greasy bleary empana borroso borrosa nublado nublada
-    nubla nublo empanada empanado
+    nubla nublo empanada empanado smear smears smeared smearing smudges smudge mist mists fogs fog steamy steamed
+    sharp clear filmed gunky
 """)
 
 

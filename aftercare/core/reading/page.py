@@ -32,7 +32,7 @@ _OVERRULED = {
     "topic:retention": ("scope:over",),
 }
 _CONTAINED = {
-    "sign:light": {"pain", "burning", "pain!", "watering", "sealed_eye!", "vision!", "agony"},
+    "sign:light": {"poking", "pain", "burning", "pain!", "watering", "sealed_eye!", "vision!", "agony"},
     "sign:pain!": {"watering", "poking"},
     "sign:swelling": {"rash", "watering"},
     "sign:hot_lid": {"burning"},
@@ -53,7 +53,7 @@ _CONTAINED = {
     "sign:rash": {"gritty"},
     "sign:poking": {"pain", "itching", "agony", "gritty"},
     "sign:watering": {"glue_in_eye!"},
-    "sign:glue_in_eye!": {"poking"},
+    "sign:glue_in_eye!": {"poking", "watering"},
 }
 
 

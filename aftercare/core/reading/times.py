@@ -53,6 +53,7 @@ def _is_mild(page: Page, sign: Mark) -> bool:
 
 _PAST_SIGNS = listed("""
     itched burned burnt stung watered teared ached throbbed puffed flared poked lloraban lloraron picaba picaban
+    ran wept leaked streamed swelled swole reddened flaked crusted hurt
     ardia ardian dolia dolian molesto molestaba enrojecieron enrojecio hincharon irritaron lloraba
 """)
 _DAYS = listed("""

@@ -17,7 +17,8 @@ _PUNCTUATION = {
     **dict.fromkeys(".!…¡。！;；", STOP),
     **dict.fromkeys("?¿？", ASK),
 }
-_PIECE = re.compile(r"\d+(?:[.,:/]\d+)*(?:%|[^\W\d_]+)?|[^\W\d_]+(?:'[^\W\d_]+)*'?\d*|\n|[^\w\s]|_")
+_STROKE_WORDS = r"w/(?:o(?!\w))?|b/c(?!\w)"  # without, with, because
+_PIECE = re.compile(_STROKE_WORDS + r"|\d+(?:[.,:/]\d+)*(?:%|[^\W\d_]+)?|[^\W\d_]+(?:'[^\W\d_]+)*'?\d*|\n|[^\w\s]|_")
 _DICTATED = {"comma": (",", COMMA), "coma": (",", COMMA)}  # a telephone that writes down what it hears
 CONTRACTIONS = {
     "can": "cant",

@@ -21,15 +21,19 @@ ALARMS = {
         shot everywhere, eye .. full of blood, filled with blood, blood pooled, pool of blood, blood spot covering,
         dark red, deep red, blood red, very dark red, deepest red, solid red, fire engine red, <eye> .. full|filled
         of|with blood, blood in .. <eye>, dark red .. <eye>, white{s/} .. <eye> .. blood, beet red, cherry red,
-        maroon, subconjunctival hemorrhage|haemorrhage, hyphema
+        maroon, subconjunctival hemorrhage|haemorrhage, hyphema,
+        black cherry, cherry|plum|wine|beetroot|claret|brick|ruby|oxblood|burgundy|blood|mulberry|aubergine
+        coloured|colored|eyeball|eye|white{s/}, <eye> .. ruby|mulberry|aubergine|eggplant|black cherry|blood
+        orange|raspberry|merlot red?, red as .. beetroot|cherry|rubies .. eyeball|white{s/}, white{s/} .. now ..
+        red|blood|burgundy|crimson
     """,
     "swelling!": """
         lip{s/}|tongue|mouth .. massive|enormous|ginormous|gigantic|humongous|doubled|trebled|growing, lip ..
         out past, lips .. out past, lip{s/} .. like a slug|duck, lip{s/} .. burst|bursting|shiny, tongue .. wet
         sock|flannel|steak|sponge, tongue .. fills|filling|fat|fatter, tongue feel fat, coupon{s/} ..
-        up|swollen|football, voice .. croaky .. lips, whole .. coupon,
-        free lip job, lip job, lip filler|fillers .. free, free filler|fillers, lip{s/} .. out to here, lip{s/}
-        .. growing|ballooned|ballooning|inflating|inflated|tripled, lip{s/} .. still .. bigger, mouth|lip{s/}
+        up|swollen|football, voice .. croaky .. lips, whole .. coupon, free lip job, lip job, lip filler|fillers
+        .. free, free filler|fillers, lip{s/} .. out to here, lip{s/} ..
+        growing|ballooned|ballooning|inflating|inflated|tripled, lip{s/} .. still .. bigger, mouth|lip{s/}
         look|looks|looking? stung, top|bottom|upper|lower lip ..
         double|twice|triple|enormous|huge|going|growing, tongue ..
         blew|blown|blows|ballooned|swole|expanded|doubled|tripled, tongue .. too .. for my? mouth, sowwy, no
@@ -50,7 +54,21 @@ ALARMS = {
         lip massive, cheeks .. up like, <face> <be>? <very>? <very>? <swell>, <face> <be> <be>? <very>? <very>?
         <swell>, swelling|swollen of|in|on|around my?|the? <face>, <swell> <face>, <swell> .. <face>, <face> ..
         <swell>, <face> .. blew|blown|blowing up, <face> .. like .. balloon, angioedema, angiooedema, <face> ..
-        doubled, <face> .. twice, whole face .. huge, face .. like football|pumpkin|moon|melon, fat lip{s/}
+        doubled, <face> .. twice, whole face .. huge, face .. like football|pumpkin|moon|melon, fat lip{s/} ..
+        inner tube{s/}|cushions|pillows|dinghy|dinghies, fat lip{s/},
+        coupon|gob|chops|kisser|mug|bake|phiz|mush|visage .. up|out|blown like, lip{s/} ..
+        ginormous|humongous|gigantic|mahoosive|gargantuan|monstrous|colossal|immense|whopping|burst|bursting|popping|explode|exploding|split|splitting,
+        lip{s/} .. hanging|dragging|drooping|flopping|lolling|down to .. slug|chin|like|off, tongue|lip{s/} ..
+        like|as ..
+        slug{s/}|sausage{s/}|steak|sponge|sock|brick|slab|liver|log|tyre|tire|banana{s/}|hotdog{s/}|cushion{s/}|pillow{s/},
+        tongue .. ginormous|humongous|gigantic|massive|enormous|filling|hanging|double|tripled|twice, tongue ..
+        too fat|big|thick|large|swollen, tongue .. fill{s/ing} my mouth, cant .. close|shut my mouth, cant shut
+        my lips, cant feel my lips|face|tongue|mouth, <fasced> ..
+        ginormous|humongous|gigantic|monstrous|balloons|ballooned, chin .. gone|disappeared|vanished ..
+        swell{ing}|swollen, no jawline|neck left, neck .. same width|wide as .. head, bubble head, bobblehead,
+        bobble head, lip{s/} .. blown|blew|puffed|pumped|swole|come|came .. up, <fasced> .. pumped|inflated ..
+        up, bike|foot|bicycle|tyre pump, half .. my? face .. gone|come|came|blown|puffed|swelled up, face .. up
+        like, cheek{s/} .. up like|blown
     """,
     "pain!": """
         beyond anything i can bear|stand|take, beyond bearing|bearable|endurance, more than i can
@@ -82,11 +100,29 @@ ALARMS = {
         <eye>, <sore> .. move|moving .. <eye>, <sore> .. look|looking up|down|sideways|side|around, move .. eye{s/}
         .. <sore>, pain on .. movement, pain with .. movement, hurts .. roll .. <eye>, pain .. through the roof,
         knife in .. <eye>, like .. knife, stabbed .. eye, pain i cant, worst ever pain, howling, doubled over ..
-        pain, level 10
+        pain, level 10,
+        no|without|with epidural .. worse|nothing, had|pushed|birthed .. babies|kids|twins|children .. worse|nothing, worse than
+        a? root canal|kidney stone|kidney stones|migraine|contraction|contractions|gallstones|broken
+        bone|bone|birth, cant .. take|stand|bear no more .. <sore>, cant .. take|stand|bear any more .. <sore>,
+        cant .. take|stand|bear .. pain|hurting|hurt|throbbing, <sore> .. at the end of my tether|rope|wits,
+        bang|banging my head .. wall .. <sore>, <sore> .. bang|banging my head, pain .. pulled my
+        hair|shaking|passed out|blackout|vomit, shaking with|from .. pain, pain .. blinding|searing|shooting ..
+        through .. <eye>,
+        move|moving|moved .. <eye> .. makes|make|made .. yelp|scream|wince|cry|gasp|shout|sick|jump,
+        look|looking .. makes|make|made .. yelp|scream|gasp|shout .. <eye>, want|wanna to?
+        scoop|cut|dig|pull|yank|pluck .. <eye> out,
+        pain me die, paining .. cannot|cant|unable|unbearable, pain me well well, very paining, paining too
+        much|badly|severely, <sore> .. <cant> tolerate|endure|withstand, cant|cannot tolerate|endure|withstand
+        .. pain|hurt|hurting
     """,
     "poking!": """
         straight|right|deep into .. eyeball, sticking in there, lodged in .. <eye>, embedded in .. <eye>, stuck ..
-        in .. eyeball, sticking out of .. eyeball, in my actual eyeball
+        in .. eyeball, sticking out of .. eyeball, in my actual eyeball,
+        speared|skewered|impaled|harpooned|spiked|pierced|punctured my|the <eye>,
+        splinter|needle|hook|pin|wire|lash|extension|spike|tweezer ..
+        stuck|lodged|embedded|through|clean|buried|wedged|deep .. eyeball|cornea, sharp .. gone|went|stuck
+        right|straight|deep|clean? in|into|through .. <eye>, gone|went into my <eye> .. not on it, through ..
+        eyeball|cornea, sticking|stuck|poking out of|from .. eyeball
     """,
     "vision!": """
         lost the picture, picture .. gone, straight lines .. wobbl{e/y/ing/ed}, lines .. wobbl{e/y/ing}, door
@@ -150,7 +186,22 @@ ALARMS = {
         dark, everything .. dim, everything .. gray|grey|black, went black, goes black, tunnel vision, cant make
         out, cant focus, wont focus, cant read .. text{s/}|screen|sign{s/}|print, lines .. wavy|bend, see ..
         wavy, seeing stars, seeing spots, see spots, visual disturbance, sparkles in, lightning .. corner|eye,
-        milky, change in .. vision|sight|eyesight, vision change{s/}, change to .. vision|sight
+        milky, change in .. vision|sight|eyesight, vision change{s/}, change to .. vision|sight,
+        brightness|dimmer|contrast|lights|light|lamp|blind|shutter .. down|off|low|out .. in .. <eye>, turned ..
+        brightness|dimmer|contrast|lights .. down|off|low .. <eye>,
+        lines|edges|frames|frame|walls|doorframe|tiles|kerbs|bricks|shelves ..
+        wobble|wobbles|wobbling|wobbly|bend|bends|bent|ripple|ripples|rippling|warp|warped|curve|curved|curvy|swim|swimming|shimmer|shimmering|melting|wiggle|wiggling|wonky,
+        heat haze, heat off .. road, heat off .. tarmac, seeing|see two|double|twin of, two|2 of
+        every{thing/one/body}, there{s/} two|2 of him|her|me|everyone|everybody|everything|every, as if .. clingfilm|saran|vaseline|cellophane, see|seeing|looking|look|everything .. clingfilm|saran|vaseline|cellophane|jelly|soup|treacle, cling film .. <eye>|everything, through cling|bubble|wax|greaseproof|bathroom|shower|wet film|wrap|paper|glass|door|screen, only|just see
+        light|shapes|shadows|outlines|blobs|shadow|half, just|only shapes|shadows|outlines|blobs, cant ..
+        recognise|recognize|tell faces|who, pitch black in|out of .. <eye>, like .. power cut in .. <eye>, <eye> .. switched|turned|clocked|knocked off, <eye> .. conked out, <eye> .. packed|given up|in,
+        half|part|bit|chunk|some .. i look at|see .. missing|gone|blank|black,
+        print|words|letters|page|text|subtitles ..
+        swim|swims|swimming|dances|dancing|jumps|jumping|floating|floats,
+        black|grey|gray|dark|blank|missing|brown patch|hole|blob|bit|area|smear ..
+        middle|centre|center|everything|look|see, grey|gray|brown|dark|sepia|dirty filter ..
+        <eye>|everything|vision, one|left|right eye .. sees nothing, eye .. sees nothing|nowt|zilch|nada,
+        vision|sight|eyesight .. not|isnt proper|properly|right|normal|clear|good|same|great
     """,
     "breathing!": """
         throat .. shrinking|shrunk|shrinks|narrowing|narrower, its closing .. throat, screw|scarf|clamp|vice ..
@@ -208,7 +259,31 @@ ALARMS = {
         anaphylaxis, anaphylactic, anaphylactic shock, suffocating, airway, cant talk properly, job .. getting? ..
         breath, puffing and wheezing, my breath .. short, using .. inhaler, inhaler .. isnt|not|wont, whistling ..
         breathe, <breathe> in gasps, panting, get my breath, catch my breath, sounds? like a? whistle, voice ..
-        hoarse, breathing like
+        hoarse, breathing like,
+        throat|gullet|windpipe|neck .. says|saying|said|going no|nope|nah|closed, spit|spat|spitting ..
+        food|toast|dinner|lunch|bread|breakfast|water .. gullet|throat, gullet,
+        screw|vice|vise|clamp|fist|fingers|cord|wire|scarf|collar|necktie|tie|belt|python|snake|boa|zip|zip-tie
+        round|around|on|at|gripping|squeezing .. throat|neck|windpipe, <tingly> ..
+        on|in|round|around|across|over|along|inside my|the? <mouth>, <tingly> ..
+        tip|edge|edges|end|side|sides|back|roof of .. tongue|lip|lips|mouth, lick|licked|licking ..
+        battery|batteries|9v, tongues .. pins and needles, shallow|short|tiny|quick|little breaths, breath at a
+        time, half a breath, cant .. deep breath, breathe in all the way, cant .. full breath|lungful, <airway> .. on strike, <airway> .. playing|packing|packed|giving|seizing|seized|closed|clogging up, <airway> .. shut|shutting down, gulp|gulping
+        .. fish|air, like a fish out of water, lost|losing my voice .. throat|swell{ing}|tight, voice ..
+        squeak{y/ing}|whisper|rasp{y/ing}|strangled|duck|helium, barking cough, coughing .. cant stop ..
+        breath{e}, coughing .. since .. glue|lashes .. tight, cant .. swallow .. my? own? spit|saliva|drool,
+        dribbling|drooling .. cant|swallow, going|goes down the wrong way .. everything|water|food,
+        breathe|breathing|breath .. through ..
+        flannel|towel|cloth|pillow|blanket|sock|mud|cotton|sponge|custard|treacle|snorkel|scarf, bolt upright ..
+        breathe|breath|air, sit|sitting|sat|stand|standing|propped .. up|upright to breathe|breath, few words at
+        a time, couple of words at a time, word at a time, between words .. breath|air, stop for air, air ..
+        past my|the throat|chest|collarbone|neck|lungs, no air .. going|getting in|down|through,
+        hand|hands|arm|fingers round|around my? neck|throat, huffing and? puffing|blowing, puffing and? blowing,
+        winded, puffer|ventolin|salbutamol|albuterol|nebuliser|nebulizer|inhaler|pump .. <useless>,
+        used|needed|using|need|taken|had my? blue|brown|purple? puffer|ventolin|salbutamol|albuterol|inhaler,
+        use|take my|the? blue|brown|purple? puffer|ventolin|salbutamol|albuterol|inhaler ..
+        times|twice|again|already, puffs .. puffer|ventolin|salbutamol|albuterol|inhaler,
+        not|isnt|arent|aint breathing right|well|properly|normally|good|great, breathlessness, breath no dey
+        come, no fit breathe, cant get enough breath
     """,
     "glue_in_eye!": """
         bonding stuff|agent|liquid .. lid|eye|eyeball, it went in .. glue, went in. the glue, remover ..
@@ -227,7 +302,9 @@ ALARMS = {
         splash{ed/} .. <glue> .. <eye>, drop|bit|blob|splash|drip|some of .. <glue> .. in|into .. <eye>, <eye> ..
         <glue> in it, <glue> in it, <eye> .. full of <glue>, got .. <glue> .. in .. <eye>|it, touched .. <eye> ..
         with .. <glue>, <glue> .. touched .. eyeball, <glue> stuck .. eyeball, chemical burn, chemical in, chemical
-        splash
+        splash,
+        <glue> .. on .. actual|very|bare|naked <eye>, <glue> .. on .. surface of .. <eye>, mistook .. <glue> ..
+        drops, wrong bottle .. <eye>, squeezed|squirted|put <glue> in .. <eye>
     """,
     "sealed_eye!": """
         wont unzip, unzip .. eye, pirate mode, swollen i cant lift it, cant lift it, puffed .. over .. slit, no
@@ -261,7 +338,13 @@ ALARMS = {
         open, unable to open, impossible to open, cant pry|peel .. open, cant separate .. lids|eyelids|lashes|<eye>,
         lids wont separate|part, <eye> .. wont part, top and bottom .. stuck|glued, upper .. lower .. stuck|glued
         together, pry .. eye .. open, cant lift my? .. lid, only open one eye, one eye .. wont open, open one eye
-        only, shut tight, clamped shut, eye .. closed up
+        only, shut tight, clamped shut, eye .. closed up,
+        <eye> .. wont|cant|not|doesnt|refuses|refusing
+        unzip|unseal|unlock|budge|separate|part|lift|unstick|unglue|peel|crack|unfold|come apart|apart, cant ..
+        prise|pry|lever|peel|tease|pull|work|ease .. <eye> .. apart|open, tried|trying to
+        prise|pry|lever|peel|tease|pull .. <eye> .. open|apart .. no|wont|cant|nothing, pirate mode, cyclops,
+        one eyed .. stuck|glued|shut|sealed,
+        no fit open am|it|them|the, no gree open, <eye> no gree open
     """,
     "swollen_shut!": """
         <eye> .. disappeared|vanished, not even a slit, down to a slit, just|only|barely a slit, <eye> .. slit,
@@ -270,7 +353,9 @@ ALARMS = {
         swell{ing}|swollen|puffed,
         swell close, swell finish .. open,
         closed from|by|with swelling, completely closed .. swelling, shut from|with swelling, swollen|swelled|puffed|swole|swoll|puffy|swelling .. shut|closed|close, so swollen .. cant|barely|wont ..
-        open|see, <swell> so much .. cant|wont .. open, <swell> .. cant .. open, shut .. swelling
+        open|see, <swell> so much .. cant|wont .. open, <swell> .. cant .. open, shut .. swelling,
+        <swell> .. cant|cannot|barely|hardly lift|raise|part|move it|them|the|my? <eye>?, <swell> .. only|just
+        .. lash|lashes .. visible|showing|sticking, <eye> .. swallowed|eaten .. <swell>
     """,
     "hives!": """
         broke out .. urticaria,
@@ -290,7 +375,12 @@ ALARMS = {
         arms|chest|belly|stomach|legs|back|torso|trunk|neck|tummy, rash|bumps|itchy .. whole|entire body, rash ..
         arms|chest|belly|stomach|legs|back|torso|trunk|body, itchy all over, itching all over, welts ..
         arms|chest|belly|stomach|legs|back|torso|neck, hives spreading, rash .. spreading down, bumps .. all over
-        my? body|arms|chest, broke|broken|breaking out .. all over, body .. hives|welts
+        my? body|arms|chest, broke|broken|breaking out .. all over, body .. hives|welts,
+        inch of me without .. hive{s/}|welt{s/}|rash|bump{s/}|spot{s/}|blotch, one|1|single? inch .. without ..
+        hive{s/}|welt{s/}|bump{s/}, nowhere on me .. hive{s/}|itch{y/ing}|welt{s/}, everywhere .. itch{es/ing/y}
+        and? hives|welts|blotches, hives .. all the way|down|up|round|around to|my ..
+        legs|arms|feet|back|neck|tummy|stomach, like a human strawberry|dalmatian|pizza, dot to dot ..
+        body|arms|legs|skin
     """,
     "faint!": """
         out cold, dropped in the kitchen|hall|bathroom|shower|shop,
@@ -311,7 +401,13 @@ ALARMS = {
         head, lightheadedness, dizzy, dizziness, dizzier, woozy, syncope, syncopal, presyncope, presyncopal, near
         syncope, collapsed, collapse, collapsing, going to faint, feel faint, room .. spinning, head .. spinning,
         about to drop, keeling over, keeled over, swooning, lost consciousness, unconscious, knees ..
-        buckled|buckling, gone clammy, cold sweat, nearly went down, legs .. jelly, gonna pass, wobbly
+        buckled|buckling, gone clammy, cold sweat, nearly went down, legs .. jelly, gonna pass, wobbly,
+        grab|grabbed|grabbing|cling|clinging|hold|holding|clutch|clutching ..
+        banister|bannister|rail|railing|railings|doorframe|sink|worktop|sideboard|lamppost|counter, keep
+        nearly|almost going|falling|toppling|dropping|keeling over|down?, nearly|almost keeled|toppled|hit|went
+        over|deck|floor|down, ears .. ringing .. clammy|floor|black|grey|gray|dizzy|faint, clammy ..
+        ringing|black|grey|gray|floor|dizzy|faint, legs .. from under me, legs .. go|went|gone ..
+        floor|ground|spaghetti|noodles
     """,
     "injury!": """
         sharp .. gone|went|going|go into|in|inside .. <eye>, gone in|into my? .. eye not on, in it not on it,
@@ -330,15 +426,18 @@ ALARMS = {
         <eye>, stabbed .. <eye>, tweezer{s/} .. in|into .. <eye>, tweezer{s/} ..
         poked|jabbed|stabbed|scratched|hit|slipped, poked|jabbed|stabbed|scratched|nicked|gouged .. with ..
         tweezer{s/}, punctured .. <eye>, <eye> .. punctured|torn|ripped|scratched|injured|gashed|sliced, injured ..
-        <eye>, eye injury, scissor{s/} .. <eye>, <eye> .. bleeding, tore .. eyelid, ulcer .. <eye>, corneal ulcer, corneal, lash .. gone into .. eyeball
+        <eye>, eye injury, scissor{s/} .. <eye>, <eye> .. bleeding, tore .. eyelid, ulcer .. <eye>, corneal ulcer, corneal, lash .. gone into .. eyeball,
+        cut|nick|slice|tear|hole|gash|graze|scratch .. on|in|across .. white|eyeball|cornea|iris of?,
+        pierced|punctured|sliced|slit|tore|torn|ripped .. eyeball|cornea|lid|eyelid|white,
+        gone|went|going|right|straight|clean|stuck|poked|stabbed through my|the? eyelid|lid|eye|eyeball
     """,
     "bulging!": """
         eyeball{s/} .. bulgin, bulgin, <eye> .. protrud{es/ing/ed}, protruding, <eye> .. forward, eye .. like a
-        frog|pug, goggle eyed, <eye> .. coming out, <eye> .. out of its|my head,
-        eye .. sticking out further, sticking out further than, sticking out more than, eye ..
-        sticks|stick|stuck out, sticks out more, pushed forward, pushed out, bulges, bulges out, bug eyed,
-        popping out .. socket, coming out of .. socket, <eye> .. bulging, bulging <eye>, <eye> ..
-        sticking|popping|poking|bugging out, proptosis, bulging out
+        frog|pug, goggle eyed, <eye> .. coming out, <eye> .. out of its|my head, eye .. sticking out further,
+        sticking out further than, sticking out more than, eye .. sticks|stick|stuck out, sticks out more,
+        pushed forward, pushed out, bulges, bulges out, bug eyed, popping out .. socket, coming out of ..
+        socket, <eye> .. bulging, bulging <eye>, <eye> .. sticking|popping|poking|bugging out, proptosis,
+        bulging out, tongue .. sticking out
     """,
     "pupil!": """
         one|left|right .. dilated .. other, <eye> dilated, black of .. <eye> ..

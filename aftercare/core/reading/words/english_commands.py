@@ -147,7 +147,15 @@ COMMANDS = {
         buzz{ing}, dont blow|blowing up my phone, blow up my phone, blocking the next, block the next, dont blow
         up, wish|want|like|asked|asking|need to be contacted|texted|messaged|emailed|called
         further|again|anymore, not .. to be contacted|texted|messaged|emailed, get off this|the|your|ur list,
-        prefer|rather|like not .. <msg>, prefer|rather not to? get|receive|have
+        prefer|rather|like not .. <msg>, prefer|rather not to? get|receive|have,
+        no need .. send|text|message|email|write|ping .. anymore|again|now, no need ..
+        send|text|message|email|write|ping .. any more, dont need .. send|text|message|email .. anymore|again,
+        dont need .. send|text|message|email .. any more, no need for .. texts|messages|emails|reminders|these,
+        youll want to take me off, you can|may take me|us off, cross me off, tick me off the list,
+        you|u|ye|yous didnt|dont|wouldnt text|message|email|contact|send|write me|us|these|this?
+        again|anymore|further, appreciate|grateful|obliged .. you|u stopped|stop
+        texting|messaging|emailing|contacting|sending|writing,
+        i want out, i wanna out, let me out of this|these|the
     """,
     "notstop": """
         no more .. hurting|pain|itch{ing}|burn{ing}|swelling|crying|stinging|agony|watering, take .. no more ..
@@ -189,7 +197,9 @@ COMMANDS = {
         these, take them off, take my lashes off, take these off, get them off, get these off, end of, ends, the
         end, in the end, quit my job, quit smoking, quit the, quit work, quit being, quit it youre, cancel
         my|the|today|tomorrow|our|friday|thursday|monday|tuesday|wednesday|saturday|sunday|fridays|thursdays ..
-        appointment|appt|fill, dont text back .. busy
+        appointment|appt|fill, dont text back .. busy,
+        no more of this|the|that hurting|pain|itching|itch|burning|stinging|agony|swelling|soreness|watering,
+        cant|cannot|couldnt take|stand|bear no|any more
     """,
     "start": """
 

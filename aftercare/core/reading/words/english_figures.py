@@ -294,6 +294,24 @@ FIGURES = {
         dinner|toast|food|cake|pan|house|candle|roast, spots on the book|calendar, spots for lashes|a, the pink
         ones|set|brush|lashes|pack, wear|in|love the pink, burning through my|money|cash, popping out of|in ..
         selfie|pic|photo|pics|selfies, <eye> .. popping out of|in .. selfie|pic|photo|pics|selfies, red|pink is
-        my color|colour
+        my color|colour,
+        burning hot take|tip|opinion|topic|question|gossip|tea, hot water bottle,
+        watch|watching|watched|waiting|looking|checking|checked|monitoring|braced|bracing .. for ..
+        reaction|reactions|redness|swelling, his|her|their|everyones|everybodys|mums|moms|peoples|best|priceless reaction, what a reaction, reaction from|of my|the|everyone|him|her|them|people,
+        cross|crosses|crossing|crossed|crisscross|crisscrossing|tangled|twisting ..
+        needles|swords|knitting|chopsticks, knitting needles, can still? see out of it|them|both
+        fine|perfectly|ok|okay|alright|grand?, see out of it|them|both? fine|ok|okay|perfectly|grand|alright,
+        lips|lip|filler|fillers|botox|tooth|teeth|wisdom|nose|rhinoplasty|dentist|jaw|tonsils|surgery|op|operation
+        done|out|removed|tomorrow|tmrw|booked|next|on|this|appointment .. so|and|will ..
+        swollen|swelling|puffy|numb|bruised|sore|massive|huge, wheezing with laughter, wheezing at the|this|that|your|her|his before|after|pic|photo|picture|meme|joke|video,
+        breathtaking .. gasped, literally breathtaking, popping out of my head at|with|when|how, eyes ..
+        popping|popped out .. at|when .. how|gorgeous|good|pretty|price|saw, nail polish remover .. smell|run
+        out|bought,
+        wait|waiting|suspense .. killing me, blind without .. tech|you|lash|lashes|glasses|specs, be blind
+        without,
+        itch has been|is|was? scratched, itch scratched, weeping|weep|sobbing|bawling|crying|teary at|over how,
+        take|takes|took|keep|kept|tear his|her|their|my|your|its eyes off, dont|wont|wouldnt|not|aint? hold|holding your|ur|ya breath,
+        swim|swimming|swam .. chlorine|chlorinated, chlorine|chlorinated pool, believe my|his|her|their eyes,
+        feast for the eyes, eyes on the prize, easy on the eye
     """,
 }

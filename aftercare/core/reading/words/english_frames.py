@@ -57,20 +57,28 @@ CLASSES = {
     """,
     "like": "like as resembling resembles if though similar imagine",
     "feelslike": "like as though imagine rubbed put threw poured tipped squirted full",
-    "airway": "throat windpipe airway airways gullet chest lungs lung ribcage oesophagus esophagus",
+    "airway": """
+        throat windpipe airway airways gullet chest lungs lung ribcage oesophagus esophagus breastbone sternum
+        thorax
+    """,
     "closingin": """
         closing closed close closes shutting shut squeezing squeezed squeezes squeeze narrowing narrow narrows
         narrowed constricting constricted constriction tight tighter tightness tightening tightens thick thicker heavy heaviness lump ball golf blocked blocking clogged crushing crushed
         pressure weight rattling rattly rattle whistling whistle whistles band strangled strangling choked choking
         choke burning itchy itching fuzzy furry scratchy tickly numb tingly tingling funny weird strange odd
         pinched straw fist hand hands rope noose belt strap vice vise clamp clamped knot
+        shrinking shrinks shrunk smaller clenching clenched clenches seizing seized cinched cinching tightens
+        gripping gripped squashed squashing swells
     """,
-    "air": "breathe breathes breathing breath breaths air oxygen inhale inhaling exhale exhaling",
+    "air": """
+        breathe breathes breathing breath breaths air oxygen inhale inhaling exhale exhaling lungful lungfuls
+    """,
     "airless": """
         struggle struggling struggled hard harder difficult difficulty difficulties trouble problems problem issue
         issues effort laboured labored short shorter shallow wheezy raspy noisy whistling rattling heavy fast faster
         quick rapid tight whistle squeak squeaky squeaking crackly crackling wheezes fighting battling gulp gulping gasp gasping suck sucking straw stirrer snorkel pillow gulps
         chore battle impossible properly fully hurts painful
+        fight war mission marathon slog workout gym wheezier raggedy ragged jerky
     """,
     "fluster": "try tries trying hard gotta struggle struggling cant couldnt barely hardly twice",
     "downit": "water sips sip food spit saliva drool tablet tablets pill pills drink drinks anything nothing tea toast",
@@ -78,12 +86,14 @@ CLASSES = {
     "tingly": """
         tingle tingles tingling tingly numb numbness fizzy fizz fizzing prickly prickling prickles buzz buzzing
         pins dead asleep itchy itching itches burning furry fuzzy heavy slurring rubbery weird funny strange
+        fizzes tingled fuzz stinging zingy zinging staticky static
     """,
-    "fasced": "face head lips lip tongue mouth cheeks cheek jaw throat neck chin",
+    "fasced": "face head lips lip tongue mouth cheeks cheek jaw throat neck chin mush gob chops jowls",
     "round": """
         football footballs balloon balloons pumpkin moon melon watermelon hamster chipmunk blowfish pufferfish
         basketball beachball cabbage potato tomato bread dough sausage sausages tyre tire dinghy inflatable monster
         alien stranger elephant boxer dogs hotdogs football
+        beachballs pumpkins melons puffer toad bullfrog cushion cushions rugby spacehopper inner airbag
     """,
     "sighted": "vision sight eyesight",
     "dimming": """
@@ -96,11 +106,14 @@ CLASSES = {
     "smudge": """
         smudge smudges smear smears blob blobs shadow shadows curtain veil mist fog haze cloud
         clouds cobweb cobwebs cobwebby web blank blot blotch shade shutter
+        
     """,
     "seen": "vision sight eye eyes eyesight view everything middle centre center lens",
     "reading": """
         phone screen text texts clock menu sign signs plate plates print writing label telly tv register till computer spreadsheet receipt subtitles emails
         letters words numbers paper book newspaper price labels dashboard watch monitor whiteboard board chart
+        bus buses numberplate numberplates prices aisle packet packets captions road newspaper timetable kindle
+        page pages
     """,
     "part": "open opened opening part separate separated prise pry unstick unglue peel apart budge crack unseal",
     "lashes": "lash lashes eyelash eyelashes lids lid eyelids eyelid",
@@ -113,10 +126,12 @@ CLASSES = {
         dripped drip drips dripping ran run runs running got get gets getting went go going leaked leaking leaks
         seeped splashed splash squirted fell fallen dropped trickled slid flicked flew shot poured spilled spilt
         sprayed landed oozed rolled slipped came
+        dribbled dribbling trickling seeping dropping dripped sloshed slopped
     """,
     "spilling": """
         dripped drip drips dripping ran run runs running leaked leaking leaks seeped splashed splash squirted trickled
         poured spilled spilt sprayed oozed splattered
+        dribbled dribbling dribbles drizzled sloshed slopped squished oozing trickling seeping seeps leaky
     """,
     "notable": """
         cant cannot couldnt unable cnt barely hardly struggling struggle trouble difficulty impossible hard harder
@@ -128,7 +143,7 @@ CLASSES = {
         intolerable severe brutal killer savage ridiculous unimaginable torture torturous crippling ungodly
         blinding searing diabolical
     """,
-    "painy": "pain pains hurt hurts hurting sore throbbing throb throbs ache aching aches soreness",
+    "painy": "pain pains hurt hurts hurting sore throbbing throb throbs ache aching aches soreness paining",
     "meds": """
         paracetamol codeine ibuprofen advil tylenol nurofen painkiller painkillers aspirin morphine meds tablets
         panadol motrin aleve cocodamol tramadol naproxen
@@ -144,6 +159,7 @@ CLASSES = {
         cushions plum plums grape grapes egg eggs golfball golfballs golf ping peach peaches hamster chipmunk
         blowfish pufferfish goldfish fish bee bees wasp wasps troll ogre bulldog pug walnut walnuts mushroom bagel
         doughnut donut dumpling dumplings gremlin potato potatoes bug tennis slits rolls
+        conker conkers haggis scone dumpling meatball meatballs bap satsuma satsumas kiwi mango
     """,
     "stoner": """
         stoned stoner high weed spliff drunk hungover hangover rabbit rabbits vampire vampires zombie zombies

@@ -123,7 +123,9 @@ SCOPE = {
         good|well|right|great|ok|okay|myself|nice, doesnt feel nice|great|ok, not feeling
         good|well|great|right|myself, cant|cannot|couldnt|wouldnt|wont say its|theyre|it|they|my
         not|isnt|arent|doesnt|dont, no|any significant|real|big? change|improvement in|to the?
-        swelling|redness|itching|itch|pain|burning|soreness|discharge|crust
+        swelling|redness|itching|itch|pain|burning|soreness|discharge|crust,
+        not a? 1|one|single|an? inch|bit|part|patch|spot|square .. without, rather|prefer|wait|waiting|hold|leave|let .. went|goes|gone|settled|settles|calmed|calms|cleared|clears|healed|heals|subsided|subsides down|up?
+        before|first, until|till|til .. goes|gone|settles|calms|clears|subsides|heals down|away|up?
     """,
     "returns": """
         up they came again, up it came again, came up again, come up again, up again, flared up again, flared
@@ -239,7 +241,13 @@ SCOPE = {
         on its own, on its own, by itself, went on its own, then nothing, and then nothing, then it
         left|stopped|went|quit|passed|cleared, it left, dry as .. since, dry since, day 2|two|3|three nothing,
         the day of, day of only, everything is great|fine|good|perfect|normal|ok, everythings
-        great|fine|good|perfect|normal|ok, all is well|good|fine|great
+        great|fine|good|perfect|normal|ok, all is well|good|fine|great,
+        youd|you|would never|not have? known|know|guess|tell, youd never have known|guessed|thought, you wouldnt
+        have? know|known|guess|guessed|tell, wouldnt have? known|know it|anything|there, like it never happened,
+        as if it|nothing never? happened, not a trace left|by|now, no trace by|left|now, you could not
+        tell|guess, couldnt tell now|today|by, dried up by|before|overnight|since, dried right up,
+        then grand|fine|ok|okay|nothing|perfect|sound|normal|nowt|zilch, then all good|fine|grand,
+        normal|flat|clear by? <day>, back to normal by? <day>
     """,
     "near": """
         nearly|almost|practically|virtually away|finished|done|over|gone|clear|there, just about
@@ -283,7 +291,9 @@ SCOPE = {
         mentioned, you warned, youd said, all but gone|vanished|disappeared|cleared, wee bit left, touch left,
         gone right down, right down, gone down loads|lots|massively|considerably, on its last legs, tail end,
         last bit, faintest, and going, on its way, down to .. tenth|half|quarter|third|fraction, tenth of,
-        fraction of, quarter of, nearly|almost|mostly|basically stopped|settled|quit|healed|faded
+        fraction of, quarter of, nearly|almost|mostly|basically stopped|settled|quit|healed|faded,
+        nearly|almost|practically|virtually away|vanished|disappeared|faded, once|twice a day now
+        instead|rather, now instead of every|constantly
     """,
     "worse": """
         decided to stay, here to stay, hanging around, not leaving, refuses|refusing to go|leave|budge|shift, and they
@@ -309,7 +319,9 @@ SCOPE = {
         in high school, a while ago|back, ages ago, way back, years back, before i found|came|met|started, with
         someone else, somewhere else, last summer, last winter, last spring, last fall i, last christmas, before
         you, before i switched, the other salon, two|three|four|five|2|3|4|5|6|six|ten|10|couple|few of?
-        years|months ago, donkeys years, back then, when i first started|tried|got
+        years|months ago, donkeys years, back then, when i first started|tried|got,
+        had hives|welts|rash|reaction|allergy|swelling|it|that|this once, once from|off
+        a|eating|strawberries|nuts|prawns|shellfish|penicillin|antibiotics|kiwi|eggs|latex|wasp|bee
     """,
     "notpast": """
         im|am|are|is|got|getting|get|be|being|become used to,
@@ -336,7 +348,8 @@ SCOPE = {
         even if, unsure if, if you look, if i close, if i touch, if i rub, if i press, if i look, if i blink, if i
         move, if you could, if possible, if thats ok, if thats okay, tell if, if not, if i open, if i lie, if
         anything its, if im honest, if im being honest, if you dont mind, if you can, if you have, dunno if, no idea
-        if, curious if, concerned if
+        if, curious if, concerned if,
+        sorry|apologies|soz|sowwy|forgive|excuse|pardon me? if i|this|it|im|theres|its|i'm
     """,
     "will": """
         would a|an|the lift|removal|tint|fill|infill|patch|set|remover, does a|the lift|removal|patch, less
@@ -372,7 +385,10 @@ SCOPE = {
         expected them to|it to, watch for like, anything i should watch for, do the lashes, does the
         glue|adhesive|remover, do the extensions, does glue, can|could|will|would|does|might the?
         glue|adhesive|remover|chlorine|steam|tint make|cause|give|burn|sting|irritate
-        you|people|someone|somebody|eyes|them, make you go|feel, how soon|quickly would|will|does|do
+        you|people|someone|somebody|eyes|them, make you go|feel, how soon|quickly would|will|does|do,
+        do|does|will|can lashes|extensions make|cause|hurt|sting|burn your|ur|you|the|eyes|me?, is|would|will it
+        be? painful|sore|uncomfortable|stingy having|getting|removing|taking|when, is|would|will it be?
+        painful|sore|uncomfortable to get|have|remove|take
     """,
     "notwill": """
         going to ..
@@ -381,7 +397,8 @@ SCOPE = {
         faint|pass|collapse|lose|die, gonna faint|pass|throw|lose|die, might be, may be, could be, might have,
         may have, could have, gonna be sick, going to be sick, about to faint, feel|feels|feeling|felt like
         im|i|ill gonna|going|about, gonna|going|about drop|collapse|keel|fall|black, gonna be
-        sick|drop|collapse|keel|black
+        sick|drop|collapse|keel|black,
+        should my throat|tongue|chest|lips|face|eye|eyes|lid|lids|vision .. feel|be|look|still
     """,
     "other": """
         wee fella|fellas|fella's|lad|lads|boy|girl, young fella|lad|one|ones, wee ones, the
@@ -423,7 +440,10 @@ SCOPE = {
         took|take|taking|drove|driving|drive|walked|walking|walk|fed|feeding|collected|collecting my|the kid|kids|son|daughter|toddler|baby|dog|cat|mum|mom|dad|sister|brother|husband|wife|partner|boyfriend|friend|niece|nephew|grandson|granddaughter|child|children|puppy|horse, picked|picking|dropped|dropping up|off? my|the kid|kids|son|daughter|toddler|baby|dog|cat|mum|mom|dad|sister|brother|husband|wife|partner|boyfriend|friend|niece|nephew|grandson|granddaughter|child|children|puppy|horse, playing with|feeding|holding|hugging|cuddling my|the kid|kids|son|daughter|toddler|baby|dog|cat|mum|mom|dad|sister|brother|husband|wife|partner|boyfriend|friend|niece|nephew|grandson|granddaughter|child|children|puppy|horse, kid|kids|son|daughter|toddler|baby|dog|cat|mum|mom|dad|sister|brother|husband|wife|partner|boyfriend|friend|niece|nephew|grandson|granddaughter|child|children|puppy|horse stuck|poked|jabbed|scratched|hit|kicked|elbowed|headbutted|smacked|licked|rubbed|threw, kid|kids|son|daughter|toddler|baby|dog|cat|mum|mom|dad|sister|brother|husband|wife|partner|boyfriend|friend|niece|nephew|grandson|granddaughter|child|children|puppy|horse accidentally|just stuck|poked|jabbed|scratched|hit|kicked|elbowed|headbutted|smacked, like someone|somebody, as if someone|somebody, as though someone|somebody, my
         eye|eyes|lid|lids|eyelid|eyelids|left|right|lash|lashes|lip|lips|face|throat|tongue|chest|whole|skin|vision|sight|upper|lower|inner|outer,
         mine, i am, im, ive, i have, i had, i got, i cant, i cannot, i feel, i felt, i woke, i keep, i can, i think,
-        i still, i do, myself, on me, to me, i was, for me, i look, i, me, ur girl, yours truly
+        i still, i do, myself, on me, to me, i was, for me, i look, i, me, ur girl, yours truly,
+        two|2 husbands|hubbies|boyfriends|wives|mums|moms|dads|bosses|mothers|fathers|partners,
+        my
+        neck|mouth|breathing|head|gums|airway|airways|windpipe|gullet|lungs|breath|voice|body|pupil|pupils|cornea|eyeball|jaw|cheek|cheeks
     """,
     "proxy": """
         mum|mums|mom|moms|mam|mams|nan|nans|gran|grans|wife|wifes|daughter|daughters had|has|got hers|them done
@@ -448,7 +468,10 @@ SCOPE = {
         mum|mom|mother|husband|sister|daughter|partner|boyfriend|wife|roommate, its ..
         mum|mom|mother|husband|sister|partner|boyfriend here|writing|texting|typing, im her
         mum|mom|mother|husband|sister|daughter, wife|daughter|mum|mom|sister|husband cant|cannot .. her|his
-        eyes, after|since your appointment, since you did|done her, you did her eyes
+        eyes, after|since your appointment, since you did|done her, you did her eyes,
+        wont|doesnt|didnt|too|not tell|want|wants|shy|like|bother|ask|text|write|message ..
+        herself|himself|themselves, she|he|daughter|son .. is|was too|so?
+        shy|embarrassed|scared|polite|busy|proud|stubborn to? tell|text|say|write|ask|message|bother
     """,
     "minenot": """
         mine havent, mine hasnt, mine dont, mine doesnt, mine didnt, mine arent, mine isnt, mine werent, mine never,
@@ -475,7 +498,10 @@ SCOPE = {
         insists, insisted, made me, makes, making, convinced, suggested, had to, gave, give, giving, keep telling,
         keeps telling, keeps saying, keep saying, concerned, who is a, whos a, is a nurse, is a doctor, is a
         pharmacist, sent me, a nurse, freaked, panicking, screamed, called, looks at me, teasing, teased, staring,
-        teases, rang, fetched
+        teases, rang, fetched,
+        goes|went|like|all why|what|whats|omg|wtf|oh|your|ur|you|u|babe|girl|mate|is|are|have|jesus|blimey|eek,
+        clocked, spotted my|that|it|the, shouted, yelled, gasped, shrieked, double take, pulled me aside,
+        whispered, flagged it|my, pointed out, googled, facetimed, swore
     """,
     "thing": """
         price, prices, cost, costs, bill, fee, total, purse, wallet, ego, pride, app, website, site, page, pdf, form,

@@ -70,10 +70,14 @@ CLASSES = {
         swelling swollen swell swells swelled swole swoll puffy puffed puffing puff puffs puffier inflamed ballooned
         ballooning balloon balloons enlarged bloated edema oedema edematous fat bigger
     """,
-    "huge": "big large huge massive enormous giant thick fatter fat double",
+    "huge": """
+        big large huge massive enormous giant thick fatter fat double ginormous humongous gigantic mahoosive
+        colossal monstrous gargantuan bigger larger
+    """,
     "sore": """
         sore soreness pain pains painful painfully hurt hurts hurting hurtin ache aches aching achy tender
         tenderness
+        paining
     """,
     "lot": """
         severe severely unbearable excruciating agony agonizing agonising intense insane intolerable unreal worst
@@ -93,7 +97,8 @@ SIGNS = {
         redder, pink, pinkish, pinkness, pinker, bloodshot, erythema, erythematous, hyperemia, hyperaemia,
         conjunctival injection, injected, <eye> .. like tomato{es/}, pinkeye, veins .. <eye>, veiny, <eye> ..
         flushed, crimson, <eye> look .. stoned|high, rosy <eye>, <eye> .. rosy, look .. been crying, look like i ..
-        smok{ed/ing}, <eye> .. scarlet, rubor, burst blood vessel{s/}
+        smok{ed/ing}, <eye> .. scarlet, rubor, burst blood vessel{s/},
+        dey red, don red, e red
     """,
     "swelling": """
         pillows over|under .. <eye>, <eye> .. put on weight, put on weight .. overnight, boxer after round,
@@ -124,7 +129,10 @@ SIGNS = {
         chalazion, hordeolum, bags .. bigger, quincke, like .. punched, like .. boxer|boxing, <eye> .. half
         shut|closed|open, <eye> .. fat, fat <eye>, fat lid{s/}, <eye> .. bulge{s/d/}, <eye> heavy and thick,
         distended, swelt, swellings, swells up, blown up like, blew up like, blowing up like, <eye> .. blew|blown
-        up, <eye> .. ballooned
+        up, <eye> .. ballooned,
+        don swell, dey swell, e swell, <eye> up like, <eye> is|are|has|have .. up like ..
+        <round>|<frogs>|football|footy|balloon, eye{s/}|lid{s/} .. come|gone|went|blown|puffed|swelled up like,
+        footy|conker|haggis|bap|dumpling{s/} .. <eye>, like .. been stung|punched|mugged|smacked|thumped
     """,
     "itching": """
         knuckles .. lids|eyes, ants .. lids|lid|eye|eyes|lash|lashes, ants crawling|marching|doing, cant stop
@@ -134,7 +142,9 @@ SIGNS = {
         at, scratched at, rubbing at, rubbing them, cant stop rubbing, keep rubbing, keep scratching, itch, itchy,
         itching, itches, itched, itchin, itchiness, itchier, itchyness, pruritus, pruritic, scratchin, scratching,
         want to|wanna scratch, need|wanting to scratch, scratch my eyes out, wanna claw|rip, claw my eyes out,
-        rubbing .. <eye>, rub my .. <eye>, tickly, tickling, <eye> .. tickle{s/}, ticklish, make{s/} itch
+        rubbing .. <eye>, rub my .. <eye>, tickly, tickling, <eye> .. tickle{s/}, ticklish, make{s/} itch,
+        dey scratch|itch|ishing me?, scratching me, are scratching me, is scratching me, eating me alive ..
+        itch{y/ing}
     """,
     "burning": """
         dey pepper me, pepper me, peppery, eye{s/} .. pepper, chilli|chili|wasabi|vinegar|onion|lemon juice in,
@@ -146,7 +156,9 @@ SIGNS = {
         juice, feels hot, like fire, burn, burns, burning, burnin, burned, burnt, sting, stings, stinging, stingin,
         stung, stingy, smarting, smarts, on fire, prickly, prickling, nipping, nippy, scalding, like acid, like
         chilli|chili|pepper, feel{s/} hot, <eye> <be>? <very>? <very>? hot, hot <eye>,  spicy, soap in .. <eye>, like
-        soap, like onion{s/}, chopping onions, sizzling
+        soap, like onion{s/}, chopping onions, sizzling,
+        pepper|peppers|peppering me, like pepper, peppering me, pepper dey, dey pepper|burn|hot me?, burn me|dem bad|well
+        bad, like .. slicing|chopping|cutting onion{s/}
     """,
     "pain": """
         paining, eina, eyeache, eye ache, wee twinge, niggly, bruise, <eye> .. murder, gives me gyp, giving me gyp,
@@ -155,7 +167,8 @@ SIGNS = {
         tender, tenderness, throb, throbs, throbbing, throbbed, owie, ouchie, owwie, stabbing, sharp pain, bruised,
         bruisey, pulling pain, discomfort, uncomfortable, killing me, eye{s/} .. killing me, raw, <eye> .. raw,
         painfull, sensitive to .. touch, pounding .. <eye>, <eye> .. pounding, pressure behind .. <eye>, pressure in
-        .. <eye>, ouch, shooting pain, smarting pain, stab of, punch{ed/} in the eye
+        .. <eye>, ouch, shooting pain, smarting pain, stab of, punch{ed/} in the eye,
+        dey pain|paining|hurt me?, paining me, is paining, are paining
     """,
     "watering": """
         eye{s/} .. crying all, crying all the day, eyes .. havent|not stopped|stop running, havent stopped
@@ -183,7 +196,9 @@ SIGNS = {
         weep, weeps, streaming, stream, streams, leaking, leaky, leaks, lacrimation, epiphora, runny, running
         nonstop, <eye> .. run|running|runs, waterworks, waterfall, <eye> .. faucet{s/}|tap{s/}|drip{s/ping}, wont
         stop crying, keep{s/} crying, <eye> <be>? crying, <eye> wont|cant|dont .. crying, crying nonstop, wet <eye>, <eye> .. wet, lacrimating,
-        dripping, eye{s/} .. flood{ing/ed}
+        dripping, eye{s/} .. flood{ing/ed},
+        dey run|bring|drop water, dey water, bringing water, <eye> .. been|keep|keeps|started running,
+        havent|hasnt stopped running, crying all .. day
     """,
     "discharge": """
         snotty stuff, snotty, snot .. <eye>, eye snot, eye boogers|bogeys|bogies|buggers, jelly stuff|bits in ..
@@ -254,7 +269,9 @@ SIGNS = {
         hide|hiding from .. light, wince .. light, squint{ing/} .. light, screen{s/} .. hurt{s/ing}, daylight ..
         hurt{s/ing}|painful|unbearable|bother{s/ing}, light is too much, lights are too much, lights off, curtains
         drawn|closed|shut, sensitive to bright, glare .. hurt{s/ing}|bother{s/ing}, headlights .. hurt{s/}, windows
-        hurts
+        hurts,
+        sun|daylight|light|lights|brightness|screen|lamp stab{s/bed/bing} .. it|them|me|my|<eye>, everything
+        bright .. hurt{s/}|<sore>, anything bright .. hurt{s/}|<sore>
     """,
     "gritty": """
         sand feeling, sand .. feeling, half of bondi, half the beach|desert|sahara, beach in there, gravel
@@ -267,7 +284,8 @@ SIGNS = {
         eye{s/} are|is|feel|feels|so|super|really|been|get|keep .. dry, like a? grain|grains, piedrita, rubbing
         sand, feel{s/} like gravel, like .. pebble, like theres dust, beach in, gritty, grit, grittiness, sand in ..
         <eye>, sandpaper, grainy, scratchy, foreign body sensation, fb sensation, gravel, like .. dust, dry <eye>,
-        dryness, dust in .. <eye>, like .. crumb{s/}, glass in .. <eye>
+        dryness, dust in .. <eye>, like .. crumb{s/}, glass in .. <eye>,
+        sand|sandy|grit|gritty|dusty|gravel feeling|feel|sensation, feeling of|like? grit|sand|gravel|glass
     """,
     "poking": """
         fish bone .. lid, fishbone, something lodged under|in, lodged under|in .. lid, sticky out one ..
@@ -284,7 +302,9 @@ SIGNS = {
         something|somethings stuck, something .. under .. lid, foreign body, lash .. in .. <eye>, one .. in ..
         <eye>, pointing into .. <eye>, pointy, spiky, spikey, tugging, pulling on .. lid, pulling at .. lid, pulls,
         scratching .. eyeball, scratches my eye, rubbing against, something in it, stab .. when, going into ..
-        eyeball, something there, touching .. eyeball, hair in .. <eye>, catching .. lid, piece of .. in my eye
+        eyeball, something there, touching .. eyeball, hair in .. <eye>, catching .. lid, piece of .. in my eye,
+        stabbing|jabbing|spiking|spearing|digging|poking|pricking|scratching me, keeps?
+        stabbing|jabbing|spiking|spearing|pricking me|my|at|into, sticky out|outy one|lash|bit|hair|fan
     """,
     "vision": """
         bleary, vision|sight|view|<eye> .. unclear|bleary, letters|text|words|print|numbers|signs|screen ..

@@ -63,7 +63,10 @@ TOPICS = {
         keep|keeps falling|dropping|coming|shedding|popping, havent|hasnt|didnt|not|dont
         last|lasted|lasting|stay|stayed|hold|held, lasted <some> days|day|hours, fell in|into|off|out, bald,
         only lasted, <some> of .. ones .. gone|off|out|missing, <some> of the|my left|right? .. gone|missing,
-        single one .. budged, look like a plucked
+        single one .. budged, look like a plucked,
+        cross over each other, crossing over each other, crisscross{ing/ed}, twisted round|around each other,
+        shed a|the load|lot|bunch|few|handful|ton, gap .. drive .. through, gap .. could .. through, falling
+        falling, fall fall
     """,
     "booking": """
         double booked myself, suits me|us better|best, suit me|us better|best, end|start|beginning|middle of
@@ -207,7 +210,8 @@ TOPICS = {
         do, where do, who do, whom do, why do, is that an issue, is this an issue, is that a problem, an issue,
         what dissolves, what gets, all right to, alright to, ok to, cool if, any chance you, which curl, in
         purple|brown|colour|color|blue, come in purple|brown|colour|color|blue|different, where are you,
-        located, hold up in, would it be, might i, could i ask
+        located, hold up in, would it be, might i, could i ask,
+        how much is|for|are|does|do|would|will|to|it, wetin|wey be .. price|cost, how much una|you|u dey? charge
     """,
     "complaint": """
         lopsided, lop sided, expected|expecting better|more, underwhelmed, underwhelming, can|could barely|hardly tell ive|i, cant|couldnt tell ive|i, doesnt|dont|didnt look any different, no different
@@ -288,14 +292,16 @@ TOPICS = {
         my left, the left, on left, on my left, eye left, lid left, side left, l eye, l lid, l side, eye l, lefty,
         left is|was|has|hurts|itches|burns|looks|feels|stings|started|still|got, left's, lefts, os, left hand side,
         left ones, just left, just the left, in left, only left, left red|swollen|puffy|itchy|sore, both left, hers
-        left, his left, left upper, left .. is|was fine|ok
+        left, his left, left upper, left .. is|was fine|ok,
+        left lids|uns
     """,
     "right": """
         are eye|lid|eyelid|upper|lower, right
         eye|lid|eyelid|side|one|upper|lower|inner|outer|corner|lash|lashes|lashline|eyelash|eyebrow|eyes|only|pupil|cornea|brow|cheek|top|bottom,
         my right, the right, on right, on my right, eye right, lid right, side right, r eye, r lid, r side, eye r,
         righty, right is|was|has|hurts|itches|burns|looks|feels|stings|started|got, right's, rights, od, right hand
-        side, right ones, just the right, in right, only right, right red|swollen|puffy|itchy|sore, right upper
+        side, right ones, just the right, in right, only right, right red|swollen|puffy|itchy|sore, right upper,
+        right lids|uns
     """,
     "both": """
         both, both eyes|lids|eyelids|sides|of, either <eye>|side|one, each <eye>|side, neither eye|lid|side, two

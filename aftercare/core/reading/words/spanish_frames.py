@@ -71,6 +71,7 @@ CLASSES = {
         sandias ladrillo rabano rabanos marihuano mariguano pimiento granada frambuesa salmon
         jitomate jitomates tomate tomates conejo conejos marihuana mota fumada grifa pacheca desvelada cruda borracha
         vampiro diablo semaforo sangre fresa fresas
+        guinda cereza cerezas betabel remolacha ladrillo
     """,
     "quema": """
         chile chiles limon jabon shampoo champu cebolla alcohol vinagre cloro acido fuego lumbre brasa brasas vaporub
@@ -78,7 +79,10 @@ CLASSES = {
     """,
     "granito": "arena arenita tierra tierrita piedritas piedrita polvo vidrio vidrios basura basurita lija migajas sal",
     "clavo": "aguja agujas alfiler alfileres espina espinas clavo clavos pelo pelito alambre astilla pestana pelusa",
-    "claridad": "luz luces sol claridad foco focos pantalla lampara faros",
+    "claridad": """
+        luz luces sol claridad foco focos pantalla lampara faros brillo brillito resplandor flash flashes celu
+        destello sol solazo lamparita bombilla bombillo farol
+    """,
     "moleste": """
         molesta molestan molestando lastima lastiman duele duelen cala calan mata matan hiere hieren arde arden quema
         queman encandila fastidia tortura ciega pega pegan friega

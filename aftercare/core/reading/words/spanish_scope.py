@@ -132,7 +132,7 @@ SCOPE = {
         ponerselas|ponerlas|ponermelas|quitarmelas, duele la remocion|el retiro|el retoque|mucho ponerse, va a, van
         a, me va a, me van a, se va a, podria, podrian, puede que, pueden, da alergia, dan alergia, causa, causan,
         provoca, para que no, para evitar, evitar, prevenir, miedo de, miedo a, miedo que, pense que, crei que,
-        pensaba que, pensé que, temia, riesgo, es normal que pique, sirve para, duele el, duele la, duele ponerse,
+        pensaba que, pensé que, temia, riesgo, es normal que pique, sirve para, duele el|la proceso|procedimiento|retoque|relleno|retiro|remocion|aplicacion|lifting|laminado|tinte|tratamiento|extension|prueba, duele ponerse,
         duele quitarse, duele cuando las|te|se, duele ponerselas, duele quitarselas
     """,
     "notwill": """

@@ -9,17 +9,22 @@ CLASSES = {
     "ojo": """
         ojo ojos ojito ojitos parpado parpados parpadito parpaditos ojazo vista eye eyes lid lids lagrimal
         lagrimales pestaña pestana ojillo
+        vistas
     """,
     "goma": """
         pegante pegantes pegamento pegamentos goma cola adhesivo removedor remover acetona primer solvente quimico
         quimicos tinte glue adhesive pega disolvente oxigenada producto bonder resistol liquido kola
     """,
-    "cara": "cara rostro labio labios lengua boca garganta cachetes cuello trompa jeta mejillas",
+    "cara": """
+        cara rostro labio labios lengua boca garganta cachetes cuello trompa jeta mejillas bemba hocico morros
+        morro bembas
+    """,
     "hinch": """
         hinchad{o} hinchada hinchado hinchados hinchadas hinchadita hinchadito hinchaditos hinchaditas hincho hinchó
         hinchando hincha hinchan hincharon inflamado inflamada inflamados inflamadas inflamo inflamando inflama
         inflamaron inflamadito inflamaditos hinchazon inflamacion hinchadisima hinchadisimo hinchadisimos
         hinchadisimas hinchadota hinchadote
+        infla inflao inflada inflado infladas inflados inflando inflo inflaron
     """,
 }
 
@@ -36,7 +41,10 @@ SIGNS = {
     "redness!": """
         rojo oscuro, rojos oscuros, rojo sangre, muy oscuro el rojo, sangre en .. <ojo>, <ojo> .. sangre, <ojo> ..
         lleno de sangre, derrame .. <ojo>, <ojo> .. derrame, rojo vino, rojo intenso oscuro, granate, <ojo> ..
-        sangrando, derrame
+        sangrando, derrame,
+        color guinda|cereza|tinto|vino|granate|borgona|bordo|betabel|remolacha|ladrillo|ciruela|sangre|rubi,
+        rojo guinda|cereza|tinto|vino|granate|betabel|remolacha|ciruela|rubi,
+        <ojo> .. como vino|sangre|granate|betabel|remolacha|cereza|tinto, rojo .. como vino|sangre
     """,
     "swelling": """
         hincharse, hincharseme, hinchandose, hincharme, hinchandome, hinchandoseme, inflamarse, inflamarseme,
@@ -54,7 +62,11 @@ SIGNS = {
         <ojo> .. botado, botado para|pa fuera|afuera, saliendo para|pa fuera|afuera, mas salido que, <ojo> .. salido para|pa fuera, labios .. pato, <cara> .. <hinch>, <cara> .. enorme|gigante|deforme|gorda|gordos, cara .. irreconocible, no
         me reconozco, <hinch> .. <cara>, angioedema, <ojo> .. saltado{s/}, se me salta{n/} .. <ojo>, se me sale{n/} .. <ojo>, <ojo> .. salido{s/}, toda la cara ..
         deform{e/ada}, <cara> .. como globo|pelota, <cara> .. deformad{o/a/os/as}, cara .. monstruo, <cara> .. el
-        doble, se me salen los ojos, ojo salid{o/ito}
+        doble, se me salen los ojos, ojo salid{o/ito},
+        <cara> ..
+        gordisim{o/a/os/as}|gord{o/a/os/as}|gordot{e/a/es/as}|enorme{s/}|inmens{o/a/os/as}|gigante{s/}|grandot{e/a/es/as}|grandisim{o/a/os/as},
+        no me cabe{n/} .. boca, no me cabe la lengua, lengua .. no .. cabe, no puedo cerrar la boca, no siento
+        los labios|la lengua|la boca|la cara, se me durmio|duerme .. cara
     """,
     "itching": """
         picarme, picandome, rascarme, rascandome, rascarmelos, rascandomelos,
@@ -110,7 +122,8 @@ SIGNS = {
         llora{n/}, lagrimeo, lagrimea{n/}, lagrimeando, lagrima{s/}, lagrimos{o/os}, agua .. <ojo>, <ojo> .. agua,
         aguad{o/os}, me sale agua, sale agua, salen lagrimas, aguos{o/os}, aguosito{s/}, chorrea{n/}, lloriquea{n/},
         lagrimeaban, me lloraba{n/}, lagrimean, lagrimear, lagrimeaba, me lagrimea{n/}, lloraba, no paran de llorar,
-        no para de llorar, llorar, un mar de lagrimas, llave abierta, derraman lagrimas
+        no para de llorar, llorar, un mar de lagrimas, llave abierta, derraman lagrimas,
+        lloron{/a/es/as}, lloroncit{o/os}
     """,
     "discharge": """
         lagana{s/}, legana{s/}, lagañas, laganos{o/a/os/as}, leganos{o/a/os/as}, chinguina{s/}, pitana{s/},
@@ -196,7 +209,10 @@ SIGNS = {
         hormigue{a/o/ando}, lengua .. dormid{a/o}, lengua .. adormecida, boca .. hormigueo|dormida|adormecida,
         labios .. dormidos|hormiguean|hormigueo, asfixi{a/o/ando/andome}, sofoc{a/o/ada/ando}, sibilancia{s/},
         anafilaxia, choque anafilactico, shock anafilactico, respirar me cuesta, respiro mal|con, jadeando, agitada
-        .. aire, tragar .. cuesta, me pica la garganta y la lengua, lengua .. pica, pica la lengua
+        .. aire, tragar .. cuesta, me pica la garganta y la lengua, lengua .. pica, pica la lengua,
+        lengua .. trapo|estropajo|corcho|plastico|carton, cuesta .. pasar .. saliva|comida|agua|bocado, amarrado
+        .. pecho|garganta, pecho .. amarrado, respiro .. trapo|popote|almohada,
+        salbutamol, ventolin, nebuliz{ar/aron/arme/ador}, ahorcando .. cuello|garganta, manos .. cuello|garganta
     """,
     "in_eye": "en|al|dentro el|los|mi|mis|del <ojo>, al <ojo>",
     "glue_in_eye!": """

@@ -67,7 +67,10 @@ TOPICS = {
         .. borrosa, borrosa la foto, foto sale|salio borrosa, nublado .. dia, dia nublado, esta nublado, cielo
         nublado, nublado afuera, sensacion, brotar, brote de, me falta tiempo, me falta, veo todo
         lindo|bonito|bien|divino|perfecto, precio .. dolio|duele|arde|ardio, borrosa la pantalla|foto|imagen,
-        pantalla .. borrosa
+        pantalla .. borrosa,
+        me veo|miro borros{a/o}|roja|rojo|hinchada|hinchado .. foto|selfie|video|videollamada,
+        salgo|sali|salimos borros{a/o/as}|roja|rojo|hinchada .. foto|selfie|video, foto|selfie|video ..
+        borros{a/o}
     """,
     "fine": """
         que bueno que|yo voy|vengo contigo, bueno que voy contigo, menos mal que, las mias estan|quedaron
