@@ -28,6 +28,7 @@ ALARMS = {
         red|blood|burgundy|crimson
     """,
     "swelling!": """
+        tongue .. sticking out,
         lip{s/}|tongue|mouth .. massive|enormous|ginormous|gigantic|humongous|doubled|trebled|growing, lip ..
         out past, lips .. out past, lip{s/} .. like a slug|duck, lip{s/} .. burst|bursting|shiny, tongue .. wet
         sock|flannel|steak|sponge, tongue .. fills|filling|fat|fatter, tongue feel fat, coupon{s/} ..
@@ -437,7 +438,7 @@ ALARMS = {
         sticking out further than, sticking out more than, eye .. sticks|stick|stuck out, sticks out more,
         pushed forward, pushed out, bulges, bulges out, bug eyed, popping out .. socket, coming out of ..
         socket, <eye> .. bulging, bulging <eye>, <eye> .. sticking|popping|poking|bugging out, proptosis,
-        bulging out, tongue .. sticking out
+        bulging out
     """,
     "pupil!": """
         one|left|right .. dilated .. other, <eye> dilated, black of .. <eye> ..

@@ -106,7 +106,6 @@ CLASSES = {
     "smudge": """
         smudge smudges smear smears blob blobs shadow shadows curtain veil mist fog haze cloud
         clouds cobweb cobwebs cobwebby web blank blot blotch shade shutter
-        
     """,
     "seen": "vision sight eye eyes eyesight view everything middle centre center lens",
     "reading": """
