@@ -20,8 +20,8 @@ from scipy.sparse import csr_matrix
 
 sys.path.insert(0, str(Path(__file__).resolve().parents[2]))  # run as a script from anywhere
 
-from aftercare.core.reading import features, lexicon, second  # noqa: E402
-from aftercare.core.reading.phrases import endings  # noqa: E402
+from aftercare.core.reading import features, grading, lexicon, second  # noqa: E402
+from aftercare.core.reading.phrases import Mark, endings  # noqa: E402
 from aftercare.core.reading.reader import unexplained  # noqa: E402
 from aftercare.core.reading.spelling import known  # noqa: E402
 from aftercare.core.reading.tokens import tokenize  # noqa: E402
@@ -41,11 +41,16 @@ def _is_about(topic: str, row: dict[str, Any]) -> bool:
     return topic in row["about"]
 
 
+def _tells_of(sign: str, row: dict[str, Any]) -> bool:
+    return sign in row["signs"]
+
+
 Label = Callable[[dict[str, Any]], bool]
 LABELS: dict[str, Label] = {
     "sign": lambda row: row["urgency"] in ("emergency", "same_day"),
     "emergency": lambda row: row["urgency"] == "emergency",
     **{topic: partial(_is_about, topic) for topic in ("stop", *second.TOPICS)},
+    **{f"sign:{sign}": partial(_tells_of, str(sign)) for sign in second.SIGNS},
 }
 THRESHOLDS = {"sign": second.SIGN, "emergency": second.EMERGENCY, "stop": second.STOP}
 
@@ -77,7 +82,8 @@ def _phrases() -> Iterator[tuple[str, dict[str, Any]]]:
         for named, is_sign in ((signs, True), (topics, False)):
             for name, text in named.items():
                 urgency = "none" if not is_sign else "emergency" if name.endswith("!") else "same_day"
-                row = {"urgency": urgency, "about": [] if is_sign else [name]}
+                signs = [str(sign) for sign in grading.named(Mark(name, 0, 0))] if is_sign else []
+                row = {"urgency": urgency, "about": [] if is_sign else [name], "signs": signs}
                 for phrase in text.replace("\n", " ").split(","):
                     for spoken in {_spoken(phrase, lists, chance) for _ in range(TIMES)} - {""}:
                         yield spoken, row

@@ -74,7 +74,21 @@ def _answer(answer: str, question: str) -> Reading:
         return answered
     if found.long_ago:  # of what is urgent, the second opinion has no say by what was years ago
         opinion = opinion_of(answer, page, [*found.explained, *found.long_ago])
-    return _or_foreign(look_again(reading, opinion, page, found.explained), answer, page)
+    seen_again = look_again(reading, opinion, page, found.explained)
+    if seen_again.urgency in _URGENT and not seen_again.signs:
+        seen_again = _named(seen_again, opinion, answer)
+    return _or_foreign(seen_again, answer, page)
+
+
+_URGENT = {Urgency.SAME_DAY, Urgency.EMERGENCY}
+
+
+def _named(reading: Reading, opinion: Opinion, answer: str) -> Reading:
+    """Add the signs that the second opinion alone sees: the whole of her words stands behind them."""
+    signs = tuple(sign for sign in opinion.named if sign not in reading.negated)
+    return replace(
+        reading, signs=signs, why=(*(Finding(str(sign), answer, 0, len(answer)) for sign in signs), *reading.why)
+    )
 
 
 def _or_foreign(reading: Reading, answer: str, page: Page) -> Reading:

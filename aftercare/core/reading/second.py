@@ -16,11 +16,12 @@ import numpy as np
 import numpy.typing as npt
 
 from aftercare.core.reading import features
-from aftercare.core.reading.values import Topic
+from aftercare.core.reading.values import Sign, Topic
 
 WEIGHTS = Path(__file__).with_name("second.npz")
 TOPICS = (Topic.FINE, Topic.BOOKING, Topic.QUESTION, Topic.COMPLAINT, Topic.RETENTION)
-HEADS = ("sign", "emergency", "stop", *TOPICS)
+SIGNS = tuple(Sign)
+HEADS = ("sign", "emergency", "stop", *TOPICS, *(f"sign:{sign}" for sign in SIGNS))
 # Above these the model's word counts; chosen by leaving out whole hands, one after the other, `sam` to `yan` of the
 # labelled replies (1,050), and a few then raised where it took everyday sentences of the tests for signs; that of a
 # sure stop then lowered by `ida` to `ned` (600), of which it had seen nothing. Where the rules know what a reply is
@@ -41,6 +42,7 @@ DOUBTED = {Topic.BOOKING: 0.05, Topic.QUESTION: 0.05, Topic.COMPLAINT: 0.05, Top
 BELIEVED = {Topic.BOOKING: 0.4, Topic.QUESTION: 0.7, Topic.COMPLAINT: 0.3, Topic.RETENTION: 0.3, Topic.FINE: 0.5}
 # Praise, and no sign, in few words: "breathless, call an ambulance, I am gorgeous". A person sees to it.
 PRAISE, NO_SIGN_IN_PRAISE, NO_EMERGENCY_IN_PRAISE, FEW_WORDS = 0.5, 0.08, 0.05, 25
+NAMED = 0.5  # which sign it is, where the rules saw none
 # Beside a sign she seldom says that all is well.
 FINE_DOUBTED_BESIDE_SIGN, BELIEVED_BESIDE_SIGN = 0.1, 0.8
 
@@ -49,13 +51,14 @@ FINE_DOUBTED_BESIDE_SIGN, BELIEVED_BESIDE_SIGN = 0.1, 0.8
 class Opinion:
     """The chances, 0 to 1, that a reply tells of a current sign, of an emergency, of a wish for no more messages.
 
-    ``topics`` has those of what else it may be about.
+    ``topics`` has those of what else it may be about, ``signs`` those of each sign.
     """
 
     sign: float
     emergency: float
     stop: float
     topics: Mapping[Topic, float]
+    signs: Mapping[Sign, float]
 
     @property
     def topic(self) -> Topic | None:
@@ -66,6 +69,11 @@ class Opinion:
     def doubts(self, topic: Topic) -> bool:
         """Whether a word of this topic is likelier of another matter."""
         return self.topics.get(topic, 1.0) < DOUBTED[topic]
+
+    @property
+    def named(self) -> tuple[Sign, ...]:
+        """Which signs it tells of."""
+        return tuple(sign for sign, chance in self.signs.items() if chance > NAMED)
 
     def doubts_fine_beside_sign(self) -> bool:
         """Whether a word of praise beside a sign is likelier of another matter."""
@@ -87,10 +95,11 @@ def opinion(text: str, words: Iterable[str]) -> Opinion:
     """Return what the model makes of a reply's own words; ``words`` are the same as the lexicon spells them."""
     pieces, kinds = features.of(text, words)
     if not pieces:
-        return Opinion(0.0, 0.0, 0.0, {})
+        return Opinion(0.0, 0.0, 0.0, {}, {})
     weights, bias = _weights()
     scores = weights[pieces].sum(axis=0) / len(pieces) ** 0.5 + bias
     if kinds:
         scores = scores + weights[kinds].sum(axis=0) / len(kinds) ** 0.5
-    sign, emergency, stop, *about = (1 / (1 + np.exp(-scores))).tolist()
-    return Opinion(sign, emergency, stop, dict(zip(TOPICS, about, strict=True)))
+    sign, emergency, stop, *others = (1 / (1 + np.exp(-scores))).tolist()
+    about, named = others[: len(TOPICS)], others[len(TOPICS) :]
+    return Opinion(sign, emergency, stop, dict(zip(TOPICS, about, strict=True)), dict(zip(SIGNS, named, strict=True)))
