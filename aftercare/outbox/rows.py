@@ -12,10 +12,11 @@ from collections.abc import Callable, Collection, Iterable, Iterator, Mapping, S
 from contextlib import contextmanager
 from datetime import datetime
 from types import NoneType
-from typing import Any
+from typing import Any, Self
 
 import psycopg
 from django.db import connection
+from django.db.backends.utils import CursorDebugWrapper, CursorWrapper
 from django.db.models import JSONField, Model, QuerySet
 
 from aftercare.core import delivery
@@ -236,8 +237,16 @@ def _run_prepared(statement: str, given: Sequence[Any]) -> Iterator[psycopg.Curs
     connection.ensure_connection()
     connection.connection.prepare_threshold = _NEVER_UNASKED
     written = [_array(one) if isinstance(one, list) else one for one in given]
-    with connection.wrap_database_errors, psycopg.Cursor(connection.connection) as cursor:
-        yield cursor.execute(statement, written, prepare=True)
+    with _Preparing(connection.connection) as cursor:
+        # Django's wrapper counts it, translates errors and lets others know of it.
+        wrapper = CursorDebugWrapper if connection.queries_logged else CursorWrapper
+        wrapper(cursor, connection).execute(statement, written)
+        yield cursor
+
+
+class _Preparing(psycopg.Cursor[tuple[Any, ...]]):
+    def execute(self, query: Any, params: Any = None, **options: Any) -> Self:
+        return super().execute(query, params, **{**options, "prepare": True})
 
 
 def _array(values: list[Any]) -> list[Any] | str:
