@@ -2,7 +2,8 @@
 
 It makes a reply less urgent than the rules do only where few words are all praise, and then a person reads it. Where it
 sees danger, or a wish for an end of messages, that the rules do not, that is acted on if it is sure, and a person reads
-the reply as well. `tests/bench/train_reader.py` makes the weights.
+the reply as well, unless the wish is certain. Where the rules saw no sign in what is urgent, it names which it is.
+`tests/bench/train_reader.py` makes the weights.
 """
 
 from __future__ import annotations
