@@ -197,7 +197,7 @@ def _goes_on(page: Page, place: int, target: int, before_noun: bool) -> bool:
 
 _TROUBLES = listed("""
     bother trouble problem problems issue issues anything thing symptoms reaction reactions irritation discomfort
-    nothing bad complaints side effects nada molestia molestias problema problemas none not never
+    bad complaints side effects nada molestia molestias problema problemas
 """)
 
 
@@ -205,16 +205,13 @@ def _denies_a_sign(page: Page, mark: Mark, comma: int, target: int) -> bool:
     """Say whether what a verb denies before a comma is a sign or trouble, so that the list may go on after it."""
     if any(token.word in ("or", "nor") for token in page.tokens[comma : target + 3]):
         return True  # "haven't cried, swelled or crusted"
-    if _TROUBLES & {token.word for token in page.tokens[mark.start : comma]} - _TRIGGERS or mark.end == comma:
+    if _TROUBLES & {token.word for token in page.tokens[mark.start : comma]} or mark.end == comma:
         return True
     return any(
         name.startswith("sign:") and mark.start <= other.start < comma
         for name, marks in page.marks.items()
         for other in marks
     )
-
-
-_TRIGGERS = listed("none not never nothing")
 
 
 _UNTIL, _LATELY = listed("until till til hasta"), listed("now today tonight just last this yesterday hoy ahora")

@@ -5,11 +5,11 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from aftercare.core.reading import grading, times
+from aftercare.core.reading.elsewhere import is_elsewhere, is_of_a_thing
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
 from aftercare.core.reading.scope import Standing, standing_of
 from aftercare.core.reading.tokens import ASK, listed
-from aftercare.core.reading.whose import is_elsewhere, is_of_a_thing
 from aftercare.core.reading.words.tenses import PAST_WORDS, PRESENT_WORDS
 
 # They grade a sign beside them and are none by themselves.

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from aftercare.core.reading import blinking
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
 from aftercare.core.reading.tokens import listed
@@ -35,19 +36,6 @@ def _is_all_over(page: Page, current: list[Mark]) -> bool:
     return any(
         token.word in _BODY and where in sentences for token, where in zip(page.tokens, page.sentence, strict=True)
     )
-
-
-_BLINKS = listed("""
-    blink blinks blinked blinking parpadear parpadeo parpadeando pestanear pestaneo pestaneando
-""")
-_CLEARS = listed("""
-    clears clear cleared clearing sorts sorted fixes fix goes gone better helps away back quita aclara pasa
-    normal limpia mejora clearing shifts shift brings refocuses okay crisp clearly sharp sharpens focus ok fine
-    until till off proper becomes
-    vanishes vanish disappears lifts wipes va desaparece arregla compone normal limpia mejora sharp sharpens
-    focus ok fine until till off proper becomes
-""")
-_FAILS = listed("nothing doesnt wont isnt not no nada odds difference didnt never cant still")
 
 
 EYES = listed("""
@@ -107,8 +95,8 @@ def named(mark: Mark) -> tuple[Sign, ...]:
 
 def is_emergency(page: Page, current: list[Mark]) -> bool:
     """Say whether someone must act now."""
-    if clears_on_blinking(page):
-        current = [mark for mark in current if not _is_mere_blur(page, mark)]
+    if blinking.clears_on_blinking(page):
+        current = [mark for mark in current if not blinking.is_mere_blur(page, mark)]
     names = {mark.name.removeprefix("sign:") for mark in current}
     if "hospital!" in names and len(names) == 1:
         return False
@@ -127,41 +115,3 @@ def is_emergency(page: Page, current: list[Mark]) -> bool:
     if "redness" in names and ("light" in names or {"headache", "sickly"} <= names):
         return True
     return "fever" in names and bool(names & {"swelling", "hot_lid"})
-
-
-_BLUR = listed("""
-    blurring unclear soft smear smears bleary bleared blurs jelly petroleum cloud haze fog mist
-    read see focus screen text register reading
-    foggy hazy fuzzy cloudy milky film smudgy blury nubladito nubladita lechosa misty off blurry blurred blur weird bad
-    filmy smeary window glass greasy bleary empana borroso borrosa nublado nublada
-    nubla nublo empanada empanado smear smears smeared smearing smudges smudge mist mists fogs fog steamy steamed
-    sharp clear filmed gunky
-""")
-
-
-def _is_mere_blur(page: Page, mark: Mark) -> bool:
-    return mark.name.startswith("sign:vision") and any(
-        token.word in _BLUR for token in page.tokens[mark.start : mark.end]
-    )
-
-
-def clears_on_blinking(page: Page) -> bool:
-    """Say whether she says so: "blurry, a blink or two sorts it"."""
-    words = [token.word for token in page.tokens]
-    for place, word in enumerate(words):
-        if word in _BLINKS:
-            near = range(max(0, place - 8), min(len(words), place + 9))
-            fails = (at for at in near if words[at] in _FAILS and page.sentence[at] == page.sentence[place])
-            clears = any(words[at] in _CLEARS for at in near)
-            if clears and all(_denies_another_sign(page, at) for at in fails):
-                return True
-    return False
-
-
-def _denies_another_sign(page: Page, place: int) -> bool:
-    """Blurry, no pain, blinking fixes it: the "no" is not of the blinking."""
-    return any(
-        name.startswith("sign:") and not name.startswith("sign:vision") and mark.start == place + 1
-        for name, marks in page.marks.items()
-        for mark in marks
-    )

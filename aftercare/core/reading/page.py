@@ -94,7 +94,7 @@ def lay_out(tokens: list[Token], *, english: bool, spanish: bool) -> Page:
     return page
 
 
-_EYES = listed("eye eyes lid lids eyelid eyelids ojo ojos parpado parpados")
+EYES = listed("eye eyes lid lids eyelid eyelids ojo ojos parpado parpados")
 _FACE = listed("""
     face lips lip tongue throat mouth neck cheeks cara rostro labio labios lengua boca garganta cachetes
 """)
@@ -103,7 +103,7 @@ _FACE = listed("""
 def _is_of_eyes(tokens: list[Token], mark: Mark) -> bool:
     """My lips are fine and my eyes are swollen."""
     words = [token.word for token in tokens[mark.start : mark.end]]
-    eyes = [place for place, word in enumerate(words) if word in _EYES]
+    eyes = [place for place, word in enumerate(words) if word in EYES]
     faces = [place for place, word in enumerate(words) if word in _FACE]
     return bool(eyes and faces) and eyes[-1] > faces[-1] == 0
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from aftercare.core.reading import blinking
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
 from aftercare.core.reading.standing import Standing
@@ -117,7 +118,7 @@ def _resolution(page: Page, sign: Mark, signs: list[Mark], name: str) -> Mark | 
         if sign.name not in _OPENED and any(token.word in _OPENING for token in page.tokens[mark.start : mark.end]):
             continue  # it opened again: that ends the sticking, not what stuck
         comes_back = any(token.word == "back" for token in page.tokens[mark.start : mark.end])
-        if sign.name.startswith("sign:vision") and _is_by_blinking(page, mark):
+        if sign.name.startswith("sign:vision") and blinking.is_by_blinking(page, mark):
             continue  # "blurry, clears when I blink" is not over
         if sign.name.startswith("sign:vision") and comes_back:
             continue  # her sight hasn't come back
@@ -133,20 +134,6 @@ def _resolution(page: Page, sign: Mark, signs: list[Mark], name: str) -> Mark | 
         elif mark.start >= sign.end and _follows(page, mark, sign, signs):
             return mark
     return None
-
-
-_BLINK = listed("blink blinks blinked blinking parpadeo parpadear parpadeando pestaneo")
-_ENDED = listed("finished stopped over packed gone settled vanished quit")
-_BLINK_NEAR = 8  # tokens
-
-
-def _is_by_blinking(page: Page, mark: Mark) -> bool:
-    """Clearing as soon as I blink; cleared with blinking -- and not "the blink-it-away thing packed in"."""
-    if _ENDED & {token.word for token in page.tokens[mark.start : mark.end]}:
-        return False
-    near = range(max(0, mark.start - _BLINK_NEAR), min(len(page.tokens), mark.end + _BLINK_NEAR))
-    sentence = page.sentence[mark.start]
-    return any(page.tokens[place].word in _BLINK and page.sentence[place] == sentence for place in near)
 
 
 def _is_said_by_others(page: Page, mark: Mark) -> bool:

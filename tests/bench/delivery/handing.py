@@ -99,7 +99,7 @@ def one_round(
                 sys.exit(f"{Receipt.objects.count()} receipts of {number} came")
     passed, worked = time.monotonic() - began, time.process_time() - worked
     state = State.DELIVERED if receipts else State.HANDED_OVER
-    gone = Message.objects.filter(state=state).filter(occasion="prepare").count()
+    gone = Message.objects.filter(state=state, occasion="prepare").count()
     longest = max(Message.objects.values_list("segments", flat=True), key=lambda parts: parts or 0)
     if longest != 1:
         sys.exit(f"a text has {longest} parts")

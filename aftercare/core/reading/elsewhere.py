@@ -1,0 +1,69 @@
+"""What is said of a thing, or of another part of her: the price hurts, her feet are swollen."""
+
+from __future__ import annotations
+
+from aftercare.core.reading.page import EYES, Page
+from aftercare.core.reading.phrases import Mark
+from aftercare.core.reading.tokens import WORD, listed
+
+_WIDE = listed("""
+    sign:pain sign:burning sign:rash sign:itching sign:swelling sign:redness sign:pain! sign:watering
+    sign:redness!
+""")
+_POSSESSIVE = listed("my the her his your our in mi la el las los mis su tu")
+_OF_HERS = EYES | {"lashes"}
+_BEFORE, _AFTER = 4, 6  # tokens within which the other part stands
+
+
+_OF_THINGS = _WIDE | listed("sign:vision sign:vision! sign:sealed_eye! sign:light sign:poking sign:gritty")
+_IS = listed("is was are were goes go went looks look says say wont wouldnt doesnt dont hurts hurt made stings stung")
+_REACH = 4
+
+
+def is_of_a_thing(page: Page, sign: Mark) -> bool:
+    """Say whether the words are said of a thing: the price hurts, the page is blurry, the door won't open."""
+    if sign.name not in _OF_THINGS:
+        return False
+    clause = page.clause[sign.start]
+    for thing in page.named("scope:thing"):
+        if page.clause[thing.start] != clause or not 0 <= sign.start - thing.end <= _REACH:
+            continue
+        following = {token.word for token in page.tokens[thing.end : sign.end]}
+        if following & _IS and not _speaks_of_eyes(page, clause):
+            return True
+    return False
+
+
+def _speaks_of_eyes(page: Page, clause: int) -> bool:
+    return any(token.word in _OF_HERS for token, where in zip(page.tokens, page.clause, strict=True) if where == clause)
+
+
+def is_elsewhere(page: Page, sign: Mark) -> bool:
+    """Say whether the words are about another part of her: her back, her feet, her purse."""
+    if sign.name not in _WIDE:
+        return False
+    clause = page.clause[sign.start]
+    near = any(
+        page.clause[other.start] == clause and -_BEFORE <= other.start - sign.start <= _AFTER and _is_owned(page, other)
+        for other in page.named("scope:elsewhere")
+    )
+    return near and not _speaks_of_eyes(page, clause)
+
+
+# Parts that need no "my" where a sentence begins with them; "back" and "hand" have other meanings there.
+_PARTS = listed("""
+    legs feet foot knees knee shoulders arms hands ankles thighs calves shins hips nose scalp stomach tummy belly
+    piernas pies brazos manos hombros rodillas
+""")
+
+
+def _is_owned(page: Page, part: Mark) -> bool:
+    """Say whether a part is hers: "my hand", not "on the left hand side" nor "like a sunburn"; "legs are on fire"."""
+    before = page.tokens[part.start - 1] if part.start else None
+    if before is None or before.kind != WORD:
+        sentence = page.sentence[part.start]
+        said = {token.word for token, where in zip(page.tokens, page.sentence, strict=True) if where == sentence}
+        return page.tokens[part.start].word in _PARTS and not said & EYES  # "nose is itchy and so are my eyes"
+    if before.word not in _POSSESSIVE:
+        return False
+    return part.end == len(page.tokens) or page.tokens[part.end].word != "side"
