@@ -101,8 +101,10 @@ _FACE = listed("""
 
 
 def _is_of_eyes(tokens: list[Token], mark: Mark) -> bool:
-    """My lips are fine and my eyes are swollen."""
+    """My lips are fine and my eyes are swollen -- but not: my lips and my eyes are swollen."""
     words = [token.word for token in tokens[mark.start : mark.end]]
+    if words[1:2] in (["and"], ["y"]) and EYES & set(words[2:4]):
+        return False
     eyes = [place for place, word in enumerate(words) if word in EYES]
     faces = [place for place, word in enumerate(words) if word in _FACE]
     return bool(eyes and faces) and eyes[-1] > faces[-1] == 0

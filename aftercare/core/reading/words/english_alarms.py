@@ -69,7 +69,9 @@ ALARMS = {
         swell{ing}|swollen, no jawline|neck left, neck .. same width|wide as .. head, bubble head, bobblehead,
         bobble head, lip{s/} .. blown|blew|puffed|pumped|swole|come|came .. up, <fasced> .. pumped|inflated ..
         up, bike|foot|bicycle|tyre pump, half .. my? face .. gone|come|came|blown|puffed|swelled up, face .. up
-        like, cheek{s/} .. up like|blown
+        like, cheek{s/} .. up like|blown,
+        <swell> .. spread|spreading|moved|moving|travelled|travelling|creeping|crept|heading|reached .. to|down|into|onto|up my? mouth|lips|lip|cheek|cheeks|face|neck|jaw|throat|tongue,
+        <fasced> and my? <eye> .. blown|swollen|puffed|ballooned|inflated|swelled|swelling|puffy|massive|huge
     """,
     "pain!": """
         beyond anything i can bear|stand|take, beyond bearing|bearable|endurance, more than i can
@@ -83,6 +85,7 @@ ALARMS = {
         turn my head rather than|instead, turning my whole head, pain .. off the scale, pain .. on another
         level, worst thing ive ever felt, would rather .. give birth, worse than labour|labor|childbirth|kidney,
         begging for .. pain, want to|wanna rip|gouge .. <eye> out, rip my eye{s/} out, screaming pain,
+        want to|wanna rip|tear|gouge .. <eye> out, screaming pain,
         each|every time i move .. <eye>, every|each time i move it, when i move .. <eye> .. pain|hurt|hurts, moving .. <eye> .. pain|hurts, hurts to move it, hurts .. <eye> to move it, it hurts each|every time i move, never known|felt|had|experienced .. pain, pain like this, like no pain, hurts to look
         left|right|up|down|sideways|around|side|anywhere, pain .. look|looking left|right|up|down|sideways|around,
         moving .. <eye> kills|hurts|killing|agony|painful, kills .. move|moving|look|looking, cant even explain the
@@ -202,7 +205,8 @@ ALARMS = {
         black|grey|gray|dark|blank|missing|brown patch|hole|blob|bit|area|smear ..
         middle|centre|center|everything|look|see, grey|gray|brown|dark|sepia|dirty filter ..
         <eye>|everything|vision, one|left|right eye .. sees nothing, eye .. sees nothing|nowt|zilch|nada,
-        vision|sight|eyesight .. not|isnt proper|properly|right|normal|clear|good|same|great
+        vision|sight|eyesight .. not|isnt proper|properly|right|normal|clear|good|same|great,
+        telly|tv|moon|screen|clock|lamp|phone|cat|dog|everything|everyone|road|door .. has|got|have a? twin{s/}
     """,
     "breathing!": """
         throat .. shrinking|shrunk|shrinks|narrowing|narrower, its closing .. throat, screw|scarf|clamp|vice ..
@@ -345,7 +349,9 @@ ALARMS = {
         prise|pry|lever|peel|tease|pull|work|ease .. <eye> .. apart|open, tried|trying to
         prise|pry|lever|peel|tease|pull .. <eye> .. open|apart .. no|wont|cant|nothing, pirate mode, cyclops,
         one eyed .. stuck|glued|shut|sealed,
-        no fit open am|it|them|the, no gree open, <eye> no gree open
+        no fit open am|it|them|the, no gree open, <eye> no gree open,
+        <eye> is|are|has|have|been? superglued|cemented|welded|soldered|bonded|fused, <eye>
+        superglued|cemented|welded|soldered
     """,
     "swollen_shut!": """
         <eye> .. disappeared|vanished, not even a slit, down to a slit, just|only|barely a slit, <eye> .. slit,
@@ -381,7 +387,8 @@ ALARMS = {
         hive{s/}|welt{s/}|bump{s/}, nowhere on me .. hive{s/}|itch{y/ing}|welt{s/}, everywhere .. itch{es/ing/y}
         and? hives|welts|blotches, hives .. all the way|down|up|round|around to|my ..
         legs|arms|feet|back|neck|tummy|stomach, like a human strawberry|dalmatian|pizza, dot to dot ..
-        body|arms|legs|skin
+        body|arms|legs|skin,
+        hives|welts|wheals .. spreading|multiplying|growing by|fast|quickly|rapidly|everywhere
     """,
     "faint!": """
         out cold, dropped in the kitchen|hall|bathroom|shower|shop,

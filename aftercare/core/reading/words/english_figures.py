@@ -312,6 +312,10 @@ FIGURES = {
         itch has been|is|was? scratched, itch scratched, weeping|weep|sobbing|bawling|crying|teary at|over how,
         take|takes|took|keep|kept|tear his|her|their|my|your|its eyes off, dont|wont|wouldnt|not|aint? hold|holding your|ur|ya breath,
         swim|swimming|swam .. chlorine|chlorinated, chlorine|chlorinated pool, believe my|his|her|their eyes,
-        feast for the eyes, eyes on the prize, easy on the eye
+        feast for the eyes, eyes on the prize, easy on the eye,
+        faint|dizzy|weak|lightheaded with hunger|excitement|joy|happiness|relief|delight, lose|lost|losing sight
+        of when|what|how|who|where|time, pain|agony waiting for <day>|my|the|next?
+        appointment|fill|infill|refill|lashes|set, pain|agony waiting for <day>, pain of
+        getting|finding|parking|booking|paying|the? parking
     """,
 }

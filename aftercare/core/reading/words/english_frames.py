@@ -102,6 +102,8 @@ CLASSES = {
         weird funny strange patchy tunnel double doubled wonky poor bad changed changing different deteriorating
         failing failed reduced narrowing narrowed washed grey gray wavy distorted warped shaky jumpy swimmy swimming
         cutting flickering flickers glitching disappearing disappeared impaired compromised rubbish terrible awful horrible crap
+        deteriorated deteriorates declined declining slipping slipped blanked blanking plummeted glitchy
+        glitches blinked
     """,
     "smudge": """
         smudge smudges smear smears blob blobs shadow shadows curtain veil mist fog haze cloud

@@ -349,7 +349,8 @@ SCOPE = {
         move, if you could, if possible, if thats ok, if thats okay, tell if, if not, if i open, if i lie, if
         anything its, if im honest, if im being honest, if you dont mind, if you can, if you have, dunno if, no idea
         if, curious if, concerned if,
-        sorry|apologies|soz|sowwy|forgive|excuse|pardon me? if i|this|it|im|theres|its|i'm
+        sorry|apologies|soz|sowwy|forgive|excuse|pardon me? if i|this|it|im|theres|its|i'm,
+        should my throat|tongue|chest|lips|face|eye|eyes|lid|lids|vision .. feel|be|look|still
     """,
     "will": """
         would a|an|the lift|removal|tint|fill|infill|patch|set|remover, does a|the lift|removal|patch, less
@@ -387,8 +388,10 @@ SCOPE = {
         glue|adhesive|remover|chlorine|steam|tint make|cause|give|burn|sting|irritate
         you|people|someone|somebody|eyes|them, make you go|feel, how soon|quickly would|will|does|do,
         do|does|will|can lashes|extensions make|cause|hurt|sting|burn your|ur|you|the|eyes|me?, is|would|will it
-        be? painful|sore|uncomfortable|stingy having|getting|removing|taking|when, is|would|will it be?
-        painful|sore|uncomfortable to get|have|remove|take
+        be? painful|sore|uncomfortable|stingy having|getting|removing|taking, is|would|will it be?
+        painful|sore|uncomfortable to get|have|remove|take,
+        do|should i need|have|i to? be? worry|worried|concerned about
+        swelling|redness|itching|reactions|pain|watering
     """,
     "notwill": """
         going to ..
@@ -397,8 +400,7 @@ SCOPE = {
         faint|pass|collapse|lose|die, gonna faint|pass|throw|lose|die, might be, may be, could be, might have,
         may have, could have, gonna be sick, going to be sick, about to faint, feel|feels|feeling|felt like
         im|i|ill gonna|going|about, gonna|going|about drop|collapse|keel|fall|black, gonna be
-        sick|drop|collapse|keel|black,
-        should my throat|tongue|chest|lips|face|eye|eyes|lid|lids|vision .. feel|be|look|still
+        sick|drop|collapse|keel|black
     """,
     "other": """
         wee fella|fellas|fella's|lad|lads|boy|girl, young fella|lad|one|ones, wee ones, the

@@ -198,7 +198,8 @@ SIGNS = {
         stop crying, keep{s/} crying, <eye> <be>? crying, <eye> wont|cant|dont .. crying, crying nonstop, wet <eye>, <eye> .. wet, lacrimating,
         dripping, eye{s/} .. flood{ing/ed},
         dey run|bring|drop water, dey water, bringing water, <eye> .. been|keep|keeps|started running,
-        havent|hasnt stopped running, crying all .. day
+        havent|hasnt stopped running, crying all .. day,
+        waterlogged <eye>, <eye> .. waterlogged|flooded|flooding, flooded|flooding <eye>
     """,
     "discharge": """
         snotty stuff, snotty, snot .. <eye>, eye snot, eye boogers|bogeys|bogies|buggers, jelly stuff|bits in ..
@@ -214,7 +215,8 @@ SIGNS = {
         <eye>, <eye> .. sticky, eye{s/}? bogeys|boogers|booger|bogies, sleepies, slimy, slime, ooze, oozing, oozes,
         oozy, weeping pus, yellow stuff|gunk|crust|bits, green stuff|gunk|crust, stringy, matter in .. <eye>,
         matted, eye{s/} .. matter, gooky, gook, snot, stuck together, glued together .. morning, stuck shut ..
-        morning, eye snot, <eye> .. bunged up, bunged up .. <eye>, gloopy, gloop, manky, flaky crust
+        morning, eye snot, <eye> .. bunged up, bunged up .. <eye>, gloopy, gloop, manky, flaky crust,
+        <eye> .. gluey|gummy|tacky|gloopy, gluey|gummy <eye>
     """,
     "rash": """
         goosebumpy, goosebump things, sandpaper dots, small|little|tiny dot|dots .. skin|lid|lids|eye, skin ..
@@ -333,7 +335,8 @@ SIGNS = {
         something wrong with .. <eye>, something .. wrong, something isnt right, <eye> .. angry, angry <eye>, flare,
         flared, flaring, flare up, sensitive <eye>, <eye> .. sensitive, not right with .. <eye>, <eye> .. bothering
         me, <eye> .. weird, <eye> .. funny, <eye> .. mess, <eye> .. bad, <eye> .. messed up, <eye> .. fried, <eye>
-        .. cooked, <eye> .. aggravated, upset <eye>
+        .. cooked, <eye> .. aggravated, upset <eye>,
+        they|theyre|lids|eyes|lid|eye .. angry looking, they|theyre|lids|eyes|lid|eye .. looking angry
     """,
     "fever": """
         the sweats, got sweats, night sweats, temp of|is|was 38|39|40|100|101|102|103|104, temperature

@@ -70,7 +70,10 @@ TOPICS = {
         pantalla .. borrosa,
         me veo|miro borros{a/o}|roja|rojo|hinchada|hinchado .. foto|selfie|video|videollamada,
         salgo|sali|salimos borros{a/o/as}|roja|rojo|hinchada .. foto|selfie|video, foto|selfie|video ..
-        borros{a/o}
+        borros{a/o},
+        me? quede|quedo? cieg{a/o/as} de tanta|tanto|amor|felicidad|emocion|belleza|alegria, que dolor pagar|gastar|el|de
+        precio|bolsillo|cartera, que dolor pagar, duele pagar, duele el bolsillo|precio|alma, me duele el
+        bolsillo|codo|alma
     """,
     "fine": """
         que bueno que|yo voy|vengo contigo, bueno que voy contigo, menos mal que, las mias estan|quedaron

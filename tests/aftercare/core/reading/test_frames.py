@@ -83,3 +83,17 @@ def test_a_phrase_does_not_reach_into_the_next_clause() -> None:
     found = read("my eye is pink and i can have the curtains open")
 
     assert found.signs == (Sign.REDNESS,)
+
+
+def test_rinsing_water_is_no_watering_eye() -> None:
+    assert read("rinsed my eye under cold water and it is still red").signs == (Sign.REDNESS,)
+    assert Sign.WATERING in read("my eyes water").signs
+
+
+def test_lips_and_eyes_that_swell_together_are_of_the_face() -> None:
+    assert read("my lips and my eyes are swollen").urgency is Urgency.EMERGENCY
+    assert read("my lips are fine and my eyes are swollen").urgency is Urgency.SAME_DAY
+
+
+def test_without_may_be_written_with_a_stroke() -> None:
+    assert read("three days in w/o redness or itching").signs == ()

@@ -21,6 +21,7 @@ from aftercare.core.reading import Topic, Urgency, read
         "el sábado se me hinchó, el lunes ya estaba normal",
         "blurry on day one but it cleared with blinking, all finished now",
         "The swelling was there on Sunday and has gone, she is back at school",
+        "eyes ran the whole way home. dried up by teatime",
     ],
 )
 def test_a_sign_that_is_over_is_watched_and_not_listed(text: str) -> None:

@@ -28,6 +28,8 @@ from aftercare.core.reading import Urgency, read
         "arms are burning after the gym, can we say 6?",
         "thought I'd look a fright, all puffy, and they are perfect",
         "my patient had the reddest eyes I ever saw",
+        "I had hives once from strawberries, is that a problem?",
+        "do lashes make your eyes water?",
     ],
 )
 def test_what_is_anothers_or_long_ago_or_imagined_is_no_current_sign(text: str) -> None:
@@ -40,6 +42,9 @@ def test_what_is_anothers_or_long_ago_or_imagined_is_no_current_sign(text: str) 
     "text",
     [
         "my sister says my eye looks swollen",
+        "a girl at work goes why is your eye so red and she was right",
+        "my daughter wont tell you herself but her eyes are pink and sore",
+        "sorry if I sound grumpy my eyelid is swollen",
         "my mom did her makeup and now my eye is itchy",
         "last year I reacted and now my lids are swollen again",
         "not sure if its swollen or just me, it hurts",
