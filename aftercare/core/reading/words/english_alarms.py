@@ -28,7 +28,7 @@ ALARMS = {
         red|blood|burgundy|crimson
     """,
     "swelling!": """
-        tongue .. sticking out,
+        tongue .. sticking out, lip{s/} is|are|has|have been? up, lip{s/} up|out like,
         lip{s/}|tongue|mouth .. massive|enormous|ginormous|gigantic|humongous|doubled|trebled|growing, lip ..
         out past, lips .. out past, lip{s/} .. like a slug|duck, lip{s/} .. burst|bursting|shiny, tongue .. wet
         sock|flannel|steak|sponge, tongue .. fills|filling|fat|fatter, tongue feel fat, coupon{s/} ..

@@ -364,6 +364,7 @@ SIGNS = {
         nausea, nauseous, nauseated, throwing up, threw up, vomit, vomiting, vomited, puking, puked, feel sick,
         feeling sick, sick to my stomach, being sick, been sick, want to be sick, queasy, barfing,
         going to be sick, gonna be sick, about to be sick, might be sick, could be sick, going to throw up, gonna throw up,
-        about to throw up, gonna puke, going to vomit, gonna vomit, nearly threw up
+        about to throw up, gonna puke, going to vomit, gonna vomit, nearly threw up,
+        vom, vomming, want|wanna|need to? vom|throw|puke|hurl|barf|spew|chunder, boak, boaking
     """,
 }

@@ -111,7 +111,9 @@ SIGNS = {
         duele al mover, duele cuando muevo, duele mover .. <ojo>, me duele{n/} .. mover|muevo, dolor al mover, dolor
         atroz, dolor .. no me deja dormir, duele{n/} muchisimo, dolor espantoso, dolor .. 10/10, duele{n/} .. no
         puedo ni, dolor .. cuchillo, como cuchill{o/ada/adas}, dolor bestial, dolor .. bestial, inaguantable, dolor
-        agudisimo, duele cañon, me mata el dolor, retorciendo
+        agudisimo, duele cañon, me mata el dolor, retorciendo,
+        miro|mirar|mirando|muevo|mover|giro|girar|volteo|voltear .. lados|lado|arriba|abajo ..
+        punzada|dolor|duele|tiron|calambre|clava
     """,
     "watering": """
         llave que gotea, ojo .. gotea|goteando|llave|canilla|grifo, canilla, es una canilla|llave, se me va en

@@ -11,6 +11,8 @@ from aftercare.core.reading import Urgency, read
         "my sister had a reaction once, her eyes swelled up",
         "my husband broke out in hives from shrimp",
         "my dog has pink eye lol",
+        "I had hives once from strawberries, is that a problem?",
+        "do lashes make your eyes water?",
         "a mi hermana se le hincharon los ojos",
         "last year I was allergic and my lids swelled up",
         "el año pasado me dio una alergia horrible",
