@@ -181,7 +181,12 @@ def _goes_on(page: Page, place: int, target: int, before_noun: bool) -> bool:
             return False
         if token.word in _EYE_WORDS:
             return False
-        if any(mark.start == place and name.startswith("sign:") for name, marks in signs.items() for mark in marks):
+        here = [
+            mark for name, marks in signs.items() if name.startswith("sign:") for mark in marks if mark.start == place
+        ]
+        if any(_IS & {token.word for token in tokens[mark.start : mark.end]} for mark in here):
+            return False  # "without trying, lip is up": a sentence of its own
+        if here:
             after = place + 1
             while after < len(tokens) and tokens[after].kind == WORD and page.clause[after] == page.clause[place]:
                 if tokens[after].word in ("though", "tho", "now", "today", "instead", "however", "si"):
@@ -214,6 +219,7 @@ def _denies_a_sign(page: Page, mark: Mark, comma: int, target: int) -> bool:
     )
 
 
+_IS = listed("is are has have keeps wont cant esta estan")
 _UNTIL, _LATELY = listed("until till til hasta"), listed("now today tonight just last this yesterday hoy ahora")
 
 

@@ -125,7 +125,9 @@ SCOPE = {
         not|isnt|arent|doesnt|dont, no|any significant|real|big? change|improvement in|to the?
         swelling|redness|itching|itch|pain|burning|soreness|discharge|crust,
         not a? 1|one|single|an? inch|bit|part|patch|spot|square .. without, rather|prefer|wait|waiting|hold|leave|let .. went|goes|gone|settled|settles|calmed|calms|cleared|clears|healed|heals|subsided|subsides down|up?
-        before|first, until|till|til .. goes|gone|settles|calms|clears|subsides|heals down|away|up?
+        before|first, until|till|til .. goes|gone|settles|calms|clears|subsides|heals down|away|up?,
+        without
+        trying|asking|thinking|warning|fail|doubt|exaggerating|exaggeration|realising|realizing|knowing|meaning|wanting
     """,
     "returns": """
         up they came again, up it came again, came up again, come up again, up again, flared up again, flared

@@ -68,6 +68,8 @@ def test_the_sentences_of_negex_are_read(text: str, told: list[str], denied: lis
         ("haven't had any bother, redness or itching", [], ["redness", "itching"]),
         ("itchy eyes? nope", [], ["itching"]),
         ("no burning, not so much as an itch", [], ["burning", "itching"]),
+        ("no redness, lip is swollen", ["swelling"], ["redness"]),
+        ("pouting without trying, lip is up", ["swelling"], []),
     ],
 )
 def test_a_denial_reaches_what_it_is_about_and_no_more(text: str, told: list[str], denied: list[str]) -> None:
