@@ -30,8 +30,6 @@ from aftercare.core.reading import Urgency, read
         "arms are burning after the gym, can we say 6?",
         "thought I'd look a fright, all puffy, and they are perfect",
         "my patient had the reddest eyes I ever saw",
-        "I had hives once from strawberries, is that a problem?",
-        "do lashes make your eyes water?",
     ],
 )
 def test_what_is_anothers_or_long_ago_or_imagined_is_no_current_sign(text: str) -> None:
