@@ -40,6 +40,7 @@ COLUMNS = (
 HTTP_SMS = "aftercare.transports.http_sms.HttpSms"
 EMAIL = "aftercare.transports.email.Email"
 NUMBER = "+12125550199"
+RESTART_SECONDS = 2  # RestartSec in deploy/systemd
 _SET_LINE = """
 import json
 from aftercare.models import Line
@@ -106,8 +107,10 @@ class Processes:
     settings: Mapping[str, str]
     folder: Path
     running: dict[str, subprocess.Popen[bytes]] = field(default_factory=dict)
+    commands: dict[str, tuple[str, ...]] = field(default_factory=dict)
 
     def start(self, name: str, *command: str) -> None:
+        self.commands[name] = command
         with (self.folder / f"{name}.log").open("ab") as log:
             self.running[name] = subprocess.Popen(
                 [sys.executable, *command], cwd=ROOT, env=self.settings, stdout=log, stderr=log, start_new_session=True
@@ -118,6 +121,13 @@ class Processes:
         with suppress(ProcessLookupError):
             os.killpg(process.pid, signal.SIGKILL)
         process.wait()
+
+    def start_again(self) -> None:
+        """Start again what has ended by itself, as the supervisor of a service does."""
+        for name, process in list(self.running.items()):
+            if process.poll() is not None:
+                time.sleep(RESTART_SECONDS)
+                self.start(name, *self.commands[name])
 
     def end(self) -> None:
         for name in list(self.running):

@@ -239,3 +239,20 @@ def receipts(folder: Path, small: bool) -> Outcome:
         if foreign < messages:
             faults.append("receipts about texts of others were not all kept")
         return figures, faults
+
+
+def receipts_late(folder: Path, small: bool) -> Outcome:
+    """Receipts in other digits that come when those nobody answered for have been given up: they are known by them."""
+    messages, unanswered = (60, 6) if small else (600, 60)
+    late = (PATIENCE + RECEIPT_WAIT + 3) * 1000
+    with bound(folder, messages) as made:
+        made.centre.set(ids="decimal", receipt_delay=late, mute=unanswered)
+        made.start_rounds()
+        made.start_sender()
+        made.wait_until_at_rest(120)
+        [(given_up,)] = ledger.query(made.url, "SELECT count(*) FROM aftercare_attempt WHERE outcome = 'unsure'")
+        made.wait_until_delivered(messages)
+        figures, faults = made.outcome(given_up=given_up)
+        if not given_up:
+            faults.append("no try was given up before its receipt came")
+        return figures, faults

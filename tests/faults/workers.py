@@ -8,9 +8,13 @@ import signal
 import subprocess
 import time
 from collections.abc import Iterator
-from contextlib import ExitStack, contextmanager
+from contextlib import ExitStack, contextmanager, suppress
 from dataclasses import dataclass
 from pathlib import Path
+
+from celery import Celery
+from kombu.exceptions import OperationalError
+from redis.exceptions import RedisError
 
 from tests import servers, services
 from tests.faults import at_work, ledger
@@ -19,6 +23,7 @@ from tests.servers import MailServer
 
 PATIENCE = 10  # seconds; what was handing over at a kill is decided after it
 FLYING = 8  # e-mails in flight at once for each of a worker's two children
+BACK_WITHIN = 10  # seconds from Redis being there again to every worker taking tasks
 PASSWORD = "a-long-enough-one"  # noqa: S105  of nobody: it is the trying that is measured
 
 Outcome = tuple[dict[str, int], list[str]]
@@ -62,6 +67,18 @@ class Grown(Processes):
             "beat": (*celery, "beat", "--pidfile=", f"--schedule={self.folder / name}"),
         }
         self.start(name, *commands[name.rstrip("12")])
+
+    def seconds_until_back(self, workers: int) -> float:
+        """Return after how many seconds so many workers take what comes through Redis; 60 at the longest."""
+        began = time.monotonic()
+        with Celery(broker=self.settings["REDIS_URL"]) as asking:
+            while time.monotonic() - began < 60:
+                # Celery 5.7 ends by itself where a line breaks at a bad moment (celery#9250, kombu#582).
+                self.start_again()
+                with suppress(OSError, RedisError, OperationalError):
+                    if len(asking.control.ping(timeout=0.5)) >= workers:
+                        break
+        return time.monotonic() - began
 
     def wait_for_mails(self, number: float) -> None:
         at_work.wait_for(lambda: len(self.mail.accepted) > number, 120, "it does not send")
@@ -116,18 +133,42 @@ def killed(folder: Path, small: bool) -> Outcome:
         return made.outcome(cut_off=kills // 2 * 2 * FLYING, kills=kills)
 
 
+def database(folder: Path, small: bool) -> Outcome:
+    """PostgreSQL is restarted at once under workers and pages: the next page is shown, and the sending goes on."""
+    messages, restarts = (300, 1) if small else (3_000, 5)
+    with grown(folder, messages) as made:
+        for name in ("worker1", "worker2", "beat1"):
+            made.start_one(name)
+        with at_work.web(made.settings, folder) as site:
+            refused = []
+            for number in range(restarts):
+                made.wait_for_mails((number + 0.3) * messages / 5)
+                at_work.get(f"{site}/health")  # its connections are open when the server ends
+                servers.restart(made.url)
+                asked = (at_work.get(f"{site}/health"), at_work.sign_in(site, "ines@birch.example", PASSWORD))
+                refused += [status for status in asked if status >= 500]
+            figures, faults = made.outcome(cut_off=restarts * 4 * FLYING, restarts=restarts)
+        faults += [f"a page after a restart ended with {status}" for status in refused]
+        return figures, faults
+
+
 def redis_killed(folder: Path, small: bool) -> Outcome:
     """Redis is killed without a trace of what it held, and comes back empty a few seconds later."""
     messages, kills = (300, 1) if small else (3_000, 5)
     with grown(folder, messages) as made:
         for name in ("worker1", "worker2", "beat1"):
             made.start_one(name)
+        slowest = 0.0
         for number in range(kills):
             made.wait_for_mails((number + 0.3) * messages / 5)
             made.redis.kill()
             time.sleep(3)
             made.redis.start()
-        return made.outcome(kills=kills)
+            slowest = max(slowest, made.seconds_until_back(2))
+        figures, faults = made.outcome(kills=kills, back_ms=round(slowest * 1000))
+        if slowest > BACK_WITHIN:
+            faults.append(f"the workers took {slowest:.1f} s to be back")
+        return figures, faults
 
 
 def redis_frozen(folder: Path, small: bool) -> Outcome:
