@@ -95,16 +95,21 @@ class ClientBook:
         return timing.plan(self.facts, self.planned_visits, self.rules, now, self.standing, self.forecast)
 
 
-def load(client_ids: Iterable[int], now: datetime) -> dict[int, ClientBook]:
-    """Return the books of these clients, in a fixed number of queries."""
+def load(
+    client_ids: Iterable[int], now: datetime, studios: Mapping[int, Studio] | None = None
+) -> dict[int, ClientBook]:
+    """Return the books of these clients, in a fixed number of queries.
+
+    ``studios``: theirs, with their calendar feeds, where they are at hand: hundreds of clients then share them.
+    """
     ids = list(client_ids)
-    people = rows.clients(ids, now)
+    people = rows.clients(ids, now, studios)
     of_studio = {person.client.studio: person for person in people}
     rules = {
         one.pk: in_force(person.own_rules, one.region, person.closed, person.rules_since)
         for one, person in of_studio.items()
     }
-    return _books(people, rules, {}, now, plan_only=False)
+    return _books(people, rules, {}, now, plan_only=False, many=studios is not None)
 
 
 def load_as_if(
@@ -118,7 +123,8 @@ def load_as_if(
 
     ``forecasts`` are newer than those on record, by the visit of the set.
     """
-    return _books(rows.clients(list(client_ids), now, studio), {studio.pk: rules}, forecasts or {}, now, plan_only=True)
+    people = rows.clients_to_plan(list(client_ids), studio)
+    return _books(people, {studio.pk: rules}, forecasts or {}, now, plan_only=True)
 
 
 def _books(
@@ -128,9 +134,10 @@ def _books(
     now: datetime,
     *,
     plan_only: bool,
+    many: bool = False,
 ) -> dict[int, ClientBook]:
     ids = [person.client.pk for person in people]
-    visits, refs = rows.visits(ids, plan_only=plan_only)
+    visits, refs = rows.visits(ids, plan_only=plan_only, many=many)
     made = rows.forecasts([pk for hers in visits.values() for pk in _worn(hers)])
     for visit, forecast in forecasts.items():
         made[visit].append(forecast)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Collection
+from collections.abc import Collection, Mapping
 from dataclasses import dataclass
 from datetime import UTC, date, datetime, timedelta
 from functools import lru_cache
@@ -57,37 +57,37 @@ class Person:
     absences: tuple[Span, ...]
 
 
-def clients(ids: list[int], now: datetime, studio: Studio | None = None) -> list[Person]:
-    """These clients with their studios and what bears on them as a whole.
+def clients_to_plan(ids: list[int], studio: Studio) -> list[Person]:
+    """These clients of one studio with no more than a plan follows from, by rules that are at hand."""
+    rows = Client.objects.filter(pk__in=ids).annotate(flagged=_is_held(), asked=Subquery(_asked()))
+    found: list[Any] = slim(rows, OF_CLIENT, "flagged", "asked")
+    for row in found:
+        row.studio = studio
+    return [Person(row, {}, None, (), row.flagged, _moments(row.asked), (), 0, ()) for row in found]
 
-    ``studio``: all are of this one and only its plan is wanted, by rules that are at hand.
-    """
+
+def clients(ids: list[int], now: datetime, studios: Mapping[int, Studio] | None = None) -> list[Person]:
+    """These clients with their studios, which are read unless they are given, and what bears on them as a whole."""
     newest = RuleSet.objects.filter(studio=OuterRef("studio")).order_by("-version")
     of_studio = ClosingDay.objects.filter(studio=OuterRef("studio")).order_by().values("studio")
     closed = of_studio.annotate(dates=Listed("date")).values("dates")
-    standing = Flag.clients.through.objects.filter(client=OuterRef("pk"), flag__urgency__in=HELD_BY)
-    held = Exists(standing.exclude(flag__state=Flag.State.CLOSED))
-    people: QuerySet[Client] = Client.objects.filter(pk__in=ids)
-    over = Flag.objects.filter(clients=OuterRef("pk"), state=Flag.State.CLOSED, outcome__in=ASKS_NEXT_DAY)
-    asked = over.order_by().values("clients").annotate(moments=Listed("closed_at")).values("moments")
-    if studio is not None:
-        found: list[Any] = slim(people.annotate(flagged=held, asked=Subquery(asked)), OF_CLIENT, "flagged", "asked")
-        for row in found:
-            row.studio = studio
-        return [Person(row, {}, None, (), row.flagged, _moments(row.asked), (), 0, ()) for row in found]
     revoked = Revocation.objects.filter(Q(client=OuterRef("pk")) | Q(client__merged_into=OuterRef("pk")))
     # As a plain function it counts all of them; as an aggregate it would group them, which leaves out who has none.
     times = revoked.order_by().values(n=Func("pk", function="COUNT", output_field=IntegerField()))
-    rows = people.select_related("studio__calendar_feed").annotate(
+    people: QuerySet[Client] = Client.objects.filter(pk__in=ids)
+    rows = (people.select_related("studio__calendar_feed") if studios is None else people).annotate(
         own_rules=Subquery(newest.values("values")[:1]),
         rules_since=Subquery(newest.values("at")[:1]),
         closed=Subquery(closed),
-        flagged=held,
-        asked=Subquery(asked),
+        flagged=_is_held(),
+        asked=Subquery(_asked()),
         filled=Subquery(_filled_in()),
         revoked=Subquery(times),
         absences=covering.ahead(now),
     )
+    if studios is not None:
+        for row in rows:
+            row.studio = studios[row.studio_id]
     return [
         Person(
             row,
@@ -102,6 +102,17 @@ def clients(ids: list[int], now: datetime, studio: Studio | None = None) -> list
         )
         for row in rows
     ]
+
+
+def _is_held() -> Exists:
+    standing = Flag.clients.through.objects.filter(client=OuterRef("pk"), flag__urgency__in=HELD_BY)
+    return Exists(standing.exclude(flag__state=Flag.State.CLOSED))
+
+
+def _asked() -> QuerySet[Flag, dict[str, str]]:
+    """When matters of hers were closed so that she is asked once more the next day, as one text."""
+    over = Flag.objects.filter(clients=OuterRef("pk"), state=Flag.State.CLOSED, outcome__in=ASKS_NEXT_DAY)
+    return over.order_by().values("clients").annotate(moments=Listed("closed_at")).values("moments")
 
 
 def _filled_in() -> QuerySet[Consultation, dict[str, str]]:
@@ -146,17 +157,22 @@ def _moments(text: str | None) -> tuple[datetime, ...]:
     return tuple(sorted(at.astimezone(UTC) if at.tzinfo else at.replace(tzinfo=UTC) for at in found))
 
 
-def visits(ids: list[int], *, plan_only: bool = False) -> tuple[dict[int, list[Visit]], dict[int, str]]:
+def visits(
+    ids: list[int], *, plan_only: bool = False, many: bool = False
+) -> tuple[dict[int, list[Visit]], dict[int, str]]:
     """Their visits in the order of time; and what breaks a tie between two at one moment: a book's reference.
 
-    ``plan_only``: with no more than a plan follows from.
+    ``plan_only``: with no more than a plan follows from. ``many``: artists and adhesives, which hundreds of them share,
+    are read once, by two queries more.
     """
     found: dict[int, list[Visit]] = defaultdict(list)
     refs: dict[int, str] = {}
     named = VisitRef.objects.filter(visit=OuterRef("pk")).order_by("-pk")
     ref = Subquery(named.values(tie_break=Concat("source", Value(" "), "reference"))[:1])
     rows = Visit.objects.filter(client__in=ids).annotate(tie_break=ref).order_by("starts_at", "pk")
-    every: Any = _slim_visits(rows) if plan_only else rows.select_related("artist", "adhesive")
+    used = ("artist", "adhesive")
+    whole = rows.prefetch_related(*used) if many else rows.select_related(*used)
+    every: Any = _slim_visits(rows) if plan_only else whole
     for visit in every:
         found[visit.client_id].append(visit)
         if visit.tie_break is not None:

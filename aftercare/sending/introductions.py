@@ -34,18 +34,26 @@ class First:
         return (self.line_id, self.number)
 
 
+@dataclass(frozen=True, slots=True)
+class _Waiting:
+    """An introduction that has still not gone: its key, and when it is due."""
+
+    pk: int
+    due_at: datetime | None
+
+
 @dataclass(slots=True)
 class _Standing:
     """What is on record of a number: the newest edition, and how far its introduction has come."""
 
     edition: int = 0
-    waiting: Message | None = None
+    waiting: _Waiting | None = None
     is_leaving: bool = False  # another sender has it
     is_done: bool = False
 
 
-def owed(firsts: Iterable[First], now: datetime) -> dict[Pair, Message | None]:
-    """Return the introductions that numbers still wait for, promised here where there is none yet.
+def owed(firsts: Iterable[First], now: datetime) -> dict[Pair, int | None]:
+    """Return the keys of the introductions that numbers still wait for, promised here where there is none yet.
 
     None stands for one that is leaving just now.
     """
@@ -55,7 +63,7 @@ def owed(firsts: Iterable[First], now: datetime) -> dict[Pair, Message | None]:
     if missing:
         outbox.promise(_introduction(first, found[first.pair].edition + 1, now) for first in missing)
         found = _standing(asked.values())
-    return {pair: one.waiting for pair, one in found.items() if not one.is_done}
+    return {pair: one.waiting.pk if one.waiting else None for pair, one in found.items() if not one.is_done}
 
 
 def waiting_until(firsts: Iterable[First], now: datetime) -> dict[Pair, datetime]:
@@ -70,21 +78,20 @@ def _standing(firsts: Iterable[First]) -> dict[Pair, _Standing]:
     rehearsed = {first.pair: first.rehearsed for first in firsts}
     found = {pair: _Standing() for pair in rehearsed}
     lines, numbers = {pair[0] for pair in rehearsed}, {pair[1] for pair in rehearsed}
-    rows = Message.objects.filter(occasion=Occasion.OPT_IN, line__in=lines, address__in=numbers)
-    for message in rows.order_by("edition"):
-        pair = (message.line_id or 0, message.address)
-        if pair in found:
-            _note(found[pair], message, rehearsed[pair])
+    rows = Message.objects.filter(occasion=Occasion.OPT_IN, line__in=lines, address__in=numbers).order_by("edition")
+    of_each = rows.values_list("line_id", "address", "pk", "due_at", "edition", "state", "rehearsed")
+    for line, address, pk, due_at, edition, state, in_rehearsal in of_each:
+        pair = (line or 0, address)
+        if pair not in found:
+            continue
+        standing = found[pair]
+        standing.edition = edition
+        if State(state) not in GONE:
+            standing.waiting = _Waiting(pk, due_at)
+        elif in_rehearsal == rehearsed[pair]:
+            standing.is_leaving = standing.is_leaving or state == State.HANDING_OVER
+            standing.is_done = standing.is_done or state != State.HANDING_OVER
     return found
-
-
-def _note(standing: _Standing, message: Message, rehearsed: bool) -> None:
-    standing.edition = message.edition
-    if State(message.state) not in GONE:
-        standing.waiting = message
-    elif message.rehearsed == rehearsed:
-        standing.is_leaving = standing.is_leaving or message.state == State.HANDING_OVER
-        standing.is_done = standing.is_done or message.state != State.HANDING_OVER
 
 
 def _introduction(first: First, edition: int, now: datetime) -> Message:

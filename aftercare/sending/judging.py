@@ -60,7 +60,7 @@ class Judge:
         # The revisions are read first: what is written to a client after that is noticed before her message goes.
         revisions = dict(Client.objects.filter(pk__in=ids).values_list("pk", "revision"))
         self._know_senders({message.studio_id for message in batch})
-        books = facts.load(ids, self.now)
+        books = facts.load(ids, self.now, {pk: sender.studio for pk, sender in self.senders.items()})
         going: list[Letter] = []
         for message in batch:
             who = message.client_id or 0
@@ -82,7 +82,7 @@ class Judge:
         rest = [letter for letter in ready if letter.message.rank > 0 and letter.message.occasion != Occasion.OPT_IN]
         firsts = {first.pair: (first, letter) for letter in reversed(rest) if (first := letter.first)}
         owed = introductions.owed([first for first, _ in firsts.values()], self.now) if firsts else {}
-        claimed = outbox.claim_these([message.pk for message in owed.values() if message], self.now) if owed else []
+        claimed = outbox.claim_these([pk for pk in owed.values() if pk], self.now) if owed else []
         ahead += [one for message in claimed if (one := self._introduction(message, firsts))]
         self.put_back(message for message in claimed if message.state != State.CLAIMED)
         return Introduced(urgent, ahead, rest, [firsts[pair][0] for pair in owed])
@@ -176,7 +176,7 @@ class Judge:
 
     def _know_senders(self, studio_ids: set[int]) -> None:
         """Read the studios again, as one can go live or back meanwhile; their lines and wordings once a sweep."""
-        for pk, studio in Studio.objects.in_bulk(studio_ids).items():
+        for pk, studio in Studio.objects.select_related("calendar_feed").in_bulk(studio_ids).items():
             if pk in self.senders:
                 self.senders[pk].studio = studio
             else:
