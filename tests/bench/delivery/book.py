@@ -128,8 +128,9 @@ def _go_back_in_time(studio: Studio, line: Line, at: datetime) -> None:
     )
 
 
-def due() -> int:
-    return Message.objects.filter(occasion=Occasion.PREPARE, state=State.PLANNED).count()
+def still_to_go() -> int:
+    """Return how many have not been handed over, or of which that is not written down yet."""
+    return Message.objects.filter(occasion=Occasion.PREPARE).exclude(state=State.HANDED_OVER).count()
 
 
 def rewind(now: datetime) -> None:

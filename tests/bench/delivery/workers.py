@@ -57,12 +57,12 @@ def one(pk: int) -> None:
 
 
 def rate(number: int, ask: Callable[[], object]) -> float:
-    """Return messages a second from the moment when the workers are asked until ``number`` fewer are due."""
-    began, until = time.monotonic(), book.due() - number
+    """Return messages a second from the moment when the workers are asked until ``number`` more are handed over."""
+    began, until = time.monotonic(), book.still_to_go() - number
     ask()
-    while book.due() > until:
+    while book.still_to_go() > until:
         if time.monotonic() - began > LONGEST:
-            sys.exit(f"{book.due() - until} messages of {number} are still due")
+            sys.exit(f"{book.still_to_go() - until} messages of {number} are still to go")
         time.sleep(0.02)
     return number / (time.monotonic() - began)
 
@@ -86,7 +86,7 @@ def measure(number: int, single: int) -> dict[str, float]:
         book.rewind(clock.now())
         due = Message.objects.filter(occasion="prepare").order_by("pk").values_list("pk", flat=True)[:single]
         alone = rate(single, lambda: [one.apply_async((pk,)) for pk in due])
-        if book.due() < number - single:
+        if book.still_to_go() < number - single:
             sys.exit("the tasks of one message each were not what handed the messages over")
         book.rewind(clock.now())
         together = rate(number, lambda: ask_for_all(2))
