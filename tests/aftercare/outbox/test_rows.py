@@ -76,14 +76,14 @@ def test_new_rows_are_counted_without_those_whose_key_is_taken(messages: list[Me
 
 @pytest.mark.skipif(connection.vendor != "postgresql", reason="SQLite's own connection keeps what it has read")
 def test_a_statement_is_read_and_planned_once(messages: list[Message]) -> None:
-    def planned() -> dict[str, int]:
+    def planned() -> dict[str, tuple[int, int]]:
         with connection.cursor() as cursor:
-            cursor.execute("SELECT name, generic_plans + custom_plans FROM pg_prepared_statements")
-            return dict(cursor.fetchall())
+            cursor.execute("SELECT name, generic_plans, custom_plans FROM pg_prepared_statements")
+            return {name: (kept, anew) for name, kept, anew in cursor.fetchall()}
 
     before = planned()
     for place in range(3):
         messages[0].reason = f"for the {place}th time"
         rows.update(messages[:1], ("reason",))
 
-    assert [times for name, times in planned().items() if name not in before] == [3]
+    assert [times for name, times in planned().items() if name not in before] == [(3, 0)]
