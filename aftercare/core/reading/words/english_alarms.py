@@ -7,6 +7,9 @@ from __future__ import annotations
 
 ALARMS = {
     "redness!": """
+        like a? glass|bottle|pint of merlot|wine|red|claret|ribena|port|shiraz|malbec|rioja|burgundy,
+        filled|full|fills|swimming|brimming up? with|in|of dark? blood, eyeball .. filled up, dark blood, <eye>
+        .. merlot|shiraz|malbec|rioja|claret,
         black cherry <eye>, cherry eyeball, colour|color of a? baboon,
         white .. burgundy|maroon|crimson|scarlet|purple|claret, white{s/} .. isnt|arent|aint|not|no white, white
         .. no longer white, <eye> .. burgundy|crimson|claret|oxblood|scarlet, <eye> .. colour|color of
@@ -28,6 +31,9 @@ ALARMS = {
         red|blood|burgundy|crimson
     """,
     "swelling!": """
+        calling|call|calls me duck|trout|fish|donald|sausage|rubber lips|mouth|face, duck|trout lips ..
+        enormous|massive|huge|swollen|size|growing, mouth looks|look stung, stung by .. bees .. lips|mouth|face,
+        lips|mouth|face .. stung by, up like sausages|balloons|pillows .. temp|temperature|fever|shaking,
         tongue .. sticking out, lip{s/} is|are|has|have been? up, lip{s/} up|out like,
         lip{s/}|tongue|mouth .. massive|enormous|ginormous|gigantic|humongous|doubled|trebled|growing, lip ..
         out past, lips .. out past, lip{s/} .. like a slug|duck, lip{s/} .. burst|bursting|shiny, tongue .. wet
@@ -74,6 +80,25 @@ ALARMS = {
         <fasced> and my? <eye> .. blown|swollen|puffed|ballooned|inflated|swelled|swelling|puffy|massive|huge
     """,
     "pain!": """
+        had|birthed|popped|pushed|delivered .. kids|babies|weans|bairns|children|twins ..
+        worse|nothing|wins|easier|beats, without|no an? epidural .. worse|nothing|easier, given birth ..
+        worse|nothing|wins|beats|easier|trumps, givin birth,
+        glance|glances|glancing|glanced|peek|peeking|peering|squinting .. makes|made|make .. <eye> ..
+        scream|yelp|throb|ache|shriek|howl, <eye> .. ache{s}|hurt{s}|throb{s}|twinge{s}|scream{s} ..
+        whenever|when|if|every|each .. swivel|roll|turn|shift|swing|look|glance|move ..
+        em|them|it|about|around|up|down|side, swivel|swivels|swivelling|swiveling|rolling|roll|swinging .. <eye>
+        .. hurt{s}|ache{s}|sore|kills|agony|painful|scream{s}, <eye> swivel{ling/ing/s} .. hurt{s}|ache{s}|sore,
+        shift|shifts|shifting|move|moves|moving my? gaze|eye|eyes|eyeball|focus .. gives|sends|shoots|get ..
+        jab|stab|jolt|twinge|shot|spear|ache|pang, jab|stab|jolt|pang|twinge behind|inside my|the <eye>,
+        bit|biting|bite|bites|chewing|gripping|clutching|hugging ..
+        towel|pillow|flannel|sleeve|lip|fist|leather|knuckles .. <painy>|eye,
+        screaming|screamed|scream|crying|howling|sobbing into .. pillow|towel|cushion|duvet, curled up|over ..
+        floor|ball|bed .. <eye>|<painy>|sore, <eye> .. curled up, cant even talk .. <painy>, red hot|hot|white
+        poker|needle|iron|knife|wire|skewer .. <eye>|socket|eyeball, poker in .. <eye>|socket,
+        nothings|nothing|nowt|none|neither touching|touches|touched|shifting|dents|dulls|denting|dulling ..
+        <painy>|eye, <painy> .. nothings|nothing|nowt touching|touches|touched|shifting|shifts|dulls, <meds> ..
+        nothings|nothing touching, <meds> .. <meds> .. <painy>, stack|stacking|double|doubling ..
+        painkillers|<meds>, <painy> is too much, too much <painy>, cannot bear, <eye> kills, it kills,
         beyond anything i can bear|stand|take, beyond bearing|bearable|endurance, more than i can
         bear|stand|take|cope, past bearing, hurts .. move them, hurts to move .. eyeball{s/}, roll my eyes ..
         hurt{s/}, cant .. roll|move my eyes, looking .. is|was|are painful|sore|agony|murder|torture|hell,
@@ -120,6 +145,9 @@ ALARMS = {
         .. pain|hurt|hurting
     """,
     "poking!": """
+        lash|lashes|extension|extensions|hair|fibre|spike|one ..
+        speared|skewered|stuck|embedded|lodged|buried|planted|impaled .. white|eyeball|cornea|globe, speared
+        itself, embedded itself, buried itself,
         straight|right|deep into .. eyeball, sticking in there, lodged in .. <eye>, embedded in .. <eye>, stuck ..
         in .. eyeball, sticking out of .. eyeball, in my actual eyeball,
         speared|skewered|impaled|harpooned|spiked|pierced|punctured my|the <eye>,
@@ -129,6 +157,24 @@ ALARMS = {
         eyeball|cornea, sticking|stuck|poking out of|from .. eyeball
     """,
     "vision!": """
+        sees|seeing|see bugger|sod|naff|sweet|jack|feck|diddly|absolutely all|nothing|squat|fa, sees|see|seeing
+        bugger all, sees nowt, see nowt, seeing nowt, covered my|the good|other|right|left eye ..
+        nothing|grey|gray|black|blank|blur|fog|cant, good eye .. nothing|bugger|nowt, nothing has|got edges, no
+        edges, lost .. edges, faces .. smudges|blobs|smears|blurs|ovals|masks, just|only
+        smudges|blobs|shapes|shadows, people .. blobs|smudges|shapes, blinking|blinks|blink|rubbing ..
+        sod|bugger|naff|jack|feck all, blinking|blinks does|do|did nothing|nowt|zilch|zip, however much i blink,
+        no matter how .. blink, keep blinking .. stays|still, and it stays cloudy|foggy|blurry|hazy|misty|milky,
+        not shifting .. blink{ing}, wont blink away|off|out, blinking .. stays|still|makes ..
+        cloudy|foggy|blurry|hazy|misty|milky, peering|looking|seeing|staring|gazing through
+        steam|fog|smoke|milk|soup|bathwater|dishwater|frosted|bathroom|cling|clingfilm|wax|net|tracing|greaseproof,
+        foggy window, free foggy, like .. bathroom|shower|frosted glass|window, clouded over,
+        eye|eyes|side|left|right .. just? blanked|blacked|cut|conked|whited out on|again|completely,
+        eye|eyes|left|right .. blanked out, door|window|picture frame|frames ..
+        wobbling|wobbly|wobble|bendy|wavy|bent|rippling|swaying, look|looks|looked like .. under water,
+        underwater .. wobbl{ing/y/e}, bits|specks|swirls|threads|streaks|spots of red|black|grey|blood
+        swirling|swirlin|floating|swimming|drifting, see .. bits of red, red swirling|swirlin,
+        rooms|room|world|everythings|everything .. hazy|cloudy|foggy|misty|milky on|in that|one|left|right
+        side|eye, gone .. hazy on that side,
         lost the picture, picture .. gone, straight lines .. wobbl{e/y/ing/ed}, lines .. wobbl{e/y/ing}, door
         frame{s/} .. bent|wobbl{e/y/ing}|wavy, lightning zaps|zap|streak|streaks|bolt|bolts, zaps at|in|of ..
         edge|eye|corner, edge of my eye .. lightning|flash|flashes|light|lights, brightness .. down in
@@ -209,6 +255,13 @@ ALARMS = {
         telly|tv|moon|screen|clock|lamp|phone|cat|dog|everything|everyone|road|door .. has|got|have a? twin{s/}
     """,
     "breathing!": """
+        work|works|working|worked|labouring|laboring|battling|begging for every|each|my breath|breaths|lungful,
+        got|has|have|theres|like a? golf|ping|tennis|snooker|squash|cricket ball in my throat|gullet|windpipe,
+        throat|windpipe|airway|gullet .. getting narrower|smaller|tighter|tinier|thinner, throat .. shrinking|closing|narrowing|swelling|tightening, windpipe|chest|lungs|throat|airway ..
+        squeak{s/ing/y}|whistl{es/ing/y}|wheez{es/ing/y}|creak{s/ing/y}|rasp{s/ing/y}|rattl{es/ing/y}|bubbl{es/ing/y},
+        squeak|squeaking|whistle|whistling|rasp|rasping|rattle|rattling|creak .. in|when .. breath|breathe|way
+        in|and out|way out, on the way in and? out, dey pant|gasp|struggle, she|he|just dey pant, pant|panting
+        like, no fit catch breath, throat dey block|swell|pepper, breath dey cut|hook|seize|short,
         throat .. shrinking|shrunk|shrinks|narrowing|narrower, its closing .. throat, screw|scarf|clamp|vice ..
         throat|neck, neck{s/} .. closing|tightening|tight, gullet .. no|closed|tight|stuck, lungful, proper
         lungful, tongue .. fizz{y/ing}|fizzing|battery, fizzing on .. tongue, licked|licking a battery, spit ..
@@ -291,6 +344,23 @@ ALARMS = {
         come, no fit breathe, cant get enough breath
     """,
     "glue_in_eye!": """
+        in the eye like|when|while|and, eyes? .. <potion> .. straight in,
+        glue|adhesive|gunk|sticky|bonder|gloop|goo|black stuff|liquid ..
+        rolled|slid|ran|run|seeped|crept|dripped|gone|oozed|worked|trickled under|beneath|behind ..
+        lid{s/}|eyelid, sticky stuff .. <eye>, black|clear|sticky gunk|stuff|gloop|goo you|u|they|ye
+        stick|stuck|glue|use, stuff you|u|they|ye stick|stuck|glue|glued them|em,
+        fleck|speck|blob|bit|dot|drop|bead|lump|smear|dollop|string|splodge|dab of .. glue|adhesive|bonder|remover|primer|gunk|sticky|superglue|cement .. on|onto|in|into .. eye|eyeball|ball|white|cornea,
+        <potion> .. sat|sitting|landed|lands|set|stuck|dried|hardened on|onto ..
+        eyeball|ball|white|cornea|<eye>, on the ball of my, bonder|bonders|glue|adhesive|remover|primer
+        got|gone|went|run|ran in|into|down .. <eye>|left|right|both, remover|glue|acetone|primer|bleach|peroxide
+        .. run|ran|running down|straight? in|into .. <eye>, dissolver|remover|debonder|cleanser|primer|bonder ..
+        squirted|sprayed|splashed|spurted|shot .. in .. <eye>|face, squirted|sprayed|splashed|spurted|shot
+        her|him|me|my .. <eye>, acetone|remover|primer|bonder|glue|peroxide|bleach .. cap|lid|top|bottle|tray ..
+        splash|splashed|tipped|spilt|spilled|knocked|straight,
+        cleanser|concentrate|shampoo|bleach|peroxide|disinfectant|barbicide|sanitiser|sanitizer|undiluted|detergent|spray
+        .. full|straight|right|splash|splashed|squirt|squirted|went in|into the|my|one|both? .. <eye>,
+        splash straight in|into, bleach .. in the eye|eyes, undiluted .. <eye>, full in
+        the eye|face, tipped .. can? still feel it in there, hair dye|bleach|developer|peroxide .. <eye>,
         bonding stuff|agent|liquid .. lid|eye|eyeball, it went in .. glue, went in. the glue, remover ..
         splashed right? in, splashed right in, sitting on my eyeball, ran under my lid, under my lid .. <glue>,
         <glue> .. under my|the lid, wrong bottle .. <eye>,
@@ -312,6 +382,17 @@ ALARMS = {
         drops, wrong bottle .. <eye>, squeezed|squirted|put <glue> in .. <eye>
     """,
     "sealed_eye!": """
+        hasnt|havent|hasn't|not|never|wont opened|open|opening|unstuck|come since|all|yet|this|at|once,
+        it hasnt opened, lefty|righty|leftie|rightie|left|right|eye|lid|lids|other one
+        is|are|has|have|got|went|gone superglued|glued|welded|sealed|cemented|fused|stapled|bolted|shut|closed,
+        lefty|righty is|has superglued|glued|sealed|shut|closed|stuck, top lashes .. bottom lashes, uppers ..
+        lowers .. stuck|glued|together, top .. bottom .. glued|superglued|fused, like a
+        clam|oyster|mussel|envelope|ziplock, a clam basically, clammed shut, shut like a clam|safe|vault|purse,
+        cannot|cant|couldnt|unable part|open|separate|prise|unstick her|his|the lid{s/}|lash{es}|eye{s}, stuck
+        fast, met in the middle, no gap|slit|opening|crack|chink left|to|at, no gap .. see|look, chink of light
+        in, cant get .. light in, no light getting in, it is|its close and it stay|stays|keep|keeps,
+        stay|stays|staying close|closed|shut, <eye> .. is close, dry between .. lids|lashes|parts|two, cola ..
+        dry .. between,
         wont unzip, unzip .. eye, pirate mode, swollen i cant lift it, cant lift it, puffed .. over .. slit, no
         slit left, no slit, eye .. apart .. cant, cant prise .. apart, prise .. apart,
         neither .. unstuck, <eye> .. come unstuck, wont come unstuck, not come unstuck, cant get .. unstuck,
@@ -354,6 +435,10 @@ ALARMS = {
         superglued|cemented|welded|soldered
     """,
     "swollen_shut!": """
+        <swell>|ballooned|puffed|up .. no gap|slit|opening left|to|at, <swell> .. met in the middle, <swell> ..
+        meet|meets|touching|touch in the middle|each|over, ballooned .. no gap|slit|opening|way, no gap|slit ..
+        see|look through .. <swell>|ballooned|puffed, lids .. ballooned .. no|cant|cannot|nothing ..
+        see|look|through|out,
         <eye> .. disappeared|vanished, not even a slit, down to a slit, just|only|barely a slit, <eye> .. slit,
         slits for eyes, <eye> .. slits, cant find my eye{s/}, where my eye .. used to|should, <eye> .. swallowed
         by, <eye> .. buried in|under, <swell> so far .. <eye> .. gone, lids .. meet|met|touching ..
@@ -365,6 +450,10 @@ ALARMS = {
         .. lash|lashes .. visible|showing|sticking, <eye> .. swallowed|eaten .. <swell>
     """,
     "hives!": """
+        come|came|coming|out|up in|with .. lumps|hives|welts|weals|wheals|blotches|bumps ..
+        head|toe|foot|all|body|belly|arms|legs|back|front|everywhere|over, head|tip|top to foot|toe|feet ..
+        hives|lumps|welts|blotches|bumps, lumps|hives|welts|weals|wheals|bumps head|front|top to|and
+        foot|toe|back|bottom, weals|wheals|welts front and back, nettle-sting lumps, nettle sting lumps,
         broke out .. urticaria,
         inch of me .. hive{s/}|welt{s/}|rash|bump{s/}|red|itchy, not 1|one|an inch ..
         hive{s/}|welt{s/}|bump{s/}, hive{s/} .. on every|each, hives .. even|including,
@@ -391,6 +480,15 @@ ALARMS = {
         hives|welts|wheals .. spreading|multiplying|growing by|fast|quickly|rapidly|everywhere
     """,
     "faint!": """
+        slid|slipped|slumped|slithered|toppled|tumbled|fell|dropped|rolled|crumpled|sank off|down|out|to|from ..
+        chair|seat|stool|sofa|couch|bed|wall|floor|counter, white|pale|grey|gray|green as a|the? sheet|ghost|paper|wall|chalk|putty, went|gone|going as? white|pale|grey|gray as,
+        wont|cant|doesnt|not|hard|barely|hardly|couldnt wake|waking|rouse|rousing|come
+        round|around|up|properly|her|him, wake her|him up, not waking|rousing|responding, wont respond|answer
+        properly, unresponsive, not|isnt|hardly|barely really|quite|fully|properly? with it, in and out of
+        it|consciousness, shes|hes out of it, drifting in and out, drifting off mid, keep|keeps|keepin|kept
+        going under|blank|black|out|down, somebodys|someones|somebody|someone ..
+        switching|switched|turning|turned|pulling me off|out|plug, going under like,
+        crumpled|slumped|conked|zonked on|onto|out|against|over|in, hit the lino|tiles|carpet|floor|pavement,
         out cold, dropped in the kitchen|hall|bathroom|shower|shop,
         woke|woken|wake|came|coming|come up|to|round|around .. on .. floor|ground|tiles|carpet|pavement, came|come
         round|around|to on|with|in|and|to, went down like, went down in, hit my head when i, on the floor .. minute{s/},
@@ -418,6 +516,10 @@ ALARMS = {
         floor|ground|spaghetti|noodles
     """,
     "injury!": """
+        gouged|gouge|scratched|clawed|poked|jabbed|cut|stabbed|nicked the|my|an|me eyeball|cornea,
+        caught|jabbed|poked|hit|elbowed .. <eye> .. with .. spoolie|wand|brush|comb|scissors|tweezers, caught
+        the eyeball|eye with, brow|nail|craft scissors .. eye, visible cut|scratch|gash|mark on|across, scissors
+        .. went in|into, elbowed .. scissors|tweezers,
         sharp .. gone|went|going|go into|in|inside .. <eye>, gone in|into my? .. eye not on, in it not on it,
         not on it in it, gone into my eyeball, sliced|slashed|scratched|clawed|gouged|cut|caught .. across ..
         <eye>|bit|iris|part|pupil, coloured|colored part|bit, across .. coloured|colored, the iris, my iris,
@@ -448,6 +550,9 @@ ALARMS = {
         bulging out
     """,
     "pupil!": """
+        black|dark bit|part|dot|circle|spot|hole|middle|centre|center ..
+        twice|double|bigger|larger|wider|wide|huge|massive|size|saucer, black|dark bit|part|dot|circle|middle
+        in|of .. eye .. other,
         one|left|right .. dilated .. other, <eye> dilated, black of .. <eye> ..
         bigger|huge|larger|big|enormous|giant, black|dark hole|centre|center|middle .. <eye> ..
         bigger|huge|larger, middle of .. eye .. bigger|huge|larger,

@@ -348,6 +348,10 @@ FRAMES = {
         full|thick, puff ball{s/}, puffball{s/}, its|theyre|is|looks kinda|so|all|well|proper|really|a fat
     """,
     "redness": """
+        like a|an|two|some stop|brake|traffic|tail|warning|exit|alarm|postbox|pillar|fire
+        sign|light|lights|box|engine|extinguisher|truck, stop|brake sign|light|lights red, lit up like a?
+        brake|stop|tail|christmas, raging red, red as tomatoes|beets|cherries|raspberries|peppers|strawberries,
+        <eye> .. like a stop sign,
         <eye> .. vampire,
         <eye> the|a colour|color|shade of .., rosy round|around|along|at|in the, pink|red|rosy
         round|around|along the rim|rims|edge|edges|corner|corners, pinprick{s/} of? red,
@@ -382,6 +386,9 @@ FRAMES = {
         rub|scratch|claw, rubbing them|em|at
     """,
     "burning": """
+        eye|eyes|lid|lids|both|they prickle|prickles|prickling|smart|smarts|smarted ..
+        bit|wee|little|tonight|today|like|when|and|since, prickle and smart, smart and prickle, smarts
+        a|like|when|something,
         deep heat|freeze|relief in|on .. <eye>, like .. deep heat, <feelslike> .. tiger balm|vicks|deep,
         <feelslike> .. onions, cut|cutting|chopped|chopping|peeling|peeled|slicing|sliced .. onion{s/}, like ..
         shampoo,
@@ -453,6 +460,16 @@ FRAMES = {
         skin|lids|lid|eyelid|eyelids|it .. like .. alligator|lizard|snake|crocodile|reptile|parchment
     """,
     "light": """
+        opens|open|opening|opened the fridge .. wince|squint|flinch|hurt{s}|eye|eyes|scream,
+        wince|winces|wincing|flinch|flinches|flinching|squint|recoil|recoils|recoiling ..
+        bulb|light|lights|lamp|fridge|sun|sunlight|window|headlights|glare|torch|screen|phone|candle,
+        bulb|light|lights|lamp|lamps|fridge|sun|headlights|glare|torch|candle|fluros|fluoros|fluro|fluorescents|striplights|neons
+        .. wince|flinch|flinches|squint|recoil|recoils|screw|shut|close|bury|duck|hide,
+        cant|cannot|couldnt|wont|doesnt take|stand|face|handle|bear|abide|tolerate|manage even|so|much|any? a?
+        candle|candlelight|lamp|torch|match|nightlight|streetlight|fridge, sun|light|lights|lamp|brightness ..
+        hurts|hurt|hurting|kills|burns em|them|it|my so|too|really?, sun hurts em, turn straight back, any
+        brightness, brightness is, in the dark with, sat|sitting|lying|hiding|living|stuck in the dark,
+        towel|blanket|scarf|cushion|pillow|duvet|mask over me|my face|eyes|head, fluros|fluoros|fluro,
         vampire mode, cant do|hack|deal|cope .. daylight|sunlight|lights|brightness,
         photosensitive, photo sensitive, photosensitivity, <lightsrc> .. rough on|with|for .. <eye>, <lightsrc>
         .. covering|shielding|hiding|shading|closing|shutting|screwing my? <eye>,

@@ -25,6 +25,10 @@ SCOPE = {
         remotely, not in the least, neither of them|my|is|are, failed to
     """,
     "nonneg": """
+        wouldnt|couldnt know|tell you about|how|if|what|whether|because|cause|as, gone|went|going|goes
+        pure|all|dead|bright|dark|well|right|proper|deep|kinda|quite|so|really|very|pretty|a|bit? bit?
+        red|pink|purple|crimson|scarlet|puffy|swollen|fat|blurry|cloudy|hazy|foggy|milky|stringy|gooey|gloopy|crusty|itchy|sore|tight|numb|dark|black|grey|gray|bloodshot|watery|weepy|raw|angry|lumpy|bumpy|hard|stiff|yellow|green|sticky|gunky|streaming|shiny|hot,
+        blink blink .. gone, a|one|two|few|couple|quick blink|blinks .. its? gone|clear|clears|sharp,
         brightness|volume|lamp|light|lights|blinds|curtains .. down, turned .. brightness|lights|lamp .. down,
         want|wants|need|needs .. stopped|gone|sorted|fixed, lying if i said|say ..
         wasnt|isnt|arent|werent|didnt|dont|doesnt|not|no, id be lying ..
@@ -326,6 +330,7 @@ SCOPE = {
         a|eating|strawberries|nuts|prawns|shellfish|penicillin|antibiotics|kiwi|eggs|latex|wasp|bee
     """,
     "notpast": """
+        wasnt|werent|didnt|hadnt|isnt .. before you|u|i|the|my|this|your|ye,
         im|am|are|is|got|getting|get|be|being|become used to,
         like|as|same when|how i had|was|got|did|used|were, like back when|in, like that time, like in my ..
         days,
@@ -344,6 +349,7 @@ SCOPE = {
         anything, if i wake, if anything
     """,
     "notif": """
+        if my|the|it|they|only|this|that .. would|could stop|quit|ease|settle|calm|pack|behave|shut,
         lying if i said|say, id be lying if,
         normal lang|po|ba|na|for my? .. if, is it|this|that usual|common|ok|okay if,
         as if, not sure if, idk if, dont know if, do not know if, wondering if, wonder if, normal if, ok if, see if,
@@ -450,6 +456,15 @@ SCOPE = {
         neck|mouth|breathing|head|gums|airway|airways|windpipe|gullet|lungs|breath|voice|body|pupil|pupils|cornea|eyeball|jaw|cheek|cheeks
     """,
     "proxy": """
+        on her|his|my wifes|mums|sisters phone, using his|my wifes phone,
+        bf|gf|hubby|fiance|fiancee|fella|bloke|flatmate|housemate|cousin|niece|nephew|missus
+        here|writing|texting|typing|speaking, her|his
+        brother|sister|husband|wife|mother|mum|friend|cousin|aunty|auntie|uncle|neighbour|neighbor
+        dey|is|here|speaking|typing|texting|writing write|writing|text|texting|type|typing|message, the one
+        you|u|ye lashed|did|treated|saw|glued|lifted|worked, you lashed her|my, the one you had in,
+        was|were|been in|on your|ur|yer chair|bed|couch|salon|studio|place|shop|table, sat in your chair, you
+        had her in your, done .. with|by|at yourselves|yerselves|yourself|yous, was|were with
+        yourselves|yourself|yous, came away from yours|you, came home from yours|you, an hour after yours,
         mum|mums|mom|moms|mam|mams|nan|nans|gran|grans|wife|wifes|daughter|daughters had|has|got hers|them done
         at|with|by you|yours,
         you did my daughters|sons|mums|moms|sisters|wifes lashes|eyes|set|lift, mummy|mammy|mama|amma
@@ -492,6 +507,7 @@ SCOPE = {
         survived|survive .. crying|tears|sobbing|funeral|wedding|film|movie
     """,
     "report": """
+        call|calling|calls|called|naming|nicknamed|nicknaming me,
         colleague|friend|partner|mate|husband|sister|doctor|optician|optom|pharmacist .. look|check|examine|peek, had ..
         look,
         insisted, drag, dragged, drove me, taking me, says one of my|says my, noticed my, had to

@@ -14,6 +14,8 @@ SCOPE = {
         no, nunca, jamas, ni me|se|los|las|lo|un|una|tantito|siquiera, ya no, no he, no han, no ha, no tengo, no hay
     """,
     "nonneg": """
+        ya no quise|pude|puedo|quiero|aguanto|soporto|se|me?
+        manejar|conducir|leer|ver|salir|dormir|trabajar|mas|abrir|que,
         no veas como|que|lo, no sabes como|que|lo|cuanto, no te imaginas como|que|lo|cuanto, no te puedes imaginar, no
         ayuda, parpadear no, no es que no, no vea{s/} lo, no te digo, ni te cuento, ni te digo,
         no pasa .. dia|noche|hora sin, ni un dia|noche sin, no hay dia sin, no puedo decir que no, no es que no,
@@ -155,6 +157,10 @@ SCOPE = {
         siento, amaneci, traigo, mi cara, mi vista, mis labios, mi lengua, ando, sigo
     """,
     "proxy": """
+        usted|ustedes|tu|ud? la|lo atendio|atendiste|atendieron|atiende, la|lo atendio|atendiste|atendieron
+        usted|ustedes|tu|hoy|ayer|hace, le pusiste|puso|pusieron|hiciste|hizo|hicieron las pestanas, se las
+        puso|pusiste|pusieron|hizo|hiciste|hicieron usted|ustedes|tu|hoy|ayer|hace, estuvo con
+        usted|contigo|ustedes, fue con usted|contigo|ustedes, sus pestanas se las,
         te|le|les escribe por mi|ella, escribo por, le escribo por, te escribo por, soy la
         mama|hija|hermana|prima|amiga|madre de, soy el esposo|novio|hijo|marido de, soy su
         mama|hija|hermana|esposo|madre|marido|novio|amiga, de parte de, le escribe la|el, te escribe la|el, te
