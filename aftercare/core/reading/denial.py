@@ -24,7 +24,7 @@ _LIST_WORDS = listed("""
     too also particularly really not very overly bit excess excessive extra bad unusual tampoco nada de ningun
     ninguna
 """)
-_SELF = listed("i im ive my me yo mi mis tengo estoy")
+_SELF = listed("i im ive my me yo mi mis tengo estoy siento traigo")
 _SAYS_NO = listed("no none nope nah nada zero 0 never nil negative ninguna ninguno neither n nothing")
 
 
@@ -83,7 +83,9 @@ def _answered_no(page: Page, sign: Mark) -> bool:
         place += 1
     if tokens[place - 1].word in "?:=" and marks or marks and tokens[place - 1].word in "-–—(":
         while (
-            place < len(tokens) and said < 2 and tokens[place].word in ("also", "again", "big", "hard", "tambien", "a")
+            place < len(tokens)
+            and said < 2
+            and tokens[place].word in ("also", "again", "big", "hard", "tambien", "a", "para")
         ):
             place += 1
             said += 1

@@ -44,7 +44,7 @@ _CONTAINED = {
     "sign:hives": {"rash"},
     "sign:sealed_eye!": {"poking", "discharge", "rash"},
     "sign:discharge": {"sealed_eye!", "watering", "glue_in_eye!", "vision!", "vision"},
-    "sign:redness": {"watering"},
+    "sign:redness": {"watering", "vision!"},
     "sign:redness!": {"vision!"},
     "sign:faint!": {"vision!", "poking"},
     "sign:injury!": {"poking", "glue_in_eye!", "pain!", "agony"},

@@ -31,7 +31,7 @@ ALARMS = {
         red|blood|burgundy|crimson
     """,
     "swelling!": """
-        calling|call|calls me duck|trout|fish|donald|sausage|rubber lips|mouth|face, duck|trout lips ..
+        me duck|trout|fish|donald|sausage|rubber lips|mouth|face, duck|trout lips ..
         enormous|massive|huge|swollen|size|growing, mouth looks|look stung, stung by .. bees .. lips|mouth|face,
         lips|mouth|face .. stung by, up like sausages|balloons|pillows .. temp|temperature|fever|shaking,
         tongue .. sticking out, lip{s/} is|are|has|have been? up, lip{s/} up|out like,
@@ -80,6 +80,7 @@ ALARMS = {
         <fasced> and my? <eye> .. blown|swollen|puffed|ballooned|inflated|swelled|swelling|puffy|massive|huge
     """,
     "pain!": """
+        kids|babies|children|twins .. and this .. is worse, without|no .. this|it .. is worse,
         had|birthed|popped|pushed|delivered .. kids|babies|weans|bairns|children|twins ..
         worse|nothing|wins|easier|beats, without|no an? epidural .. worse|nothing|easier, given birth ..
         worse|nothing|wins|beats|easier|trumps, givin birth,
@@ -170,7 +171,7 @@ ALARMS = {
         foggy window, free foggy, like .. bathroom|shower|frosted glass|window, clouded over,
         eye|eyes|side|left|right .. just? blanked|blacked|cut|conked|whited out on|again|completely,
         eye|eyes|left|right .. blanked out, door|window|picture frame|frames ..
-        wobbling|wobbly|wobble|bendy|wavy|bent|rippling|swaying, look|looks|looked like .. under water,
+        wobbling|wobbly|wobble|bendy|wavy|bent|rippling|swaying, door|window|picture|wall|lamp frames|frame|post .. under water|wobbling|wobbly|bendy|wavy|rippling|bent, look|looks|looked like .. under water,
         underwater .. wobbl{ing/y/e}, bits|specks|swirls|threads|streaks|spots of red|black|grey|blood
         swirling|swirlin|floating|swimming|drifting, see .. bits of red, red swirling|swirlin,
         rooms|room|world|everythings|everything .. hazy|cloudy|foggy|misty|milky on|in that|one|left|right
@@ -344,7 +345,7 @@ ALARMS = {
         come, no fit breathe, cant get enough breath
     """,
     "glue_in_eye!": """
-        in the eye like|when|while|and, eyes? .. <potion> .. straight in,
+        in the eye like|when|while an|i|the|my, eyes? .. <potion> .. straight in,
         glue|adhesive|gunk|sticky|bonder|gloop|goo|black stuff|liquid ..
         rolled|slid|ran|run|seeped|crept|dripped|gone|oozed|worked|trickled under|beneath|behind ..
         lid{s/}|eyelid, sticky stuff .. <eye>, black|clear|sticky gunk|stuff|gloop|goo you|u|they|ye
@@ -451,8 +452,7 @@ ALARMS = {
     """,
     "hives!": """
         come|came|coming|out|up in|with .. lumps|hives|welts|weals|wheals|blotches|bumps ..
-        head|toe|foot|all|body|belly|arms|legs|back|front|everywhere|over, head|tip|top to foot|toe|feet ..
-        hives|lumps|welts|blotches|bumps, lumps|hives|welts|weals|wheals|bumps head|front|top to|and
+        head|toe|foot|all|body|belly|arms|legs|back|front|everywhere|over,  lumps|hives|welts|weals|wheals|bumps head|front|top to|and
         foot|toe|back|bottom, weals|wheals|welts front and back, nettle-sting lumps, nettle sting lumps,
         broke out .. urticaria,
         inch of me .. hive{s/}|welt{s/}|rash|bump{s/}|red|itchy, not 1|one|an inch ..

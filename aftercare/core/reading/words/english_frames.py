@@ -265,6 +265,9 @@ FRAMES = {
         light|lights|lamp|lamps|bulb
     """,
     "vision": """
+        slight|bit|touch|little|light|faint of? haze|fog|mist|film|blur|bleariness ..
+        til|till|until|after|when|goes|wipes|lifts, bleary, blearyness, bleariness, its all swimmy,
+        goes|going|went|go|drifts|slips out of focus, bit of haze after|when|from,
         everything|everythings|things .. soapy|greasy|smudged|smudgy .. blink, soapy looking, <viewbad>
         till|until i? blink,
         bit of a|some haze|fog|blur|mist|film|smear, <eye> .. haze|hazy, a|some|slight haze, haze that|when|over,
@@ -329,6 +332,16 @@ FRAMES = {
         blood, <eye> .. blood red, red where .. white, no white
     """,
     "swelling": """
+        pillow|cushion|balloon|marshmallow|golf ball|ball|egg|plum|grape|bun|doughnut|bap where|instead of ..
+        <eye> .. should|used|was, where my .. <eye> should be, <eye> was|were|is|are|like|turned|became|becoming
+        two|2|pair of? boiled|hard|fried|poached eggs, <eye> was|is|were|are golf ball|balls, boiled eggs ..
+        <eye>, <eye> .. boiled eggs, <eye> are two|2 <frogs>, <eye> ..
+        marshmallowy|pillowy|puddingy|doughy|spongy|squishy|squidgy|puffed|bulbous|chubby|podgy|pudgy|piggy|porky|plump|tubby|fleshy|chunky|beefy|fatter|jowly|swolley|cushiony|bready|balloony|squashy|jelly|wobbly|thick|thickened,
+        right|left|one|it|theyre|both is|are|r|looks|look|gone|all|itchy|red|pink a? bit? n|and? all?
+        marshmallowy|pillowy|chubby|podgy|pudgy|piggy|plump|doughy|spongy|squishy|squidgy|bulbous, gone a?
+        bit|all|kinda|so? marshmallowy|pillowy|doughy|piggy|chubby|podgy|pudgy|spongy|squidgy|bulbous, all
+        piggy, piggy eyes|eyed|and, marshmallowy, puffs nearly|almost|all|are|have, the puffs, eyes like
+        piggy|piglet, went bumpy and thick, thick like orange peel,
         look|looks|looking|bit|all|feel|feels|over overinflated|inflated, <eye> .. inflated|overinflated, like|bit rocky after|balboa, looking like
         rocky, after|like round ten|10|12|twelve|nine|9,
         <eye> .. sitting|sits|hangs|hanging lower|heavier|low, lid|eyelid|eye .. lower than the other, feels fat, my
@@ -367,6 +380,17 @@ FRAMES = {
         veins .. <eye>, vein{s/} .. showing, burst vessel{s/}, <eye> .. raw red, road map
     """,
     "itching": """
+        cor|god|lord|boy|gosh|jeez|wow|man do|does they|it|these itch, do they itch, dont they half itch, itchy
+        scratchy, scratchies, wanting|want|keep|dying|need|tempted|desperate to?
+        dig|grind|jam|stick|shove|press|screw my|a|the? knuckle|knuckles|fist|fists|fingers|nails|heel
+        in|into|at, knuckle|knuckles|fists in|into|at the|my|both? left|right|eye|eyes|lid|lids|one, dig a
+        knuckle, trade|give|swap|sell|pay|kill .. for a? good? scratch, good eyelid|eye|lid scratch, good
+        scratch, kidney|arm|leg|firstborn for a .. scratch, tickle .. cant|cannot get|reach|scratch|shift
+        to|at|it, under-the-skin tickle, under the skin tickle|itch|crawl, tickly|tickling|ticklish itch,
+        tiny|tiniest|slightest|little|faint|last|only tickle|tickles|tickling|tickly, tickle
+        left|there|still|hanging|remaining, bitten|bit|eaten|munched by|like ..
+        mozzies|midges|mosquitoes|fleas|gnats, mozzies|midges|fleas|gnats .. been|at, scratching my
+        lids|lid|eyes,
         dog|cat|bear|monkey with|on|against .. fleas|flea|tree|doorframe|post, going|go|went at it|em|them|my <eye>? like, urge|desperate|tempted|dying|wanting to? scrub|scratch|rub|claw,
         scrubbing at? my|them|em|the, like|of|with fleas, knuckles .. <eye>,
         scratch|claw|gouge em|them|my|these .. off|out,
@@ -386,6 +410,13 @@ FRAMES = {
         rub|scratch|claw, rubbing them|em|at
     """,
     "burning": """
+        days|hours|nights|morning|evening|bout of scorching|burning|searing|blistering|smouldering|roasting
+        <eye>, scorching|searing|scalding|smouldering|smoldering|roasting|toasty <eye>, <eye> ..
+        scorched|scorching|scalded|scalding|seared|searing|singed|toasted|blistered|blistering|roasting|smouldering,
+        feel|feels|felt|like|is|are scalded|scorched|singed|seared, <eye>|side|one nips|nipping|nippy|nips ..
+        a|bit|when|like|today, <eye>|side|one nips, nips a|when|like|my, bit nippy, nippy <eye>,
+        vinegar|lemon|salt|acid|alcohol|tcp|sanitiser|sanitizer on|in a? papercut|cut|wound|graze|paper
+        feeling|sensation, papercut feeling, paper cut feeling, vinegar-on-a-papercut, vinegar on a,
         eye|eyes|lid|lids|both|they prickle|prickles|prickling|smart|smarts|smarted ..
         bit|wee|little|tonight|today|like|when|and|since, prickle and smart, smart and prickle, smarts
         a|like|when|something,
@@ -398,6 +429,14 @@ FRAMES = {
         <feelslike> .. <hotstuff>, <hotstuff> .. in my? <eye>, <hotstuff> .. in them|it, hot prickly, tingl{e/es/ing/y} hot|like, hot tingl{e/y/ing}, prickly heat, theyre on fire, <eye> .. on fire
     """,
     "gritty": """
+        sand|grit|gravel|sawdust|dust|dirt|ash|grains|crumb|crumbs|rubble|salt|pepper in|inside|under|behind
+        the|my|one|both|each? left|right|rite|both|one|leftie|rightie, just sand, just grit, sand sand,
+        crumb|crumbs|speck|grain|grains|bit of sand|grit in|under my|the|both|each?
+        left|right|rite|lft|rght|lower|upper? <eye>, rough as .. tongue|sandpaper|badgers|old|bark|a, rough as
+        a|sandpaper|bark, cats tongue, feels|feeling|felt|is|bit|just|still|so|really|are rough
+        inside|in|under|and|behind|on|when, just rough, rough and|n|& a?, grains of pepper|sand|salt|sugar|dirt
+        rolling|in|under|floating|moving, something|somethin|sumthin|summat|somethings like
+        dust|sand|grit|dirt|sawdust|ash|crumbs in|under|behind,
         <sandy> feeling|sensation|feel|type|vibes, <sandy> type|kinda|kind|like feel|feeling, <sandy>
         under|behind|in|inside .. <eye>|contacts, rolled|dipped|coated|lined|dusted in|with .. <sandy>,
         <feelslike> .. velcro|sugar|glitter|sawdust|cement|pumice|brillo, velcro .. blink|<eye>, <eye> ..
@@ -408,6 +447,13 @@ FRAMES = {
         beach
     """,
     "poking": """
+        <pointy>|bristles|quills|spines|prongs|prickles|thorns|needles|pins ..
+        spear|spears|spearing|lance|skewer|skewers|needle|needles|spike|spikes|impale|pierce
+        me|my|the|when|<eye>, spear|spears|spearing|skewers|spikes|needles me when|every|each|if,
+        bristles|quills|spines|prongs|prickles|thorns|needles|pins|spikes|barbs
+        on|in|going|inside|poking|under|along|sticking .. <eye>|inside, porcupine quills,
+        hedgehog|porcupine|cactus quills|spines|needles|prickles, quills going into, feel
+        bristles|quills|spikes|prickles|spines|prongs,
         <pointy> .. <jabs> the|my|in|at .. corner|corners|eye|lid|skin|inner|outer|inside|waterline|eyeball,
         keeps|keep|constantly|always prodding|nudging|jabbing me, prodding|nudging|spearing my <eye>, <pointy> ..
         nudging|touching|grazing|brushing|prodding|tickling|tapping|stroking|poking .. eyeball|eye|me,
@@ -418,6 +464,15 @@ FRAMES = {
         <bit> .. in|under, <pointy> .. <jabs> .. me|my|into|eye|lid|eyeball, <jabs> .. <eye>, one .. <jabs> me, one of .. <jabs>, <eye> .. <jabs> when, <jabs> .. when i blink, something <jabs>, something is|keeps <jabs>
     """,
     "watering": """
+        <eye> .. soggy|soggily|sodden|sopping|swimming|swimmy|dripping|drippy|splashy|sloppy, soggy
+        eyes|eye|eyed, pink and soggy, red and soggy, <eye> keep|keeps|kept
+        filling|welling|brimming|flooding|spilling up|over?, filling up .. blurry|cant|blink, keep filling up,
+        keeps filling up, turn|turning|turned|shut|switch the taps|tap|waterworks|faucet|hose off, cant turn the
+        taps off, watching titanic|bambi|notebook|marley|coco, titanic on,
+        blub|blubs|blubbing|blubber|blubbering, snivelling|sniveling on|all|like, waterworks, lets|let|letting
+        go|out|slip the|an|a? odd|occasional|few|little? tear|tears, odd|occasional|stray|single|few
+        tear|tears|drip|drop, waters|waters til|till|until its|everything, streamy, streamy eyes, bad news ..
+        <eye>,
         asking|asks|asked|thinks|think|thought .. why im|i am crying, its just my eyes, crying its|but|just ..
         <eye>,
         puddle{s/} in|on|under .. corner{s/}|<eye>|chin|pillow, <eye> .. puddle{s/}, permanent puddle, swimming
@@ -436,6 +491,10 @@ FRAMES = {
         stop streaming|watering|leaking|crying|weeping|running
     """,
     "discharge": """
+        <eye>|one|left|right|both ..
+        mattery|mattered|gunked|gummy|gammy|bunged|clagged|cacky|claggy|pussy|pussie|goopy|gunked, mattery,
+        matter in|on my|the|left|right|both? <eye>|lashes|corner, gummed up first|this|in|every|each|when, <eye>
+        .. gummed up, gummed up <eye>,
         stuck|welded|glued|gummed in|with .. <hue> .. sleep|gunk|goo|crust|muck|stuff|glue,
         prise|prised|peel|peeled|pick|picked|scrape|scraped|wipe|wiped crust|crusts|gunk|goo|sleep|bogeys ..
         off|away|open, <eye> boogers|bogeys|bogies .. size,
@@ -451,6 +510,8 @@ FRAMES = {
         weeping pus|yellow|green
     """,
     "rash": """
+        coming|come|comes|came up|out in spots|bumps|pimples|lumps|blotches|patches|dots, bumpy and,
+        wee|tiny|little dots .. <eye>,
         pinprick{s/} on|all|around|round|along|under .. <eye>|lash|brow, tiny|little|red|wee pinpricks, skin|lid|lids .. like old? paint|wallpaper,
         goosebumps|gooseflesh|goosepimples on|over|all|like .. <eye>|skin,
         wee|tiny|little|raised|pinprick|pinpoint|pink|itchy|row|line|crop|cluster of? .. dots|boils, dots on|along|around|round|under|marching|all|above .. <eye>|cheek|cheekbone|cheeks|socket|sockets, dots|bumps|pimples|boils .. near|beside|above|below|on|around .. <eye>, boils come|coming|have|on|popping, small|tiny|little|wee boils, skin .. .. like .. sandpaper|leather|emery|lizard|bark|parchment|cornflakes, dry|itchy|flaky|red|sore|scaly|eczema|rough|raw .. patches, patches where .. gel|pads|pad|tape, tape|pad|pads rash|reaction, prickly heat dots|bumps|spots|rash,
@@ -460,6 +521,16 @@ FRAMES = {
         skin|lids|lid|eyelid|eyelids|it .. like .. alligator|lizard|snake|crocodile|reptile|parchment
     """,
     "light": """
+        headlights|streetlights|lights|light|lamps|fridge|screens|screen|sun|sunshine|daylight|brightness|glare|telly|tv|torch|bulb|windows
+        .. recoil|recoils|flinch|flinches|shrink|shrinks|cower|cowering|hide|scrunch|crease|cringe|shy, <eye> ..
+        flinch|flinches|flinching|recoil|recoils|recoiling|shrink|shrinks|wince|winces|squeeze|scrunch|hide|cower
+        at|from ..
+        light|lights|lamp|sun|screen|fridge|torch|window|daylight|headlights|brightness|glare|phone|telly|candle,
+        headlights ..
+        horrid|horrible|awful|nasty|vile|brutal|dreadful|grim|terrible|too|evil|rank|hideous|dazzling|dazzled,
+        horrid|horrible|nasty|vile headlights|lights|glare|sunlight|sun|brightness, make me screw my eyes|face,
+        screw my eyes up, screwing my eyes up, screwed my eyes up, bit|slightly|quite|very|a|little
+        photophobic|photosensitive|photophobia,
         opens|open|opening|opened the fridge .. wince|squint|flinch|hurt{s}|eye|eyes|scream,
         wince|winces|wincing|flinch|flinches|flinching|squint|recoil|recoils|recoiling ..
         bulb|light|lights|lamp|fridge|sun|sunlight|window|headlights|glare|torch|screen|phone|candle,
@@ -489,6 +560,8 @@ FRAMES = {
         close|closing|shut|shield|cover .. my? left|right|both? <eye> .. <beam>|headlights|car
     """,
     "pain": """
+        pulled|strained|sore|overworked|torn muscle, aches like|as, bruisey|bruisy|bruised
+        feeling|feel|sensation, bruisey, bruisy,
         makes|made|making me yelp|jump|gasp|shout, touching .. hurts|kills|yelp, done|gone
         ten|ten|five|12 rounds,
         flick|flicks|flicking|flicked|snapping|snapped|pinging|pinged|slapping|thumping|hammering my .. <eye>,

@@ -25,7 +25,7 @@ SCOPE = {
         remotely, not in the least, neither of them|my|is|are, failed to
     """,
     "nonneg": """
-        wouldnt|couldnt know|tell you about|how|if|what|whether|because|cause|as, gone|went|going|goes
+        wouldnt|couldnt know about|how|if|what|whether|as, gone|went|going|goes
         pure|all|dead|bright|dark|well|right|proper|deep|kinda|quite|so|really|very|pretty|a|bit? bit?
         red|pink|purple|crimson|scarlet|puffy|swollen|fat|blurry|cloudy|hazy|foggy|milky|stringy|gooey|gloopy|crusty|itchy|sore|tight|numb|dark|black|grey|gray|bloodshot|watery|weepy|raw|angry|lumpy|bumpy|hard|stiff|yellow|green|sticky|gunky|streaming|shiny|hot,
         blink blink .. gone, a|one|two|few|couple|quick blink|blinks .. its? gone|clear|clears|sharp,
@@ -411,6 +411,7 @@ SCOPE = {
         sick|drop|collapse|keel|black
     """,
     "other": """
+        pup, pups, pup's, puppies, puppy's, kitty, kittens, kitten's,
         wee fella|fellas|fella's|lad|lads|boy|girl, young fella|lad|one|ones, wee ones, the
         weans|bairns|nippers|littlies, nipper, fellas, wains, sprog, sprogs, kiddies, lodger, tenant, landlord,
         landlady, hubby's, boyfriends, daughters,
@@ -441,6 +442,8 @@ SCOPE = {
         homie, girl|lady|woman|person|client next|beside|opposite|in
     """,
     "self": """
+        ive|i had|birthed|pushed|popped|delivered|given two|three|four|five|2|3|4|5|my|the?
+        kids|babies|children|weans|bairns|twins,
         mines, mines is|are|has|still|day, that client|customer, one of those|your clients|customers|people,
         with me its|it is|it, now its me|my|mine, this time its my|me|mine, for me its|it is, mine is|are|has|have, i
         just|only,

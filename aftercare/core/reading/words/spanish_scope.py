@@ -55,6 +55,14 @@ SCOPE = {
         salvo cuando, salvo si
     """,
     "over": """
+        ya amanecieron|amanecio|amaneci|estan|estaban|quedaron|los tengo|vi
+        blancos|blanco|blanquitos|limpios|limpio|sequito|sequitos|seco|secos|normales|normal|bien|perfectos|perfecto|como
+        si|de lo mas|sanos, y luego ya, luego ya nada|no|bien, de ahi|ahi en|pa adelante
+        limpio|limpios|nada|bien|normal, de ahi en adelante, pero ahora re? bien|perfecto|todo|impecable, ahora
+        re bien, re bien todo, todo re bien, ya ..
+        desirrito|desirritaron|deshincho|deshincharon|desinflamo|desinflamaron|destapo|aclaro|aclararon|blanquearon,
+        se me desirrito, ya estan blancos|limpios, al otro dia nada|limpio|limpios|normal|bien|ya, al dia
+        siguiente nada|limpio|limpios|normal|bien|ya,
         ya estaba|estaban|esta|estan|amaneci|amanecio
         normal|normales|perfecto|perfectos|limpio|limpios|deshinchado|deshinchados, se fue|paso|quito|bajo al? solo|sola|rato|enseguida,
         despues se acabaron|acabo|quito|fue, se acabaron, se acabo, amanecieron bien|perfectos|normales|limpios,
@@ -87,6 +95,10 @@ SCOPE = {
         me funciono, hoy perfecta, hoy perfecto, hoy normal, ya cero
     """,
     "near": """
+        apenas|solo|nomas|queda una|un sombrita|rastro|rastrito|hilito|manchita|tono, falta un|muy|bien?
+        pelin|poquito|poco|nada para que|pa, ya practicamente|prácticamente limpio|bien|normal|blanco|nada,
+        practicamente limpio|normal|bien|nada, hoy menos que|q ayer, menos que|q ayer, cada dia un? poco? menos,
+        lo esperable, lo normal y, muy leve, levecita,
         hoy ya? casi nada, ya casi nada de, apenas se nota, queda|quedan un?
         poco|poquito|apenas,
         cada dia menos, cada dia mejor, mejor cada dia, va de salida, ya casi nada, casi nada ya, ya ni se nota,
@@ -114,6 +126,7 @@ SCOPE = {
         atras, en mi pais, de chica, de nina, con la otra, en el otro
     """,
     "notpast": """
+        ya .. una vez,
         como la vez pasada, igual que|a, como la otra vez, como el ano pasado, como la ultima vez, misma que
     """,
     "if": """
