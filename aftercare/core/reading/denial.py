@@ -93,18 +93,31 @@ def _answered_no(page: Page, sign: Mark) -> bool:
     return False
 
 
+_NONE, _CLITICS = listed("ninguna ninguno"), listed("me se les le los las")
+_SHOWS = listed("ve ven veo vi noto notan salio salieron sale salen hay siento ha han")
+
+
 def _no_after(page: Page, sign: Mark) -> bool:
     """Picazón no; rojo no está; redness was not seen."""
     tokens = page.tokens
     place = sign.end
+    if (
+        sign.start
+        and tokens[sign.start - 1].word == "nada"
+        or tokens[place : place + 1]
+        and tokens[place].word in _NONE
+    ):
+        return True  # "nada borroso", "hinchazón ninguna"
     if page.covers("scope:unseen", place) and not page.covers("scope:unseen", place - 1):
         return True
     if place >= len(tokens) or tokens[place].word not in ("no", "tampoco", "nope"):
         return False
     if place + 1 == len(tokens) or tokens[place + 1].kind != WORD:
         return True
-    if tokens[place + 1].word in ("me", "se") and tokens[sign.end - 1].word.endswith(("ar", "er")):
-        return True  # "arder no me arden"
+    if tokens[sign.end - 1].word.endswith(("ar", "er")):
+        return True  # "arder no arden"
+    if tokens[place + 1].word in _CLITICS and place + 2 < len(tokens) and tokens[place + 2].word in _SHOWS:
+        return True  # "colorados no se ven"
     return tokens[place + 1].word in ("esta", "estan", "hay", "tengo", "but", "pero", "is", "ist")
 
 

@@ -93,6 +93,7 @@ def _signs(page: Page) -> tuple[list[Mark], list[Mark]]:
     others = [mark for mark in found if is_elsewhere(page, mark) or is_of_a_thing(page, mark)]
     found = [mark for mark in found if mark not in others]
     found = [mark for mark in found if not _is_stuck_by_discharge(page, mark, found)]
+    found = [mark for mark in found if not _is_shut_at_will(page, mark) and not _is_a_search(page, mark)]
     found = [mark for mark in found if not _is_shed_tears(page, mark) and not _is_tap_water(page, mark)]
     if page.marks.get("scope:good_kind"):
         found = [mark for mark in found if mark.name not in _OF_LOOKS]
@@ -122,6 +123,23 @@ def _is_tap_water(page: Page, mark: Mark) -> bool:
         return False
     before = range(max(0, last - _WASHING), last)
     return any(page.tokens[place].word in _WASHES for place in before if page.sentence[place] == page.sentence[last])
+
+
+_SHUTS = listed("shut close closed")
+
+
+def _is_shut_at_will(page: Page, mark: Mark) -> bool:
+    """It pokes the lids whenever I shut them."""
+    words = [token.word for token in page.tokens[mark.start : mark.end]]
+    return mark.name == "sign:sealed_eye!" and words[-2:-1] == ["i"] and words[-1] in _SHUTS
+
+
+def _is_a_search(page: Page, mark: Mark) -> bool:
+    """Can't see any bumps: she looked for them, and sees."""
+    if not mark.name.startswith("sign:vision"):
+        return False
+    ends = {one.end for one in page.named("scope:not") if one.start == mark.start and one.end > mark.end}
+    return any(other.start in ends for name, marks in page.marks.items() if name.startswith("sign:") for other in marks)
 
 
 _AS_IF = listed("like though if ive i id as been")

@@ -50,7 +50,7 @@ _CONTAINED = {
     "sign:injury!": {"poking", "glue_in_eye!", "pain!", "agony"},
     "sign:swelling!": {"itching"},
     "sign:headache": {"pain"},
-    "sign:rash": {"gritty"},
+    "sign:rash": {"gritty", "discharge"},
     "sign:poking": {"pain", "itching", "agony", "gritty"},
     "sign:watering": {"glue_in_eye!"},
     "sign:glue_in_eye!": {"poking", "watering"},

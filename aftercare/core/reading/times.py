@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from aftercare.core.reading import blinking
+from aftercare.core.reading import ends
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
 from aftercare.core.reading.standing import Standing
@@ -15,8 +15,6 @@ def by_time(page: Page, sign: Mark, signs: list[Mark]) -> Standing:
         return Standing.OVER
     over = _resolution(page, sign, signs, "scope:over")
     near = _resolution(page, sign, signs, "scope:near")
-    if near is not None and _is_foretold(page, near) and not _is_mild(page, sign):
-        near = None  # "itching pretty bad, and I did wash them like you said"
     if over is not None and not _came_back(page, sign, over):
         nearly = (mark for mark in page.named("scope:near") if mark.start <= over.start < mark.end + 2)
         if any(_hedges(page, mark) for mark in nearly):
@@ -37,7 +35,7 @@ def _was_the_first(page: Page, sign: Mark) -> bool:
 _FORETOLD = listed("said mentioned warned expected leaflet told")
 _MILD = listed("""
     bit little tiny slight slightly mild mildly faint touch trace minor hint barely hardly less settling pinkish
-    trifle wee smidge
+    trifle wee smidge tad
 """)
 
 
@@ -115,15 +113,10 @@ def _goes_on_since(page: Page, sentence: int) -> bool:
 
 def _resolution(page: Page, sign: Mark, signs: list[Mark], name: str) -> Mark | None:
     for mark in page.named(name):
-        if sign.name not in _OPENED and any(token.word in _OPENING for token in page.tokens[mark.start : mark.end]):
-            continue  # it opened again: that ends the sticking, not what stuck
-        comes_back = any(token.word == "back" for token in page.tokens[mark.start : mark.end])
-        if sign.name.startswith("sign:vision") and blinking.is_by_blinking(page, mark):
-            continue  # "blurry, clears when I blink" is not over
-        if sign.name.startswith("sign:vision") and comes_back:
-            continue  # her sight hasn't come back
-        if sign.name.endswith("!") and _is_said_by_others(page, mark):
+        if not ends.may_end(page, mark, sign):
             continue
+        if name == "scope:near" and _is_foretold(page, mark) and not _is_mild(page, sign):
+            continue  # "itching pretty bad, and I did wash them like you said"
         if mark.start <= sign.start < mark.end and mark.end - mark.start > sign.end - sign.start:
             return mark
         if name == "scope:near" and sign.name == "sign:light" and sign.start < mark.start < sign.end:
@@ -136,16 +129,6 @@ def _resolution(page: Page, sign: Mark, signs: list[Mark], name: str) -> Mark | 
     return None
 
 
-def _is_said_by_others(page: Page, mark: Mark) -> bool:
-    """She told me it was fine."""
-    return any(
-        0 <= mark.start - other.end <= 4 and page.sentence[other.start] == page.sentence[mark.start]
-        for other in page.named("scope:report")
-    )
-
-
-_OPENED = listed("sign:sealed_eye! sign:swollen_shut!")
-_OPENING = listed("opened abrir abre abrio")
 _TOLD_OF_BEFORE = listed("was were")
 _LEADING_OVER = listed("stopped settled calmed cleared")
 
@@ -228,6 +211,13 @@ def _is_back_somewhere(page: Page, mark: Mark) -> bool:
     return bool(after) and after[0] in _PLACES and not set(after[1:]) & _HER_OWN
 
 
+def _is_again_since(page: Page, sign: Mark, mark: Mark, resolution: Mark) -> bool:
+    """Itchy again, was fine all weekend."""
+    if not sign.end <= mark.start < resolution.start or page.clause[mark.start] != page.clause[sign.start]:
+        return False
+    return page.tokens[mark.start].word in ("again", "back") and page.tokens[resolution.start].word in _TOLD_OF_BEFORE
+
+
 def _came_back(page: Page, sign: Mark, resolution: Mark, *, and_still: bool = True) -> bool:
     """Still red; gone but back again."""
     for mark in page.named("scope:worse"):
@@ -242,6 +232,8 @@ def _came_back(page: Page, sign: Mark, resolution: Mark, *, and_still: bool = Tr
         if mark.start < sign.start and page.clause[mark.start] == page.clause[sign.start]:
             if words & {"still", "sigue", "siguen", "todavia", "aun"} and and_still:
                 return True
+        elif _is_again_since(page, sign, mark, resolution):
+            return True
         elif mark.start >= resolution.end and page.sentence[mark.start] - page.sentence[resolution.start] <= 1:
             if words & {"back"} and (page.covers("scope:over", mark.start) or _is_back_somewhere(page, mark)):
                 continue

@@ -11,6 +11,10 @@ FIGURES = {
         a faint, faint pinkish|itchy|ache, very|so|quite|rather|slightly faint and
     """,
     "figure": """
+        passing|passed|pass|faint|fainting|fainted|collapsing|dying|swooning out? from|at|over how ..,
+        passing|pass out|fainting|swooning from|over how|the, eyes .. popping|pop|popped|popping out of
+        their|his|her|your heads|head|sockets|skull, cant even? open my eyes before|without|until|till|pre ..
+        coffee|tea|caffeine|noon|breakfast|alarm|10|9|11|8|7, open my eyes before|without coffee|tea|caffeine,
         neck hurts|aches|ached|hurt|stiff|sore from|after|since, stiff neck, crick in .. neck, neck ..
         lying|pillow|slept,
         rash of weddings|bookings|bills|parties|birthdays|cancellations|things, rash decision|decisions|move,

@@ -171,7 +171,7 @@ CLASSES = {
         chilli chili chillies chilies chile pepper peppers peppermint mint menthol onion onions soap soapy shampoo
         acid lemon lemons vinegar bleach matches fire lava flames coals sauce jalapeno jalapenos wasabi
         mustard nettle nettles sunburnt aftershave perfume hairspray chlorine chlorinated seawater ammonia curry
-        ginger toothpaste muscle balm flame embers candle lime detergent
+        ginger toothpaste balm flame embers candle lime detergent
     """,
     "sandy": """
         sand sandpaper grit gravel sawdust dust dirt ash ashes pebbles pebble crumbs crumb breadcrumbs desert soil
@@ -332,16 +332,16 @@ FRAMES = {
         blood, <eye> .. blood red, red where .. white, no white
     """,
     "swelling": """
+        <eye> .. after? blowing|blown|puffing|puffed|swelling|coming up|out,
         pillow|cushion|balloon|marshmallow|golf ball|ball|egg|plum|grape|bun|doughnut|bap where|instead of ..
         <eye> .. should|used|was, where my .. <eye> should be, <eye> was|were|is|are|like|turned|became|becoming
         two|2|pair of? boiled|hard|fried|poached eggs, <eye> was|is|were|are golf ball|balls, boiled eggs ..
         <eye>, <eye> .. boiled eggs, <eye> are two|2 <frogs>, <eye> ..
         marshmallowy|pillowy|puddingy|doughy|spongy|squishy|squidgy|puffed|bulbous|chubby|podgy|pudgy|piggy|porky|plump|tubby|fleshy|chunky|beefy|fatter|jowly|swolley|cushiony|bready|balloony|squashy|jelly|wobbly|thick|thickened,
-        right|left|one|it|theyre|both is|are|r|looks|look|gone|all|itchy|red|pink a? bit? n|and? all?
-        marshmallowy|pillowy|chubby|podgy|pudgy|piggy|plump|doughy|spongy|squishy|squidgy|bulbous, gone a?
+        right|left|one|it|theyre|both is|are|r|looks|look|gone|all|itchy|red|pink|sore|watery a? bit? and? all? marshmallowy|pillowy|chubby|podgy|pudgy|piggy|plump|doughy|spongy|squishy|squidgy|bulbous, gone a?
         bit|all|kinda|so? marshmallowy|pillowy|doughy|piggy|chubby|podgy|pudgy|spongy|squidgy|bulbous, all
         piggy, piggy eyes|eyed|and, marshmallowy, puffs nearly|almost|all|are|have, the puffs, eyes like
-        piggy|piglet, went bumpy and thick, thick like orange peel,
+        piggy|piglet, thick like orange peel,
         look|looks|looking|bit|all|feel|feels|over overinflated|inflated, <eye> .. inflated|overinflated, like|bit rocky after|balboa, looking like
         rocky, after|like round ten|10|12|twelve|nine|9,
         <eye> .. sitting|sits|hangs|hanging lower|heavier|low, lid|eyelid|eye .. lower than the other, feels fat, my
@@ -354,13 +354,15 @@ FRAMES = {
         luggage|suitcases, carry|pack .. shopping|groceries in .. bags|<eye>, puffed out, puff pastry
         lids|eyelids|eyes,
         look|looks|looking|look .. <like> .. <beaten>, <like> .. <beaten>, <eye> .. <like> .. <frogs>,
-        look|looks|looking <like> .. <frogs>, lid{s/}|eyelid{s/} .. massive|huge|enormous|up|doubled, lid{s/}|eyelid{s/} ..
+        look|looks|looking <like> .. <frogs>, lid{s/}|eyelid{s/} .. massive|huge|enormous|doubled, lid{s/}|eyelid{s/} is|are|has|have|all|both|well|right|way|proper|blown|puffed|puffing|swelled|come|came? all|right|well|way|both? up, lid{s/}|eyelid{s/} ..
         ballooned|blown, <eye> .. half the size, <eye> .. tiny from, one fat eye, all blown up, like i cried, like ive cried,
         like .. been crying, bump .. on my? eyelid|lid, heavy|fat|droopy|drooping|thick <lashes>, stung by ..
         bee, bee sting, bags .. since|after, lump .. lid{s/}|eyelid{s/}|lashline, lids|lid feel{s/} ..
         full|thick, puff ball{s/}, puffball{s/}, its|theyre|is|looks kinda|so|all|well|proper|really|a fat
     """,
     "redness": """
+        faintest|slightest|slight|light|pink|tiny|little|bit of? a? blush on|round|around|over|in|across, blush
+        on the lid|lids, faintest blush,
         like a|an|two|some stop|brake|traffic|tail|warning|exit|alarm|postbox|pillar|fire
         sign|light|lights|box|engine|extinguisher|truck, stop|brake sign|light|lights red, lit up like a?
         brake|stop|tail|christmas, raging red, red as tomatoes|beets|cherries|raspberries|peppers|strawberries,
@@ -380,6 +382,7 @@ FRAMES = {
         veins .. <eye>, vein{s/} .. showing, burst vessel{s/}, <eye> .. raw red, road map
     """,
     "itching": """
+        cant|cannot|keep|wont stop|quit? scratching|rubbing|clawing my|the lid|lids|eye|eyes,
         cor|god|lord|boy|gosh|jeez|wow|man do|does they|it|these itch, do they itch, dont they half itch, itchy
         scratchy, scratchies, wanting|want|keep|dying|need|tempted|desperate to?
         dig|grind|jam|stick|shove|press|screw my|a|the? knuckle|knuckles|fist|fists|fingers|nails|heel

@@ -25,6 +25,11 @@ SCOPE = {
         remotely, not in the least, neither of them|my|is|are, failed to
     """,
     "nonneg": """
+        coming|comes|come and going|goes|go,
+        keeps|keep|starts|running|crying|watering|weeping|leaking|streaming|tearing|dripping|going|blubbing ..
+        on its|their|it own, itll|theyll|itd|should|will|gonna be|b|have
+        gone|clear|cleared|over|fine|better|normal by|tomorrow|soon|in|before, gone|went|going|goes
+        all|a|bit|dead|well|right? bit? rosy|glassy|flaky|scaly|red|pink|pale|blotchy, its|itll dying down,
         wouldnt|couldnt know about|how|if|what|whether|as, gone|went|going|goes
         pure|all|dead|bright|dark|well|right|proper|deep|kinda|quite|so|really|very|pretty|a|bit? bit?
         red|pink|purple|crimson|scarlet|puffy|swollen|fat|blurry|cloudy|hazy|foggy|milky|stringy|gooey|gloopy|crusty|itchy|sore|tight|numb|dark|black|grey|gray|bloodshot|watery|weepy|raw|angry|lumpy|bumpy|hard|stiff|yellow|green|sticky|gunky|streaming|shiny|hot,
@@ -156,6 +161,7 @@ SCOPE = {
         both, bit, lots, tons
     """,
     "unseen": """
+        isnt|wasnt|arent|werent part|any part of it|this|that, isnt|wasnt|arent a thing|factor|feature,
         is|was|were|are not seen|present|there|noted|found|observed|noticed, has|have been? not seen|noted|observed,
         not seen|present|noted, is|was absent, absent, is|was ruled out, ruled out, is|was negative
     """,
@@ -164,6 +170,12 @@ SCOPE = {
         apart from when, until i, till i
     """,
     "over": """
+        is|are|was|all past, is|are|all|now done with, finito, done and dusted, done n dusted, done and gone,
+        kaput, buggered|sodded|bogged|naffed|jogged|toddled|trotted|shuffled|cleared off
+        after|by|on|overnight|within|now|that|the|before, had|has|have gone by the, was the last of
+        it|that|them|those, crystal? clear|sharp|perfect ever since, crystal clear now|again|after|since|by,
+        dried out|off by|overnight|since, called it a day, scarpered by|after|overnight, hit the road,
+        disappeared off, never to be seen|return,
         then not a drop|peep|thing|sausage|bother|trace|tear|bit|hint, not a drop|peep|thing|bother|trace
         since|after|now, flat as a? pancake|board|pancakes|anything, that was the end of it, and that was the end of,
         done with by|now|since, was|were done with, over it by|now, had|has|have|all? lifted
@@ -256,6 +268,14 @@ SCOPE = {
         normal|flat|clear by? <day>, back to normal by? <day>
     """,
     "near": """
+        90|95|80|85|99|98|75% back|better|there|normal|gone|clear, 90 percent|per cent back|better|normal,
+        just|only one|a|an .. left, just|only one|a|an? tiny|small|little|pink|last .. left,
+        way|far|much|lot|a|loads|bit fewer|milder|fainter|smaller|drier|flatter|softer|quieter|gentler|lighter
+        than|now|today, fewer than|now|today, next to nothing, shrunk|shrunken|shrank to|right|down|a, shrinking
+        by, down to barely|hardly|almost|a|just|one|half, nearly|almost|practically flat again?, you|u|ye told
+        me|us to expect, like|as|what you told me|us, told me to expect, and|but|though|now its|it is|theyre
+        easing, only|just the odd, odd tear|twinge|itch|sting|tickle|drip|prickle
+        in|now|when, by the hour|minute, as i type|write,
         nearly|almost|practically|virtually away|finished|done|over|gone|clear|there, just about
         finished|away|done|over, flattened out|off|down, softened a lot|loads|up|off, barely|hardly a
         bother|noticeable|visible|anything, most of the|it|them .. gone|flattened|cleared|faded|dried|healed,
@@ -309,6 +329,8 @@ SCOPE = {
         time, spreading, getting worse, not gone, started, starting, came up, now, new, comes and goes
     """,
     "past": """
+        had .. in january|february|march|april|june|july|august|september|october|november|december, back in
+        january|february|march|april|may|june|july|august|september|october|november|december,
         when i was 3|4|5|6|7|8|9|10|11|12|13|14|15|16|17|18|19|20|22|23|24|26|27|28|30, at age|aged, when i lived|worked,
         in the eighties|nineties|noughties, in 19{70/75/80/82/84/85/86/87/88/89/90/92/94/95/96/97/98/99},
         2019|2020|2021|2022|2023|2024|2025 i|was|when|after|at|in, in the|my old place|salon, at
@@ -411,6 +433,7 @@ SCOPE = {
         sick|drop|collapse|keel|black
     """,
     "other": """
+        everyones|everybodys|peoples|strangers|their eyes|heads|jaws, everyones, everybodys,
         pup, pups, pup's, puppies, puppy's, kitty, kittens, kitten's,
         wee fella|fellas|fella's|lad|lads|boy|girl, young fella|lad|one|ones, wee ones, the
         weans|bairns|nippers|littlies, nipper, fellas, wains, sprog, sprogs, kiddies, lodger, tenant, landlord,

@@ -95,6 +95,7 @@ SCOPE = {
         me funciono, hoy perfecta, hoy perfecto, hoy normal, ya cero
     """,
     "near": """
+        como|lo que me avisaste|aviso|dijiste|dijo|advirtio|advertiste, muy leve, y cada dia menos,
         apenas|solo|nomas|queda una|un sombrita|rastro|rastrito|hilito|manchita|tono, falta un|muy|bien?
         pelin|poquito|poco|nada para que|pa, ya practicamente|prácticamente limpio|bien|normal|blanco|nada,
         practicamente limpio|normal|bien|nada, hoy menos que|q ayer, menos que|q ayer, cada dia un? poco? menos,

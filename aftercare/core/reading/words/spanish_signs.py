@@ -78,6 +78,7 @@ SIGNS = {
         los labios|la lengua|la boca|la cara, se me durmio|duerme .. cara
     """,
     "itching": """
+        cosquillit{a/as/ita/itas} en|muy|leve|ahi|por|todavia|tantit{o}, una cosquillita, cosquillita,
         picarme, picandome, rascarme, rascandome, rascarmelos, rascandomelos,
         pique{n/},
         picar, de picar, rasca, rascas, me rasco, comezoncit{a}, picazoncit{a}, picor{cito/}, picazon, picason,
