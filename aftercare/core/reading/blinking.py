@@ -7,7 +7,8 @@ from aftercare.core.reading.phrases import Mark
 from aftercare.core.reading.tokens import listed
 
 _BLINKS = listed("""
-    blink blinks blinked blinking flutter flutters fluttered fluttering parpadear parpadeo parpadeando pestanear pestaneo pestaneando
+    blink blinks blinked blinking flutter flutters fluttered fluttering parpadear parpadeo parpadeando
+    pestanear pestaneo pestaneando
 """)
 _CLEARS = listed("""
     clears clear cleared clearing sorts sorted fixes fix goes gone better helps away back quita aclara pasa

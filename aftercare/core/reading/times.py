@@ -202,12 +202,15 @@ def _is_conditional(page: Page, mark: Mark) -> bool:
     return any(token.word in ("if", "si", "unless") for token in page.tokens[max(0, mark.start - 4) : mark.start])
 
 
+_CALLS = listed("rang ring call called phone phoned text texted message messaged write wrote reply replied hear heard")
 _PLACES, _HER_OWN = listed("in at to home with"), listed("my the both left right full it them")
 
 
 def _is_back_somewhere(page: Page, mark: Mark) -> bool:
     """She is back in college; back to work on Monday."""
     after = [token.word for token in page.tokens[mark.end : mark.end + 2]]
+    if _CALLS & {token.word for token in page.tokens[max(0, mark.start - 2) : mark.start]}:
+        return True  # "nobody rang me back"
     return bool(after) and after[0] in _PLACES and not set(after[1:]) & _HER_OWN
 
 

@@ -80,17 +80,17 @@ ALARMS = {
         <fasced> and my? <eye> .. blown|swollen|puffed|ballooned|inflated|swelled|swelling|puffy|massive|huge
     """,
     "pain!": """
+        <eye> .. <painy> .. whenever|when|if|every|each .. swivel|roll|turn|shift|swing|glance|move em|them|it|about|around|up|down|side, <eye>
+        .. scream{s/} .. when|if|every|each .. swivel|roll|turn|shift|swing|glance|move, shift|shifts|shifting|swing|swinging|moving my? gaze|eye|eyes|eyeball|focus ..
+        gives|sends|shoots|get .. <jabs>|jolt|twinge|shot|ache|pang,
         kids|babies|children|twins .. and this .. is worse, without|no .. this|it .. is worse,
         had|birthed|popped|pushed|delivered .. kids|babies|weans|bairns|children|twins ..
         worse|nothing|wins|easier|beats, without|no an? epidural .. worse|nothing|easier, given birth ..
         worse|nothing|wins|beats|easier|trumps, givin birth,
         glance|glances|glancing|glanced|peek|peeking|peering|squinting .. makes|made|make .. <eye> ..
-        scream|yelp|throb|ache|shriek|howl, <eye> .. ache{s}|hurt{s}|throb{s}|twinge{s}|scream{s} ..
-        whenever|when|if|every|each .. swivel|roll|turn|shift|swing|look|glance|move ..
-        em|them|it|about|around|up|down|side, swivel|swivels|swivelling|swiveling|rolling|roll|swinging .. <eye>
-        .. hurt{s}|ache{s}|sore|kills|agony|painful|scream{s}, <eye> swivel{ling/ing/s} .. hurt{s}|ache{s}|sore,
-        shift|shifts|shifting|move|moves|moving my? gaze|eye|eyes|eyeball|focus .. gives|sends|shoots|get ..
-        jab|stab|jolt|twinge|shot|spear|ache|pang, jab|stab|jolt|pang|twinge behind|inside my|the <eye>,
+        scream|yelp|throb|ache|shriek|howl, swivel|swivels|swivelling|swiveling|rolling|roll|swinging .. <eye>
+        .. hurt{s/}|ache{s/}|sore|kills|agony|painful|scream{s/}, <eye> swivel{ling/ing/s} .. hurt{s/}|ache{s/}|sore,
+         jab|stab|jolt|pang|twinge behind|inside my|the <eye>,
         bit|biting|bite|bites|chewing|gripping|clutching|hugging ..
         towel|pillow|flannel|sleeve|lip|fist|leather|knuckles .. <painy>|eye,
         screaming|screamed|scream|crying|howling|sobbing into .. pillow|towel|cushion|duvet, curled up|over ..
@@ -165,7 +165,7 @@ ALARMS = {
         smudges|blobs|shapes|shadows, people .. blobs|smudges|shapes, blinking|blinks|blink|rubbing ..
         sod|bugger|naff|jack|feck all, blinking|blinks does|do|did nothing|nowt|zilch|zip, however much i blink,
         no matter how .. blink, keep blinking .. stays|still, and it stays cloudy|foggy|blurry|hazy|misty|milky,
-        not shifting .. blink{ing}, wont blink away|off|out, blinking .. stays|still|makes ..
+        not shifting .. blink{ing/}, wont blink away|off|out, blinking .. stays|still|makes ..
         cloudy|foggy|blurry|hazy|misty|milky, peering|looking|seeing|staring|gazing through
         steam|fog|smoke|milk|soup|bathwater|dishwater|frosted|bathroom|cling|clingfilm|wax|net|tracing|greaseproof,
         foggy window, free foggy, like .. bathroom|shower|frosted glass|window, clouded over,
@@ -345,12 +345,14 @@ ALARMS = {
         come, no fit breathe, cant get enough breath
     """,
     "glue_in_eye!": """
+        <fleck> of .. <stickum> .. on|onto|in|into .. eye|eyeball|ball|white|cornea, <fleck> of .. gunk ..
+        on|onto|in|into .. eye|eyeball|ball|white|cornea, <stickum>|stuff|gunk|goo .. <going>
+        under|beneath|behind .. lid{s/}|eyelid, <harsh> .. full|straight|right|splash|splashed|squirted|went
+        in|into the|my|one|both? .. <eye>,
         in the eye like|when|while an|i|the|my, eyes? .. <potion> .. straight in,
-        glue|adhesive|gunk|sticky|bonder|gloop|goo|black stuff|liquid ..
-        rolled|slid|ran|run|seeped|crept|dripped|gone|oozed|worked|trickled under|beneath|behind ..
-        lid{s/}|eyelid, sticky stuff .. <eye>, black|clear|sticky gunk|stuff|gloop|goo you|u|they|ye
+         sticky stuff .. <eye>, black|clear|sticky gunk|stuff|gloop|goo you|u|they|ye
         stick|stuck|glue|use, stuff you|u|they|ye stick|stuck|glue|glued them|em,
-        fleck|speck|blob|bit|dot|drop|bead|lump|smear|dollop|string|splodge|dab of .. glue|adhesive|bonder|remover|primer|gunk|sticky|superglue|cement .. on|onto|in|into .. eye|eyeball|ball|white|cornea,
+        
         <potion> .. sat|sitting|landed|lands|set|stuck|dried|hardened on|onto ..
         eyeball|ball|white|cornea|<eye>, on the ball of my, bonder|bonders|glue|adhesive|remover|primer
         got|gone|went|run|ran in|into|down .. <eye>|left|right|both, remover|glue|acetone|primer|bleach|peroxide
@@ -358,8 +360,7 @@ ALARMS = {
         squirted|sprayed|splashed|spurted|shot .. in .. <eye>|face, squirted|sprayed|splashed|spurted|shot
         her|him|me|my .. <eye>, acetone|remover|primer|bonder|glue|peroxide|bleach .. cap|lid|top|bottle|tray ..
         splash|splashed|tipped|spilt|spilled|knocked|straight,
-        cleanser|concentrate|shampoo|bleach|peroxide|disinfectant|barbicide|sanitiser|sanitizer|undiluted|detergent|spray
-        .. full|straight|right|splash|splashed|squirt|squirted|went in|into the|my|one|both? .. <eye>,
+        
         splash straight in|into, bleach .. in the eye|eyes, undiluted .. <eye>, full in
         the eye|face, tipped .. can? still feel it in there, hair dye|bleach|developer|peroxide .. <eye>,
         bonding stuff|agent|liquid .. lid|eye|eyeball, it went in .. glue, went in. the glue, remover ..
@@ -389,7 +390,7 @@ ALARMS = {
         lefty|righty is|has superglued|glued|sealed|shut|closed|stuck, top lashes .. bottom lashes, uppers ..
         lowers .. stuck|glued|together, top .. bottom .. glued|superglued|fused, like a
         clam|oyster|mussel|envelope|ziplock, a clam basically, clammed shut, shut like a clam|safe|vault|purse,
-        cannot|cant|couldnt|unable part|open|separate|prise|unstick her|his|the lid{s/}|lash{es}|eye{s}, stuck
+        cannot|cant|couldnt|unable part|open|separate|prise|unstick her|his|the lid{s/}|lash{es/}|eye{s/}, stuck
         fast, met in the middle, no gap|slit|opening|crack|chink left|to|at, no gap .. see|look, chink of light
         in, cant get .. light in, no light getting in, it is|its close and it stay|stays|keep|keeps,
         stay|stays|staying close|closed|shut, <eye> .. is close, dry between .. lids|lashes|parts|two, cola ..
@@ -451,8 +452,8 @@ ALARMS = {
         .. lash|lashes .. visible|showing|sticking, <eye> .. swallowed|eaten .. <swell>
     """,
     "hives!": """
-        come|came|coming|out|up in|with .. lumps|hives|welts|weals|wheals|blotches|bumps ..
-        head|toe|foot|all|body|belly|arms|legs|back|front|everywhere|over,  lumps|hives|welts|weals|wheals|bumps head|front|top to|and
+        come|came|coming out|up in|with .. <wealy> .. head to|everywhere,
+          lumps|hives|welts|weals|wheals|bumps head|front|top to|and
         foot|toe|back|bottom, weals|wheals|welts front and back, nettle-sting lumps, nettle sting lumps,
         broke out .. urticaria,
         inch of me .. hive{s/}|welt{s/}|rash|bump{s/}|red|itchy, not 1|one|an inch ..
@@ -542,6 +543,7 @@ ALARMS = {
         gone|went|going|right|straight|clean|stuck|poked|stabbed through my|the? eyelid|lid|eye|eyeball
     """,
     "bulging!": """
+        eyeball|eye .. sticking|stick|sticks|popping|pops|pushed|pushing|bulging|bulges|bugging .. out|forward,
         eyeball{s/} .. bulgin, bulgin, <eye> .. protrud{es/ing/ed}, protruding, <eye> .. forward, eye .. like a
         frog|pug, goggle eyed, <eye> .. coming out, <eye> .. out of its|my head, eye .. sticking out further,
         sticking out further than, sticking out more than, eye .. sticks|stick|stuck out, sticks out more,

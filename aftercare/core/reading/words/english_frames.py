@@ -7,6 +7,25 @@ that they cover what nobody has written yet. How phrases are written: `aftercare
 from __future__ import annotations
 
 CLASSES = {
+    "quilled": """
+        bristles quills spines prongs prickles thorns needles
+    """,
+    "harsh": """
+        cleanser concentrate shampoo bleach peroxide disinfectant barbicide sanitiser sanitizer undiluted
+        detergent
+    """,
+    "stickum": """
+        glue adhesive bonder remover primer sticky superglue cement
+    """,
+    "fleck": """
+        fleck flecks speck blob bit dot drop bead smear dollop string splodge dab dribble trickle squirt
+    """,
+    "fists": """
+        knuckle knuckles fist fists
+    """,
+    "pudgy": """
+        marshmallowy pillowy chubby podgy pudgy piggy doughy spongy squishy squidgy bulbous
+    """,
     "muck": """
         stuff goo goop gunk gunge discharge muck mucus mucous matter secretion secretions ooze oozing bogey
         bogeys bogy bogies booger boogers fluid liquid crud slime crust sleep strings strands strand pus puss gum glob globs dribble seepage leakage snot
@@ -206,7 +225,7 @@ CLASSES = {
     """,
     "beam": """
         light lights sunlight sun sunshine brightness daylight lamp lamps headlights glare bulb bulbs fluorescent
-        fluorescents torch flashlight penlight bright
+        fluorescents torch flashlight penlight bright candle candlelight streetlight streetlights nightlight
     """,
     "offish": """
         narked tetchy mardy stroppy miffed fuming raging vexed niggled irritable unsettled sulky
@@ -243,7 +262,6 @@ FRAMES = {
         <fasced> .. <like> .. <round>, <fasced> .. <swell>, <swell> .. <fasced>, <fasced> .. <huge>, <fasced> ..
         blown up, <fasced> .. blowing up, dont|didnt|cant|wont|wouldnt recogni{se/ze/sed/zed} me|myself|my face|her
         .. face, face .. recogni{se/ze/sed/zed}, dont look like myself, <fasced> .. twice|double|triple .. size,
-        eyeball|eye .. sticking|stick|sticks|popping|pops|pushed|pushing|bulging|bulges|bugging .. out|forward,
         lip{s/} .. filler, botched filler, filler lips
     """,
     "vision!": """
@@ -265,8 +283,9 @@ FRAMES = {
         light|lights|lamp|lamps|bulb
     """,
     "vision": """
-        slight|bit|touch|little|light|faint of? haze|fog|mist|film|blur|bleariness ..
-        til|till|until|after|when|goes|wipes|lifts, bleary, blearyness, bleariness, its all swimmy,
+        slight|bit|touch|little|faint of? haze|fog|mist|film|blur|bleariness ..
+        til|till|until|after|wipes|lifts,
+         bleary, blearyness, bleariness, its all swimmy,
         goes|going|went|go|drifts|slips out of focus, bit of haze after|when|from,
         everything|everythings|things .. soapy|greasy|smudged|smudgy .. blink, soapy looking, <viewbad>
         till|until i? blink,
@@ -332,13 +351,14 @@ FRAMES = {
         blood, <eye> .. blood red, red where .. white, no white
     """,
     "swelling": """
+        <eyeish> .. <pudgy>, bump|lump on|in|under|inside .. lid|eyelid|lashline,
         <eye> .. after? blowing|blown|puffing|puffed|swelling|coming up|out,
         pillow|cushion|balloon|marshmallow|golf ball|ball|egg|plum|grape|bun|doughnut|bap where|instead of ..
         <eye> .. should|used|was, where my .. <eye> should be, <eye> was|were|is|are|like|turned|became|becoming
         two|2|pair of? boiled|hard|fried|poached eggs, <eye> was|is|were|are golf ball|balls, boiled eggs ..
         <eye>, <eye> .. boiled eggs, <eye> are two|2 <frogs>, <eye> ..
         marshmallowy|pillowy|puddingy|doughy|spongy|squishy|squidgy|puffed|bulbous|chubby|podgy|pudgy|piggy|porky|plump|tubby|fleshy|chunky|beefy|fatter|jowly|swolley|cushiony|bready|balloony|squashy|jelly|wobbly|thick|thickened,
-        right|left|one|it|theyre|both is|are|r|looks|look|gone|all|itchy|red|pink|sore|watery a? bit? and? all? marshmallowy|pillowy|chubby|podgy|pudgy|piggy|plump|doughy|spongy|squishy|squidgy|bulbous, gone a?
+         gone a?
         bit|all|kinda|so? marshmallowy|pillowy|doughy|piggy|chubby|podgy|pudgy|spongy|squidgy|bulbous, all
         piggy, piggy eyes|eyed|and, marshmallowy, puffs nearly|almost|all|are|have, the puffs, eyes like
         piggy|piglet, thick like orange peel,
@@ -382,11 +402,10 @@ FRAMES = {
         veins .. <eye>, vein{s/} .. showing, burst vessel{s/}, <eye> .. raw red, road map
     """,
     "itching": """
+        dig|digging|grind|grinding|jam|stick|shove|press|screw .. <fists> in|into|at,
         cant|cannot|keep|wont stop|quit? scratching|rubbing|clawing my|the lid|lids|eye|eyes,
         cor|god|lord|boy|gosh|jeez|wow|man do|does they|it|these itch, do they itch, dont they half itch, itchy
-        scratchy, scratchies, wanting|want|keep|dying|need|tempted|desperate to?
-        dig|grind|jam|stick|shove|press|screw my|a|the? knuckle|knuckles|fist|fists|fingers|nails|heel
-        in|into|at, knuckle|knuckles|fists in|into|at the|my|both? left|right|eye|eyes|lid|lids|one, dig a
+        scratchy, scratchies, knuckle|knuckles|fists in|into|at the|my|both? left|right|eye|eyes|lid|lids|one, dig a
         knuckle, trade|give|swap|sell|pay|kill .. for a? good? scratch, good eyelid|eye|lid scratch, good
         scratch, kidney|arm|leg|firstborn for a .. scratch, tickle .. cant|cannot get|reach|scratch|shift
         to|at|it, under-the-skin tickle, under the skin tickle|itch|crawl, tickly|tickling|ticklish itch,
@@ -432,10 +451,10 @@ FRAMES = {
         <feelslike> .. <hotstuff>, <hotstuff> .. in my? <eye>, <hotstuff> .. in them|it, hot prickly, tingl{e/es/ing/y} hot|like, hot tingl{e/y/ing}, prickly heat, theyre on fire, <eye> .. on fire
     """,
     "gritty": """
-        sand|grit|gravel|sawdust|dust|dirt|ash|grains|crumb|crumbs|rubble|salt|pepper in|inside|under|behind
-        the|my|one|both|each? left|right|rite|both|one|leftie|rightie, just sand, just grit, sand sand,
-        crumb|crumbs|speck|grain|grains|bit of sand|grit in|under my|the|both|each?
-        left|right|rite|lft|rght|lower|upper? <eye>, rough as .. tongue|sandpaper|badgers|old|bark|a, rough as
+        <sandy> in|inside|under|behind the|my|both|each? left|right|both|one|leftie|rightie, <sandy> in|under
+        my|the left|right|lower|upper <eye>, speck|grain in|under my|the? left|right? <eye>,
+         just sand, just grit, sand sand,
+         rough as .. tongue|sandpaper|badgers|old|bark|a, rough as
         a|sandpaper|bark, cats tongue, feels|feeling|felt|is|bit|just|still|so|really|are rough
         inside|in|under|and|behind|on|when, just rough, rough and|n|& a?, grains of pepper|sand|salt|sugar|dirt
         rolling|in|under|floating|moving, something|somethin|sumthin|summat|somethings like
@@ -450,9 +469,9 @@ FRAMES = {
         beach
     """,
     "poking": """
-        <pointy>|bristles|quills|spines|prongs|prickles|thorns|needles|pins ..
-        spear|spears|spearing|lance|skewer|skewers|needle|needles|spike|spikes|impale|pierce
-        me|my|the|when|<eye>, spear|spears|spearing|skewers|spikes|needles me when|every|each|if,
+        <pointy>|<quilled> .. spear|spears|spearing|lance|skewer|skewers|needle|spike|spikes|impale|pierce
+        me|my|the|when|<eye>,
+         spear|spears|spearing|skewers|spikes|needles me when|every|each|if,
         bristles|quills|spines|prongs|prickles|thorns|needles|pins|spikes|barbs
         on|in|going|inside|poking|under|along|sticking .. <eye>|inside, porcupine quills,
         hedgehog|porcupine|cactus quills|spines|needles|prickles, quills going into, feel
@@ -467,6 +486,8 @@ FRAMES = {
         <bit> .. in|under, <pointy> .. <jabs> .. me|my|into|eye|lid|eyeball, <jabs> .. <eye>, one .. <jabs> me, one of .. <jabs>, <eye> .. <jabs> when, <jabs> .. when i blink, something <jabs>, something is|keeps <jabs>
     """,
     "watering": """
+        its|theyre|constantly|been|wont|and|just|eye|eyes streaming
+        since|down|constantly|all|like|away|a|again|now, and its streaming,
         <eye> .. soggy|soggily|sodden|sopping|swimming|swimmy|dripping|drippy|splashy|sloppy, soggy
         eyes|eye|eyed, pink and soggy, red and soggy, <eye> keep|keeps|kept
         filling|welling|brimming|flooding|spilling up|over?, filling up .. blurry|cant|blink, keep filling up,
@@ -484,7 +505,7 @@ FRAMES = {
         <eye> .. brim{s/ming/med} over|up?, <eye> .. wont|not|never|cant|refuse|refuses|doesnt|dont dry
         up|out|off?, eye|eyes .. they wont dry, drip drip, dribble drip,
         collar|pillow|pillowcase|sleeve|sleeves|hankie|hanky|scarf|cheek|cheeks is|are|was|keeps|getting|gets soaked|soaking|wet|drenched|sodden|damp|sopping, lashes are|r always|constantly|permanently|forever wet|soaked|damp|sodden, lower|bottom lashes are|r|stay wet|soaked|damp|sodden, tear|teardrop|tears
-        sitting|sat|hanging|stuck|on|in .. corner{s/}|lash{es}|chin|cheek{s/}, yawn tear{s/},
+        sitting|sat|hanging|stuck|on|in .. corner{s/}|lash{es/}|chin|cheek{s/}, yawn tear{s/},
         ran|run|runs|running|poured|pouring|streamed|streaming like ..
         tap{s/}|river{s/}|hose{s/}|fountain{s/}|faucet{s/}|stream|gutter|drain, crying without being|feeling
         sad|upset, <eye> .. over spreadsheets|emails|nothing, mop|mopping|blotting|dabbing my?
@@ -534,13 +555,12 @@ FRAMES = {
         horrid|horrible|nasty|vile headlights|lights|glare|sunlight|sun|brightness, make me screw my eyes|face,
         screw my eyes up, screwing my eyes up, screwed my eyes up, bit|slightly|quite|very|a|little
         photophobic|photosensitive|photophobia,
-        opens|open|opening|opened the fridge .. wince|squint|flinch|hurt{s}|eye|eyes|scream,
+        opens|open|opening|opened the fridge .. wince|squint|flinch|hurt{s/}|eye|eyes|scream,
         wince|winces|wincing|flinch|flinches|flinching|squint|recoil|recoils|recoiling ..
         bulb|light|lights|lamp|fridge|sun|sunlight|window|headlights|glare|torch|screen|phone|candle,
         bulb|light|lights|lamp|lamps|fridge|sun|headlights|glare|torch|candle|fluros|fluoros|fluro|fluorescents|striplights|neons
         .. wince|flinch|flinches|squint|recoil|recoils|screw|shut|close|bury|duck|hide,
-        cant|cannot|couldnt|wont|doesnt take|stand|face|handle|bear|abide|tolerate|manage even|so|much|any? a?
-        candle|candlelight|lamp|torch|match|nightlight|streetlight|fridge, sun|light|lights|lamp|brightness ..
+         sun|light|lights|lamp|brightness ..
         hurts|hurt|hurting|kills|burns em|them|it|my so|too|really?, sun hurts em, turn straight back, any
         brightness, brightness is, in the dark with, sat|sitting|lying|hiding|living|stuck in the dark,
         towel|blanket|scarf|cushion|pillow|duvet|mask over me|my face|eyes|head, fluros|fluoros|fluro,

@@ -25,14 +25,12 @@ SCOPE = {
         remotely, not in the least, neither of them|my|is|are, failed to
     """,
     "nonneg": """
+        gone|went|going pure|all|dead|bright|well|bit? red|pink|puffy|swollen|blurry|cloudy|hazy|stringy|gooey|crusty|itchy|sore|bloodshot|watery|raw|lumpy|bumpy|hard|sticky|gunky|streaming|rosy|flaky|crimson,
+        itll|theyll|should|will be|b|have gone|clear|cleared|over|fine|better|normal by|tomorrow|soon,
         coming|comes|come and going|goes|go,
         keeps|keep|starts|running|crying|watering|weeping|leaking|streaming|tearing|dripping|going|blubbing ..
-        on its|their|it own, itll|theyll|itd|should|will|gonna be|b|have
-        gone|clear|cleared|over|fine|better|normal by|tomorrow|soon|in|before, gone|went|going|goes
-        all|a|bit|dead|well|right? bit? rosy|glassy|flaky|scaly|red|pink|pale|blotchy, its|itll dying down,
-        wouldnt|couldnt know about|how|if|what|whether|as, gone|went|going|goes
-        pure|all|dead|bright|dark|well|right|proper|deep|kinda|quite|so|really|very|pretty|a|bit? bit?
-        red|pink|purple|crimson|scarlet|puffy|swollen|fat|blurry|cloudy|hazy|foggy|milky|stringy|gooey|gloopy|crusty|itchy|sore|tight|numb|dark|black|grey|gray|bloodshot|watery|weepy|raw|angry|lumpy|bumpy|hard|stiff|yellow|green|sticky|gunky|streaming|shiny|hot,
+        on its|their|it own, its|itll dying down,
+        wouldnt|couldnt know about|how|if|what|whether|as,
         blink blink .. gone, a|one|two|few|couple|quick blink|blinks .. its? gone|clear|clears|sharp,
         brightness|volume|lamp|light|lights|blinds|curtains .. down, turned .. brightness|lights|lamp .. down,
         want|wants|need|needs .. stopped|gone|sorted|fixed, lying if i said|say ..
@@ -151,6 +149,7 @@ SCOPE = {
         that was yesterday, that was then, that was before, thats changed, that has changed
     """,
     "but": """
+        as im|my|ive,
         while my, whilst my, meanwhile my,
         but, however, though, although, tho, except, yet, just, only, apart, besides, aside, otherwise, because,
         cause, since, unless, until, till, if, which, instead, so, then, altho, thou, cept, when, while, whereas, still, rather, more of, more like, more a, spoke
@@ -465,8 +464,8 @@ SCOPE = {
         homie, girl|lady|woman|person|client next|beside|opposite|in
     """,
     "self": """
-        ive|i had|birthed|pushed|popped|delivered|given two|three|four|five|2|3|4|5|my|the?
-        kids|babies|children|weans|bairns|twins,
+        i had|birthed|pushed|popped|delivered two|three|four|five|2|3|4? kids|babies|children|weans|twins,
+        
         mines, mines is|are|has|still|day, that client|customer, one of those|your clients|customers|people,
         with me its|it is|it, now its me|my|mine, this time its my|me|mine, for me its|it is, mine is|are|has|have, i
         just|only,
@@ -482,11 +481,12 @@ SCOPE = {
         neck|mouth|breathing|head|gums|airway|airways|windpipe|gullet|lungs|breath|voice|body|pupil|pupils|cornea|eyeball|jaw|cheek|cheeks
     """,
     "proxy": """
+        her|his brother|sister|husband|wife|mother|mum|friend|cousin dey write|text|type|talk, her|his
+        brother|sister|husband|wife|mother|mum|friend|cousin here|speaking|writing|texting|typing,
+        me to text|message|write|contact|email|ring|call you|ye|yous|the,
         on her|his|my wifes|mums|sisters phone, using his|my wifes phone,
         bf|gf|hubby|fiance|fiancee|fella|bloke|flatmate|housemate|cousin|niece|nephew|missus
-        here|writing|texting|typing|speaking, her|his
-        brother|sister|husband|wife|mother|mum|friend|cousin|aunty|auntie|uncle|neighbour|neighbor
-        dey|is|here|speaking|typing|texting|writing write|writing|text|texting|type|typing|message, the one
+        here|writing|texting|typing|speaking, the one
         you|u|ye lashed|did|treated|saw|glued|lifted|worked, you lashed her|my, the one you had in,
         was|were|been in|on your|ur|yer chair|bed|couch|salon|studio|place|shop|table, sat in your chair, you
         had her in your, done .. with|by|at yourselves|yerselves|yourself|yous, was|were with
@@ -524,7 +524,7 @@ SCOPE = {
     """,
     "good_kind": "good kind|way|sense|type, cute kind|way, best way|kind, in a good way",
     "before": """
-        havent|hasnt|not had mine|them|it|any done yet, havent|hasnt had mine|them|my|any lash{es}|set|eyelashes? done
+        havent|hasnt|not had mine|them|it|any done yet, havent|hasnt had mine|them|my|any lash{es/}|set|eyelashes? done
         yet, not been in yet, havent been in|to you yet
     """,
     "wept": """

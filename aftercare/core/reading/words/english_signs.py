@@ -318,6 +318,7 @@ SIGNS = {
         blurrier, smudgy, fogged, cant see clear
     """,
     "in_eye": """
+        in|into|inside both her|his|my|their|the <eye>, in|into her|his|their left|right? <eye>,
         splashed|splashes|dripped|leaked|seeped|trickled|squirted|flicked|flew in|inside,
         in each|either <eye>, gone|went|goes|got right|straight in, some in each|both|it|there,
         in|into|inside my|the|both|one|her actual? <eye>, in my left|right <eye>, in .. eyeball, en el|los|mi|mis

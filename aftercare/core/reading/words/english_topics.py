@@ -154,6 +154,7 @@ TOPICS = {
         sitter .. cancelled, running .. late, im running, be there .. at|by|for, see you .. <day>
     """,
     "question": """
+        can go|use|wear|swim|wash|do|put|eat .. or not, or not ah|leh|lah|meh,
         ok|okay|safe|alright|fine|good on|near|around|with the|my|these lids|lid|lashes|eyes|lashline|eyelids,
         yeah or nah, yay or nay, now what, wetin i go do, wetin i go, ok lang ba, okay lang ba, pwede ba,
         antihistamine|piriton|cetirizine|claritin|benadryl|drops|ice yeah|yes|ok|okay|maybe|then, is that|this

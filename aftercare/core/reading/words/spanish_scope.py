@@ -14,6 +14,7 @@ SCOPE = {
         no, nunca, jamas, ni me|se|los|las|lo|un|una|tantito|siquiera, ya no, no he, no han, no ha, no tengo, no hay
     """,
     "nonneg": """
+        ya no sube|abre|abren|veo|ve|ven|enfoca|respiro|alcanza|cierra,
         ya no quise|pude|puedo|quiero|aguanto|soporto|se|me?
         manejar|conducir|leer|ver|salir|dormir|trabajar|mas|abrir|que,
         no veas como|que|lo, no sabes como|que|lo|cuanto, no te imaginas como|que|lo|cuanto, no te puedes imaginar, no
@@ -55,8 +56,8 @@ SCOPE = {
         salvo cuando, salvo si
     """,
     "over": """
-        ya amanecieron|amanecio|amaneci|estan|estaban|quedaron|los tengo|vi
-        blancos|blanco|blanquitos|limpios|limpio|sequito|sequitos|seco|secos|normales|normal|bien|perfectos|perfecto|como
+        ya los? tengo|vi|veo|siento blancos|limpios|normales|bien|perfectos|secos,
+        ya amanecieron|amanecio|amaneci|estan|estaban|quedaron blancos|blanco|blanquitos|limpios|limpio|sequito|sequitos|seco|secos|normales|normal|bien|perfectos|perfecto|como
         si|de lo mas|sanos, y luego ya, luego ya nada|no|bien, de ahi|ahi en|pa adelante
         limpio|limpios|nada|bien|normal, de ahi en adelante, pero ahora re? bien|perfecto|todo|impecable, ahora
         re bien, re bien todo, todo re bien, ya ..

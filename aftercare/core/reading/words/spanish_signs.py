@@ -62,7 +62,7 @@ SIGNS = {
     """,
     "swelling!": """
         labio|labios|boca|lengua|cara|jeta|trompa|bemba como|parece|parecen .. picado|picaron|pico ..
-        abeja|abejas|avispa|avispas|mosquitos|hormigas, boca|labio|labios|cara .. hubiera{n} picado, picado ..
+        abeja|abejas|avispa|avispas|mosquitos|hormigas, boca|labio|labios|cara .. hubiera{n/} picado, picado ..
         abejas|avispas .. labio|labios|boca|cara, labio|lengua .. me? toca .. nariz|barbilla|menton, lengua ..
         no .. entra|cabe|cierra .. boca, no me entra|cabe en la boca, lengua .. hizo|puso|volvio
         enorme|gigante|gorda|grande|doble, labio|labios|boca|cara|lengua como
@@ -78,6 +78,8 @@ SIGNS = {
         los labios|la lengua|la boca|la cara, se me durmio|duerme .. cara
     """,
     "itching": """
+        picazon|comezon|picor|rasquina molesta|molesto|incomoda|horrible|terrible en .. <ojo>, me pica
+        hasta|todo|toda,
         cosquillit{a/as/ita/itas} en|muy|leve|ahi|por|todavia|tantit{o}, una cosquillita, cosquillita,
         picarme, picandome, rascarme, rascandome, rascarmelos, rascandomelos,
         pique{n/},
@@ -88,7 +90,7 @@ SIGNS = {
         hormigueo en .. <ojo>, cosquilleo, cosquillas
     """,
     "burning": """
-        fueguit{o/os}, me escose{n}, escose{n}, <ojo> .. escose{n}, candelita, candela en|por el|los,
+        fueguit{o/os}, me escose{n/}, escose{n/}, <ojo> .. escose{n/}, candelita, candela en|por el|los,
         aji en|parpados, como si tuviera aji|chile|limon|jabon|arena caliente, me puse aji|chile|limon|picante,
         pica|arde como chile, aji en los parpados|ojos, picante en los ojos,
         arderme, ardiendome, quemarme, quemandome, escocerme, escociendome, escocerse,
@@ -110,7 +112,7 @@ SIGNS = {
     """,
     "pain!": """
         mirar|girar|mover .. suplicio|tortura|martirio|infierno|tormento|agonia, suplicio|tortura|martirio
-        mirar|mover|girar, cada que|vez giro|muevo|volteo|miro .. duele{n}|punzada|dolor,
+        mirar|mover|girar, cada que|vez giro|muevo|volteo|miro .. duele{n/}|punzada|dolor,
         cuchill{o/os/ada}|punal|puñal|daga|taladro|clavo .. dentro|adentro|clavad{o/a} .. <ojo>, del uno|1 al
         diez|10 .. once|diez|nueve|11|10|9|doce|12, un dolor de parto, peor que parir,
         al mirar para|pa los lados me duele, cuando muevo el <ojo>, mirar para|pa .. lados|lado .. duele, duele .. no puedo dormir, dolor .. no duermo|dormi, me duele tanto que, duele tanto, duele un monton, duele
@@ -131,7 +133,7 @@ SIGNS = {
         punzada|dolor|duele|tiron|calambre|clava
     """,
     "watering": """
-        mejilla{s}|almohada|cachete{s}|cuello|blusa|manga empapada{s}|mojada{s}, <ojo> .. chorrea|gotea|escurre
+        mejilla{s/}|almohada|cachete{s/}|cuello|blusa|manga empapada{s/}|mojada{s/}, <ojo> .. chorrea|gotea|escurre
         agua|solo|todo, chorrea agua,
         llave que gotea, ojo .. gotea|goteando|llave|canilla|grifo, canilla, es una canilla|llave, se me va en
         agua, chorreando agua,
@@ -196,7 +198,7 @@ SIGNS = {
         veo|miro|mirando|viendo dos de, dos de todo, veo|miro doble|dobles, me quede a oscuras, a oscuras del|de
         ojo|un, ojo .. a oscuras, apagado|apago|apagaron|apagaran el? foco|la luz|luz|foco, como si ..
         apagado|apagaran|apagaron .. foco|luz|bombilla, cortina|telon|persiana|velo|manto|sombra
-        gris|negra|negro|oscura|oscuro .. mirada|vista|ojo|lado|arriba|abajo, bajara{n}|cayera|subiera ..
+        gris|negra|negro|oscura|oscuro .. mirada|vista|ojo|lado|arriba|abajo, bajara{n/}|cayera|subiera ..
         cortina|telon|persiana, relampaguit{os}|chispit{as}|rayit{os}|destellit{os}|lucecit{as}|flashecit{os} ..
         ojo|orilla|lado|esquina|borde, como relampaguit{os},
         veo .. humo|niebla|neblina|nube|nubes|nublado|borroso|empanado .. no se quita, veo como con humo, con humo,

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 TOPICS = {
     "figure": """
+        te quemas en|con|al|bajo|por, como cuando te quemas,
         casi me|se desmayo|desmaya|caigo|muero|infarto|da .. cuando|al me?
         vi|vio|vieron|ver|verme|vernos|precio|espejo, me desmayo de lo?
         lind{as/os/a}|bonit{as}|hermos{as}|divin{as}|amor|emocion, que dolor de
@@ -166,7 +167,7 @@ TOPICS = {
     "retention": """
         se me vino|vinieron un|el|los|unos|varios|medio|entero|una abanico|abanicos|racimo|mechon|tira|fila, en
         el algodon|la almohada|el lavabo|la toalla|el cepillo, se me
-        enredaron|enredan|enroscan|doblaron|torcieron|chuecaron, como alambre{s}, solo|nomas|apenas me?
+        enredaron|enredan|enroscan|doblaron|torcieron|chuecaron, como alambre{s/}, solo|nomas|apenas me?
         sobreviven|quedan|sobreviv{en/ieron}|resisten, bailaban|bailan|andan|andaban|quedaron suelt{as}, ya
         bailaban, no duran, no me duran, no duraron, me duraron nada|poco|dos|tres,
         hueco enorme|grande|tremendo, hueco en, se viro, se me viro, se doblo, se me doblo, se chueco, enderece,
@@ -256,6 +257,7 @@ TOPICS = {
         sera que, sera alergia
     """,
     "complaint": """
+        nadie me|nos atendio|contesto|respondio|hace,
         ardio .. el? bolsillo, que precio tan|mas salado|caro|alto, que manera de atender|tratar|trabajar, que
         barbaridad de, nadie me|nos atiende|contesta|responde|ayuda, no hizo|hicieron|haces|hacen caso, la
         verdad pesimo|pesima|fatal|mal|horrible, pesimo|pesima servicio|trabajo|atencion|experiencia, parezco
