@@ -184,7 +184,7 @@ def _compares(page: Page, low: int, high: int) -> bool:
     return any(first in _LIKE and then in _WHEN for first, then in itertools.pairwise(words))
 
 
-_ON_OCCASION = listed("sign:light")
+_TO_COME = listed("ill will would should call let tell ring book")
 _MIGHT = listed("would will could might can normal usual do does")
 
 
@@ -192,6 +192,14 @@ def _is_asked_about(page: Page, sentence: int) -> bool:
     """Would watery eyes be normal? Haven't had mine done yet."""
     said = [token for token, where in zip(page.tokens, page.sentence, strict=True) if where == sentence]
     return any(token.kind == ASK for token in said) and any(token.word in _MIGHT for token in said)
+
+
+def _happens_in_light(page: Page, sentence: int) -> bool:
+    """If I go outside the sun hurts them: so it is whenever she does. If light hurts, I'll call: so it is not yet."""
+    if _is_asked_about(page, sentence):
+        return False
+    words = {token.word for token, where in zip(page.tokens, page.sentence, strict=True) if where == sentence}
+    return not words & _TO_COME and any(page.sentence[mark.start] == sentence for mark in page.named("sign:light"))
 
 
 # "could you take them off, because they burn": what comes after is no longer imagined.
@@ -215,8 +223,8 @@ def is_imagined(page: Page, sign: Mark) -> bool:
     for mark in page.named("scope:if", "scope:will"):
         if page.sentence[mark.start] != sentence or mark.start > sign.start:
             continue
-        if sign.name in _ON_OCCASION and mark.name == "scope:if" and not _is_asked_about(page, sentence):
-            continue  # "if I go outside the sun hurts them": so it is whenever she does
+        if mark.name == "scope:if" and _happens_in_light(page, sentence):
+            continue
         between = page.tokens[mark.end : sign.start]
         if any(token.word in _TURNS for token in between):
             continue

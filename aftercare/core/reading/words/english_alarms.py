@@ -80,6 +80,8 @@ ALARMS = {
         <fasced> and my? <eye> .. blown|swollen|puffed|ballooned|inflated|swelled|swelling|puffy|massive|huge
     """,
     "pain!": """
+        nothing is|was touching|touches|shifting|dulling|denting|easing|helping .. <painy>|eye, <painy> ..
+        whenever|when|if|every|each .. swivel|swing|shift|roll|glance|turn .. eye|eyes|side|sideways,
         <eye> .. <painy> .. whenever|when|if|every|each .. swivel|roll|turn|shift|swing|glance|move em|them|it|about|around|up|down|side, <eye>
         .. scream{s/} .. when|if|every|each .. swivel|roll|turn|shift|swing|glance|move, shift|shifts|shifting|swing|swinging|moving my? gaze|eye|eyes|eyeball|focus ..
         gives|sends|shoots|get .. <jabs>|jolt|twinge|shot|ache|pang,
@@ -352,7 +354,6 @@ ALARMS = {
         in the eye like|when|while an|i|the|my, eyes? .. <potion> .. straight in,
          sticky stuff .. <eye>, black|clear|sticky gunk|stuff|gloop|goo you|u|they|ye
         stick|stuck|glue|use, stuff you|u|they|ye stick|stuck|glue|glued them|em,
-        
         <potion> .. sat|sitting|landed|lands|set|stuck|dried|hardened on|onto ..
         eyeball|ball|white|cornea|<eye>, on the ball of my, bonder|bonders|glue|adhesive|remover|primer
         got|gone|went|run|ran in|into|down .. <eye>|left|right|both, remover|glue|acetone|primer|bleach|peroxide
@@ -360,7 +361,6 @@ ALARMS = {
         squirted|sprayed|splashed|spurted|shot .. in .. <eye>|face, squirted|sprayed|splashed|spurted|shot
         her|him|me|my .. <eye>, acetone|remover|primer|bonder|glue|peroxide|bleach .. cap|lid|top|bottle|tray ..
         splash|splashed|tipped|spilt|spilled|knocked|straight,
-        
         splash straight in|into, bleach .. in the eye|eyes, undiluted .. <eye>, full in
         the eye|face, tipped .. can? still feel it in there, hair dye|bleach|developer|peroxide .. <eye>,
         bonding stuff|agent|liquid .. lid|eye|eyeball, it went in .. glue, went in. the glue, remover ..

@@ -11,6 +11,8 @@ FIGURES = {
         a faint, faint pinkish|itchy|ache, very|so|quite|rather|slightly faint and
     """,
     "figure": """
+        open my eyes before|without|until my|a first|second|third|morning? coffee|tea|latte, shaking|trembling
+        .. excitement|joy|happiness|delight,
         passing|passed|pass|faint|fainting|fainted|collapsing|dying|swooning out? from|at|over how ..,
         passing|pass out|fainting|swooning from|over how|the, eyes .. popping|pop|popped|popping out of
         their|his|her|your heads|head|sockets|skull, cant even? open my eyes before|without|until|till|pre ..

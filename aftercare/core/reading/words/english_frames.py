@@ -351,11 +351,11 @@ FRAMES = {
         blood, <eye> .. blood red, red where .. white, no white
     """,
     "swelling": """
+        <doughy> where my|the left|right? <eye>, <frogs> where my|the left|right? <eye>,
         <eyeish> .. <pudgy>, bump|lump on|in|under|inside .. lid|eyelid|lashline,
         <eye> .. after? blowing|blown|puffing|puffed|swelling|coming up|out,
         pillow|cushion|balloon|marshmallow|golf ball|ball|egg|plum|grape|bun|doughnut|bap where|instead of ..
-        <eye> .. should|used|was, where my .. <eye> should be, <eye> was|were|is|are|like|turned|became|becoming
-        two|2|pair of? boiled|hard|fried|poached eggs, <eye> was|is|were|are golf ball|balls, boiled eggs ..
+        <eye> .. should|used|was, where my .. <eye> should be, <eye> was|were|is|are|like|turned two|2? boiled|fried|poached eggs|egg, <eye> was|is|were|are golf ball|balls, boiled eggs ..
         <eye>, <eye> .. boiled eggs, <eye> are two|2 <frogs>, <eye> ..
         marshmallowy|pillowy|puddingy|doughy|spongy|squishy|squidgy|puffed|bulbous|chubby|podgy|pudgy|piggy|porky|plump|tubby|fleshy|chunky|beefy|fatter|jowly|swolley|cushiony|bready|balloony|squashy|jelly|wobbly|thick|thickened,
          gone a?
@@ -402,6 +402,7 @@ FRAMES = {
         veins .. <eye>, vein{s/} .. showing, burst vessel{s/}, <eye> .. raw red, road map
     """,
     "itching": """
+        tickle|tickles|tickling like|so|badly|all|constantly, they|it|both tickle|tickles,
         dig|digging|grind|grinding|jam|stick|shove|press|screw .. <fists> in|into|at,
         cant|cannot|keep|wont stop|quit? scratching|rubbing|clawing my|the lid|lids|eye|eyes,
         cor|god|lord|boy|gosh|jeez|wow|man do|does they|it|these itch, do they itch, dont they half itch, itchy
@@ -451,6 +452,7 @@ FRAMES = {
         <feelslike> .. <hotstuff>, <hotstuff> .. in my? <eye>, <hotstuff> .. in them|it, hot prickly, tingl{e/es/ing/y} hot|like, hot tingl{e/y/ing}, prickly heat, theyre on fire, <eye> .. on fire
     """,
     "gritty": """
+        rough as sandpaper under|in|inside|behind,
         <sandy> in|inside|under|behind the|my|both|each? left|right|both|one|leftie|rightie, <sandy> in|under
         my|the left|right|lower|upper <eye>, speck|grain in|under my|the? left|right? <eye>,
          just sand, just grit, sand sand,
@@ -469,6 +471,7 @@ FRAMES = {
         beach
     """,
     "poking": """
+        skewering|needling|spiking|lancing me|my|when,
         <pointy>|<quilled> .. spear|spears|spearing|lance|skewer|skewers|needle|spike|spikes|impale|pierce
         me|my|the|when|<eye>,
          spear|spears|spearing|skewers|spikes|needles me when|every|each|if,
@@ -515,6 +518,7 @@ FRAMES = {
         stop streaming|watering|leaking|crying|weeping|running
     """,
     "discharge": """
+        gunked|gummed|crusted|clagged up,
         <eye>|one|left|right|both ..
         mattery|mattered|gunked|gummy|gammy|bunged|clagged|cacky|claggy|pussy|pussie|goopy|gunked, mattery,
         matter in|on my|the|left|right|both? <eye>|lashes|corner, gummed up first|this|in|every|each|when, <eye>

@@ -25,6 +25,7 @@ SCOPE = {
         remotely, not in the least, neither of them|my|is|are, failed to
     """,
     "nonneg": """
+        nothing is touching|shifting|denting|dulling|easing,
         gone|went|going pure|all|dead|bright|well|bit? red|pink|puffy|swollen|blurry|cloudy|hazy|stringy|gooey|crusty|itchy|sore|bloodshot|watery|raw|lumpy|bumpy|hard|sticky|gunky|streaming|rosy|flaky|crimson,
         itll|theyll|should|will be|b|have gone|clear|cleared|over|fine|better|normal by|tomorrow|soon,
         coming|comes|come and going|goes|go,
@@ -351,6 +352,7 @@ SCOPE = {
         a|eating|strawberries|nuts|prawns|shellfish|penicillin|antibiotics|kiwi|eggs|latex|wasp|bee
     """,
     "notpast": """
+        where .. used to be|sit|live,
         wasnt|werent|didnt|hadnt|isnt .. before you|u|i|the|my|this|your|ye,
         im|am|are|is|got|getting|get|be|being|become used to,
         like|as|same when|how i had|was|got|did|used|were, like back when|in, like that time, like in my ..
@@ -465,7 +467,6 @@ SCOPE = {
     """,
     "self": """
         i had|birthed|pushed|popped|delivered two|three|four|five|2|3|4? kids|babies|children|weans|twins,
-        
         mines, mines is|are|has|still|day, that client|customer, one of those|your clients|customers|people,
         with me its|it is|it, now its me|my|mine, this time its my|me|mine, for me its|it is, mine is|are|has|have, i
         just|only,
@@ -481,6 +482,8 @@ SCOPE = {
         neck|mouth|breathing|head|gums|airway|airways|windpipe|gullet|lungs|breath|voice|body|pupil|pupils|cornea|eyeball|jaw|cheek|cheeks
     """,
     "proxy": """
+        you|u|ye glued|lashed|treated|saw|tinted|lifted|worked her|him|on, you did his|her
+        brows|lashes|set|lift|tint|extensions|eyes, with|by yourselves|yous,
         her|his brother|sister|husband|wife|mother|mum|friend|cousin dey write|text|type|talk, her|his
         brother|sister|husband|wife|mother|mum|friend|cousin here|speaking|writing|texting|typing,
         me to text|message|write|contact|email|ring|call you|ye|yous|the,

@@ -102,7 +102,7 @@ SIGNS = {
     """,
     "swelling": """
         pillows over|under .. <eye>, <eye> .. put on weight, put on weight .. overnight, boxer after round,
-        boxer in round, like a boxer, <eye> .. up like, pea|marble|grape|bean sitting|stuck? in|on|under my? ..
+        boxer in round, like a boxer, <eye> .. come|came|gone|went|puffed|blown|blew|swelled|swollen|ballooned|both|all|well|right up like, pea|marble|grape|bean sitting|stuck? in|on|under my? ..
         lid|eyelid, pea in .. eyelid, enlarged .. lid|eyelid|eye, lid|lids|eyelid|eyelids ..
         enlarged|inflated|thickened|thick|bulky|heavy and fat|chunky|chonky|ballooning,
         smidge|smidgen|trace|dab|bit of puff, puffy looking, one|left|right eye|lid up like, on the puffy side, bit on the puffy,

@@ -30,6 +30,7 @@ CLASSES = {
 
 SIGNS = {
     "redness": """
+        sombrita|manchita|rastrito|hilito roja|rojo|rosa|rosada|rosado|rosita,
         ojos de conejo, de conejo, colora de los ojos, colorados, coloradas, colorao, coloraos, color guinda,
         guinda,
         roj{o/a/os/as}, rojit{o/a/os/as}, rojiz{o/a/os/as}, rojisim{o/a/os/as}, enrojecid{o/a/os/as},
@@ -133,6 +134,7 @@ SIGNS = {
         punzada|dolor|duele|tiron|calambre|clava
     """,
     "watering": """
+        no para{n/} de chorrear|gotear|escurrir|lagrimear, lloraban, lloraba,
         mejilla{s/}|almohada|cachete{s/}|cuello|blusa|manga empapada{s/}|mojada{s/}, <ojo> .. chorrea|gotea|escurre
         agua|solo|todo, chorrea agua,
         llave que gotea, ojo .. gotea|goteando|llave|canilla|grifo, canilla, es una canilla|llave, se me va en
