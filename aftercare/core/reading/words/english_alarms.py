@@ -347,10 +347,9 @@ ALARMS = {
         come, no fit breathe, cant get enough breath
     """,
     "glue_in_eye!": """
-        <fleck> of .. <stickum> .. on|onto|in|into .. eye|eyeball|ball|white|cornea, <fleck> of .. gunk ..
-        on|onto|in|into .. eye|eyeball|ball|white|cornea, <stickum>|stuff|gunk|goo .. <going>
-        under|beneath|behind .. lid{s/}|eyelid, <harsh> .. full|straight|right|splash|splashed|squirted|went
-        in|into the|my|one|both? .. <eye>,
+        fleck|speck|blob|bit|dot|drop|bead|smear|dollop|splodge|dab of .. <glue> .. on|onto|in|into .. eye|eyeball|ball|white|cornea, fleck|speck|blob|bit|dot|drop|bead|smear|dollop|splodge|dab of .. gunk ..
+        on|onto|in|into .. eye|eyeball|ball|white|cornea, <glue>|stuff|sticky .. <going>
+        under|beneath|behind .. lid{s/}|eyelid, cleanser|concentrate|shampoo|bleach|peroxide|disinfectant|barbicide|sanitiser|sanitizer|undiluted|detergent .. full|straight|right|splashed|went in|into .. <eye>,
         in the eye like|when|while an|i|the|my, eyes? .. <potion> .. straight in,
          sticky stuff .. <eye>, black|clear|sticky gunk|stuff|gloop|goo you|u|they|ye
         stick|stuck|glue|use, stuff you|u|they|ye stick|stuck|glue|glued them|em,

@@ -7,22 +7,6 @@ that they cover what nobody has written yet. How phrases are written: `aftercare
 from __future__ import annotations
 
 CLASSES = {
-    "quilled": """
-        bristles quills spines prongs prickles thorns needles
-    """,
-    "harsh": """
-        cleanser concentrate shampoo bleach peroxide disinfectant barbicide sanitiser sanitizer undiluted
-        detergent
-    """,
-    "stickum": """
-        glue adhesive bonder remover primer sticky superglue cement
-    """,
-    "fleck": """
-        fleck flecks speck blob bit dot drop bead smear dollop string splodge dab dribble trickle squirt
-    """,
-    "fists": """
-        knuckle knuckles fist fists
-    """,
     "pudgy": """
         marshmallowy pillowy chubby podgy pudgy piggy doughy spongy squishy squidgy bulbous
     """,
@@ -208,6 +192,7 @@ CLASSES = {
     """,
     "sharp": """
         thumbtack tack pin pins staple nail nails barb barbed spike spikes thorn thorns toothpick needle needles
+        quills spines prongs prickles bristles
         cactus hedgehog porcupine pine splinter splinters shard shards wire brillo bristles fishbone brush velcro
         tweezers
     """,
@@ -403,7 +388,7 @@ FRAMES = {
     """,
     "itching": """
         tickle|tickles|tickling like|so|badly|all|constantly, they|it|both tickle|tickles,
-        dig|digging|grind|grinding|jam|stick|shove|press|screw .. <fists> in|into|at,
+        dig|digging|grind|grinding|jam|stick|shove|press|screw .. knuckle|knuckles|fist|fists in|into|at,
         cant|cannot|keep|wont stop|quit? scratching|rubbing|clawing my|the lid|lids|eye|eyes,
         cor|god|lord|boy|gosh|jeez|wow|man do|does they|it|these itch, do they itch, dont they half itch, itchy
         scratchy, scratchies, knuckle|knuckles|fists in|into|at the|my|both? left|right|eye|eyes|lid|lids|one, dig a
@@ -472,7 +457,7 @@ FRAMES = {
     """,
     "poking": """
         skewering|needling|spiking|lancing me|my|when,
-        <pointy>|<quilled> .. spear|spears|spearing|lance|skewer|skewers|needle|spike|spikes|impale|pierce
+        <pointy>|<sharp> .. spear|spears|spearing|lance|skewer|skewers|needle|spike|spikes|impale|pierce
         me|my|the|when|<eye>,
          spear|spears|spearing|skewers|spikes|needles me when|every|each|if,
         bristles|quills|spines|prongs|prickles|thorns|needles|pins|spikes|barbs

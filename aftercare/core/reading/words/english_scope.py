@@ -161,7 +161,7 @@ SCOPE = {
         both, bit, lots, tons
     """,
     "unseen": """
-        isnt|wasnt|arent|werent part|any part of it|this|that, isnt|wasnt|arent a thing|factor|feature,
+        isnt|wasnt|arent|werent any? part of it|this|that, isnt|wasnt|arent a thing|factor|feature,
         is|was|were|are not seen|present|there|noted|found|observed|noticed, has|have been? not seen|noted|observed,
         not seen|present|noted, is|was absent, absent, is|was ruled out, ruled out, is|was negative
     """,
