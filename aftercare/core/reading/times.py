@@ -32,10 +32,10 @@ def _was_the_first(page: Page, sign: Mark) -> bool:
     return (before, after) == ("from", "to")
 
 
-_FORETOLD = listed("said mentioned warned expected leaflet told")
+_FORETOLD = listed("said mentioned warned expected leaflet told avisaste aviso dijiste dijo advirtio advertiste")
 _MILD = listed("""
     bit little tiny slight slightly mild mildly faint touch trace minor hint barely hardly less settling pinkish
-    trifle wee smidge tad
+    trifle wee smidge tad leve leves poco poquito tantito ligero ligera apenas
 """)
 
 

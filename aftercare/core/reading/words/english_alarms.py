@@ -7,8 +7,8 @@ from __future__ import annotations
 
 ALARMS = {
     "redness!": """
-        like a? glass|bottle|pint of merlot|wine|red|claret|ribena|port|shiraz|malbec|rioja|burgundy,
-        filled|full|fills|swimming|brimming up? with|in|of dark? blood, eyeball .. filled up, dark blood, <eye>
+        <eye> .. like a? glass|bottle of merlot|wine|red|claret|ribena|port|burgundy,
+        filled|full|fills|swimming|brimming up? with|in|of dark? blood, eyeball .. filled up, <eye> .. dark blood, <eye>
         .. merlot|shiraz|malbec|rioja|claret,
         black cherry <eye>, cherry eyeball, colour|color of a? baboon,
         white .. burgundy|maroon|crimson|scarlet|purple|claret, white{s/} .. isnt|arent|aint|not|no white, white
@@ -33,7 +33,7 @@ ALARMS = {
     "swelling!": """
         me duck|trout|fish|donald|sausage|rubber lips|mouth|face, duck|trout lips ..
         enormous|massive|huge|swollen|size|growing, mouth looks|look stung, stung by .. bees .. lips|mouth|face,
-        lips|mouth|face .. stung by, up like sausages|balloons|pillows .. temp|temperature|fever|shaking,
+        lips|mouth|face .. stung by,
         tongue .. sticking out, lip{s/} is|are|has|have been? up, lip{s/} up|out like,
         lip{s/}|tongue|mouth .. massive|enormous|ginormous|gigantic|humongous|doubled|trebled|growing, lip ..
         out past, lips .. out past, lip{s/} .. like a slug|duck, lip{s/} .. burst|bursting|shiny, tongue .. wet
@@ -87,21 +87,19 @@ ALARMS = {
         gives|sends|shoots|get .. <jabs>|jolt|twinge|shot|ache|pang,
         kids|babies|children|twins .. and this .. is worse, without|no .. this|it .. is worse,
         had|birthed|popped|pushed|delivered .. kids|babies|weans|bairns|children|twins ..
-        worse|nothing|wins|easier|beats, without|no an? epidural .. worse|nothing|easier, given birth ..
-        worse|nothing|wins|beats|easier|trumps, givin birth,
+        worse|nothing|wins|easier|beats, without|no an? epidural .. worse|nothing|easier, given birth .. worse|wins|beats|trumps, givin birth,
         glance|glances|glancing|glanced|peek|peeking|peering|squinting .. makes|made|make .. <eye> ..
         scream|yelp|throb|ache|shriek|howl, swivel|swivels|swivelling|swiveling|rolling|roll|swinging .. <eye>
         .. hurt{s/}|ache{s/}|sore|kills|agony|painful|scream{s/}, <eye> swivel{ling/ing/s} .. hurt{s/}|ache{s/}|sore,
          jab|stab|jolt|pang|twinge behind|inside my|the <eye>,
-        bit|biting|bite|bites|chewing|gripping|clutching|hugging ..
-        towel|pillow|flannel|sleeve|lip|fist|leather|knuckles .. <painy>|eye,
-        screaming|screamed|scream|crying|howling|sobbing into .. pillow|towel|cushion|duvet, curled up|over ..
+        bit|biting|bites .. towel|pillow|flannel|sleeve|lip|fist|leather|knuckles .. <painy>|eye,
+        <eye>|<painy> .. screaming|screamed|howling|sobbing into .. pillow|towel|cushion|duvet, curled up|over ..
         floor|ball|bed .. <eye>|<painy>|sore, <eye> .. curled up, cant even talk .. <painy>, red hot|hot|white
         poker|needle|iron|knife|wire|skewer .. <eye>|socket|eyeball, poker in .. <eye>|socket,
         nothings|nothing|nowt|none|neither touching|touches|touched|shifting|dents|dulls|denting|dulling ..
         <painy>|eye, <painy> .. nothings|nothing|nowt touching|touches|touched|shifting|shifts|dulls, <meds> ..
         nothings|nothing touching, <meds> .. <meds> .. <painy>, stack|stacking|double|doubling ..
-        painkillers|<meds>, <painy> is too much, too much <painy>, cannot bear, <eye> kills, it kills,
+        painkillers|<meds>, <painy> is too much, too much <painy>, <eye> kills, it kills to|when, pouring and it kills,
         beyond anything i can bear|stand|take, beyond bearing|bearable|endurance, more than i can
         bear|stand|take|cope, past bearing, hurts .. move them, hurts to move .. eyeball{s/}, roll my eyes ..
         hurt{s/}, cant .. roll|move my eyes, looking .. is|was|are painful|sore|agony|murder|torture|hell,
@@ -160,22 +158,20 @@ ALARMS = {
         eyeball|cornea, sticking|stuck|poking out of|from .. eyeball
     """,
     "vision!": """
-        sees|seeing|see bugger|sod|naff|sweet|jack|feck|diddly|absolutely all|nothing|squat|fa, sees|see|seeing
+        sees|seeing bugger|sod|naff|sweet|jack|feck|diddly all|squat|fa, see bugger|sod|naff all, sees|see|seeing
         bugger all, sees nowt, see nowt, seeing nowt, covered my|the good|other|right|left eye ..
-        nothing|grey|gray|black|blank|blur|fog|cant, good eye .. nothing|bugger|nowt, nothing has|got edges, no
-        edges, lost .. edges, faces .. smudges|blobs|smears|blurs|ovals|masks, just|only
-        smudges|blobs|shapes|shadows, people .. blobs|smudges|shapes, blinking|blinks|blink|rubbing ..
+        nothing|grey|gray|black|blank|blur|fog|cant, good eye .. nothing|bugger|nowt, nothing has|got edges, faces .. smudges|blobs|smears|blurs|ovals|masks, see|seeing just|only|nothing smudges|blobs|shapes|shadows, see|seeing nothing but smudges|blobs|shapes|shadows, people .. blobs|smudges|shapes, blinking|blinks|blink|rubbing ..
         sod|bugger|naff|jack|feck all, blinking|blinks does|do|did nothing|nowt|zilch|zip, however much i blink,
         no matter how .. blink, keep blinking .. stays|still, and it stays cloudy|foggy|blurry|hazy|misty|milky,
         not shifting .. blink{ing/}, wont blink away|off|out, blinking .. stays|still|makes ..
         cloudy|foggy|blurry|hazy|misty|milky, peering|looking|seeing|staring|gazing through
         steam|fog|smoke|milk|soup|bathwater|dishwater|frosted|bathroom|cling|clingfilm|wax|net|tracing|greaseproof,
-        foggy window, free foggy, like .. bathroom|shower|frosted glass|window, clouded over,
-        eye|eyes|side|left|right .. just? blanked|blacked|cut|conked|whited out on|again|completely,
-        eye|eyes|left|right .. blanked out, door|window|picture frame|frames ..
+        foggy window, free foggy, like .. bathroom|shower|frosted glass|window, <eye>|vision|sight .. clouded over, clouded over like,
+        eye|eyes|vision|sight .. blanked|blacked|cut|conked|whited out,
+         door|window|picture frame|frames ..
         wobbling|wobbly|wobble|bendy|wavy|bent|rippling|swaying, door|window|picture|wall|lamp frames|frame|post .. under water|wobbling|wobbly|bendy|wavy|rippling|bent, look|looks|looked like .. under water,
         underwater .. wobbl{ing/y/e}, bits|specks|swirls|threads|streaks|spots of red|black|grey|blood
-        swirling|swirlin|floating|swimming|drifting, see .. bits of red, red swirling|swirlin,
+        swirling|swirlin|floating|swimming|drifting, red swirling|swirlin,
         rooms|room|world|everythings|everything .. hazy|cloudy|foggy|misty|milky on|in that|one|left|right
         side|eye, gone .. hazy on that side,
         lost the picture, picture .. gone, straight lines .. wobbl{e/y/ing/ed}, lines .. wobbl{e/y/ing}, door
@@ -347,21 +343,17 @@ ALARMS = {
         come, no fit breathe, cant get enough breath
     """,
     "glue_in_eye!": """
+        gunk|stuff|gloop|goo you|u|they stick|stuck|glue .. with .. <eye>,
         fleck|speck|blob|bit|dot|drop|bead|smear|dollop|splodge|dab of .. <glue> .. on|onto|in|into .. eye|eyeball|ball|white|cornea, fleck|speck|blob|bit|dot|drop|bead|smear|dollop|splodge|dab of .. gunk ..
         on|onto|in|into .. eye|eyeball|ball|white|cornea, <glue>|stuff|sticky .. <going>
         under|beneath|behind .. lid{s/}|eyelid, cleanser|concentrate|shampoo|bleach|peroxide|disinfectant|barbicide|sanitiser|sanitizer|undiluted|detergent .. full|straight|right|splashed|went in|into .. <eye>,
-        in the eye like|when|while an|i|the|my, eyes? .. <potion> .. straight in,
-         sticky stuff .. <eye>, black|clear|sticky gunk|stuff|gloop|goo you|u|they|ye
-        stick|stuck|glue|use, stuff you|u|they|ye stick|stuck|glue|glued them|em,
-        <potion> .. sat|sitting|landed|lands|set|stuck|dried|hardened on|onto ..
-        eyeball|ball|white|cornea|<eye>, on the ball of my, bonder|bonders|glue|adhesive|remover|primer
+         eyes? .. <potion> .. straight in,
+          black|clear|sticky gunk|stuff|gloop|goo you|u|they|ye stick|stuck|glue|use .. <eye>, stuff you|u|they|ye stick|stuck|glue|glued them|em .. <eye>,
+        <glue> .. sat|sitting|landed|lands|set|stuck|dried|hardened on|onto .. eyeball|ball|white|cornea|eye, on the ball of my, bonder|bonders|glue|adhesive|remover|primer
         got|gone|went|run|ran in|into|down .. <eye>|left|right|both, remover|glue|acetone|primer|bleach|peroxide
         .. run|ran|running down|straight? in|into .. <eye>, dissolver|remover|debonder|cleanser|primer|bonder ..
-        squirted|sprayed|splashed|spurted|shot .. in .. <eye>|face, squirted|sprayed|splashed|spurted|shot
-        her|him|me|my .. <eye>, acetone|remover|primer|bonder|glue|peroxide|bleach .. cap|lid|top|bottle|tray ..
-        splash|splashed|tipped|spilt|spilled|knocked|straight,
-        splash straight in|into, bleach .. in the eye|eyes, undiluted .. <eye>, full in
-        the eye|face, tipped .. can? still feel it in there, hair dye|bleach|developer|peroxide .. <eye>,
+        squirted|sprayed|splashed|spurted|shot .. in .. <eye>|face, squirted|spurted her|him|me .. in .. <eye>, acetone|remover|primer|bonder|glue|peroxide|bleach .. tipped|spilt|spilled|splashed|knocked .. <eye>,
+        splash straight in|into, bleach .. in the eye|eyes, undiluted .. <eye>, full in the eye, tipped .. can? still feel it in there, hair dye|developer|peroxide .. in|into .. <eye>,
         bonding stuff|agent|liquid .. lid|eye|eyeball, it went in .. glue, went in. the glue, remover ..
         splashed right? in, splashed right in, sitting on my eyeball, ran under my lid, under my lid .. <glue>,
         <glue> .. under my|the lid, wrong bottle .. <eye>,
@@ -383,16 +375,13 @@ ALARMS = {
         drops, wrong bottle .. <eye>, squeezed|squirted|put <glue> in .. <eye>
     """,
     "sealed_eye!": """
-        hasnt|havent|hasn't|not|never|wont opened|open|opening|unstuck|come since|all|yet|this|at|once,
-        it hasnt opened, lefty|righty|leftie|rightie|left|right|eye|lid|lids|other one
-        is|are|has|have|got|went|gone superglued|glued|welded|sealed|cemented|fused|stapled|bolted|shut|closed,
+        left|right|eye|lid|lids|lefty|righty|one .. hasnt|havent opened, lefty|righty|leftie|rightie|left|right|eye|lid|lids is|are|has|got|gone superglued|glued|welded|sealed|cemented|fused|stapled|bolted|shut,
         lefty|righty is|has superglued|glued|sealed|shut|closed|stuck, top lashes .. bottom lashes, uppers ..
-        lowers .. stuck|glued|together, top .. bottom .. glued|superglued|fused, like a
-        clam|oyster|mussel|envelope|ziplock, a clam basically, clammed shut, shut like a clam|safe|vault|purse,
+        lowers .. stuck|glued|together, top .. bottom .. glued|superglued|fused, like a clam|oyster, a clam basically, clammed shut, shut like a clam|safe|vault|purse,
         cannot|cant|couldnt|unable part|open|separate|prise|unstick her|his|the lid{s/}|lash{es/}|eye{s/}, stuck
-        fast, met in the middle, no gap|slit|opening|crack|chink left|to|at, no gap .. see|look, chink of light
+        fast, lids|lashes .. met in the middle, no slit|crack|chink left|to, no gap .. see|look, chink of light
         in, cant get .. light in, no light getting in, it is|its close and it stay|stays|keep|keeps,
-        stay|stays|staying close|closed|shut, <eye> .. is close, dry between .. lids|lashes|parts|two, cola ..
+        <eye> .. stay|stays|staying close|closed|shut, <eye> .. is close, cola ..
         dry .. between,
         wont unzip, unzip .. eye, pirate mode, swollen i cant lift it, cant lift it, puffed .. over .. slit, no
         slit left, no slit, eye .. apart .. cant, cant prise .. apart, prise .. apart,
@@ -436,7 +425,7 @@ ALARMS = {
         superglued|cemented|welded|soldered
     """,
     "swollen_shut!": """
-        <swell>|ballooned|puffed|up .. no gap|slit|opening left|to|at, <swell> .. met in the middle, <swell> ..
+        <swell>|ballooned|puffed .. no gap|slit|opening left|to|at, <swell> .. met in the middle, <swell> ..
         meet|meets|touching|touch in the middle|each|over, ballooned .. no gap|slit|opening|way, no gap|slit ..
         see|look through .. <swell>|ballooned|puffed, lids .. ballooned .. no|cant|cannot|nothing ..
         see|look|through|out,
@@ -480,15 +469,12 @@ ALARMS = {
         hives|welts|wheals .. spreading|multiplying|growing by|fast|quickly|rapidly|everywhere
     """,
     "faint!": """
-        slid|slipped|slumped|slithered|toppled|tumbled|fell|dropped|rolled|crumpled|sank off|down|out|to|from ..
-        chair|seat|stool|sofa|couch|bed|wall|floor|counter, white|pale|grey|gray|green as a|the? sheet|ghost|paper|wall|chalk|putty, went|gone|going as? white|pale|grey|gray as,
-        wont|cant|doesnt|not|hard|barely|hardly|couldnt wake|waking|rouse|rousing|come
-        round|around|up|properly|her|him, wake her|him up, not waking|rousing|responding, wont respond|answer
-        properly, unresponsive, not|isnt|hardly|barely really|quite|fully|properly? with it, in and out of
-        it|consciousness, shes|hes out of it, drifting in and out, drifting off mid, keep|keeps|keepin|kept
-        going under|blank|black|out|down, somebodys|someones|somebody|someone ..
+        slid|slumped|toppled|crumpled|keeled|collapsed off|down|out|from .. chair|seat|stool|sofa|couch, went|gone|going|turned|shes|hes|im as? white|pale|grey|gray as a? sheet|ghost|paper|wall|chalk|putty,
+        wont wake|rouse|respond, wont come round|around, cant|couldnt|unable wake|rouse her|him|them, not waking|rousing|responding, wont respond|answer
+        properly, unresponsive, she|he|shes|hes not|isnt really|quite|fully|properly? with it, in and out of
+        it|consciousness, shes|hes out of it, drifting in and out, drifting off mid, keep|keeps|kept going under|blank|black, somebodys|someones|somebody|someone ..
         switching|switched|turning|turned|pulling me off|out|plug, going under like,
-        crumpled|slumped|conked|zonked on|onto|out|against|over|in, hit the lino|tiles|carpet|floor|pavement,
+        crumpled|slumped on|onto|in|against|over, hit the lino|tiles|carpet|floor|pavement,
         out cold, dropped in the kitchen|hall|bathroom|shower|shop,
         woke|woken|wake|came|coming|come up|to|round|around .. on .. floor|ground|tiles|carpet|pavement, came|come
         round|around|to on|with|in|and|to, went down like, went down in, hit my head when i, on the floor .. minute{s/},
@@ -518,7 +504,7 @@ ALARMS = {
     "injury!": """
         gouged|gouge|scratched|clawed|poked|jabbed|cut|stabbed|nicked the|my|an|me eyeball|cornea,
         caught|jabbed|poked|hit|elbowed .. <eye> .. with .. spoolie|wand|brush|comb|scissors|tweezers, caught
-        the eyeball|eye with, brow|nail|craft scissors .. eye, visible cut|scratch|gash|mark on|across, scissors
+        the eyeball|eye with, visible cut|scratch|gash on|across, scissors
         .. went in|into, elbowed .. scissors|tweezers,
         sharp .. gone|went|going|go into|in|inside .. <eye>, gone in|into my? .. eye not on, in it not on it,
         not on it in it, gone into my eyeball, sliced|slashed|scratched|clawed|gouged|cut|caught .. across ..
@@ -551,8 +537,7 @@ ALARMS = {
         bulging out
     """,
     "pupil!": """
-        black|dark bit|part|dot|circle|spot|hole|middle|centre|center ..
-        twice|double|bigger|larger|wider|wide|huge|massive|size|saucer, black|dark bit|part|dot|circle|middle
+        black bit|part|dot|hole|middle|centre|center .. twice|double|bigger|larger|wider|wide|huge|massive|size|saucer, black|dark bit|part|dot|circle|middle
         in|of .. eye .. other,
         one|left|right .. dilated .. other, <eye> dilated, black of .. <eye> ..
         bigger|huge|larger|big|enormous|giant, black|dark hole|centre|center|middle .. <eye> ..

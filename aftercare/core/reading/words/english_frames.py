@@ -210,7 +210,7 @@ CLASSES = {
     """,
     "beam": """
         light lights sunlight sun sunshine brightness daylight lamp lamps headlights glare bulb bulbs fluorescent
-        fluorescents torch flashlight penlight bright candle candlelight streetlight streetlights nightlight
+        fluorescents torch flashlight penlight bright streetlight streetlights fluros fluro fluoros
     """,
     "offish": """
         narked tetchy mardy stroppy miffed fuming raging vexed niggled irritable unsettled sulky
@@ -337,12 +337,11 @@ FRAMES = {
     """,
     "swelling": """
         <doughy> where my|the left|right? <eye>, <frogs> where my|the left|right? <eye>,
-        <eyeish> .. <pudgy>, bump|lump on|in|under|inside .. lid|eyelid|lashline,
+        left|right|both|lid|lids|eye|eyes|eyelid|eyelids .. <pudgy>, bump|lump on|in|under|inside .. lid|eyelid|lashline,
         <eye> .. after? blowing|blown|puffing|puffed|swelling|coming up|out,
         pillow|cushion|balloon|marshmallow|golf ball|ball|egg|plum|grape|bun|doughnut|bap where|instead of ..
         <eye> .. should|used|was, where my .. <eye> should be, <eye> was|were|is|are|like|turned two|2? boiled|fried|poached eggs|egg, <eye> was|is|were|are golf ball|balls, boiled eggs ..
-        <eye>, <eye> .. boiled eggs, <eye> are two|2 <frogs>, <eye> ..
-        marshmallowy|pillowy|puddingy|doughy|spongy|squishy|squidgy|puffed|bulbous|chubby|podgy|pudgy|piggy|porky|plump|tubby|fleshy|chunky|beefy|fatter|jowly|swolley|cushiony|bready|balloony|squashy|jelly|wobbly|thick|thickened,
+        <eye>, <eye> .. boiled eggs, <eye> are two|2 <frogs>, <eye> .. marshmallowy|pillowy|puddingy|doughy|spongy|squishy|squidgy|bulbous|chubby|podgy|pudgy|piggy|porky|jowly|swolley|bready|balloony|squashy,
          gone a?
         bit|all|kinda|so? marshmallowy|pillowy|doughy|piggy|chubby|podgy|pudgy|spongy|squidgy|bulbous, all
         piggy, piggy eyes|eyed|and, marshmallowy, puffs nearly|almost|all|are|have, the puffs, eyes like
@@ -368,8 +367,7 @@ FRAMES = {
     "redness": """
         faintest|slightest|slight|light|pink|tiny|little|bit of? a? blush on|round|around|over|in|across, blush
         on the lid|lids, faintest blush,
-        like a|an|two|some stop|brake|traffic|tail|warning|exit|alarm|postbox|pillar|fire
-        sign|light|lights|box|engine|extinguisher|truck, stop|brake sign|light|lights red, lit up like a?
+        <eyeish> .. like a|an? stop|brake|traffic|tail|warning sign|light|lights, righty's|lefty's|righty|lefty .. like a? stop|brake|traffic sign|light, lit up like a?
         brake|stop|tail|christmas, raging red, red as tomatoes|beets|cherries|raspberries|peppers|strawberries,
         <eye> .. like a stop sign,
         <eye> .. vampire,
@@ -390,7 +388,7 @@ FRAMES = {
         tickle|tickles|tickling like|so|badly|all|constantly, they|it|both tickle|tickles,
         dig|digging|grind|grinding|jam|stick|shove|press|screw .. knuckle|knuckles|fist|fists in|into|at,
         cant|cannot|keep|wont stop|quit? scratching|rubbing|clawing my|the lid|lids|eye|eyes,
-        cor|god|lord|boy|gosh|jeez|wow|man do|does they|it|these itch, do they itch, dont they half itch, itchy
+        cor|god|lord|boy|gosh|jeez|wow do they|it|these itch, dont they half itch, itchy
         scratchy, scratchies, knuckle|knuckles|fists in|into|at the|my|both? left|right|eye|eyes|lid|lids|one, dig a
         knuckle, trade|give|swap|sell|pay|kill .. for a? good? scratch, good eyelid|eye|lid scratch, good
         scratch, kidney|arm|leg|firstborn for a .. scratch, tickle .. cant|cannot get|reach|scratch|shift
@@ -404,7 +402,7 @@ FRAMES = {
         scratch|claw|gouge em|them|my|these .. off|out,
         wanting|needing|itching|dying|desperate to claw|scratch|rub, makes|making|has|had|got|have
         me scratch|scratching|rub|rubbing|claw|clawing|itch, sleep|sleeping|slept in|with mittens|gloves|socks,
-        mosquito|mozzie|midge|midgie|flea|ant|bug|gnat bite|bites feeling|feel|sensation|type|itch,  wool|woolly|woollen|wooly|scratchy
+        mosquito|mozzie|midge|midgie|flea|ant|bug|gnat bite|bites feeling|feel|sensation|type|itch, wool|woolly|woollen|wooly|scratchy
         jumper|sweater|blanket|scarf feeling|feel|sensation|vibe, ants .. crawling|walking|marching|dancing,
         like .. ants, crawling|creepy|crawly feeling|sensation .. <eye>, tickle{s/}
         in|on|at|under|round|around|along|near .. <eye>|corner, tiny|slight|little|wee|faint|bit|mad|constant
@@ -418,13 +416,13 @@ FRAMES = {
         rub|scratch|claw, rubbing them|em|at
     """,
     "burning": """
+        side|lid|lids|eye|eyes nip|nips|nipping|nippy,
         days|hours|nights|morning|evening|bout of scorching|burning|searing|blistering|smouldering|roasting
         <eye>, scorching|searing|scalding|smouldering|smoldering|roasting|toasty <eye>, <eye> ..
         scorched|scorching|scalded|scalding|seared|searing|singed|toasted|blistered|blistering|roasting|smouldering,
-        feel|feels|felt|like|is|are scalded|scorched|singed|seared, <eye>|side|one nips|nipping|nippy|nips ..
-        a|bit|when|like|today, <eye>|side|one nips, nips a|when|like|my, bit nippy, nippy <eye>,
+        feel|feels|felt|like|is|are scalded|scorched|singed|seared,  nips a|when|like|my, bit nippy, nippy <eye>,
         vinegar|lemon|salt|acid|alcohol|tcp|sanitiser|sanitizer on|in a? papercut|cut|wound|graze|paper
-        feeling|sensation, papercut feeling, paper cut feeling, vinegar-on-a-papercut, vinegar on a,
+        feeling|sensation, papercut feeling, paper cut feeling, vinegar-on-a-papercut,
         eye|eyes|lid|lids|both|they prickle|prickles|prickling|smart|smarts|smarted ..
         bit|wee|little|tonight|today|like|when|and|since, prickle and smart, smart and prickle, smarts
         a|like|when|something,
@@ -440,10 +438,7 @@ FRAMES = {
         rough as sandpaper under|in|inside|behind,
         <sandy> in|inside|under|behind the|my|both|each? left|right|both|one|leftie|rightie, <sandy> in|under
         my|the left|right|lower|upper <eye>, speck|grain in|under my|the? left|right? <eye>,
-         just sand, just grit, sand sand,
-         rough as .. tongue|sandpaper|badgers|old|bark|a, rough as
-        a|sandpaper|bark, cats tongue, feels|feeling|felt|is|bit|just|still|so|really|are rough
-        inside|in|under|and|behind|on|when, just rough, rough and|n|& a?, grains of pepper|sand|salt|sugar|dirt
+         rough as .. tongue|sandpaper|badgers|old|bark|a, rough as sandpaper|bark|pumice, cats tongue, feels|feeling|felt rough inside|in|under|behind, grains of pepper|sand|salt|sugar|dirt
         rolling|in|under|floating|moving, something|somethin|sumthin|summat|somethings like
         dust|sand|grit|dirt|sawdust|ash|crumbs in|under|behind,
         <sandy> feeling|sensation|feel|type|vibes, <sandy> type|kinda|kind|like feel|feeling, <sandy>
@@ -457,8 +452,7 @@ FRAMES = {
     """,
     "poking": """
         skewering|needling|spiking|lancing me|my|when,
-        <pointy>|<sharp> .. spear|spears|spearing|lance|skewer|skewers|needle|spike|spikes|impale|pierce
-        me|my|the|when|<eye>,
+        <pointy>|<sharp> .. spear|spears|spearing|lance|skewer|skewers|impale|pierce me|my|the|when|<eye>,
          spear|spears|spearing|skewers|spikes|needles me when|every|each|if,
         bristles|quills|spines|prongs|prickles|thorns|needles|pins|spikes|barbs
         on|in|going|inside|poking|under|along|sticking .. <eye>|inside, porcupine quills,
@@ -474,17 +468,14 @@ FRAMES = {
         <bit> .. in|under, <pointy> .. <jabs> .. me|my|into|eye|lid|eyeball, <jabs> .. <eye>, one .. <jabs> me, one of .. <jabs>, <eye> .. <jabs> when, <jabs> .. when i blink, something <jabs>, something is|keeps <jabs>
     """,
     "watering": """
-        its|theyre|constantly|been|wont|and|just|eye|eyes streaming
-        since|down|constantly|all|like|away|a|again|now, and its streaming,
-        <eye> .. soggy|soggily|sodden|sopping|swimming|swimmy|dripping|drippy|splashy|sloppy, soggy
+        its|theyre|constantly|been|eye|eyes streaming since|down|constantly|away|again, and its streaming,
+        <eye> .. soggy|sodden|sopping|dripping|drippy, soggy
         eyes|eye|eyed, pink and soggy, red and soggy, <eye> keep|keeps|kept
         filling|welling|brimming|flooding|spilling up|over?, filling up .. blurry|cant|blink, keep filling up,
-        keeps filling up, turn|turning|turned|shut|switch the taps|tap|waterworks|faucet|hose off, cant turn the
-        taps off, watching titanic|bambi|notebook|marley|coco, titanic on,
-        blub|blubs|blubbing|blubber|blubbering, snivelling|sniveling on|all|like, waterworks, lets|let|letting
-        go|out|slip the|an|a? odd|occasional|few|little? tear|tears, odd|occasional|stray|single|few
-        tear|tears|drip|drop, waters|waters til|till|until its|everything, streamy, streamy eyes, bad news ..
-        <eye>,
+        keeps filling up, cant turn|shut|switch the taps|tap|waterworks|faucet off, cant turn the
+        taps off, like|look|looks .. watching titanic|bambi|marley,
+        <eye>|left|right|it|keeps|keep blubbing|blubbering, snivelling|sniveling on|all|like, waterworks wont|since|all, lets|let|letting
+        go|out|slip the|an|a? odd|occasional|few|little? tear|tears, odd|occasional|stray tear|tears|drip, waters|waters til|till|until its|everything, streamy, streamy eyes,
         asking|asks|asked|thinks|think|thought .. why im|i am crying, its just my eyes, crying its|but|just ..
         <eye>,
         puddle{s/} in|on|under .. corner{s/}|<eye>|chin|pillow, <eye> .. puddle{s/}, permanent puddle, swimming
@@ -523,7 +514,7 @@ FRAMES = {
         weeping pus|yellow|green
     """,
     "rash": """
-        coming|come|comes|came up|out in spots|bumps|pimples|lumps|blotches|patches|dots, bumpy and,
+        coming|come|comes|came up|out in spots|bumps|pimples|lumps|blotches|patches|dots,
         wee|tiny|little dots .. <eye>,
         pinprick{s/} on|all|around|round|along|under .. <eye>|lash|brow, tiny|little|red|wee pinpricks, skin|lid|lids .. like old? paint|wallpaper,
         goosebumps|gooseflesh|goosepimples on|over|all|like .. <eye>|skin,
@@ -534,6 +525,7 @@ FRAMES = {
         skin|lids|lid|eyelid|eyelids|it .. like .. alligator|lizard|snake|crocodile|reptile|parchment
     """,
     "light": """
+        cant|couldnt|cannot take|stand|bear|face even a? candle|candlelight,
         headlights|streetlights|lights|light|lamps|fridge|screens|screen|sun|sunshine|daylight|brightness|glare|telly|tv|torch|bulb|windows
         .. recoil|recoils|flinch|flinches|shrink|shrinks|cower|cowering|hide|scrunch|crease|cringe|shy, <eye> ..
         flinch|flinches|flinching|recoil|recoils|recoiling|shrink|shrinks|wince|winces|squeeze|scrunch|hide|cower
@@ -550,9 +542,7 @@ FRAMES = {
         bulb|light|lights|lamp|lamps|fridge|sun|headlights|glare|torch|candle|fluros|fluoros|fluro|fluorescents|striplights|neons
         .. wince|flinch|flinches|squint|recoil|recoils|screw|shut|close|bury|duck|hide,
          sun|light|lights|lamp|brightness ..
-        hurts|hurt|hurting|kills|burns em|them|it|my so|too|really?, sun hurts em, turn straight back, any
-        brightness, brightness is, in the dark with, sat|sitting|lying|hiding|living|stuck in the dark,
-        towel|blanket|scarf|cushion|pillow|duvet|mask over me|my face|eyes|head, fluros|fluoros|fluro,
+        hurts|hurt|hurting|kills|burns em|them|it|my so|too|really?, sun hurts em, sat|sitting|lying|hiding|living|stuck in the dark,
         vampire mode, cant do|hack|deal|cope .. daylight|sunlight|lights|brightness,
         photosensitive, photo sensitive, photosensitivity, <lightsrc> .. rough on|with|for .. <eye>, <lightsrc>
         .. covering|shielding|hiding|shading|closing|shutting|screwing my? <eye>,
@@ -572,7 +562,7 @@ FRAMES = {
         close|closing|shut|shield|cover .. my? left|right|both? <eye> .. <beam>|headlights|car
     """,
     "pain": """
-        pulled|strained|sore|overworked|torn muscle, aches like|as, bruisey|bruisy|bruised
+         aches like|as, bruisey|bruisy|bruised
         feeling|feel|sensation, bruisey, bruisy,
         makes|made|making me yelp|jump|gasp|shout, touching .. hurts|kills|yelp, done|gone
         ten|ten|five|12 rounds,

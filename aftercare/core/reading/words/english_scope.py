@@ -52,7 +52,7 @@ SCOPE = {
         wont be|b driving|able|sleeping|coming|in|there|going|working|at|making,
         wish|love|like i? could|to say|tell|report .. stopped|gone|better|over|cleared|settled|fine, wish i could say
         it|they|the|my, would love to say, not that .. arent|isnt|dont|doesnt, it isnt that, isnt that my|the ..
-        arent|isnt|dont|doesnt,  not so much .. as|more, not just, not
+        arent|isnt|dont|doesnt, not so much .. as|more, not just, not
         merely, not simply,
         it doesnt|dont not, they dont|doesnt not, doesnt|dont|isnt|arent|didnt|hasnt not, isnt exactly not, arent
         exactly not, wouldnt say they|it|its|theyre|my|the <eye>? dont|doesnt|arent|isnt|not, wouldnt exactly say ..
@@ -174,7 +174,7 @@ SCOPE = {
         kaput, buggered|sodded|bogged|naffed|jogged|toddled|trotted|shuffled|cleared off
         after|by|on|overnight|within|now|that|the|before, had|has|have gone by the, was the last of
         it|that|them|those, crystal? clear|sharp|perfect ever since, crystal clear now|again|after|since|by,
-        dried out|off by|overnight|since, called it a day, scarpered by|after|overnight, hit the road,
+        dried out|off by|overnight|since, scarpered by|after|overnight,
         disappeared off, never to be seen|return,
         then not a drop|peep|thing|sausage|bother|trace|tear|bit|hint, not a drop|peep|thing|bother|trace
         since|after|now, flat as a? pancake|board|pancakes|anything, that was the end of it, and that was the end of,
@@ -182,7 +182,7 @@ SCOPE = {
         by|overnight|since|before, youd never know|guess|have, never have known|guessed, youd|you|would never
         have known, one|thing|itch|swelling|redness gave up, gave up the ghost, lies|lying|lays|laying flat now|again|since,
         cooled off|down since|now|by|after|overnight, finished now, thats finished, packed in
-        by|on|sunday|monday|tuesday|wednesday|thursday|friday|saturday|yesterday|overnight|itself,  dried right? up,
+        by|on|sunday|monday|tuesday|wednesday|thursday|friday|saturday|yesterday|overnight|itself, dried right? up,
         not|no a? bother on|out of, away by, left by morning|itself, unpuffed, unswollen, deflated, depuffed, de
         puffed, then that was it|that|all, and then it was over|gone|done|fine, cleared fully|entirely|by|before|overnight,
         sorted itself|themselves, slept it off, went overnight, out of the woods, none the worse, took itself off,
@@ -202,8 +202,8 @@ SCOPE = {
         since, all dried up, e don stop|go|finish|clear, don stop|finish|clear|vanish, come|came right? down
         fully|completely|totally, has|have come down, has come right down, settled down, now
         ok|okay|fine|good|normal|nothing|clear|clean|alright|grand|perfect already?, today
-        ok|okay|fine|nothing|normal|clear|clean,  and that was it|that|all, n that was
-        it|that, that was that, that was the end of, it went off, aw|all fine|gone|good|right|clear now, since <day> fine|clean|clear|nothing|normal|good,  since monday|tuesday|wednesday|thursday|friday|saturday|sunday .. clean|clear|fine|nothing|normal|good, sorted it, cleared it, did the job, did the trick,
+        ok|okay|fine|nothing|normal|clear|clean, and that was it|that|all, n that was
+        it|that, that was that, that was the end of, it went off, aw|all fine|gone|good|right|clear now, since <day> fine|clean|clear|nothing|normal|good, since monday|tuesday|wednesday|thursday|friday|saturday|sunday .. clean|clear|fine|nothing|normal|good, sorted it, cleared it, did the job, did the trick,
         totally|completely|fully|entirely|all|long gone, has totally|completely|fully gone, day one only, day 1 only,
         first day only, first night only, thats totally|completely|all|fully gone, cleared by, came and went, come and
         gone, been and gone, blew over, blown over, run its course, ran its course, in the clear, behind me, no longer
@@ -269,13 +269,13 @@ SCOPE = {
     """,
     "near": """
         90|95|80|85|99|98|75% back|better|there|normal|gone|clear, 90 percent|per cent back|better|normal,
-        just|only one|a|an .. left, just|only one|a|an? tiny|small|little|pink|last .. left,
+        just|only one|a pink|red|tiny|little|small? thread|patch|spot|dot|streak|line|vein|bump left,
         way|far|much|lot|a|loads|bit fewer|milder|fainter|smaller|drier|flatter|softer|quieter|gentler|lighter
         than|now|today, fewer than|now|today, next to nothing, shrunk|shrunken|shrank to|right|down|a, shrinking
         by, down to barely|hardly|almost|a|just|one|half, nearly|almost|practically flat again?, you|u|ye told
         me|us to expect, like|as|what you told me|us, told me to expect, and|but|though|now its|it is|theyre
         easing, only|just the odd, odd tear|twinge|itch|sting|tickle|drip|prickle
-        in|now|when, by the hour|minute, as i type|write,
+        in|now|when, shrinking|fading|easing|lighter|paler by the hour|minute|day, down|off as i type|write|speak,
         nearly|almost|practically|virtually away|finished|done|over|gone|clear|there, just about
         finished|away|done|over, flattened out|off|down, softened a lot|loads|up|off, barely|hardly a
         bother|noticeable|visible|anything, most of the|it|them .. gone|flattened|cleared|faded|dried|healed,
@@ -492,7 +492,7 @@ SCOPE = {
         here|writing|texting|typing|speaking, the one
         you|u|ye lashed|did|treated|saw|glued|lifted|worked, you lashed her|my, the one you had in,
         was|were|been in|on your|ur|yer chair|bed|couch|salon|studio|place|shop|table, sat in your chair, you
-        had her in your, done .. with|by|at yourselves|yerselves|yourself|yous, was|were with
+        had her in your, done .. with|by|at yourselves|yerselves|yous, was|were with
         yourselves|yourself|yous, came away from yours|you, came home from yours|you, an hour after yours,
         mum|mums|mom|moms|mam|mams|nan|nans|gran|grans|wife|wifes|daughter|daughters had|has|got hers|them done
         at|with|by you|yours,
@@ -559,7 +559,7 @@ SCOPE = {
         jealousy, comments, reviews, competition, toast, dinner, oven, kettle, boiler, candle, bag, box, bottle, jar
     """,
     "elsewhere": """
-        ankles, elbows, wrists, shin, shins, calf, forearm, forearms, thigh, heel, heels,  armpit,
+        ankles, elbows, wrists, shin, shins, calf, forearm, forearms, thigh, heel, heels, armpit,
         armpits, sole, soles,
         back, foot, feet, knee, knees, leg, legs, wallet, pocket, bank, purse, stomach, tummy, belly, butt, bum,
         shoulder, shoulders, hip, hips, wrist, finger, fingers, hand, hands, arm, arms, tooth, teeth, ankle,

@@ -155,7 +155,7 @@ SIGNS = {
         vinegar, like bleach, chlorine, like .. shampoo, like mint, minty, tiger balm, burny, hot sauce in, lemon
         juice, feels hot, like fire, burn, burns, burning, burnin, burned, burnt, sting, stings, stinging, stingin,
         stung, stingy, smarting, smarts, on fire, prickly, prickling, nipping, nippy, scalding, like acid, like
-        chilli|chili|pepper, feel{s/} hot, <eye> <be>? <very>? <very>? hot, hot <eye>,  spicy, soap in .. <eye>, like
+        chilli|chili|pepper, feel{s/} hot, <eye> <be>? <very>? <very>? hot, hot <eye>, spicy, soap in .. <eye>, like
         soap, like onion{s/}, chopping onions, sizzling,
         pepper|peppers|peppering me, like pepper, peppering me, pepper dey, dey pepper|burn|hot me?, burn me|dem bad|well
         bad, like .. slicing|chopping|cutting onion{s/}
@@ -312,7 +312,7 @@ SIGNS = {
         bleary, vision|sight|view|<eye> .. unclear|bleary, letters|text|words|print|numbers|signs|screen ..
         unclear|soft|smear|smears|smeary|swim|swims|wobbly|fuzzy, signs .. go|went|goes soft, text .. smears,
         goes|go|went soft on|till|until, unblur, slightly? unfocussed|unfocused|unsharp, vision|view|edges|text|letters|words not sharp, not sharp till|until, film till|until,
-        bit of fog, fog when|if|on|over|in|comes, foggy when,   haze when|over|comes,
+        bit of fog, fog when|if|on|over|in|comes, foggy when, haze when|over|comes,
         blurry, blurred, blur, blurs, blurring, blurriness, blury, fuzzy, foggy, hazy, cloudy, filmy, film over,
         film on, misty, smeary, everything .. fuzzy, vision .. off, <eye> .. cloudy, out of focus, unfocused,
         blurrier, smudgy, fogged, cant see clear

@@ -96,11 +96,11 @@ SCOPE = {
         me funciono, hoy perfecta, hoy perfecto, hoy normal, ya cero
     """,
     "near": """
-        como|lo que me avisaste|aviso|dijiste|dijo|advirtio|advertiste, muy leve, y cada dia menos,
-        apenas|solo|nomas|queda una|un sombrita|rastro|rastrito|hilito|manchita|tono, falta un|muy|bien?
+        como|lo que me avisaste|aviso|dijiste|dijo|advirtio|advertiste, y cada dia menos,
+        apenas|queda una|un sombrita|rastro|rastrito|hilito|manchita|tono, falta un|muy|bien?
         pelin|poquito|poco|nada para que|pa, ya practicamente|prácticamente limpio|bien|normal|blanco|nada,
         practicamente limpio|normal|bien|nada, hoy menos que|q ayer, menos que|q ayer, cada dia un? poco? menos,
-        lo esperable, lo normal y, muy leve, levecita,
+        lo esperable, lo normal y, muy leve,
         hoy ya? casi nada, ya casi nada de, apenas se nota, queda|quedan un?
         poco|poquito|apenas,
         cada dia menos, cada dia mejor, mejor cada dia, va de salida, ya casi nada, casi nada ya, ya ni se nota,

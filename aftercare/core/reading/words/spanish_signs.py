@@ -91,7 +91,7 @@ SIGNS = {
         hormigueo en .. <ojo>, cosquilleo, cosquillas
     """,
     "burning": """
-        fueguit{o/os}, me escose{n/}, escose{n/}, <ojo> .. escose{n/}, candelita, candela en|por el|los,
+        fueguit{o/os} en|dentro|por, me escose{n/}, escose{n/}, <ojo> .. escose{n/}, candelita, candela en|por el|los,
         aji en|parpados, como si tuviera aji|chile|limon|jabon|arena caliente, me puse aji|chile|limon|picante,
         pica|arde como chile, aji en los parpados|ojos, picante en los ojos,
         arderme, ardiendome, quemarme, quemandome, escocerme, escociendome, escocerse,
@@ -114,8 +114,7 @@ SIGNS = {
     "pain!": """
         mirar|girar|mover .. suplicio|tortura|martirio|infierno|tormento|agonia, suplicio|tortura|martirio
         mirar|mover|girar, cada que|vez giro|muevo|volteo|miro .. duele{n/}|punzada|dolor,
-        cuchill{o/os/ada}|punal|puñal|daga|taladro|clavo .. dentro|adentro|clavad{o/a} .. <ojo>, del uno|1 al
-        diez|10 .. once|diez|nueve|11|10|9|doce|12, un dolor de parto, peor que parir,
+        cuchill{o/os/ada}|punal|puñal|daga|taladro|clavo .. dentro|adentro|clavad{o/a} .. <ojo>, duele|dolor .. del uno|1 al diez|10, del uno|1 al diez|10 .. duele|dolor, un dolor de parto, peor que parir,
         al mirar para|pa los lados me duele, cuando muevo el <ojo>, mirar para|pa .. lados|lado .. duele, duele .. no puedo dormir, dolor .. no duermo|dormi, me duele tanto que, duele tanto, duele un monton, duele
         un monton que, duele demasiado, dolor .. demasiado, dolor .. inmenso, dolor .. extremo, duele muchisimo,
         duelen muchisimo, duele feisimo, duele bien feo, duele horriblemente, dolor .. gritar, dolor .. ..
@@ -157,7 +156,7 @@ SIGNS = {
         lagaa
     """,
     "rash": """
-        pelando la|mi pielcita|piel, pielcit{a} .. pela|pelando|cae|cayendo, se me pela|pelo|pelan,
+        pelando la|mi pielcita|piel, pielcit{a} .. pela|pelando|cae|cayendo, se me pela|pelan,
         se me pelo, piel .. pelo|pelando|pelada|cayendo, me pelo, se pelo, sarpullido, salpullido, erupcion,
         erupciones, granit{o/os}, grano, granos, bolitas, ampolla{s/}, ampollit{as}, descama{n/}, descamando,
         descamad{o/a/os/as}, descamacion, despelleja{n/}, despellejando, pelando, se me pela{n/}, se pela{n/},
@@ -197,10 +196,9 @@ SIGNS = {
         enterrad{a/as/o}, me entierra, me pincho, pellizca{n/}
     """,
     "vision!": """
-        veo|miro|mirando|viendo dos de, dos de todo, veo|miro doble|dobles, me quede a oscuras, a oscuras del|de
-        ojo|un, ojo .. a oscuras, apagado|apago|apagaron|apagaran el? foco|la luz|luz|foco, como si ..
-        apagado|apagaran|apagaron .. foco|luz|bombilla, cortina|telon|persiana|velo|manto|sombra
-        gris|negra|negro|oscura|oscuro .. mirada|vista|ojo|lado|arriba|abajo, bajara{n/}|cayera|subiera ..
+        miro|mirando dos de todo|cada, dos de todo, veo|miro doble|dobles, a oscuras del|de
+        ojo|un, ojo .. a oscuras, como si ..
+        apagado|apagaran|apagaron .. foco|luz|bombilla, cortina|telon|persiana|velo|manto|sombra gris|negra|negro|oscura|oscuro .. mirada|vista, bajara{n/}|cayera|subiera ..
         cortina|telon|persiana, relampaguit{os}|chispit{as}|rayit{os}|destellit{os}|lucecit{as}|flashecit{os} ..
         ojo|orilla|lado|esquina|borde, como relampaguit{os},
         veo .. humo|niebla|neblina|nube|nubes|nublado|borroso|empanado .. no se quita, veo como con humo, con humo,
@@ -224,7 +222,7 @@ SIGNS = {
     "breathing!": """
         bola|nudo|piedra|pelota|tapon|algo en|atorado|atorada la|mi garganta|gaznate, no me baja|pasa|entra ni
         .. agua|saliva|comida, no .. coger|agarrar|tomar|jalar aire, no puedo coger|agarrar|tomar|jalar aire,
-        sin poder respirar|tragar|hablar,
+        sin poder respirar|tragar,
         asfixio, me asfixio, no me llega aire, falta respiracion, respirar .. dificil|mal|feo, tragar .. dificil,
         trago mal, no trago, garganta .. hinchada|inflamada|cierre, lengua .. rara|gorda|grande|pesada, labios ..
         adormecid{os}, cosquilleo .. lengua|labios, lengua .. cosquilleo, hormigueo .. lengua|labios|boca, ahogo,
@@ -250,8 +248,7 @@ SIGNS = {
     """,
     "in_eye": "en|al|dentro el|los|mi|mis|del <ojo>, al <ojo>",
     "glue_in_eye!": """
-        acetona|pegamento|removedor|adhesivo|pegante|goma|primer .. me cayo|entro|salpico|escurrio|fue|metio
-        adentro|dentro|al, me cayo|entro adentro .. quema|arde|pica|duele, me cayo adentro,
+        acetona|pegamento|removedor|adhesivo|pegante|goma|primer .. me cayo|entro|salpico|escurrio|metio adentro|dentro, me cayo|entro adentro .. quema|arde|pica|duele, me cayo adentro,
         cayo pegante, pegante .. <ojo>, me cayo .. <ojo>, me entro .. .. <ojo>, liquido .. <ojo>, me
         salpic{o/aron}, cayo .. <goma> .. <ojo>, cayo <goma>, me cayo .. <goma>, <goma> .. en|dentro|adentro|al
         .. <ojo>, entro .. <goma>, me entro .. <goma>, metio .. <goma>, se metio .. <goma>, <goma> .. me entro,
@@ -261,7 +258,7 @@ SIGNS = {
         <goma> al? <ojo>, se me fue <goma>
     """,
     "sealed_eye!": """
-        sin poder abrir|despegar|separar, sin poderlo|poderlos abrir, no he podido abrir, llevo .. sin abrir,
+        sin poder abrir|despegar|separar .. <ojo>, sin poderlo|poderlos abrir, no he podido abrir .. <ojo>,
         no puedo ni abrirlos|abrirlo|abrirme, ni abrirlos, no puedo .. abrirlos|abrirlo, no hay forma de
         abrirlo|abrirlos|abrir, no despega{n/}, no se despega{n/}, parpados .. pegados, imposible abrirlo|abrirlos,
         pestanas de arriba .. abajo, no puedo abrir .. .. <ojo>, lo siento pegado, los siento pegados, cerrado

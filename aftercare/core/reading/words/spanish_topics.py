@@ -7,6 +7,10 @@ from __future__ import annotations
 
 TOPICS = {
     "figure": """
+        veo dos|tres|2|3 de menos|mas, llevo .. sin abrir el|la|los|mi|tu
+        insta|instagram|mensaje|correo|whatsapp|cel|app|link, cayo el pegamento al|en
+        piso|suelo|pelo|mesa|ropa|blusa|camisa, a oscuras con|por|en el|la|mi apagon|casa|cuarto|sala, apago la
+        luz en|de la? casa, se fue la luz,
         te quemas en|con|al|bajo|por, como cuando te quemas,
         casi me|se desmayo|desmaya|caigo|muero|infarto|da .. cuando|al me?
         vi|vio|vieron|ver|verme|vernos|precio|espejo, me desmayo de lo?
