@@ -11,6 +11,10 @@ FIGURES = {
         a faint, faint pinkish|itchy|ache, very|so|quite|rather|slightly faint and
     """,
     "figure": """
+        keep|keeping|kept my|the|your eye|eyes shut|closed, though eyes, bambi eyes,
+        phone|laptop|screen|computer|tablet blacked|blacking|passed out, burning|burn|burnt through
+        mascara|remover|cotton|cleanser|them, welling|welled up at|when|with|over|watching, puffed out
+        from|after running|run|stairs|gym|walk|jog,
         went|gone|turned as? white|pale .. when|at .. price|bill|total|cost, rough on
         price|wallet|pocket|bank|budget,
         open my eyes before|without|until my|a first|second|third|morning? coffee|tea|latte, shaking|trembling

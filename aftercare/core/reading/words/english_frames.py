@@ -385,7 +385,7 @@ FRAMES = {
         veins .. <eye>, vein{s/} .. showing, burst vessel{s/}, <eye> .. raw red, road map
     """,
     "itching": """
-        tickle|tickles|tickling like|so|badly|all|constantly, they|it|both tickle|tickles,
+        tickle|tickles|tickling like|so|badly|all|constantly, eye|eyes|lid|lids tickle|tickles,
         dig|digging|grind|grinding|jam|stick|shove|press|screw .. knuckle|knuckles|fist|fists in|into|at,
         cant|cannot|keep|wont stop|quit? scratching|rubbing|clawing my|the lid|lids|eye|eyes,
         cor|god|lord|boy|gosh|jeez|wow do they|it|these itch, dont they half itch, itchy

@@ -200,7 +200,7 @@ SIGNS = {
         ojo|un, ojo .. a oscuras, como si ..
         apagado|apagaran|apagaron .. foco|luz|bombilla, cortina|telon|persiana|velo|manto|sombra gris|negra|negro|oscura|oscuro .. mirada|vista, bajara{n/}|cayera|subiera ..
         cortina|telon|persiana, relampaguit{os}|chispit{as}|rayit{os}|destellit{os}|lucecit{as}|flashecit{os} ..
-        ojo|orilla|lado|esquina|borde, como relampaguit{os},
+        ojo|orilla|lado|esquina|borde,
         veo .. humo|niebla|neblina|nube|nubes|nublado|borroso|empanado .. no se quita, veo como con humo, con humo,
         vista .. humo, como humo, veo .. doble|negro|oscuro|luces|manchas|destellos|sombras|halos, vista ..
         doble|oscura, se me nublo toda, vista .. perdid{a/o}, no se ve nada, ojo .. no ve, veo .. por la mitad,
