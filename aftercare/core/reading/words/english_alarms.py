@@ -158,6 +158,10 @@ ALARMS = {
         eyeball|cornea, sticking|stuck|poking out of|from .. eyeball
     """,
     "vision!": """
+        blink|blinks|blinking doesnt|wont|dont|isnt|not|never|cant shift|clear|fix|sort|lift|touch ..
+        blur|blurriness|haze|fog|mist|film|cloud|smear, no amount of blinking|blinks,
+        blur|haze|fog|mist|film|blurriness .. doesnt|wont|isnt|not shift|shifting|clear|clearing|lift|lifting ..
+        blink|blinking|blinks,
         sees|seeing bugger|sod|naff|sweet|jack|feck|diddly all|squat|fa, see bugger|sod|naff all, sees|see|seeing
         bugger all, sees nowt, see nowt, seeing nowt, covered my|the good|other|right|left eye ..
         nothing|grey|gray|black|blank|blur|fog|cant, good eye .. nothing|bugger|nowt, nothing has|got edges, faces .. smudges|blobs|smears|blurs|ovals|masks, see|seeing just|only|nothing smudges|blobs|shapes|shadows, see|seeing nothing but smudges|blobs|shapes|shadows, people .. blobs|smudges|shapes, blinking|blinks|blink|rubbing ..

@@ -270,7 +270,7 @@ FRAMES = {
     "vision": """
         slight|bit|touch|little|faint of? haze|fog|mist|film|blur|bleariness ..
         til|till|until|after|wipes|lifts,
-         bleary, blearyness, bleariness, its all swimmy,
+         bleary,  bleariness, its all swimmy,
         goes|going|went|go|drifts|slips out of focus, bit of haze after|when|from,
         everything|everythings|things .. soapy|greasy|smudged|smudgy .. blink, soapy looking, <viewbad>
         till|until i? blink,
@@ -385,11 +385,12 @@ FRAMES = {
         veins .. <eye>, vein{s/} .. showing, burst vessel{s/}, <eye> .. raw red, road map
     """,
     "itching": """
+        want|need|wanna|have|had to? scrub|claw my|the|them|at,
         tickle|tickles|tickling like|so|badly|all|constantly, eye|eyes|lid|lids tickle|tickles,
         dig|digging|grind|grinding|jam|stick|shove|press|screw .. knuckle|knuckles|fist|fists in|into|at,
         cant|cannot|keep|wont stop|quit? scratching|rubbing|clawing my|the lid|lids|eye|eyes,
         cor|god|lord|boy|gosh|jeez|wow do they|it|these itch, dont they half itch, itchy
-        scratchy, scratchies, knuckle|knuckles|fists in|into|at the|my|both? left|right|eye|eyes|lid|lids|one, dig a
+        scratchy, the|got|of scratchies, knuckle|knuckles|fists in|into|at the|my|both? left|right|eye|eyes|lid|lids|one, dig a
         knuckle, trade|give|swap|sell|pay|kill .. for a? good? scratch, good eyelid|eye|lid scratch, good
         scratch, kidney|arm|leg|firstborn for a .. scratch, tickle .. cant|cannot get|reach|scratch|shift
         to|at|it, under-the-skin tickle, under the skin tickle|itch|crawl, tickly|tickling|ticklish itch,
@@ -422,7 +423,7 @@ FRAMES = {
         scorched|scorching|scalded|scalding|seared|searing|singed|toasted|blistered|blistering|roasting|smouldering,
         feel|feels|felt|like|is|are scalded|scorched|singed|seared,  nips a|when|like|my, bit nippy, nippy <eye>,
         vinegar|lemon|salt|acid|alcohol|tcp|sanitiser|sanitizer on|in a? papercut|cut|wound|graze|paper
-        feeling|sensation, papercut feeling, paper cut feeling, vinegar-on-a-papercut,
+        feeling|sensation, papercut feeling, paper cut feeling,
         eye|eyes|lid|lids|both|they prickle|prickles|prickling|smart|smarts|smarted ..
         bit|wee|little|tonight|today|like|when|and|since, prickle and smart, smart and prickle, smarts
         a|like|when|something,
@@ -475,7 +476,7 @@ FRAMES = {
         keeps filling up, cant turn|shut|switch the taps|tap|waterworks|faucet off, cant turn the
         taps off, like|look|looks .. watching titanic|bambi|marley,
         <eye>|left|right|it|keeps|keep blubbing|blubbering, snivelling|sniveling on|all|like, waterworks wont|since|all, lets|let|letting
-        go|out|slip the|an|a? odd|occasional|few|little? tear|tears, odd|occasional|stray tear|tears|drip, waters|waters til|till|until its|everything, streamy, streamy eyes,
+        go|out|slip the|an|a? odd|occasional|few|little? tear|tears, odd|occasional|stray tear|tears|drip, waters|waters til|till|until its|everything, and|all|so|bit|eye|eyes|is|are|a streamy, streamy eyes,
         asking|asks|asked|thinks|think|thought .. why im|i am crying, its just my eyes, crying its|but|just ..
         <eye>,
         puddle{s/} in|on|under .. corner{s/}|<eye>|chin|pillow, <eye> .. puddle{s/}, permanent puddle, swimming
@@ -496,7 +497,7 @@ FRAMES = {
     "discharge": """
         gunked|gummed|crusted|clagged up,
         <eye>|one|left|right|both ..
-        mattery|mattered|gunked|gummy|gammy|bunged|clagged|cacky|claggy|pussy|pussie|goopy|gunked, mattery,
+        mattery|mattered|gunked|gummy|gammy|bunged|clagged|cacky|claggy|pussy|pussie|goopy|gunked, is|all|bit|looks|eye|eyes|lid|lids|left|right|one|and mattery,
         matter in|on my|the|left|right|both? <eye>|lashes|corner, gummed up first|this|in|every|each|when, <eye>
         .. gummed up, gummed up <eye>,
         stuck|welded|glued|gummed in|with .. <hue> .. sleep|gunk|goo|crust|muck|stuff|glue,
@@ -563,7 +564,7 @@ FRAMES = {
     """,
     "pain": """
          aches like|as, bruisey|bruisy|bruised
-        feeling|feel|sensation, bruisey, bruisy,
+        feeling|feel|sensation, bruisey,
         makes|made|making me yelp|jump|gasp|shout, touching .. hurts|kills|yelp, done|gone
         ten|ten|five|12 rounds,
         flick|flicks|flicking|flicked|snapping|snapped|pinging|pinged|slapping|thumping|hammering my .. <eye>,

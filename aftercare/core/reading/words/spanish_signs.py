@@ -91,7 +91,7 @@ SIGNS = {
         hormigueo en .. <ojo>, cosquilleo, cosquillas
     """,
     "burning": """
-        fueguit{o/os} en|dentro|por, me escose{n/}, escose{n/}, <ojo> .. escose{n/}, candelita, candela en|por el|los,
+        fueguit{o/os} en|dentro|por, me escose{n/},  <ojo> .. escose{n/}, candelita, candela en|por el|los,
         aji en|parpados, como si tuviera aji|chile|limon|jabon|arena caliente, me puse aji|chile|limon|picante,
         pica|arde como chile, aji en los parpados|ojos, picante en los ojos,
         arderme, ardiendome, quemarme, quemandome, escocerme, escociendome, escocerse,
