@@ -5,6 +5,7 @@ from __future__ import annotations
 from aftercare.core.reading import ends
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
+from aftercare.core.reading.returning import came_back
 from aftercare.core.reading.standing import Standing
 from aftercare.core.reading.tokens import ASK, COMMA, STOP, WORD, listed
 from aftercare.core.reading.words.tenses import PAST_WORDS, PRESENT_WORDS
@@ -15,12 +16,12 @@ def by_time(page: Page, sign: Mark, signs: list[Mark]) -> Standing:
         return Standing.OVER
     over = _resolution(page, sign, signs, "scope:over")
     near = _resolution(page, sign, signs, "scope:near")
-    if over is not None and not _came_back(page, sign, over):
+    if over is not None and not came_back(page, sign, over):
         nearly = (mark for mark in page.named("scope:near") if mark.start <= over.start < mark.end + 2)
         if any(_hedges(page, mark) for mark in nearly):
             return Standing.NEARLY_OVER
         return Standing.OVER
-    if near is not None and not _came_back(page, sign, near, and_still=False):
+    if near is not None and not came_back(page, sign, near, and_still=False):
         return Standing.NEARLY_OVER
     return Standing.CURRENT
 
@@ -195,69 +196,3 @@ def _is_about_it(page: Page, mark: Mark) -> bool:
         bool({"it", "its", "they", "theyre", "all", "that", "se", "ya", "everything", "todo"} & set(before))
         or mark.start == 0
     )
-
-
-def _is_conditional(page: Page, mark: Mark) -> bool:
-    """I will tell you if it comes back."""
-    return any(token.word in ("if", "si", "unless") for token in page.tokens[max(0, mark.start - 4) : mark.start])
-
-
-_CALLS = listed("rang ring call called phone phoned text texted message messaged write wrote reply replied hear heard")
-_PLACES, _HER_OWN = listed("in at to home with"), listed("my the both left right full it them")
-
-
-def _is_back_somewhere(page: Page, mark: Mark) -> bool:
-    """She is back in college; back to work on Monday."""
-    after = [token.word for token in page.tokens[mark.end : mark.end + 2]]
-    if _CALLS & {token.word for token in page.tokens[max(0, mark.start - 2) : mark.start]}:
-        return True  # "nobody rang me back"
-    return bool(after) and after[0] in _PLACES and not set(after[1:]) & _HER_OWN
-
-
-def _is_again_since(page: Page, sign: Mark, mark: Mark, resolution: Mark) -> bool:
-    """Itchy again, was fine all weekend."""
-    if not sign.end <= mark.start < resolution.start or page.clause[mark.start] != page.clause[sign.start]:
-        return False
-    return page.tokens[mark.start].word in ("again", "back") and page.tokens[resolution.start].word in _TOLD_OF_BEFORE
-
-
-def _came_back(page: Page, sign: Mark, resolution: Mark, *, and_still: bool = True) -> bool:
-    """Still red; gone but back again."""
-    for mark in page.named("scope:worse"):
-        words = {token.word for token in page.tokens[mark.start : mark.end]}
-        before = page.tokens[mark.start - 1].word if mark.start else ""
-        if (
-            words & {"now", "new", "wont", "ahora", "hoy"}
-            or before in ("was", "were", "era", "estaba")
-            or _is_conditional(page, mark)
-        ):
-            continue
-        if mark.start < sign.start and page.clause[mark.start] == page.clause[sign.start]:
-            if words & {"still", "sigue", "siguen", "todavia", "aun"} and and_still:
-                return True
-        elif _is_again_since(page, sign, mark, resolution):
-            return True
-        elif mark.start >= resolution.end and page.sentence[mark.start] - page.sentence[resolution.start] <= 1:
-            if words & {"back"} and (page.covers("scope:over", mark.start) or _is_back_somewhere(page, mark)):
-                continue
-            if words & {"again", "started", "starting", "keep", "keeps", "every", "de"} and page.covers(
-                "scope:over", mark.start
-            ):
-                continue
-            if words & {
-                "back",
-                "returned",
-                "again",
-                "worse",
-                "comes",
-                "coming",
-                "came",
-                "volvio",
-                "regreso",
-                "nuevo",
-                "otra",
-                "peor",
-                "va",
-            }:
-                return True
-    return False

@@ -83,6 +83,7 @@ def test_blur_that_clears_on_blinking_is_no_emergency() -> None:
         ("eyes itchy and pink again, was fine all weekend", Urgency.SAME_DAY),
         ("tad tender which you told me to expect, and its easing off every day", Urgency.WATCH),
         ("the soreness is past, but nobody rang me back", Urgency.WATCH),
+        ("only a bit itchy and it's easing, can I wear mascara again?", Urgency.WATCH),
         ("the sting is there and it's gone gooey", Urgency.SAME_DAY),
     ],
 )
