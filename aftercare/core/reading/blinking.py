@@ -7,7 +7,8 @@ from aftercare.core.reading.phrases import Mark
 from aftercare.core.reading.tokens import listed
 
 _BLINKS = listed("""
-    blink blinks blinked blinking parpadear parpadeo parpadeando pestanear pestaneo pestaneando
+    blink blinks blinked blinking flutter flutters fluttered fluttering parpadear parpadeo parpadeando
+    pestanear pestaneo pestaneando
 """)
 _CLEARS = listed("""
     clears clear cleared clearing sorts sorted fixes fix goes gone better helps away back quita aclara pasa
@@ -20,7 +21,7 @@ _BLUR = listed("""
     screen text register reading foggy hazy fuzzy cloudy milky film smudgy blury nubladito nubladita lechosa
     misty off blurry blurred blur weird bad filmy smeary window glass greasy empana borroso borrosa nublado
     nublada nubla nublo empanada empanado smeared smearing smudges smudge mists fogs steamy steamed sharp clear
-    filmed gunky
+    filmed gunky bleary bleariness swimmy blurriness mistiness
 """)
 _ENDED = listed("finished stopped over packed gone settled vanished quit")
 _NEAR = 8  # tokens
@@ -40,7 +41,7 @@ def clears_on_blinking(page: Page) -> bool:
         if word in _BLINKS:
             near = range(max(0, place - _NEAR), min(len(words), place + _NEAR + 1))
             fails = (at for at in near if words[at] in _FAILS and page.sentence[at] == page.sentence[place])
-            clears = any(words[at] in _CLEARS for at in near)
+            clears = any(words[at] in _CLEARS or words[at - 1 : at + 1] == ["can", "see"] for at in near)
             if clears and all(_denies_another_sign(page, at) for at in fails):
                 return True
     return False

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import itertools
 
+from aftercare.core.reading.denied_after import EYE_WORDS, SAYS_NO, is_denied_after
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
 from aftercare.core.reading.tokens import ASK, COMMA, LINE, PICTURE, STOP, WORD, Token, listed
@@ -17,19 +18,17 @@ _ADJECTIVES = listed("""
     red pink itchy swollen puffy sore watery gritty blurry crusty flaky tender painful irritated inflamed
     bloodshot teary sticky scratchy dry sandy weepy hurts itches burns stings hurt itching burning stinging
 """)
-_EYE_WORDS = listed("eyes eye lids lid ojos ojo")
 _JOINS = listed("or and nor y ni o e")
 _LIST_WORDS = listed("""
     or and nor y ni o e any no even so much as the a at all of more real kind sort type in my eyes eye anything
     too also particularly really not very overly bit excess excessive extra bad unusual tampoco nada de ningun
     ninguna
 """)
-_SELF = listed("i im ive my me yo mi mis tengo estoy")
-_SAYS_NO = listed("no none nope nah nada zero 0 never nil negative ninguna ninguno neither n nothing")
+_SELF = listed("i im ive my me yo mi mis tengo estoy siento traigo")
 
 
 def is_denied(page: Page, sign: Mark) -> bool:
-    if _answered_no(page, sign) or _no_after(page, sign) or _asked_of_others(page, sign):
+    if is_denied_after(page, sign) or _asked_of_others(page, sign):
         return True
     after = [token.word for token in page.tokens[sign.end : sign.end + 2]]
     if after[:1] == ["sip"] and (len(after) == 1 or not after[1].isalpha()):
@@ -63,49 +62,6 @@ def _is_of_sight(page: Page, sign: Mark) -> bool:
     return sign.name.startswith("sign:vision") and page.tokens[sign.end - 1].word in _UNCLEAR
 
 
-def _answered_no(page: Page, sign: Mark) -> bool:
-    """Redness? No. Swelling - none. Itch free."""
-    tokens = page.tokens
-    place = sign.end
-    if place < len(tokens) and tokens[place].word in ("free", "cero"):
-        return True
-    if place + 1 < len(tokens) and tokens[place].word in _EYE_WORDS and tokens[place + 1].kind == ASK:
-        place += 1  # "swollen eyes? nah"
-    marks = 0
-    said = 0
-    while (
-        place < len(tokens)
-        and marks < 2
-        and tokens[place].kind in (COMMA, ASK, STOP, LINE)
-        and tokens[place].word in ":?-=–—("
-    ):
-        marks += 1
-        place += 1
-    if tokens[place - 1].word in "?:=" and marks or marks and tokens[place - 1].word in "-–—(":
-        while (
-            place < len(tokens) and said < 2 and tokens[place].word in ("also", "again", "big", "hard", "tambien", "a")
-        ):
-            place += 1
-            said += 1
-        return place < len(tokens) and tokens[place].word in _SAYS_NO
-    return False
-
-
-def _no_after(page: Page, sign: Mark) -> bool:
-    """Picazón no; rojo no está; redness was not seen."""
-    tokens = page.tokens
-    place = sign.end
-    if page.covers("scope:unseen", place) and not page.covers("scope:unseen", place - 1):
-        return True
-    if place >= len(tokens) or tokens[place].word not in ("no", "tampoco", "nope"):
-        return False
-    if place + 1 == len(tokens) or tokens[place + 1].kind != WORD:
-        return True
-    if tokens[place + 1].word in ("me", "se") and tokens[sign.end - 1].word.endswith(("ar", "er")):
-        return True  # "arder no me arden"
-    return tokens[place + 1].word in ("esta", "estan", "hay", "tengo", "but", "pero", "is", "ist")
-
-
 def _asked_of_others(page: Page, sign: Mark) -> bool:
     """Is it normal for eyes to water? Mine haven't."""
     sentence = page.sentence[sign.start]
@@ -122,7 +78,7 @@ def _reaches(page: Page, mark: Mark, target: int, *, alarm: bool) -> bool:
     if alarm and {token.word for token in tokens[place:target]} & _SELF:
         return False  # "I don't feel good my throat is tight"
     before_noun = mark.name == "scope:no"
-    if place < len(tokens) and tokens[place].kind in (COMMA, STOP, PICTURE) and tokens[mark.end - 1].word in _SAYS_NO:
+    if place < len(tokens) and tokens[place].kind in (COMMA, STOP, PICTURE) and tokens[mark.end - 1].word in SAYS_NO:
         return False  # "No, my eye is red."
     crossed = False
     walked = False
@@ -179,7 +135,7 @@ def _goes_on(page: Page, place: int, target: int, before_noun: bool) -> bool:
         token = tokens[place]
         if token.kind != WORD:
             return False
-        if token.word in _EYE_WORDS:
+        if token.word in EYE_WORDS:
             return False
         here = [
             mark for name, marks in signs.items() if name.startswith("sign:") for mark in marks if mark.start == place

@@ -93,6 +93,8 @@ def _signs(page: Page) -> tuple[list[Mark], list[Mark]]:
     others = [mark for mark in found if is_elsewhere(page, mark) or is_of_a_thing(page, mark)]
     found = [mark for mark in found if mark not in others]
     found = [mark for mark in found if not _is_stuck_by_discharge(page, mark, found)]
+    found = [mark for mark in found if not _comes_up_in_spots(page, mark, found)]
+    found = [mark for mark in found if not _is_shut_at_will(page, mark) and not _is_a_search(page, mark)]
     found = [mark for mark in found if not _is_shed_tears(page, mark) and not _is_tap_water(page, mark)]
     if page.marks.get("scope:good_kind"):
         found = [mark for mark in found if mark.name not in _OF_LOOKS]
@@ -122,6 +124,34 @@ def _is_tap_water(page: Page, mark: Mark) -> bool:
         return False
     before = range(max(0, last - _WASHING), last)
     return any(page.tokens[place].word in _WASHES for place in before if page.sentence[place] == page.sentence[last])
+
+
+_SPOTS = listed("sign:rash sign:hives sign:hives!")
+
+
+def _comes_up_in_spots(page: Page, mark: Mark, found: list[Mark]) -> bool:
+    """My lid is coming up in spots: a rash, and no swelling."""
+    words = [token.word for token in page.tokens[mark.end - 1 : mark.end + 1]]
+    if mark.name != "sign:swelling" or words not in (["up", "in"], ["out", "in"]):
+        return False
+    return any(other.name in _SPOTS and other.start <= mark.end < other.end for other in found)
+
+
+_SHUTS = listed("shut close closed")
+
+
+def _is_shut_at_will(page: Page, mark: Mark) -> bool:
+    """It pokes the lids whenever I shut them."""
+    words = [token.word for token in page.tokens[mark.start : mark.end]]
+    return mark.name == "sign:sealed_eye!" and words[-2:-1] == ["i"] and words[-1] in _SHUTS
+
+
+def _is_a_search(page: Page, mark: Mark) -> bool:
+    """Can't see any bumps: she looked for them, and sees."""
+    if not mark.name.startswith("sign:vision"):
+        return False
+    ends = {one.end for one in page.named("scope:not") if one.start == mark.start and one.end > mark.end}
+    return any(other.start in ends for name, marks in page.marks.items() if name.startswith("sign:") for other in marks)
 
 
 _AS_IF = listed("like though if ive i id as been")

@@ -33,28 +33,32 @@ _OVERRULED = {
 }
 _CONTAINED = {
     "sign:light": {"poking", "pain", "burning", "pain!", "watering", "sealed_eye!", "vision!", "agony"},
-    "sign:pain!": {"watering", "poking"},
+    "sign:pain!": {"watering", "poking", "redness", "burning"},
     "sign:swelling": {"rash", "watering"},
     "sign:hot_lid": {"burning"},
-    "sign:vision!": {"watering", "vision", "swelling", "rash"},
-    "sign:itching": {"poking"},
+    "sign:vision!": {"watering", "vision", "swelling", "rash", "light"},
+    "sign:itching": {"poking", "pain"},
     "sign:breathing!": {"itching", "swelling!", "pain", "pain!", "poking", "gritty", "burning", "vision"},
     "sign:gritty": {"burning", "poking"},
     "sign:hives!": {"rash", "itching"},
     "sign:hives": {"rash"},
-    "sign:sealed_eye!": {"poking", "discharge", "rash"},
+    "sign:sealed_eye!": {"poking", "discharge", "rash", "light"},
     "sign:discharge": {"sealed_eye!", "watering", "glue_in_eye!", "vision!", "vision"},
-    "sign:redness": {"watering"},
+    "sign:redness": {"watering", "vision!"},
     "sign:redness!": {"vision!"},
     "sign:faint!": {"vision!", "poking"},
     "sign:injury!": {"poking", "glue_in_eye!", "pain!", "agony"},
-    "sign:swelling!": {"itching"},
+    "sign:swelling!": {"itching", "burning"},
+    "sign:bulging!": {"swelling", "swelling!", "poking"},
+    "sign:fever": {"burning"},
     "sign:headache": {"pain"},
-    "sign:rash": {"gritty"},
+    "sign:rash": {"gritty", "discharge"},
     "sign:poking": {"pain", "itching", "agony", "gritty"},
     "sign:watering": {"glue_in_eye!"},
-    "sign:glue_in_eye!": {"poking", "watering"},
+    "sign:glue_in_eye!": {"poking", "watering", "discharge"},
 }
+
+_AS_LONG = {"sign:hot_lid", "sign:bulging!", "sign:injury!"}  # these rule what is as long as they are, too
 
 
 @dataclass(slots=True)
@@ -168,5 +172,5 @@ def _overrules(ruler: Mark, mark: Mark) -> bool:
         return size >= other
     contained = _CONTAINED.get(ruler.name)
     if contained and mark.name[5:] in contained:
-        return mark.start >= ruler.start and mark.end <= ruler.end and (size > other or ruler.name == "sign:hot_lid")
+        return mark.start >= ruler.start and mark.end <= ruler.end and (size > other or ruler.name in _AS_LONG)
     return False

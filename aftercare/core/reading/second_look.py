@@ -56,6 +56,8 @@ def look_again(reading: Reading, opinion: second.Opinion, page: Page, explained:
 
 def _is_mere_praise(reading: Reading, opinion: second.Opinion, page: Page) -> bool:
     """Say whether words that the rules take for a sign are a figure of speech that they do not know."""
+    if reading.negated:
+        return False  # who denies one sign means the other: "a bit teary, no sting"
     if opinion.topics.get(Topic.FINE, 0.0) < second.PRAISE or len(page.tokens) > second.FEW_WORDS:
         return False
     if reading.urgency is Urgency.EMERGENCY:

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from aftercare.core.reading import blinking
+from aftercare.core.reading import ends
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
+from aftercare.core.reading.returning import came_back
 from aftercare.core.reading.standing import Standing
 from aftercare.core.reading.tokens import ASK, COMMA, STOP, WORD, listed
 from aftercare.core.reading.words.tenses import PAST_WORDS, PRESENT_WORDS
@@ -15,14 +16,12 @@ def by_time(page: Page, sign: Mark, signs: list[Mark]) -> Standing:
         return Standing.OVER
     over = _resolution(page, sign, signs, "scope:over")
     near = _resolution(page, sign, signs, "scope:near")
-    if near is not None and _is_foretold(page, near) and not _is_mild(page, sign):
-        near = None  # "itching pretty bad, and I did wash them like you said"
-    if over is not None and not _came_back(page, sign, over):
+    if over is not None and not came_back(page, sign, over):
         nearly = (mark for mark in page.named("scope:near") if mark.start <= over.start < mark.end + 2)
         if any(_hedges(page, mark) for mark in nearly):
             return Standing.NEARLY_OVER
         return Standing.OVER
-    if near is not None and not _came_back(page, sign, near, and_still=False):
+    if near is not None and not came_back(page, sign, near, and_still=False):
         return Standing.NEARLY_OVER
     return Standing.CURRENT
 
@@ -34,10 +33,10 @@ def _was_the_first(page: Page, sign: Mark) -> bool:
     return (before, after) == ("from", "to")
 
 
-_FORETOLD = listed("said mentioned warned expected leaflet told")
+_FORETOLD = listed("said mentioned warned expected leaflet told avisaste aviso dijiste dijo advirtio advertiste")
 _MILD = listed("""
     bit little tiny slight slightly mild mildly faint touch trace minor hint barely hardly less settling pinkish
-    trifle wee smidge
+    trifle wee smidge tad leve leves poco poquito tantito ligero ligera apenas
 """)
 
 
@@ -115,15 +114,10 @@ def _goes_on_since(page: Page, sentence: int) -> bool:
 
 def _resolution(page: Page, sign: Mark, signs: list[Mark], name: str) -> Mark | None:
     for mark in page.named(name):
-        if sign.name not in _OPENED and any(token.word in _OPENING for token in page.tokens[mark.start : mark.end]):
-            continue  # it opened again: that ends the sticking, not what stuck
-        comes_back = any(token.word == "back" for token in page.tokens[mark.start : mark.end])
-        if sign.name.startswith("sign:vision") and blinking.is_by_blinking(page, mark):
-            continue  # "blurry, clears when I blink" is not over
-        if sign.name.startswith("sign:vision") and comes_back:
-            continue  # her sight hasn't come back
-        if sign.name.endswith("!") and _is_said_by_others(page, mark):
+        if not ends.may_end(page, mark, sign):
             continue
+        if name == "scope:near" and _is_foretold(page, mark) and not _is_mild(page, sign):
+            continue  # "itching pretty bad, and I did wash them like you said"
         if mark.start <= sign.start < mark.end and mark.end - mark.start > sign.end - sign.start:
             return mark
         if name == "scope:near" and sign.name == "sign:light" and sign.start < mark.start < sign.end:
@@ -136,16 +130,6 @@ def _resolution(page: Page, sign: Mark, signs: list[Mark], name: str) -> Mark | 
     return None
 
 
-def _is_said_by_others(page: Page, mark: Mark) -> bool:
-    """She told me it was fine."""
-    return any(
-        0 <= mark.start - other.end <= 4 and page.sentence[other.start] == page.sentence[mark.start]
-        for other in page.named("scope:report")
-    )
-
-
-_OPENED = listed("sign:sealed_eye! sign:swollen_shut!")
-_OPENING = listed("opened abrir abre abrio")
 _TOLD_OF_BEFORE = listed("was were")
 _LEADING_OVER = listed("stopped settled calmed cleared")
 
@@ -212,57 +196,3 @@ def _is_about_it(page: Page, mark: Mark) -> bool:
         bool({"it", "its", "they", "theyre", "all", "that", "se", "ya", "everything", "todo"} & set(before))
         or mark.start == 0
     )
-
-
-def _is_conditional(page: Page, mark: Mark) -> bool:
-    """I will tell you if it comes back."""
-    return any(token.word in ("if", "si", "unless") for token in page.tokens[max(0, mark.start - 4) : mark.start])
-
-
-_PLACES, _HER_OWN = listed("in at to home with"), listed("my the both left right full it them")
-
-
-def _is_back_somewhere(page: Page, mark: Mark) -> bool:
-    """She is back in college; back to work on Monday."""
-    after = [token.word for token in page.tokens[mark.end : mark.end + 2]]
-    return bool(after) and after[0] in _PLACES and not set(after[1:]) & _HER_OWN
-
-
-def _came_back(page: Page, sign: Mark, resolution: Mark, *, and_still: bool = True) -> bool:
-    """Still red; gone but back again."""
-    for mark in page.named("scope:worse"):
-        words = {token.word for token in page.tokens[mark.start : mark.end]}
-        before = page.tokens[mark.start - 1].word if mark.start else ""
-        if (
-            words & {"now", "new", "wont", "ahora", "hoy"}
-            or before in ("was", "were", "era", "estaba")
-            or _is_conditional(page, mark)
-        ):
-            continue
-        if mark.start < sign.start and page.clause[mark.start] == page.clause[sign.start]:
-            if words & {"still", "sigue", "siguen", "todavia", "aun"} and and_still:
-                return True
-        elif mark.start >= resolution.end and page.sentence[mark.start] - page.sentence[resolution.start] <= 1:
-            if words & {"back"} and (page.covers("scope:over", mark.start) or _is_back_somewhere(page, mark)):
-                continue
-            if words & {"again", "started", "starting", "keep", "keeps", "every", "de"} and page.covers(
-                "scope:over", mark.start
-            ):
-                continue
-            if words & {
-                "back",
-                "returned",
-                "again",
-                "worse",
-                "comes",
-                "coming",
-                "came",
-                "volvio",
-                "regreso",
-                "nuevo",
-                "otra",
-                "peor",
-                "va",
-            }:
-                return True
-    return False

@@ -10,7 +10,7 @@ from aftercare.core.reading.phrases import Mark
 from aftercare.core.reading.tokens import ASK, COMMA, LINE, WORD, Token, listed
 from aftercare.core.reading.words.tenses import PAST_WORDS, PRESENT_WORDS
 
-_NOW = listed("now today again these time since ahora hoy ahorita contigo still")
+_NOW = listed("now today again these time since mine ahora hoy ahorita contigo still")
 
 
 _UP_TO_NOW = listed("has have ive since desde")  # "my eye has felt dusty since Sunday"
@@ -21,7 +21,7 @@ def _persons(page: Page) -> list[Mark]:
     """Return the words for others; "she" without anybody named before is the artist, who has no signs."""
     named: list[Mark] = []
     for mark in page.named("scope:other"):
-        if _is_herself(page, mark) or _is_spoken_to(page, mark):
+        if _is_herself(page, mark) or _is_spoken_to(page, mark) or _is_likeness(page, mark):
             continue
         if named or not all(token.word in _PRONOUNS for token in page.tokens[mark.start : mark.end]):
             named.append(mark)
@@ -36,6 +36,15 @@ def _is_herself(page: Page, mark: Mark) -> bool:
 
 _I_AM = listed("im am as soy")
 _SOME_WOMAN = listed("woman girl lady man guy")  # "I'm the woman who comes out in a rash"
+
+
+_LIKENESS = 3  # tokens before the other one in which "like a" stands
+
+
+def _is_likeness(page: Page, mark: Mark) -> bool:
+    """Shaking like a wet dog; pale as a bride: nobody else is there. Like my sister's: somebody is."""
+    words = [token.word for token in page.tokens[max(0, mark.start - _LIKENESS) : mark.start]]
+    return any(first in ("like", "as") and then in ("a", "an", "some") for first, then in itertools.pairwise(words))
 
 
 _HELLO = listed("bestie besties sis bro mate ma pal hun nena tia mama mami amiga amigo amigas comadre mija")
@@ -57,12 +66,16 @@ def _is_spoken_to(page: Page, mark: Mark) -> bool:
 
 
 _RELATIVES = listed("""
-    mum mam mom mother mummy mammy dad father daddy daughter son husband wife sister brother partner aunt aunty auntie
-    gran nan granny boyfriend girlfriend carer flatmate roommate sis fella missus
+    mum mam mom mother mummy mammy dad father daddy daughter son husband hubby wife sister brother partner aunt aunty
+    auntie gran nan granny boyfriend girlfriend bf gf fiance fiancee carer flatmate housemate roommate sis fella missus
 """)
 _CHILDREN = listed("daughter girl lass child niece hija nina hijita sobrina chamaca nieta granddaughter peque")
 _WITH_YOU = {(word, you) for word in ("with", "by") for you in ("you", "ye", "yous", "u", "yall", "yas")}
-_WITH_YOU |= {(your, place) for your in ("your", "ur") for place in ("place", "salon", "studio", "parlour", "shop")}
+_WITH_YOU |= {
+    (your, place)
+    for your in ("your", "ur")
+    for place in ("place", "salon", "studio", "parlour", "shop", "chair", "glue")
+}
 _DONE = listed(
     "lift lashes lash appointment set fill extensions pestanas cita pusieron pusiste hicieron hiciste done visit"
 )
@@ -171,6 +184,7 @@ def _compares(page: Page, low: int, high: int) -> bool:
     return any(first in _LIKE and then in _WHEN for first, then in itertools.pairwise(words))
 
 
+_TO_COME = listed("ill will would should call let tell ring book")
 _MIGHT = listed("would will could might can normal usual do does")
 
 
@@ -178,6 +192,14 @@ def _is_asked_about(page: Page, sentence: int) -> bool:
     """Would watery eyes be normal? Haven't had mine done yet."""
     said = [token for token, where in zip(page.tokens, page.sentence, strict=True) if where == sentence]
     return any(token.kind == ASK for token in said) and any(token.word in _MIGHT for token in said)
+
+
+def _happens_in_light(page: Page, sentence: int) -> bool:
+    """If I go outside the sun hurts them: so it is whenever she does. If light hurts, I'll call: so it is not yet."""
+    if _is_asked_about(page, sentence):
+        return False
+    words = {token.word for token, where in zip(page.tokens, page.sentence, strict=True) if where == sentence}
+    return not words & _TO_COME and any(page.sentence[mark.start] == sentence for mark in page.named("sign:light"))
 
 
 # "could you take them off, because they burn": what comes after is no longer imagined.
@@ -200,6 +222,8 @@ def is_imagined(page: Page, sign: Mark) -> bool:
         return True
     for mark in page.named("scope:if", "scope:will"):
         if page.sentence[mark.start] != sentence or mark.start > sign.start:
+            continue
+        if mark.name == "scope:if" and _happens_in_light(page, sentence):
             continue
         between = page.tokens[mark.end : sign.start]
         if any(token.word in _TURNS for token in between):

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 _SPELLINGS = """
-    shd=should incho=hincho inchan=hinchan incharon=hincharon inchazon=hinchazon
+    agen=again agn=again agin=again agian=again shd=should incho=hincho inchan=hinchan incharon=hincharon inchazon=hinchazon
     fase=face wnt=wont wunt=wont opin=open dubble=double dubel=double doubel=double closeing=closing
     troat=throat tung=tongue brething=breathing breeth=breathe breath'n=breathing swolow=swallow swollo=swallow
     carnt=cant cudnt=couldnt wudnt=wouldnt stp=stop txtng=texting txtn=texting msgng=messaging msgn=messaging

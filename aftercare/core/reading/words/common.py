@@ -24,5 +24,5 @@ SPANISH = listed("""
     usted ustedes ese eso esto estas aqui favor porfa jaja jajaja bendiciones perdon disculpa manana horas
     lagrimeo ronchas veo respirar abrir tragar garganta cara labios dolor comezon picazon q xq bn tqm ando
     traigo amaneci tantito nomas chica linda lindas hermosa hermosas hermoso perfecto perfectas cero otra otro
-    sus
+    sus desperte miro dos tres perro perros gente duermo dormi senora doctora
 """)

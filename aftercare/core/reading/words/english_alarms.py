@@ -7,6 +7,9 @@ from __future__ import annotations
 
 ALARMS = {
     "redness!": """
+        <eye> .. like a? glass|bottle of merlot|wine|red|claret|ribena|port|burgundy,
+        filled|full|fills|swimming|brimming up? with|in|of dark? blood, eyeball .. filled up, <eye> .. dark blood, <eye>
+        .. merlot|shiraz|malbec|rioja|claret,
         black cherry <eye>, cherry eyeball, colour|color of a? baboon,
         white .. burgundy|maroon|crimson|scarlet|purple|claret, white{s/} .. isnt|arent|aint|not|no white, white
         .. no longer white, <eye> .. burgundy|crimson|claret|oxblood|scarlet, <eye> .. colour|color of
@@ -28,6 +31,9 @@ ALARMS = {
         red|blood|burgundy|crimson
     """,
     "swelling!": """
+        me duck|trout|fish|donald|sausage|rubber lips|mouth|face, duck|trout lips ..
+        enormous|massive|huge|swollen|size|growing, mouth looks|look stung, stung by .. bees .. lips|mouth|face,
+        lips|mouth|face .. stung by,
         tongue .. sticking out, lip{s/} is|are|has|have been? up, lip{s/} up|out like,
         lip{s/}|tongue|mouth .. massive|enormous|ginormous|gigantic|humongous|doubled|trebled|growing, lip ..
         out past, lips .. out past, lip{s/} .. like a slug|duck, lip{s/} .. burst|bursting|shiny, tongue .. wet
@@ -74,6 +80,26 @@ ALARMS = {
         <fasced> and my? <eye> .. blown|swollen|puffed|ballooned|inflated|swelled|swelling|puffy|massive|huge
     """,
     "pain!": """
+        nothing is|was touching|touches|shifting|dulling|denting|easing|helping .. <painy>|eye, <painy> ..
+        whenever|when|if|every|each .. swivel|swing|shift|roll|glance|turn .. eye|eyes|side|sideways,
+        <eye> .. <painy> .. whenever|when|if|every|each .. swivel|roll|turn|shift|swing|glance|move em|them|it|about|around|up|down|side, <eye>
+        .. scream{s/} .. when|if|every|each .. swivel|roll|turn|shift|swing|glance|move, shift|shifts|shifting|swing|swinging|moving my? gaze|eye|eyes|eyeball|focus ..
+        gives|sends|shoots|get .. <jabs>|jolt|twinge|shot|ache|pang,
+        kids|babies|children|twins .. and this .. is worse, without|no .. this|it .. is worse,
+        had|birthed|popped|pushed|delivered .. kids|babies|weans|bairns|children|twins ..
+        worse|nothing|wins|easier|beats, without|no an? epidural .. worse|nothing|easier, given birth .. worse|wins|beats|trumps, givin birth,
+        glance|glances|glancing|glanced|peek|peeking|peering|squinting .. makes|made|make .. <eye> ..
+        scream|yelp|throb|ache|shriek|howl, swivel|swivels|swivelling|swiveling|rolling|roll|swinging .. <eye>
+        .. hurt{s/}|ache{s/}|sore|kills|agony|painful|scream{s/}, <eye> swivel{ling/ing/s} .. hurt{s/}|ache{s/}|sore,
+         jab|stab|jolt|pang|twinge behind|inside my|the <eye>,
+        bit|biting|bites .. towel|pillow|flannel|sleeve|lip|fist|leather|knuckles .. <painy>|eye,
+        <eye>|<painy> .. screaming|screamed|howling|sobbing into .. pillow|towel|cushion|duvet, curled up|over ..
+        floor|ball|bed .. <eye>|<painy>|sore, <eye> .. curled up, cant even talk .. <painy>, red hot|hot|white
+        poker|needle|iron|knife|wire|skewer .. <eye>|socket|eyeball, poker in .. <eye>|socket,
+        nothings|nothing|nowt|none|neither touching|touches|touched|shifting|dents|dulls|denting|dulling ..
+        <painy>|eye, <painy> .. nothings|nothing|nowt touching|touches|touched|shifting|shifts|dulls, <meds> ..
+        nothings|nothing touching, <meds> .. <meds> .. <painy>, stack|stacking|double|doubling ..
+        painkillers|<meds>, <painy> is too much, too much <painy>, <eye> kills, it kills to|when, pouring and it kills,
         beyond anything i can bear|stand|take, beyond bearing|bearable|endurance, more than i can
         bear|stand|take|cope, past bearing, hurts .. move them, hurts to move .. eyeball{s/}, roll my eyes ..
         hurt{s/}, cant .. roll|move my eyes, looking .. is|was|are painful|sore|agony|murder|torture|hell,
@@ -120,6 +146,9 @@ ALARMS = {
         .. pain|hurt|hurting
     """,
     "poking!": """
+        lash|lashes|extension|extensions|hair|fibre|spike|one ..
+        speared|skewered|stuck|embedded|lodged|buried|planted|impaled .. white|eyeball|cornea|globe, speared
+        itself, embedded itself, buried itself,
         straight|right|deep into .. eyeball, sticking in there, lodged in .. <eye>, embedded in .. <eye>, stuck ..
         in .. eyeball, sticking out of .. eyeball, in my actual eyeball,
         speared|skewered|impaled|harpooned|spiked|pierced|punctured my|the <eye>,
@@ -129,6 +158,26 @@ ALARMS = {
         eyeball|cornea, sticking|stuck|poking out of|from .. eyeball
     """,
     "vision!": """
+        blink|blinks|blinking doesnt|wont|dont|isnt|not|never|cant shift|clear|fix|sort|lift|touch ..
+        blur|blurriness|haze|fog|mist|film|cloud|smear, no amount of blinking|blinks,
+        blur|haze|fog|mist|film|blurriness .. doesnt|wont|isnt|not shift|shifting|clear|clearing|lift|lifting ..
+        blink|blinking|blinks,
+        sees|seeing bugger|sod|naff|sweet|jack|feck|diddly all|squat|fa, see bugger|sod|naff all, sees|see|seeing
+        bugger all, sees nowt, see nowt, seeing nowt, covered my|the good|other|right|left eye ..
+        nothing|grey|gray|black|blank|blur|fog|cant, good eye .. nothing|bugger|nowt, nothing has|got edges, faces .. smudges|blobs|smears|blurs|ovals|masks, see|seeing just|only|nothing smudges|blobs|shapes|shadows, see|seeing nothing but smudges|blobs|shapes|shadows, people .. blobs|smudges|shapes, blinking|blinks|blink|rubbing ..
+        sod|bugger|naff|jack|feck all, blinking|blinks does|do|did nothing|nowt|zilch|zip, however much i blink,
+        no matter how .. blink, keep blinking .. stays|still, and it stays cloudy|foggy|blurry|hazy|misty|milky,
+        not shifting .. blink{ing/}, wont blink away|off|out, blinking .. stays|still|makes ..
+        cloudy|foggy|blurry|hazy|misty|milky, peering|looking|seeing|staring|gazing through
+        steam|fog|smoke|milk|soup|bathwater|dishwater|frosted|bathroom|cling|clingfilm|wax|net|tracing|greaseproof,
+        foggy window, free foggy, like .. bathroom|shower|frosted glass|window, <eye>|vision|sight .. clouded over, clouded over like,
+        eye|eyes|vision|sight .. blanked|blacked|cut|conked|whited out,
+         door|window|picture frame|frames ..
+        wobbling|wobbly|wobble|bendy|wavy|bent|rippling|swaying, door|window|picture|wall|lamp frames|frame|post .. under water|wobbling|wobbly|bendy|wavy|rippling|bent, look|looks|looked like .. under water,
+        underwater .. wobbl{ing/y/e}, bits|specks|swirls|threads|streaks|spots of red|black|grey|blood
+        swirling|swirlin|floating|swimming|drifting, red swirling|swirlin,
+        rooms|room|world|everythings|everything .. hazy|cloudy|foggy|misty|milky on|in that|one|left|right
+        side|eye, gone .. hazy on that side,
         lost the picture, picture .. gone, straight lines .. wobbl{e/y/ing/ed}, lines .. wobbl{e/y/ing}, door
         frame{s/} .. bent|wobbl{e/y/ing}|wavy, lightning zaps|zap|streak|streaks|bolt|bolts, zaps at|in|of ..
         edge|eye|corner, edge of my eye .. lightning|flash|flashes|light|lights, brightness .. down in
@@ -209,6 +258,13 @@ ALARMS = {
         telly|tv|moon|screen|clock|lamp|phone|cat|dog|everything|everyone|road|door .. has|got|have a? twin{s/}
     """,
     "breathing!": """
+        work|works|working|worked|labouring|laboring|battling|begging for every|each|my breath|breaths|lungful,
+        got|has|have|theres|like a? golf|ping|tennis|snooker|squash|cricket ball in my throat|gullet|windpipe,
+        throat|windpipe|airway|gullet .. getting narrower|smaller|tighter|tinier|thinner, throat .. shrinking|closing|narrowing|swelling|tightening, windpipe|chest|lungs|throat|airway ..
+        squeak{s/ing/y}|whistl{es/ing/y}|wheez{es/ing/y}|creak{s/ing/y}|rasp{s/ing/y}|rattl{es/ing/y}|bubbl{es/ing/y},
+        squeak|squeaking|whistle|whistling|rasp|rasping|rattle|rattling|creak .. in|when .. breath|breathe|way
+        in|and out|way out, on the way in and? out, dey pant|gasp|struggle, she|he|just dey pant, pant|panting
+        like, no fit catch breath, throat dey block|swell|pepper, breath dey cut|hook|seize|short,
         throat .. shrinking|shrunk|shrinks|narrowing|narrower, its closing .. throat, screw|scarf|clamp|vice ..
         throat|neck, neck{s/} .. closing|tightening|tight, gullet .. no|closed|tight|stuck, lungful, proper
         lungful, tongue .. fizz{y/ing}|fizzing|battery, fizzing on .. tongue, licked|licking a battery, spit ..
@@ -291,6 +347,17 @@ ALARMS = {
         come, no fit breathe, cant get enough breath
     """,
     "glue_in_eye!": """
+        gunk|stuff|gloop|goo you|u|they stick|stuck|glue .. with .. <eye>,
+        fleck|speck|blob|bit|dot|drop|bead|smear|dollop|splodge|dab of .. <glue> .. on|onto|in|into .. eye|eyeball|ball|white|cornea, fleck|speck|blob|bit|dot|drop|bead|smear|dollop|splodge|dab of .. gunk ..
+        on|onto|in|into .. eye|eyeball|ball|white|cornea, <glue>|stuff|sticky .. <going>
+        under|beneath|behind .. lid{s/}|eyelid, cleanser|concentrate|shampoo|bleach|peroxide|disinfectant|barbicide|sanitiser|sanitizer|undiluted|detergent .. full|straight|right|splashed|went in|into .. <eye>,
+         eyes? .. <potion> .. straight in,
+          black|clear|sticky gunk|stuff|gloop|goo you|u|they|ye stick|stuck|glue|use .. <eye>, stuff you|u|they|ye stick|stuck|glue|glued them|em .. <eye>,
+        <glue> .. sat|sitting|landed|lands|set|stuck|dried|hardened on|onto .. eyeball|ball|white|cornea|eye, on the ball of my, bonder|bonders|glue|adhesive|remover|primer
+        got|gone|went|run|ran in|into|down .. <eye>|left|right|both, remover|glue|acetone|primer|bleach|peroxide
+        .. run|ran|running down|straight? in|into .. <eye>, dissolver|remover|debonder|cleanser|primer|bonder ..
+        squirted|sprayed|splashed|spurted|shot .. in .. <eye>|face, squirted|spurted her|him|me .. in .. <eye>, acetone|remover|primer|bonder|glue|peroxide|bleach .. tipped|spilt|spilled|splashed|knocked .. <eye>,
+        splash straight in|into, bleach .. in the eye|eyes, undiluted .. <eye>, full in the eye, tipped .. can? still feel it in there, hair dye|developer|peroxide .. in|into .. <eye>,
         bonding stuff|agent|liquid .. lid|eye|eyeball, it went in .. glue, went in. the glue, remover ..
         splashed right? in, splashed right in, sitting on my eyeball, ran under my lid, under my lid .. <glue>,
         <glue> .. under my|the lid, wrong bottle .. <eye>,
@@ -312,6 +379,14 @@ ALARMS = {
         drops, wrong bottle .. <eye>, squeezed|squirted|put <glue> in .. <eye>
     """,
     "sealed_eye!": """
+        left|right|eye|lid|lids|lefty|righty|one .. hasnt|havent opened, lefty|righty|leftie|rightie|left|right|eye|lid|lids is|are|has|got|gone superglued|glued|welded|sealed|cemented|fused|stapled|bolted|shut,
+        lefty|righty is|has superglued|glued|sealed|shut|closed|stuck, top lashes .. bottom lashes, uppers ..
+        lowers .. stuck|glued|together, top .. bottom .. glued|superglued|fused, like a clam|oyster, a clam basically, clammed shut, shut like a clam|safe|vault|purse,
+        cannot|cant|couldnt|unable part|open|separate|prise|unstick her|his|the lid{s/}|lash{es/}|eye{s/}, stuck
+        fast, lids|lashes .. met in the middle, no slit|crack|chink left|to, no gap .. see|look, chink of light
+        in, cant get .. light in, no light getting in, it is|its close and it stay|stays|keep|keeps,
+        <eye> .. stay|stays|staying close|closed|shut, <eye> .. is close, cola ..
+        dry .. between,
         wont unzip, unzip .. eye, pirate mode, swollen i cant lift it, cant lift it, puffed .. over .. slit, no
         slit left, no slit, eye .. apart .. cant, cant prise .. apart, prise .. apart,
         neither .. unstuck, <eye> .. come unstuck, wont come unstuck, not come unstuck, cant get .. unstuck,
@@ -354,6 +429,10 @@ ALARMS = {
         superglued|cemented|welded|soldered
     """,
     "swollen_shut!": """
+        <swell>|ballooned|puffed .. no gap|slit|opening left|to|at, <swell> .. met in the middle, <swell> ..
+        meet|meets|touching|touch in the middle|each|over, ballooned .. no gap|slit|opening|way, no gap|slit ..
+        see|look through .. <swell>|ballooned|puffed, lids .. ballooned .. no|cant|cannot|nothing ..
+        see|look|through|out,
         <eye> .. disappeared|vanished, not even a slit, down to a slit, just|only|barely a slit, <eye> .. slit,
         slits for eyes, <eye> .. slits, cant find my eye{s/}, where my eye .. used to|should, <eye> .. swallowed
         by, <eye> .. buried in|under, <swell> so far .. <eye> .. gone, lids .. meet|met|touching ..
@@ -365,6 +444,9 @@ ALARMS = {
         .. lash|lashes .. visible|showing|sticking, <eye> .. swallowed|eaten .. <swell>
     """,
     "hives!": """
+        come|came|coming out|up in|with .. <wealy> .. head to|everywhere,
+          lumps|hives|welts|weals|wheals|bumps head|front|top to|and
+        foot|toe|back|bottom, weals|wheals|welts front and back, nettle-sting lumps, nettle sting lumps,
         broke out .. urticaria,
         inch of me .. hive{s/}|welt{s/}|rash|bump{s/}|red|itchy, not 1|one|an inch ..
         hive{s/}|welt{s/}|bump{s/}, hive{s/} .. on every|each, hives .. even|including,
@@ -391,6 +473,12 @@ ALARMS = {
         hives|welts|wheals .. spreading|multiplying|growing by|fast|quickly|rapidly|everywhere
     """,
     "faint!": """
+        slid|slumped|toppled|crumpled|keeled|collapsed off|down|out|from .. chair|seat|stool|sofa|couch, went|gone|going|turned|shes|hes|im as? white|pale|grey|gray as a? sheet|ghost|paper|wall|chalk|putty,
+        wont wake|rouse|respond, wont come round|around, cant|couldnt|unable wake|rouse her|him|them, not waking|rousing|responding, wont respond|answer
+        properly, unresponsive, she|he|shes|hes not|isnt really|quite|fully|properly? with it, in and out of
+        it|consciousness, shes|hes out of it, drifting in and out, drifting off mid, keep|keeps|kept going under|blank|black, somebodys|someones|somebody|someone ..
+        switching|switched|turning|turned|pulling me off|out|plug, going under like,
+        crumpled|slumped on|onto|in|against|over, hit the lino|tiles|carpet|floor|pavement,
         out cold, dropped in the kitchen|hall|bathroom|shower|shop,
         woke|woken|wake|came|coming|come up|to|round|around .. on .. floor|ground|tiles|carpet|pavement, came|come
         round|around|to on|with|in|and|to, went down like, went down in, hit my head when i, on the floor .. minute{s/},
@@ -418,6 +506,10 @@ ALARMS = {
         floor|ground|spaghetti|noodles
     """,
     "injury!": """
+        gouged|gouge|scratched|clawed|poked|jabbed|cut|stabbed|nicked the|my|an|me eyeball|cornea,
+        caught|jabbed|poked|hit|elbowed .. <eye> .. with .. spoolie|wand|brush|comb|scissors|tweezers, caught
+        the eyeball|eye with, visible cut|scratch|gash on|across, scissors
+        .. went in|into, elbowed .. scissors|tweezers,
         sharp .. gone|went|going|go into|in|inside .. <eye>, gone in|into my? .. eye not on, in it not on it,
         not on it in it, gone into my eyeball, sliced|slashed|scratched|clawed|gouged|cut|caught .. across ..
         <eye>|bit|iris|part|pupil, coloured|colored part|bit, across .. coloured|colored, the iris, my iris,
@@ -440,6 +532,7 @@ ALARMS = {
         gone|went|going|right|straight|clean|stuck|poked|stabbed through my|the? eyelid|lid|eye|eyeball
     """,
     "bulging!": """
+        eyeball|eye .. sticking|stick|sticks|popping|pops|pushed|pushing|bulging|bulges|bugging .. out|forward,
         eyeball{s/} .. bulgin, bulgin, <eye> .. protrud{es/ing/ed}, protruding, <eye> .. forward, eye .. like a
         frog|pug, goggle eyed, <eye> .. coming out, <eye> .. out of its|my head, eye .. sticking out further,
         sticking out further than, sticking out more than, eye .. sticks|stick|stuck out, sticks out more,
@@ -448,6 +541,8 @@ ALARMS = {
         bulging out
     """,
     "pupil!": """
+        black bit|part|dot|hole|middle|centre|center .. twice|double|bigger|larger|wider|wide|huge|massive|size|saucer, black|dark bit|part|dot|circle|middle
+        in|of .. eye .. other,
         one|left|right .. dilated .. other, <eye> dilated, black of .. <eye> ..
         bigger|huge|larger|big|enormous|giant, black|dark hole|centre|center|middle .. <eye> ..
         bigger|huge|larger, middle of .. eye .. bigger|huge|larger,

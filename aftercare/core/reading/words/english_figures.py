@@ -11,6 +11,18 @@ FIGURES = {
         a faint, faint pinkish|itchy|ache, very|so|quite|rather|slightly faint and
     """,
     "figure": """
+        keep|keeping|kept my|the|your eye|eyes shut|closed, though eyes, bambi eyes,
+        phone|laptop|screen|computer|tablet blacked|blacking|passed out, burning|burn|burnt through
+        mascara|remover|cotton|cleanser|them, welling|welled up at|when|with|over|watching, puffed out
+        from|after running|run|stairs|gym|walk|jog,
+        went|gone|turned as? white|pale .. when|at .. price|bill|total|cost, rough on
+        price|wallet|pocket|bank|budget,
+        open my eyes before|without|until my|a first|second|third|morning? coffee|tea|latte, shaking|trembling
+        .. excitement|joy|happiness|delight,
+        passing|passed|pass|faint|fainting|fainted|collapsing|dying|swooning out? from|at|over how ..,
+        passing|pass out|fainting|swooning from|over how, eyes .. popping|pop|popped|popping out of
+        their|his|her|your heads|head|sockets|skull, cant even? open my eyes before|without|until|till|pre ..
+        coffee|tea|caffeine|noon|breakfast|alarm|10|9|11|8|7, open my eyes before|without coffee|tea|caffeine,
         neck hurts|aches|ached|hurt|stiff|sore from|after|since, stiff neck, crick in .. neck, neck ..
         lying|pillow|slept,
         rash of weddings|bookings|bills|parties|birthdays|cancellations|things, rash decision|decisions|move,
@@ -55,7 +67,7 @@ FIGURES = {
         faint|dizzy|ill|sick|queasy|nauseous, made me feel? faint|dizzy|sick|ill .. quid|price|bill|cost|£|$,
         burns|stings|kills|pains|hurts|irks|irritates|bugs me that, burns|stings|kills|pains|hurts|irks me to say|think|know|see|admit|ask|pay|leave|cancel, swollen head, the|my|this
         colours|colors|color|colour off, colours|colors|color|colour|shade .. off ..
-        wanted|asked|ordered|brown|black|match|brows,  power
+        wanted|asked|ordered|brown|black|match|brows, power
         cut|cuts|outage|out, pitch black .. typing|candle|torch|street|outside, typing by
         candle|candlelight|torch, checked|looked|look in|with a|the|my torch|mirror|flashlight|microscope,
         weepy|sad|soppy|tearjerker|romantic film|movie|song|series,

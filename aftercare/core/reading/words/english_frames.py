@@ -7,6 +7,9 @@ that they cover what nobody has written yet. How phrases are written: `aftercare
 from __future__ import annotations
 
 CLASSES = {
+    "pudgy": """
+        marshmallowy pillowy chubby podgy pudgy piggy doughy spongy squishy squidgy bulbous
+    """,
     "muck": """
         stuff goo goop gunk gunge discharge muck mucus mucous matter secretion secretions ooze oozing bogey
         bogeys bogy bogies booger boogers fluid liquid crud slime crust sleep strings strands strand pus puss gum glob globs dribble seepage leakage snot
@@ -171,7 +174,7 @@ CLASSES = {
         chilli chili chillies chilies chile pepper peppers peppermint mint menthol onion onions soap soapy shampoo
         acid lemon lemons vinegar bleach matches fire lava flames coals sauce jalapeno jalapenos wasabi
         mustard nettle nettles sunburnt aftershave perfume hairspray chlorine chlorinated seawater ammonia curry
-        ginger toothpaste muscle balm flame embers candle lime detergent
+        ginger toothpaste balm flame embers candle lime detergent
     """,
     "sandy": """
         sand sandpaper grit gravel sawdust dust dirt ash ashes pebbles pebble crumbs crumb breadcrumbs desert soil
@@ -189,6 +192,7 @@ CLASSES = {
     """,
     "sharp": """
         thumbtack tack pin pins staple nail nails barb barbed spike spikes thorn thorns toothpick needle needles
+        quills spines prongs prickles bristles
         cactus hedgehog porcupine pine splinter splinters shard shards wire brillo bristles fishbone brush velcro
         tweezers
     """,
@@ -206,7 +210,7 @@ CLASSES = {
     """,
     "beam": """
         light lights sunlight sun sunshine brightness daylight lamp lamps headlights glare bulb bulbs fluorescent
-        fluorescents torch flashlight penlight bright
+        fluorescents torch flashlight penlight bright streetlight streetlights fluros fluro fluoros
     """,
     "offish": """
         narked tetchy mardy stroppy miffed fuming raging vexed niggled irritable unsettled sulky
@@ -243,7 +247,6 @@ FRAMES = {
         <fasced> .. <like> .. <round>, <fasced> .. <swell>, <swell> .. <fasced>, <fasced> .. <huge>, <fasced> ..
         blown up, <fasced> .. blowing up, dont|didnt|cant|wont|wouldnt recogni{se/ze/sed/zed} me|myself|my face|her
         .. face, face .. recogni{se/ze/sed/zed}, dont look like myself, <fasced> .. twice|double|triple .. size,
-        eyeball|eye .. sticking|stick|sticks|popping|pops|pushed|pushing|bulging|bulges|bugging .. out|forward,
         lip{s/} .. filler, botched filler, filler lips
     """,
     "vision!": """
@@ -265,6 +268,10 @@ FRAMES = {
         light|lights|lamp|lamps|bulb
     """,
     "vision": """
+        slight|bit|touch|little|faint of? haze|fog|mist|film|blur|bleariness ..
+        til|till|until|after|wipes|lifts,
+         bleary,  bleariness, its all swimmy,
+        goes|going|went|go|drifts|slips out of focus, bit of haze after|when|from,
         everything|everythings|things .. soapy|greasy|smudged|smudgy .. blink, soapy looking, <viewbad>
         till|until i? blink,
         bit of a|some haze|fog|blur|mist|film|smear, <eye> .. haze|hazy, a|some|slight haze, haze that|when|over,
@@ -329,6 +336,16 @@ FRAMES = {
         blood, <eye> .. blood red, red where .. white, no white
     """,
     "swelling": """
+        <doughy> where my|the left|right? <eye>, <frogs> where my|the left|right? <eye>,
+        left|right|both|lid|lids|eye|eyes|eyelid|eyelids .. <pudgy>, bump|lump on|in|under|inside .. lid|eyelid|lashline,
+        <eye> .. after? blowing|blown|puffing|puffed|swelling|coming up|out,
+        pillow|cushion|balloon|marshmallow|golf ball|ball|egg|plum|grape|bun|doughnut|bap where|instead of ..
+        <eye> .. should|used|was, where my .. <eye> should be, <eye> was|were|is|are|like|turned two|2? boiled|fried|poached eggs|egg, <eye> was|is|were|are golf ball|balls, boiled eggs ..
+        <eye>, <eye> .. boiled eggs, <eye> are two|2 <frogs>, <eye> .. marshmallowy|pillowy|puddingy|doughy|spongy|squishy|squidgy|bulbous|chubby|podgy|pudgy|piggy|porky|jowly|swolley|bready|balloony|squashy,
+         gone a?
+        bit|all|kinda|so? marshmallowy|pillowy|doughy|piggy|chubby|podgy|pudgy|spongy|squidgy|bulbous, all
+        piggy, piggy eyes|eyed|and, marshmallowy, puffs nearly|almost|all|are|have, the puffs, eyes like
+        piggy|piglet, thick like orange peel,
         look|looks|looking|bit|all|feel|feels|over overinflated|inflated, <eye> .. inflated|overinflated, like|bit rocky after|balboa, looking like
         rocky, after|like round ten|10|12|twelve|nine|9,
         <eye> .. sitting|sits|hangs|hanging lower|heavier|low, lid|eyelid|eye .. lower than the other, feels fat, my
@@ -341,13 +358,18 @@ FRAMES = {
         luggage|suitcases, carry|pack .. shopping|groceries in .. bags|<eye>, puffed out, puff pastry
         lids|eyelids|eyes,
         look|looks|looking|look .. <like> .. <beaten>, <like> .. <beaten>, <eye> .. <like> .. <frogs>,
-        look|looks|looking <like> .. <frogs>, lid{s/}|eyelid{s/} .. massive|huge|enormous|up|doubled, lid{s/}|eyelid{s/} ..
+        look|looks|looking <like> .. <frogs>, lid{s/}|eyelid{s/} .. massive|huge|enormous|doubled, lid{s/}|eyelid{s/} is|are|has|have|all|both|well|right|way|proper|blown|puffed|puffing|swelled|come|came? all|right|well|way|both? up, lid{s/}|eyelid{s/} ..
         ballooned|blown, <eye> .. half the size, <eye> .. tiny from, one fat eye, all blown up, like i cried, like ive cried,
         like .. been crying, bump .. on my? eyelid|lid, heavy|fat|droopy|drooping|thick <lashes>, stung by ..
         bee, bee sting, bags .. since|after, lump .. lid{s/}|eyelid{s/}|lashline, lids|lid feel{s/} ..
         full|thick, puff ball{s/}, puffball{s/}, its|theyre|is|looks kinda|so|all|well|proper|really|a fat
     """,
     "redness": """
+        faintest|slightest|slight|light|pink|tiny|little|bit of? a? blush on|round|around|over|in|across, blush
+        on the lid|lids, faintest blush,
+        <eyeish> .. like a|an? stop|brake|traffic|tail|warning sign|light|lights, righty's|lefty's|righty|lefty .. like a? stop|brake|traffic sign|light, lit up like a?
+        brake|stop|tail|christmas, raging red, red as tomatoes|beets|cherries|raspberries|peppers|strawberries,
+        <eye> .. like a stop sign,
         <eye> .. vampire,
         <eye> the|a colour|color|shade of .., rosy round|around|along|at|in the, pink|red|rosy
         round|around|along the rim|rims|edge|edges|corner|corners, pinprick{s/} of? red,
@@ -363,12 +385,25 @@ FRAMES = {
         veins .. <eye>, vein{s/} .. showing, burst vessel{s/}, <eye> .. raw red, road map
     """,
     "itching": """
+        want|need|wanna|have|had to? scrub|claw my|the|them|at,
+        tickle|tickles|tickling like|so|badly|all|constantly, eye|eyes|lid|lids tickle|tickles,
+        dig|digging|grind|grinding|jam|stick|shove|press|screw .. knuckle|knuckles|fist|fists in|into|at,
+        cant|cannot|keep|wont stop|quit? scratching|rubbing|clawing my|the lid|lids|eye|eyes,
+        cor|god|lord|boy|gosh|jeez|wow do they|it|these itch, dont they half itch, itchy
+        scratchy, the|got|of scratchies, knuckle|knuckles|fists in|into|at the|my|both? left|right|eye|eyes|lid|lids|one, dig a
+        knuckle, trade|give|swap|sell|pay|kill .. for a? good? scratch, good eyelid|eye|lid scratch, good
+        scratch, kidney|arm|leg|firstborn for a .. scratch, tickle .. cant|cannot get|reach|scratch|shift
+        to|at|it, under-the-skin tickle, under the skin tickle|itch|crawl, tickly|tickling|ticklish itch,
+        tiny|tiniest|slightest|little|faint|last|only tickle|tickles|tickling|tickly, tickle
+        left|there|still|hanging|remaining, bitten|bit|eaten|munched by|like ..
+        mozzies|midges|mosquitoes|fleas|gnats, mozzies|midges|fleas|gnats .. been|at, scratching my
+        lids|lid|eyes,
         dog|cat|bear|monkey with|on|against .. fleas|flea|tree|doorframe|post, going|go|went at it|em|them|my <eye>? like, urge|desperate|tempted|dying|wanting to? scrub|scratch|rub|claw,
         scrubbing at? my|them|em|the, like|of|with fleas, knuckles .. <eye>,
         scratch|claw|gouge em|them|my|these .. off|out,
         wanting|needing|itching|dying|desperate to claw|scratch|rub, makes|making|has|had|got|have
         me scratch|scratching|rub|rubbing|claw|clawing|itch, sleep|sleeping|slept in|with mittens|gloves|socks,
-        mosquito|mozzie|midge|midgie|flea|ant|bug|gnat bite|bites feeling|feel|sensation|type|itch,  wool|woolly|woollen|wooly|scratchy
+        mosquito|mozzie|midge|midgie|flea|ant|bug|gnat bite|bites feeling|feel|sensation|type|itch, wool|woolly|woollen|wooly|scratchy
         jumper|sweater|blanket|scarf feeling|feel|sensation|vibe, ants .. crawling|walking|marching|dancing,
         like .. ants, crawling|creepy|crawly feeling|sensation .. <eye>, tickle{s/}
         in|on|at|under|round|around|along|near .. <eye>|corner, tiny|slight|little|wee|faint|bit|mad|constant
@@ -382,6 +417,16 @@ FRAMES = {
         rub|scratch|claw, rubbing them|em|at
     """,
     "burning": """
+        side|lid|lids|eye|eyes nip|nips|nipping|nippy,
+        days|hours|nights|morning|evening|bout of scorching|burning|searing|blistering|smouldering|roasting
+        <eye>, scorching|searing|scalding|smouldering|smoldering|roasting|toasty <eye>, <eye> ..
+        scorched|scorching|scalded|scalding|seared|searing|singed|toasted|blistered|blistering|roasting|smouldering,
+        feel|feels|felt|like|is|are scalded|scorched|singed|seared,  nips a|when|like|my, bit nippy, nippy <eye>,
+        vinegar|lemon|salt|acid|alcohol|tcp|sanitiser|sanitizer on|in a? papercut|cut|wound|graze|paper
+        feeling|sensation, papercut feeling, paper cut feeling,
+        eye|eyes|lid|lids|both|they prickle|prickles|prickling|smart|smarts|smarted ..
+        bit|wee|little|tonight|today|like|when|and|since, prickle and smart, smart and prickle, smarts
+        a|like|when|something,
         deep heat|freeze|relief in|on .. <eye>, like .. deep heat, <feelslike> .. tiger balm|vicks|deep,
         <feelslike> .. onions, cut|cutting|chopped|chopping|peeling|peeled|slicing|sliced .. onion{s/}, like ..
         shampoo,
@@ -391,6 +436,12 @@ FRAMES = {
         <feelslike> .. <hotstuff>, <hotstuff> .. in my? <eye>, <hotstuff> .. in them|it, hot prickly, tingl{e/es/ing/y} hot|like, hot tingl{e/y/ing}, prickly heat, theyre on fire, <eye> .. on fire
     """,
     "gritty": """
+        rough as sandpaper under|in|inside|behind,
+        <sandy> in|inside|under|behind the|my|both|each? left|right|both|one|leftie|rightie, <sandy> in|under
+        my|the left|right|lower|upper <eye>, speck|grain in|under my|the? left|right? <eye>,
+         rough as .. tongue|sandpaper|badgers|old|bark|a, rough as sandpaper|bark|pumice, cats tongue, feels|feeling|felt rough inside|in|under|behind, grains of pepper|sand|salt|sugar|dirt
+        rolling|in|under|floating|moving, something|somethin|sumthin|summat|somethings like
+        dust|sand|grit|dirt|sawdust|ash|crumbs in|under|behind,
         <sandy> feeling|sensation|feel|type|vibes, <sandy> type|kinda|kind|like feel|feeling, <sandy>
         under|behind|in|inside .. <eye>|contacts, rolled|dipped|coated|lined|dusted in|with .. <sandy>,
         <feelslike> .. velcro|sugar|glitter|sawdust|cement|pumice|brillo, velcro .. blink|<eye>, <eye> ..
@@ -401,6 +452,13 @@ FRAMES = {
         beach
     """,
     "poking": """
+        skewering|needling|spiking|lancing me|my|when,
+        <pointy>|<sharp> .. spear|spears|spearing|lance|skewer|skewers|impale|pierce me|my|the|when|<eye>,
+         spear|spears|spearing|skewers|spikes|needles me when|every|each|if,
+        bristles|quills|spines|prongs|prickles|thorns|needles|pins|spikes|barbs
+        on|in|going|inside|poking|under|along|sticking .. <eye>|inside, porcupine quills,
+        hedgehog|porcupine|cactus quills|spines|needles|prickles, quills going into, feel
+        bristles|quills|spikes|prickles|spines|prongs,
         <pointy> .. <jabs> the|my|in|at .. corner|corners|eye|lid|skin|inner|outer|inside|waterline|eyeball,
         keeps|keep|constantly|always prodding|nudging|jabbing me, prodding|nudging|spearing my <eye>, <pointy> ..
         nudging|touching|grazing|brushing|prodding|tickling|tapping|stroking|poking .. eyeball|eye|me,
@@ -411,6 +469,14 @@ FRAMES = {
         <bit> .. in|under, <pointy> .. <jabs> .. me|my|into|eye|lid|eyeball, <jabs> .. <eye>, one .. <jabs> me, one of .. <jabs>, <eye> .. <jabs> when, <jabs> .. when i blink, something <jabs>, something is|keeps <jabs>
     """,
     "watering": """
+        its|theyre|constantly|been|eye|eyes streaming since|down|constantly|away|again, and its streaming,
+        <eye> .. soggy|sodden|sopping|dripping|drippy, soggy
+        eyes|eye|eyed, pink and soggy, red and soggy, <eye> keep|keeps|kept
+        filling|welling|brimming|flooding|spilling up|over?, filling up .. blurry|cant|blink, keep filling up,
+        keeps filling up, cant turn|shut|switch the taps|tap|waterworks|faucet off, cant turn the
+        taps off, like|look|looks .. watching titanic|bambi|marley,
+        <eye>|left|right|it|keeps|keep blubbing|blubbering, snivelling|sniveling on|all|like, waterworks wont|since|all, lets|let|letting
+        go|out|slip the|an|a? odd|occasional|few|little? tear|tears, odd|occasional|stray tear|tears|drip, waters|waters til|till|until its|everything, and|all|so|bit|eye|eyes|is|are|a streamy, streamy eyes,
         asking|asks|asked|thinks|think|thought .. why im|i am crying, its just my eyes, crying its|but|just ..
         <eye>,
         puddle{s/} in|on|under .. corner{s/}|<eye>|chin|pillow, <eye> .. puddle{s/}, permanent puddle, swimming
@@ -419,7 +485,7 @@ FRAMES = {
         <eye> .. brim{s/ming/med} over|up?, <eye> .. wont|not|never|cant|refuse|refuses|doesnt|dont dry
         up|out|off?, eye|eyes .. they wont dry, drip drip, dribble drip,
         collar|pillow|pillowcase|sleeve|sleeves|hankie|hanky|scarf|cheek|cheeks is|are|was|keeps|getting|gets soaked|soaking|wet|drenched|sodden|damp|sopping, lashes are|r always|constantly|permanently|forever wet|soaked|damp|sodden, lower|bottom lashes are|r|stay wet|soaked|damp|sodden, tear|teardrop|tears
-        sitting|sat|hanging|stuck|on|in .. corner{s/}|lash{es}|chin|cheek{s/}, yawn tear{s/},
+        sitting|sat|hanging|stuck|on|in .. corner{s/}|lash{es/}|chin|cheek{s/}, yawn tear{s/},
         ran|run|runs|running|poured|pouring|streamed|streaming like ..
         tap{s/}|river{s/}|hose{s/}|fountain{s/}|faucet{s/}|stream|gutter|drain, crying without being|feeling
         sad|upset, <eye> .. over spreadsheets|emails|nothing, mop|mopping|blotting|dabbing my?
@@ -429,6 +495,11 @@ FRAMES = {
         stop streaming|watering|leaking|crying|weeping|running
     """,
     "discharge": """
+        gunked|gummed|crusted|clagged up,
+        <eye>|one|left|right|both ..
+        mattery|mattered|gunked|gummy|gammy|bunged|clagged|cacky|claggy|pussy|pussie|goopy|gunked, is|all|bit|looks|eye|eyes|lid|lids|left|right|one|and mattery,
+        matter in|on my|the|left|right|both? <eye>|lashes|corner, gummed up first|this|in|every|each|when, <eye>
+        .. gummed up, gummed up <eye>,
         stuck|welded|glued|gummed in|with .. <hue> .. sleep|gunk|goo|crust|muck|stuff|glue,
         prise|prised|peel|peeled|pick|picked|scrape|scraped|wipe|wiped crust|crusts|gunk|goo|sleep|bogeys ..
         off|away|open, <eye> boogers|bogeys|bogies .. size,
@@ -444,6 +515,8 @@ FRAMES = {
         weeping pus|yellow|green
     """,
     "rash": """
+        coming|come|comes|came up|out in spots|bumps|pimples|lumps|blotches|patches|dots,
+        wee|tiny|little dots .. <eye>,
         pinprick{s/} on|all|around|round|along|under .. <eye>|lash|brow, tiny|little|red|wee pinpricks, skin|lid|lids .. like old? paint|wallpaper,
         goosebumps|gooseflesh|goosepimples on|over|all|like .. <eye>|skin,
         wee|tiny|little|raised|pinprick|pinpoint|pink|itchy|row|line|crop|cluster of? .. dots|boils, dots on|along|around|round|under|marching|all|above .. <eye>|cheek|cheekbone|cheeks|socket|sockets, dots|bumps|pimples|boils .. near|beside|above|below|on|around .. <eye>, boils come|coming|have|on|popping, small|tiny|little|wee boils, skin .. .. like .. sandpaper|leather|emery|lizard|bark|parchment|cornflakes, dry|itchy|flaky|red|sore|scaly|eczema|rough|raw .. patches, patches where .. gel|pads|pad|tape, tape|pad|pads rash|reaction, prickly heat dots|bumps|spots|rash,
@@ -453,6 +526,24 @@ FRAMES = {
         skin|lids|lid|eyelid|eyelids|it .. like .. alligator|lizard|snake|crocodile|reptile|parchment
     """,
     "light": """
+        cant|couldnt|cannot take|stand|bear|face even a? candle|candlelight,
+        headlights|streetlights|lights|light|lamps|fridge|screens|screen|sun|sunshine|daylight|brightness|glare|telly|tv|torch|bulb|windows
+        .. recoil|recoils|flinch|flinches|shrink|shrinks|cower|cowering|hide|scrunch|crease|cringe|shy, <eye> ..
+        flinch|flinches|flinching|recoil|recoils|recoiling|shrink|shrinks|wince|winces|squeeze|scrunch|hide|cower
+        at|from ..
+        light|lights|lamp|sun|screen|fridge|torch|window|daylight|headlights|brightness|glare|phone|telly|candle,
+        headlights ..
+        horrid|horrible|awful|nasty|vile|brutal|dreadful|grim|terrible|too|evil|rank|hideous|dazzling|dazzled,
+        horrid|horrible|nasty|vile headlights|lights|glare|sunlight|sun|brightness, make me screw my eyes|face,
+        screw my eyes up, screwing my eyes up, screwed my eyes up, bit|slightly|quite|very|a|little
+        photophobic|photosensitive|photophobia,
+        opens|open|opening|opened the fridge .. wince|squint|flinch|hurt{s/}|eye|eyes|scream,
+        wince|winces|wincing|flinch|flinches|flinching|squint|recoil|recoils|recoiling ..
+        bulb|light|lights|lamp|fridge|sun|sunlight|window|headlights|glare|torch|screen|phone|candle,
+        bulb|light|lights|lamp|lamps|fridge|sun|headlights|glare|torch|candle|fluros|fluoros|fluro|fluorescents|striplights|neons
+        .. wince|flinch|flinches|squint|recoil|recoils|screw|shut|close|bury|duck|hide,
+         sun|light|lights|lamp|brightness ..
+        hurts|hurt|hurting|kills|burns em|them|it|my so|too|really?, sun hurts em, sat|sitting|lying|hiding|living|stuck in the dark,
         vampire mode, cant do|hack|deal|cope .. daylight|sunlight|lights|brightness,
         photosensitive, photo sensitive, photosensitivity, <lightsrc> .. rough on|with|for .. <eye>, <lightsrc>
         .. covering|shielding|hiding|shading|closing|shutting|screwing my? <eye>,
@@ -472,6 +563,8 @@ FRAMES = {
         close|closing|shut|shield|cover .. my? left|right|both? <eye> .. <beam>|headlights|car
     """,
     "pain": """
+         aches like|as, bruisey|bruisy|bruised
+        feeling|feel|sensation, bruisey,
         makes|made|making me yelp|jump|gasp|shout, touching .. hurts|kills|yelp, done|gone
         ten|ten|five|12 rounds,
         flick|flicks|flicking|flicked|snapping|snapped|pinging|pinged|slapping|thumping|hammering my .. <eye>,

@@ -25,6 +25,14 @@ SCOPE = {
         remotely, not in the least, neither of them|my|is|are, failed to
     """,
     "nonneg": """
+        nothing is touching|shifting|denting|dulling|easing,
+        gone|went|going pure|all|dead|bright|well|bit? red|pink|puffy|swollen|blurry|cloudy|hazy|stringy|gooey|crusty|itchy|sore|bloodshot|watery|raw|lumpy|bumpy|hard|sticky|gunky|streaming|rosy|flaky|crimson,
+        itll|theyll|should|will be|b|have gone|clear|cleared|over|fine|better|normal by|tomorrow|soon,
+        coming|comes|come and going|goes|go,
+        keeps|keep|starts|running|crying|watering|weeping|leaking|streaming|tearing|dripping|going|blubbing ..
+        on its|their|it own, its|itll dying down,
+        wouldnt|couldnt know about|how|if|what|whether|as,
+        blink blink .. gone, a|one|two|few|couple|quick blink|blinks .. its? gone|clear|clears|sharp,
         brightness|volume|lamp|light|lights|blinds|curtains .. down, turned .. brightness|lights|lamp .. down,
         want|wants|need|needs .. stopped|gone|sorted|fixed, lying if i said|say ..
         wasnt|isnt|arent|werent|didnt|dont|doesnt|not|no, id be lying ..
@@ -44,7 +52,7 @@ SCOPE = {
         wont be|b driving|able|sleeping|coming|in|there|going|working|at|making,
         wish|love|like i? could|to say|tell|report .. stopped|gone|better|over|cleared|settled|fine, wish i could say
         it|they|the|my, would love to say, not that .. arent|isnt|dont|doesnt, it isnt that, isnt that my|the ..
-        arent|isnt|dont|doesnt,  not so much .. as|more, not just, not
+        arent|isnt|dont|doesnt, not so much .. as|more, not just, not
         merely, not simply,
         it doesnt|dont not, they dont|doesnt not, doesnt|dont|isnt|arent|didnt|hasnt not, isnt exactly not, arent
         exactly not, wouldnt say they|it|its|theyre|my|the <eye>? dont|doesnt|arent|isnt|not, wouldnt exactly say ..
@@ -142,6 +150,7 @@ SCOPE = {
         that was yesterday, that was then, that was before, thats changed, that has changed
     """,
     "but": """
+        as im|my|ive,
         while my, whilst my, meanwhile my,
         but, however, though, although, tho, except, yet, just, only, apart, besides, aside, otherwise, because,
         cause, since, unless, until, till, if, which, instead, so, then, altho, thou, cept, when, while, whereas, still, rather, more of, more like, more a, spoke
@@ -152,6 +161,7 @@ SCOPE = {
         both, bit, lots, tons
     """,
     "unseen": """
+        isnt|wasnt|arent|werent any? part of it|this|that, isnt|wasnt|arent a thing|factor|feature,
         is|was|were|are not seen|present|there|noted|found|observed|noticed, has|have been? not seen|noted|observed,
         not seen|present|noted, is|was absent, absent, is|was ruled out, ruled out, is|was negative
     """,
@@ -160,13 +170,19 @@ SCOPE = {
         apart from when, until i, till i
     """,
     "over": """
+        is|are|was|all past, is|are|all|now done with, finito, done and dusted, done n dusted, done and gone,
+        kaput, buggered|sodded|bogged|naffed|jogged|toddled|trotted|shuffled|cleared off
+        after|by|on|overnight|within|now|that|the|before, had|has|have gone by the, was the last of
+        it|that|them|those, crystal? clear|sharp|perfect ever since, crystal clear now|again|after|since|by,
+        dried out|off by|overnight|since, scarpered by|after|overnight,
+        disappeared off, never to be seen|return,
         then not a drop|peep|thing|sausage|bother|trace|tear|bit|hint, not a drop|peep|thing|bother|trace
         since|after|now, flat as a? pancake|board|pancakes|anything, that was the end of it, and that was the end of,
         done with by|now|since, was|were done with, over it by|now, had|has|have|all? lifted
         by|overnight|since|before, youd never know|guess|have, never have known|guessed, youd|you|would never
         have known, one|thing|itch|swelling|redness gave up, gave up the ghost, lies|lying|lays|laying flat now|again|since,
         cooled off|down since|now|by|after|overnight, finished now, thats finished, packed in
-        by|on|sunday|monday|tuesday|wednesday|thursday|friday|saturday|yesterday|overnight|itself,  dried right? up,
+        by|on|sunday|monday|tuesday|wednesday|thursday|friday|saturday|yesterday|overnight|itself, dried right? up,
         not|no a? bother on|out of, away by, left by morning|itself, unpuffed, unswollen, deflated, depuffed, de
         puffed, then that was it|that|all, and then it was over|gone|done|fine, cleared fully|entirely|by|before|overnight,
         sorted itself|themselves, slept it off, went overnight, out of the woods, none the worse, took itself off,
@@ -186,8 +202,8 @@ SCOPE = {
         since, all dried up, e don stop|go|finish|clear, don stop|finish|clear|vanish, come|came right? down
         fully|completely|totally, has|have come down, has come right down, settled down, now
         ok|okay|fine|good|normal|nothing|clear|clean|alright|grand|perfect already?, today
-        ok|okay|fine|nothing|normal|clear|clean,  and that was it|that|all, n that was
-        it|that, that was that, that was the end of, it went off, aw|all fine|gone|good|right|clear now, since <day> fine|clean|clear|nothing|normal|good,  since monday|tuesday|wednesday|thursday|friday|saturday|sunday .. clean|clear|fine|nothing|normal|good, sorted it, cleared it, did the job, did the trick,
+        ok|okay|fine|nothing|normal|clear|clean, and that was it|that|all, n that was
+        it|that, that was that, that was the end of, it went off, aw|all fine|gone|good|right|clear now, since <day> fine|clean|clear|nothing|normal|good, since monday|tuesday|wednesday|thursday|friday|saturday|sunday .. clean|clear|fine|nothing|normal|good, sorted it, cleared it, did the job, did the trick,
         totally|completely|fully|entirely|all|long gone, has totally|completely|fully gone, day one only, day 1 only,
         first day only, first night only, thats totally|completely|all|fully gone, cleared by, came and went, come and
         gone, been and gone, blew over, blown over, run its course, ran its course, in the clear, behind me, no longer
@@ -252,6 +268,14 @@ SCOPE = {
         normal|flat|clear by? <day>, back to normal by? <day>
     """,
     "near": """
+        90|95|80|85|99|98|75% back|better|there|normal|gone|clear, 90 percent|per cent back|better|normal,
+        just|only one|a pink|red|tiny|little|small? thread|patch|spot|dot|streak|line|vein|bump left,
+        way|far|much|lot|a|loads|bit fewer|milder|fainter|smaller|drier|flatter|softer|quieter|gentler|lighter
+        than|now|today, fewer than|now|today, next to nothing, shrunk|shrunken|shrank to|right|down|a, shrinking
+        by, down to barely|hardly|almost|a|just|one|half, nearly|almost|practically flat again?, you|u|ye told
+        me|us to expect, like|as|what you told me|us, told me to expect, and|but|though|now its|it is|theyre
+        easing, only|just the odd, odd tear|twinge|itch|sting|tickle|drip|prickle
+        in|now|when, shrinking|fading|easing|lighter|paler by the hour|minute|day, down|off as i type|write|speak,
         nearly|almost|practically|virtually away|finished|done|over|gone|clear|there, just about
         finished|away|done|over, flattened out|off|down, softened a lot|loads|up|off, barely|hardly a
         bother|noticeable|visible|anything, most of the|it|them .. gone|flattened|cleared|faded|dried|healed,
@@ -305,6 +329,8 @@ SCOPE = {
         time, spreading, getting worse, not gone, started, starting, came up, now, new, comes and goes
     """,
     "past": """
+        had .. in january|february|march|april|june|july|august|september|october|november|december, back in
+        january|february|march|april|may|june|july|august|september|october|november|december,
         when i was 3|4|5|6|7|8|9|10|11|12|13|14|15|16|17|18|19|20|22|23|24|26|27|28|30, at age|aged, when i lived|worked,
         in the eighties|nineties|noughties, in 19{70/75/80/82/84/85/86/87/88/89/90/92/94/95/96/97/98/99},
         2019|2020|2021|2022|2023|2024|2025 i|was|when|after|at|in, in the|my old place|salon, at
@@ -326,6 +352,8 @@ SCOPE = {
         a|eating|strawberries|nuts|prawns|shellfish|penicillin|antibiotics|kiwi|eggs|latex|wasp|bee
     """,
     "notpast": """
+        where .. used to be|sit|live,
+        wasnt|werent|didnt|hadnt|isnt .. before you|u|i|the|my|this|your|ye,
         im|am|are|is|got|getting|get|be|being|become used to,
         like|as|same when|how i had|was|got|did|used|were, like back when|in, like that time, like in my ..
         days,
@@ -344,6 +372,7 @@ SCOPE = {
         anything, if i wake, if anything
     """,
     "notif": """
+        if my|the|it|they|only|this|that .. would|could stop|quit|ease|settle|calm|pack|behave|shut,
         lying if i said|say, id be lying if,
         normal lang|po|ba|na|for my? .. if, is it|this|that usual|common|ok|okay if,
         as if, not sure if, idk if, dont know if, do not know if, wondering if, wonder if, normal if, ok if, see if,
@@ -405,6 +434,8 @@ SCOPE = {
         sick|drop|collapse|keel|black
     """,
     "other": """
+        everyones|everybodys|peoples|strangers|their eyes|heads|jaws, everyones, everybodys,
+        pup, pups, pup's, puppies, puppy's, kitty, kittens, kitten's,
         wee fella|fellas|fella's|lad|lads|boy|girl, young fella|lad|one|ones, wee ones, the
         weans|bairns|nippers|littlies, nipper, fellas, wains, sprog, sprogs, kiddies, lodger, tenant, landlord,
         landlady, hubby's, boyfriends, daughters,
@@ -435,6 +466,7 @@ SCOPE = {
         homie, girl|lady|woman|person|client next|beside|opposite|in
     """,
     "self": """
+        i had|birthed|pushed|popped|delivered two|three|four|five|2|3|4? kids|babies|children|weans|twins,
         mines, mines is|are|has|still|day, that client|customer, one of those|your clients|customers|people,
         with me its|it is|it, now its me|my|mine, this time its my|me|mine, for me its|it is, mine is|are|has|have, i
         just|only,
@@ -450,6 +482,18 @@ SCOPE = {
         neck|mouth|breathing|head|gums|airway|airways|windpipe|gullet|lungs|breath|voice|body|pupil|pupils|cornea|eyeball|jaw|cheek|cheeks
     """,
     "proxy": """
+        you|u|ye glued|lashed|treated|saw|tinted|lifted|worked her|him|on, you did his|her
+        brows|lashes|set|lift|tint|extensions|eyes, with|by yourselves|yous,
+        her|his brother|sister|husband|wife|mother|mum|friend|cousin dey write|text|type|talk, her|his
+        brother|sister|husband|wife|mother|mum|friend|cousin here|speaking|writing|texting|typing,
+        me to text|message|write|contact|email|ring|call you|ye|yous|the,
+        on her|his|my wifes|mums|sisters phone, using his|my wifes phone,
+        bf|gf|hubby|fiance|fiancee|fella|bloke|flatmate|housemate|cousin|niece|nephew|missus
+        here|writing|texting|typing|speaking, the one
+        you|u|ye lashed|did|treated|saw|glued|lifted|worked, you lashed her|my, the one you had in,
+        was|were|been in|on your|ur|yer chair|bed|couch|salon|studio|place|shop|table, sat in your chair, you
+        had her in your, done .. with|by|at yourselves|yerselves|yous, was|were with
+        yourselves|yourself|yous, came away from yours|you, came home from yours|you, an hour after yours,
         mum|mums|mom|moms|mam|mams|nan|nans|gran|grans|wife|wifes|daughter|daughters had|has|got hers|them done
         at|with|by you|yours,
         you did my daughters|sons|mums|moms|sisters|wifes lashes|eyes|set|lift, mummy|mammy|mama|amma
@@ -483,7 +527,7 @@ SCOPE = {
     """,
     "good_kind": "good kind|way|sense|type, cute kind|way, best way|kind, in a good way",
     "before": """
-        havent|hasnt|not had mine|them|it|any done yet, havent|hasnt had mine|them|my|any lash{es}|set|eyelashes? done
+        havent|hasnt|not had mine|them|it|any done yet, havent|hasnt had mine|them|my|any lash{es/}|set|eyelashes? done
         yet, not been in yet, havent been in|to you yet
     """,
     "wept": """
@@ -492,6 +536,7 @@ SCOPE = {
         survived|survive .. crying|tears|sobbing|funeral|wedding|film|movie
     """,
     "report": """
+        call|calling|calls|called|naming|nicknamed|nicknaming me,
         colleague|friend|partner|mate|husband|sister|doctor|optician|optom|pharmacist .. look|check|examine|peek, had ..
         look,
         insisted, drag, dragged, drove me, taking me, says one of my|says my, noticed my, had to
@@ -514,7 +559,7 @@ SCOPE = {
         jealousy, comments, reviews, competition, toast, dinner, oven, kettle, boiler, candle, bag, box, bottle, jar
     """,
     "elsewhere": """
-        ankles, elbows, wrists, shin, shins, calf, forearm, forearms, thigh, heel, heels,  armpit,
+        ankles, elbows, wrists, shin, shins, calf, forearm, forearms, thigh, heel, heels, armpit,
         armpits, sole, soles,
         back, foot, feet, knee, knees, leg, legs, wallet, pocket, bank, purse, stomach, tummy, belly, butt, bum,
         shoulder, shoulders, hip, hips, wrist, finger, fingers, hand, hands, arm, arms, tooth, teeth, ankle,

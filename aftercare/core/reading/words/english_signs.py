@@ -102,7 +102,7 @@ SIGNS = {
     """,
     "swelling": """
         pillows over|under .. <eye>, <eye> .. put on weight, put on weight .. overnight, boxer after round,
-        boxer in round, like a boxer, <eye> .. up like, pea|marble|grape|bean sitting|stuck? in|on|under my? ..
+        boxer in round, like a boxer, <eye> .. come|came|gone|went|puffed|blown|blew|swelled|swollen|ballooned|both|all|well|right up like, pea|marble|grape|bean sitting|stuck? in|on|under my? ..
         lid|eyelid, pea in .. eyelid, enlarged .. lid|eyelid|eye, lid|lids|eyelid|eyelids ..
         enlarged|inflated|thickened|thick|bulky|heavy and fat|chunky|chonky|ballooning,
         smidge|smidgen|trace|dab|bit of puff, puffy looking, one|left|right eye|lid up like, on the puffy side, bit on the puffy,
@@ -155,7 +155,7 @@ SIGNS = {
         vinegar, like bleach, chlorine, like .. shampoo, like mint, minty, tiger balm, burny, hot sauce in, lemon
         juice, feels hot, like fire, burn, burns, burning, burnin, burned, burnt, sting, stings, stinging, stingin,
         stung, stingy, smarting, smarts, on fire, prickly, prickling, nipping, nippy, scalding, like acid, like
-        chilli|chili|pepper, feel{s/} hot, <eye> <be>? <very>? <very>? hot, hot <eye>,  spicy, soap in .. <eye>, like
+        chilli|chili|pepper, feel{s/} hot, <eye> <be>? <very>? <very>? hot, hot <eye>, spicy, soap in .. <eye>, like
         soap, like onion{s/}, chopping onions, sizzling,
         pepper|peppers|peppering me, like pepper, peppering me, pepper dey, dey pepper|burn|hot me?, burn me|dem bad|well
         bad, like .. slicing|chopping|cutting onion{s/}
@@ -312,12 +312,13 @@ SIGNS = {
         bleary, vision|sight|view|<eye> .. unclear|bleary, letters|text|words|print|numbers|signs|screen ..
         unclear|soft|smear|smears|smeary|swim|swims|wobbly|fuzzy, signs .. go|went|goes soft, text .. smears,
         goes|go|went soft on|till|until, unblur, slightly? unfocussed|unfocused|unsharp, vision|view|edges|text|letters|words not sharp, not sharp till|until, film till|until,
-        bit of fog, fog when|if|on|over|in|comes, foggy when,   haze when|over|comes,
+        bit of fog, fog when|if|on|over|in|comes, foggy when, haze when|over|comes,
         blurry, blurred, blur, blurs, blurring, blurriness, blury, fuzzy, foggy, hazy, cloudy, filmy, film over,
         film on, misty, smeary, everything .. fuzzy, vision .. off, <eye> .. cloudy, out of focus, unfocused,
         blurrier, smudgy, fogged, cant see clear
     """,
     "in_eye": """
+        in|into|inside both her|his|my|their|the <eye>, in|into her|his|their left|right? <eye>,
         splashed|splashes|dripped|leaked|seeped|trickled|squirted|flicked|flew in|inside,
         in each|either <eye>, gone|went|goes|got right|straight in, some in each|both|it|there,
         in|into|inside my|the|both|one|her actual? <eye>, in my left|right <eye>, in .. eyeball, en el|los|mi|mis

@@ -28,7 +28,7 @@ TOPICS = {
         dropping like, falling like, like leaves in autumn|fall, curls|curl dropped|gone|went|fell|straight, lost
         their|its? curl, one after another .. leaving, leaving me one|by, one by one, jumping off, making a break,
         making a run, gone awol, going awol, awol, running away from, bidding farewell, said goodbye, down to .. left,
-        moult, moulted, molted, like autumn, like a moulting|molting, more lashes on my|the .. than, on the pillow,  on my cheek{s/}|face|jumper|keyboard,
+        moult, moulted, molted, like autumn, like a moulting|molting, more lashes on my|the .. than, on the pillow, on my cheek{s/}|face|jumper|keyboard,
         lost nine|eight|seven|eleven|twelve|thirteen|fifteen|twenty|dozen, lost like <some>, pointing at my|the|heaven, half of em, pointing .. nose|ceiling|cheek|floor, lash{es/} .. sideways, all sideways, one .. sideways, dropping like flies, .. came out in the
         shower|sink, came out in|with|already|when|after|overnight, come out already|in|when|with|overnight,
         coming out already|in|when|with|everywhere|overnight, half .. em|them|these .. gone|out|off, half of em
@@ -84,10 +84,10 @@ TOPICS = {
         fri|friday|mon|tue|wed|thu|sat|monday|tuesday|wednesday|thursday|saturday, im the .. appointment, im the
         2|3|4|5|9|10|11|12, think more like, more like 2|3|4|5, stuck behind, behind a tractor|bus|lorry, bus
         broke|is|never|didnt, bus is late|behind|stuck, train .. cancelled|delayed|stuck, cant come, cannot come, cant
-        make, stop by .. for .. infill|fill|refill|removal,  for the infill|fill|refill|removal, free ako,
+        make, stop by .. for .. infill|fill|refill|removal, for the infill|fill|refill|removal, free ako,
         give appointment, kindly give, kindly book, kindly fix, come in for the patch|a, patch test
         on|for|any|this|next, come for the patch|a, other slot|time|day|date, different slot|time|day|date, removed
-        tomorrow|today|asap|this, take them off tomorrow|today|this,  squeeze us|her in, any gaps
+        tomorrow|today|asap|this, take them off tomorrow|today|this, squeeze us|her in, any gaps
         on|this|next|today|tomorrow|in, gap in your|the diary|book|day,
         can we do .. instead, could we do, can we switch|move|swap|change|push, do
         monday|tuesday|wednesday|thursday|friday|saturday|sunday, instead of the, same time .. weeks, in
@@ -154,6 +154,7 @@ TOPICS = {
         sitter .. cancelled, running .. late, im running, be there .. at|by|for, see you .. <day>
     """,
     "question": """
+        can go|use|wear|swim|wash|do|put|eat .. or not, or not ah|leh|lah|meh,
         ok|okay|safe|alright|fine|good on|near|around|with the|my|these lids|lid|lashes|eyes|lashline|eyelids,
         yeah or nah, yay or nay, now what, wetin i go do, wetin i go, ok lang ba, okay lang ba, pwede ba,
         antihistamine|piriton|cetirizine|claritin|benadryl|drops|ice yeah|yes|ok|okay|maybe|then, is that|this

@@ -187,6 +187,9 @@ FRAMES = {
         salido|salidos|abultado, ojo .. salido|saltado|saliendo|afuera
     """,
     "faint!": """
+        ando|voy|vengo|estoy|sigo|me desvaneciendo|desmayando|mareando|desplomando, desvaneciendo, me
+        cai|caigo|cae .. bano|suelo|piso|ducha|regadera|cocina|calle|pasillo|cama, se me va|fue|iba el
+        conocimiento|sentido,
         me voy pal|para|al el? piso|suelo, voy pal piso|suelo, se me van|va|apagan|apaga|fue|fueron las|la
         luces|luz, veo|vi lucecitas|estrellitas|estrellas, se me mueve el piso|suelo, todo .. da|me vueltas|da,
         casi me caigo|desplomo, me desplome, me cai redonda, se me doblan|doblaron las piernas, me quede ida,
@@ -203,6 +206,7 @@ FRAMES = {
         de pies a cabeza, me llene .. <roncha>, llena de <roncha> .. toda
     """,
     "pain": """
+        como un? golpecito|golpe|moreton|cardenal|morado, un 1|2|3|4|5|dos|tres|cuatro|cinco de 10|diez,
         me trae loca el dolor, me tiene loca el dolor, punzaditas, pinchacitos, como golpeado, como machucado,
         amoratad{o/a}, moretead{o/os/a}, molesta{n/} al toca{r/rlo/rlos}, molesta{n/} al parpadear, como moretead{o/os}
     """,

@@ -14,6 +14,9 @@ SCOPE = {
         no, nunca, jamas, ni me|se|los|las|lo|un|una|tantito|siquiera, ya no, no he, no han, no ha, no tengo, no hay
     """,
     "nonneg": """
+        ya no sube|abre|abren|veo|ve|ven|enfoca|respiro|alcanza|cierra,
+        ya no quise|pude|puedo|quiero|aguanto|soporto|se|me?
+        manejar|conducir|leer|ver|salir|dormir|trabajar|mas|abrir|que,
         no veas como|que|lo, no sabes como|que|lo|cuanto, no te imaginas como|que|lo|cuanto, no te puedes imaginar, no
         ayuda, parpadear no, no es que no, no vea{s/} lo, no te digo, ni te cuento, ni te digo,
         no pasa .. dia|noche|hora sin, ni un dia|noche sin, no hay dia sin, no puedo decir que no, no es que no,
@@ -53,6 +56,14 @@ SCOPE = {
         salvo cuando, salvo si
     """,
     "over": """
+        ya los? tengo|vi|veo|siento blancos|limpios|normales|bien|perfectos|secos,
+        ya amanecieron|amanecio|amaneci|estan|estaban|quedaron blancos|blanco|blanquitos|limpios|limpio|sequito|sequitos|seco|secos|normales|normal|bien|perfectos|perfecto|como
+        si|de lo mas|sanos, y luego ya, luego ya nada|no|bien, de ahi|ahi en|pa adelante
+        limpio|limpios|nada|bien|normal, de ahi en adelante, pero ahora re? bien|perfecto|todo|impecable, ahora
+        re bien, re bien todo, todo re bien, ya ..
+        desirrito|desirritaron|deshincho|deshincharon|desinflamo|desinflamaron|destapo|aclaro|aclararon|blanquearon,
+        se me desirrito, ya estan blancos|limpios, al otro dia nada|limpio|limpios|normal|bien|ya, al dia
+        siguiente nada|limpio|limpios|normal|bien|ya,
         ya estaba|estaban|esta|estan|amaneci|amanecio
         normal|normales|perfecto|perfectos|limpio|limpios|deshinchado|deshinchados, se fue|paso|quito|bajo al? solo|sola|rato|enseguida,
         despues se acabaron|acabo|quito|fue, se acabaron, se acabo, amanecieron bien|perfectos|normales|limpios,
@@ -85,6 +96,11 @@ SCOPE = {
         me funciono, hoy perfecta, hoy perfecto, hoy normal, ya cero
     """,
     "near": """
+        como|lo que me avisaste|aviso|dijiste|dijo|advirtio|advertiste, y cada dia menos,
+        apenas|queda una|un sombrita|rastro|rastrito|hilito|manchita|tono, falta un|muy|bien?
+        pelin|poquito|poco|nada para que|pa, ya practicamente|prácticamente limpio|bien|normal|blanco|nada,
+        practicamente limpio|normal|bien|nada, hoy menos que|q ayer, menos que|q ayer, cada dia un? poco? menos,
+        lo esperable, lo normal y, muy leve,
         hoy ya? casi nada, ya casi nada de, apenas se nota, queda|quedan un?
         poco|poquito|apenas,
         cada dia menos, cada dia mejor, mejor cada dia, va de salida, ya casi nada, casi nada ya, ya ni se nota,
@@ -112,6 +128,7 @@ SCOPE = {
         atras, en mi pais, de chica, de nina, con la otra, en el otro
     """,
     "notpast": """
+        ya .. una vez,
         como la vez pasada, igual que|a, como la otra vez, como el ano pasado, como la ultima vez, misma que
     """,
     "if": """
@@ -155,6 +172,10 @@ SCOPE = {
         siento, amaneci, traigo, mi cara, mi vista, mis labios, mi lengua, ando, sigo
     """,
     "proxy": """
+        usted|ustedes|tu|ud? la|lo atendio|atendiste|atendieron|atiende, la|lo atendio|atendiste|atendieron
+        usted|ustedes|tu|hoy|ayer|hace, le pusiste|puso|pusieron|hiciste|hizo|hicieron las pestanas, se las
+        puso|pusiste|pusieron|hizo|hiciste|hicieron usted|ustedes|tu|hoy|ayer|hace, estuvo con
+        usted|contigo|ustedes, fue con usted|contigo|ustedes, sus pestanas se las,
         te|le|les escribe por mi|ella, escribo por, le escribo por, te escribo por, soy la
         mama|hija|hermana|prima|amiga|madre de, soy el esposo|novio|hijo|marido de, soy su
         mama|hija|hermana|esposo|madre|marido|novio|amiga, de parte de, le escribe la|el, te escribe la|el, te

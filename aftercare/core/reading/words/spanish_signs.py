@@ -30,6 +30,7 @@ CLASSES = {
 
 SIGNS = {
     "redness": """
+        sombrita|manchita|rastrito|hilito roja|rojo|rosa|rosada|rosado|rosita,
         ojos de conejo, de conejo, colora de los ojos, colorados, coloradas, colorao, coloraos, color guinda,
         guinda,
         roj{o/a/os/as}, rojit{o/a/os/as}, rojiz{o/a/os/as}, rojisim{o/a/os/as}, enrojecid{o/a/os/as},
@@ -47,6 +48,8 @@ SIGNS = {
         <ojo> .. como vino|sangre|granate|betabel|remolacha|cereza|tinto, rojo .. como vino|sangre
     """,
     "swelling": """
+        <ojo> .. inflo|inflado|inflados|inflaron|inflamo|inflamaron, gordit{o/os} el|los|del? <ojo>, <ojo> ..
+        gordit{o/os}, se me ve|ven gordit{o/os},
         hincharse, hincharseme, hinchandose, hincharme, hinchandome, hinchandoseme, inflamarse, inflamarseme,
         inflamandose, inflamandoseme,
         amaneci de sapo, de sapo, parece empanada|sapo|pelota|globo|ciruela|uva, como empanada|ciruela|uva,
@@ -59,6 +62,13 @@ SIGNS = {
         inflad{o/a/os/as}, chinit{o/os} de lo, <ojo> gord{o/os}, como pelota{s/}, hinchazones, hinche, inflo
     """,
     "swelling!": """
+        labio|labios|boca|lengua|cara|jeta|trompa|bemba como|parece|parecen .. picado|picaron|pico ..
+        abeja|abejas|avispa|avispas|mosquitos|hormigas, boca|labio|labios|cara .. hubiera{n/} picado, picado ..
+        abejas|avispas .. labio|labios|boca|cara, labio|lengua .. me? toca .. nariz|barbilla|menton, lengua ..
+        no .. entra|cabe|cierra .. boca, no me entra|cabe en la boca, lengua .. hizo|puso|volvio
+        enorme|gigante|gorda|grande|doble, labio|labios|boca|cara|lengua como
+        morcilla|morcillas|chorizo|chorizos|salchicha|salchichas|almohada|almohadas|flotador|flotadores|neumatico|globo|globos|pan|panes|llanta|llantas|butifarra,
+        labios .. se me? inflaron|hincharon,
         <ojo> .. botado, botado para|pa fuera|afuera, saliendo para|pa fuera|afuera, mas salido que, <ojo> .. salido para|pa fuera, labios .. pato, <cara> .. <hinch>, <cara> .. enorme|gigante|deforme|gorda|gordos, cara .. irreconocible, no
         me reconozco, <hinch> .. <cara>, angioedema, <ojo> .. saltado{s/}, se me salta{n/} .. <ojo>, se me sale{n/} .. <ojo>, <ojo> .. salido{s/}, toda la cara ..
         deform{e/ada}, <cara> .. como globo|pelota, <cara> .. deformad{o/a/os/as}, cara .. monstruo, <cara> .. el
@@ -69,6 +79,9 @@ SIGNS = {
         los labios|la lengua|la boca|la cara, se me durmio|duerme .. cara
     """,
     "itching": """
+        picazon|comezon|picor|rasquina molesta|molesto|incomoda|horrible|terrible en .. <ojo>, me pica
+        hasta|todo|toda,
+        cosquillit{a/as/ita/itas} en|muy|leve|ahi|por|todavia|tantit{o}, una cosquillita, cosquillita,
         picarme, picandome, rascarme, rascandome, rascarmelos, rascandomelos,
         pique{n/},
         picar, de picar, rasca, rascas, me rasco, comezoncit{a}, picazoncit{a}, picor{cito/}, picazon, picason,
@@ -78,6 +91,7 @@ SIGNS = {
         hormigueo en .. <ojo>, cosquilleo, cosquillas
     """,
     "burning": """
+        fueguit{o/os} en|dentro|por, me escose{n/},  <ojo> .. escose{n/}, candelita, candela en|por el|los,
         aji en|parpados, como si tuviera aji|chile|limon|jabon|arena caliente, me puse aji|chile|limon|picante,
         pica|arde como chile, aji en los parpados|ojos, picante en los ojos,
         arderme, ardiendome, quemarme, quemandome, escocerme, escociendome, escocerse,
@@ -98,6 +112,9 @@ SIGNS = {
         molesta .. <ojo>, hincon{es/}, adolorido, dolida
     """,
     "pain!": """
+        mirar|girar|mover .. suplicio|tortura|martirio|infierno|tormento|agonia, suplicio|tortura|martirio
+        mirar|mover|girar, cada que|vez giro|muevo|volteo|miro .. duele{n/}|punzada|dolor,
+        cuchill{o/os/ada}|punal|puñal|daga|taladro|clavo .. dentro|adentro|clavad{o/a} .. <ojo>, duele|dolor .. del uno|1 al diez|10, del uno|1 al diez|10 .. duele|dolor, un dolor de parto, peor que parir,
         al mirar para|pa los lados me duele, cuando muevo el <ojo>, mirar para|pa .. lados|lado .. duele, duele .. no puedo dormir, dolor .. no duermo|dormi, me duele tanto que, duele tanto, duele un monton, duele
         un monton que, duele demasiado, dolor .. demasiado, dolor .. inmenso, dolor .. extremo, duele muchisimo,
         duelen muchisimo, duele feisimo, duele bien feo, duele horriblemente, dolor .. gritar, dolor .. ..
@@ -116,6 +133,9 @@ SIGNS = {
         punzada|dolor|duele|tiron|calambre|clava
     """,
     "watering": """
+        no para{n/} de chorrear|gotear|escurrir|lagrimear, lloraban, lloraba,
+        mejilla{s/}|almohada|cachete{s/}|cuello|blusa|manga empapada{s/}|mojada{s/}, <ojo> .. chorrea|gotea|escurre
+        agua|solo|todo, chorrea agua,
         llave que gotea, ojo .. gotea|goteando|llave|canilla|grifo, canilla, es una canilla|llave, se me va en
         agua, chorreando agua,
         llorarme, lagrimearme, llorandome, lagrimeandome, chorreandome,
@@ -136,6 +156,7 @@ SIGNS = {
         lagaa
     """,
     "rash": """
+        pelando la|mi pielcita|piel, pielcit{a} .. pela|pelando|cae|cayendo, se me pela|pelan,
         se me pelo, piel .. pelo|pelando|pelada|cayendo, me pelo, se pelo, sarpullido, salpullido, erupcion,
         erupciones, granit{o/os}, grano, granos, bolitas, ampolla{s/}, ampollit{as}, descama{n/}, descamando,
         descamad{o/a/os/as}, descamacion, despelleja{n/}, despellejando, pelando, se me pela{n/}, se pela{n/},
@@ -164,6 +185,7 @@ SIGNS = {
         rasposit{o/os}, aspero{s/}, como lija, carraspera en
     """,
     "poking": """
+        puntit{a}|punta clavada|enterrada|encajada, siento una? puntit{a},
         espinita, me estuviera picando por dentro, picando por dentro, pica por dentro, piedrita, pelito me pica, un
         pelo me pica, pincha{n/}, pinchan, pinchazo{s/}, pinchando, pinchaba, se me clava{n/}, clavad{o/a/os/as},
         clava{n/}, clavando, me pica una pestana, pica una|un pestana|pelo|pelito, espina, pestana .. me pica,
@@ -174,6 +196,11 @@ SIGNS = {
         enterrad{a/as/o}, me entierra, me pincho, pellizca{n/}
     """,
     "vision!": """
+        miro|mirando dos de todo|cada, dos de todo, veo|miro doble|dobles, a oscuras del|de
+        ojo|un, ojo .. a oscuras, como si ..
+        apagado|apagaran|apagaron .. foco|luz|bombilla, cortina|telon|persiana|velo|manto|sombra gris|negra|negro|oscura|oscuro .. mirada|vista, bajara{n/}|cayera|subiera ..
+        cortina|telon|persiana, relampaguit{os}|chispit{as}|rayit{os}|destellit{os}|lucecit{as}|flashecit{os} ..
+        ojo|orilla|lado|esquina|borde,
         veo .. humo|niebla|neblina|nube|nubes|nublado|borroso|empanado .. no se quita, veo como con humo, con humo,
         vista .. humo, como humo, veo .. doble|negro|oscuro|luces|manchas|destellos|sombras|halos, vista ..
         doble|oscura, se me nublo toda, vista .. perdid{a/o}, no se ve nada, ojo .. no ve, veo .. por la mitad,
@@ -193,6 +220,9 @@ SIGNS = {
         mala, nublazon
     """,
     "breathing!": """
+        bola|nudo|piedra|pelota|tapon|algo en|atorado|atorada la|mi garganta|gaznate, no me baja|pasa|entra ni
+        .. agua|saliva|comida, no .. coger|agarrar|tomar|jalar aire, no puedo coger|agarrar|tomar|jalar aire,
+        sin poder respirar|tragar,
         asfixio, me asfixio, no me llega aire, falta respiracion, respirar .. dificil|mal|feo, tragar .. dificil,
         trago mal, no trago, garganta .. hinchada|inflamada|cierre, lengua .. rara|gorda|grande|pesada, labios ..
         adormecid{os}, cosquilleo .. lengua|labios, lengua .. cosquilleo, hormigueo .. lengua|labios|boca, ahogo,
@@ -218,6 +248,7 @@ SIGNS = {
     """,
     "in_eye": "en|al|dentro el|los|mi|mis|del <ojo>, al <ojo>",
     "glue_in_eye!": """
+        acetona|pegamento|removedor|adhesivo|pegante|goma|primer .. me cayo|entro|salpico|escurrio|metio adentro|dentro, me cayo|entro adentro .. quema|arde|pica|duele, me cayo adentro,
         cayo pegante, pegante .. <ojo>, me cayo .. <ojo>, me entro .. .. <ojo>, liquido .. <ojo>, me
         salpic{o/aron}, cayo .. <goma> .. <ojo>, cayo <goma>, me cayo .. <goma>, <goma> .. en|dentro|adentro|al
         .. <ojo>, entro .. <goma>, me entro .. <goma>, metio .. <goma>, se metio .. <goma>, <goma> .. me entro,
@@ -227,6 +258,7 @@ SIGNS = {
         <goma> al? <ojo>, se me fue <goma>
     """,
     "sealed_eye!": """
+        sin poder abrir|despegar|separar .. <ojo>, sin poderlo|poderlos abrir, no he podido abrir .. <ojo>,
         no puedo ni abrirlos|abrirlo|abrirme, ni abrirlos, no puedo .. abrirlos|abrirlo, no hay forma de
         abrirlo|abrirlos|abrir, no despega{n/}, no se despega{n/}, parpados .. pegados, imposible abrirlo|abrirlos,
         pestanas de arriba .. abajo, no puedo abrir .. .. <ojo>, lo siento pegado, los siento pegados, cerrado
@@ -238,6 +270,9 @@ SIGNS = {
         parpados|ojos, despegar .. <ojo>|parpados, no puedo despegar, cuesta abrir .. <ojo>, imposible abrir
     """,
     "swollen_shut!": """
+        inflo|infla|hincho|hincha|inflado|hinchado tanto que .. no|ni abre|abro|puedo|veo, <ojo> ..
+        inflo|hincho|inflaron|hincharon .. ya? no|ni .. abre|abro|abren, tan hinchad{o/os}|inflad{o/os} que ..
+        no|ni .. abre|abro|abren|puedo,
         cerraron .. <ojo> .. <hinch>, cerraron .. <ojo>, se me cerro .. <ojo>, se me cerraron, cerro .. <ojo>,
         <hinch> .. no puedo abrir, <hinch> .. no abre, <hinch> .. cerrad{o/os}, cerrad{o/os} .. <hinch>, <hinch> ..
         no lo abro, <hinch> .. no se abre, cerro de lo hinchado, cerrado por la hinchazon
@@ -250,6 +285,9 @@ SIGNS = {
         el cuerpo, me pica todo el cuerpo, enroncha{da/do/}, habones .. todo|cuerpo
     """,
     "faint!": """
+        me dio la palida|un yeyo|yeyo|el yeyo|sirimba|una sirimba|chungo|jamacuco|telele|bajon, me tuvieron
+        que|q levantar|recoger|sostener|agarrar|cargar, levantar|levantaron|recogieron del|de suelo|piso, me
+        voy|fui|iba al|pal|para piso|suelo, se me fue|va|iba el? mundo, casi me voy al|pal|de piso|suelo|boca,
         me maree .. cai, me cai redonda|redondo, desmayar, me siento desmayar, voy a caer, me caigo, casi me caigo, me falla{n/} .. piernas, piernas flojas,
         sudando frio, palida y, veo estrellitas, se me va la cabeza, me va la cabeza, cabeza .. vueltas,
         desmay{o/e/a/ada/ado/ando/aba/arme}, me desmaye, desmayarme, casi me desmayo, mareos, mareo,

@@ -7,6 +7,20 @@ from __future__ import annotations
 
 TOPICS = {
     "figure": """
+        veo dos|tres|2|3 de menos|mas, llevo .. sin abrir el|la|los|mi|tu
+        insta|instagram|mensaje|correo|whatsapp|cel|app|link, cayo el pegamento al|en
+        piso|suelo|pelo|mesa|ropa|blusa|camisa, a oscuras con|por|en el|la|mi apagon|casa|cuarto|sala, apago la
+        luz en|de la? casa, se fue la luz,
+        te quemas en|con|al|bajo|por, como cuando te quemas,
+        casi me|se desmayo|desmaya|caigo|muero|infarto|da .. cuando|al me?
+        vi|vio|vieron|ver|verme|vernos|precio|espejo, me desmayo de lo?
+        lind{as/os/a}|bonit{as}|hermos{as}|divin{as}|amor|emocion, que dolor de
+        belleza|hermosura|lindura|guapa|cuerpo, se me cae|caia|caen la baba, la baba con|por|de, babeando, estan
+        que arden esas|las|estas|mis pestanas|miradas|fotos, estan que arden .. mama|reina|nena|amiga, que arden
+        esas|estas, mensajes|mensajitos|recordatorios|textos .. me? irritan|cansan|duelen|enferman|pican, no
+        paso nada raro|malo|grave|nuevo|mas, no me? paso nada, me ardio fue? el bolsillo, ardio fue el bolsillo,
+        vista cansada la de|del, me arde la cara de, rizar|rizarlas con enchinador, enchinador, se me sale|salia
+        el corazon, romper corazones, por poco se va de espaldas|culo, se fue|va de espaldas|nalgas,
         duele|duelen los|las? cachetes|mejillas|cara|boca de tanto? sonreir|reir|reirme, de lagrimas el
         precio|costo, precio|costo|cuenta .. llorar|lagrimas|dolio|duele|infarto, me dolio la cartera|el
         bolsillo|pagar,
@@ -76,6 +90,12 @@ TOPICS = {
         bolsillo|codo|alma
     """,
     "fine": """
+        quede|ando|estoy ciega de amor, se me cae la baba, que dolor de belleza, me dejaste|dejo|dejaron
+        matadora|de infarto|reina|diva|divina|espectacular|de revista|como|bella|bellisima, romper corazones,
+        son un vicio, no puedo parar|dejar de mirarme|verme|verlas|mirarlas|tomarme, se me sale el corazon,
+        estoy chocha|enamorada|en las nubes, duermo como un? bebe|angel|tronco|lirón|liron, se va|fue de
+        espaldas .. vio|verme, arde la cara de tanto, de tanto piropo|halago|cumplido, casi me|se
+        desmayo|desmaya .. vi|vio|verme,
         que bueno que|yo voy|vengo contigo, bueno que voy contigo, menos mal que, las mias estan|quedaron
         impecables|perfectas|divinas|intactas, impecable{s},
         valio cada|la, valieron cada|la,
@@ -149,6 +169,11 @@ TOPICS = {
         todo bien
     """,
     "retention": """
+        se me vino|vinieron un|el|los|unos|varios|medio|entero|una abanico|abanicos|racimo|mechon|tira|fila, en
+        el algodon|la almohada|el lavabo|la toalla|el cepillo, se me
+        enredaron|enredan|enroscan|doblaron|torcieron|chuecaron, como alambre{s/}, solo|nomas|apenas me?
+        sobreviven|quedan|sobreviv{en/ieron}|resisten, bailaban|bailan|andan|andaban|quedaron suelt{as}, ya
+        bailaban, no duran, no me duran, no duraron, me duraron nada|poco|dos|tres,
         hueco enorme|grande|tremendo, hueco en, se viro, se me viro, se doblo, se me doblo, se chueco, enderece,
         endereza, ralit{as/a/os},
         se me empezaron a caer, se me empiezan a caer, empezaron a caer{se/}, se me cayeron, hueco en, huecos en, tengo
@@ -168,6 +193,10 @@ TOPICS = {
         tumbaron, arranque, arrancado, se desprend{en/ieron/io}, desprendiendo, abiertas, enredad{as/a}, mudando
     """,
     "booking": """
+        la|lo|las pasamos|movemos|corremos|cambiamos pal|para|al|a,
+        reservadme|reservame|resérvame|apartame|apuntadme|apuntame|anotame|agendame|ponedme|guardame, pal|para
+        otro|el otro|proximo mes|dia|semana, no voy a ir siempre, siempre no voy|puedo|ire, necesito|quiero
+        que|q me? las|me quiten|retiren|saquen, que me las quiten, tienes|tenes|tiene|hay hueco|huequito|huecos,
         llego a las|tipo|como, llego en, llego tarde, llego un poco, voy tarde, voy retrasada, voy con retraso, pasame
         al|para|a, me pasas al|para, mejor pasame|el|para, me cambias, me mueves, muevela|mueveme al|para|a,
         cambiame|cambiala al|para|a, no alcanzo a llegar, no voy a poder, no podre ir|llegar|asistir, no puedo
@@ -202,6 +231,9 @@ TOPICS = {
         hora, cambio de hora, te caigo el|a, casi llego, ya casi llego, voy saliendo, me urge
     """,
     "question": """
+        venden|vendes|vende|tienen|manejan el|la|los|las|un|una|de?
+        cepillo|cepillito|shampoo|champu|espuma|producto|productos|limpiador, cada cuanto|cuánto
+        toca|hay|se|me|debo|retoque|retocar|vengo|voy, cuanto deben|deberian|debe|duran aguantar|durar,
         que pasa, las dana|danan, le hace dano, cuanto sale|cuesta|vale|cobras|cobran|seria, me alcanza, quiere
         saber|preguntar si|cuanto|cuando,
         tienes|teneis|tienen|tiene|hay uno|una|otro|otra? distinto|distinta|diferente|alternativa, decime si|que, dime
@@ -229,6 +261,13 @@ TOPICS = {
         sera que, sera alergia
     """,
     "complaint": """
+        nadie me|nos atendio|contesto|respondio|hace,
+        ardio .. el? bolsillo, que precio tan|mas salado|caro|alto, que manera de atender|tratar|trabajar, que
+        barbaridad de, nadie me|nos atiende|contesta|responde|ayuda, no hizo|hicieron|haces|hacen caso, la
+        verdad pesimo|pesima|fatal|mal|horrible, pesimo|pesima servicio|trabajo|atencion|experiencia, parezco
+        drag|payaso|travesti|tarantula|payasa|vaca, pedi .. y? sali con|asi, quiero hablar con
+        la|el duena|dueno|encargada|gerente|jefa, me las amontono|amontonaste|amontonaron|encimo|encimaron, sin
+        orden, ojo de la cara .. no dur{an/aron/o}, sali con cuatro|4|tres|3|dos pelos, mensajes .. me? irritan,
         bien|muy|super sangron{a/}, sangrona, mala cara|gana|onda, de mala gana,
         cobrado|cobraste|cobraron|costado un ojo, ni se notan, parecen de plastico|mentira|muneca, un ojo de la cara ..
         y ni|parecen|duran|no,
@@ -333,6 +372,10 @@ TOPICS = {
         activ{en/ar/ame} .. mensajes|recordatorios, mandenme de nuevo, vuelvan a mandar{me/}
     """,
     "wrong_person": """
+        esto|aqui|este es|somos un|una|el|la
+        taller|oficina|ferreteria|restaurante|consultorio|tienda|farmacia|negocio|carniceria|empresa|panaderia|colegio,
+        equivocado|equivocada bro|amigo|hermano|compa|wey|mano|jefe, de donde sacaron|saco|sacaste mi|este, yo
+        jamas|nunca he ido|fui|pise|estado,
         no soy soy su|el|la tio|tia|hermano|hermana|mama|papa|marido|esposo|hijo|hija|primo, ya no es de ella|el|esa,
         numero ya no es, este numero|telefono|celular|movil ya no, yo no soy, se equivoca, se equivoca usted, se ha
         equivocado, te has equivocado, se han equivocado, os habeis equivocado,

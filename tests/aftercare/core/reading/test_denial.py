@@ -102,3 +102,21 @@ def test_a_denial_that_is_taken_back_or_ended_is_none(text: str, told: list[str]
 
     assert sorted(found.signs) == told
     assert found.urgency is reading.Urgency.SAME_DAY
+
+
+@pytest.mark.parametrize(
+    ("text", "told", "denied"),
+    [
+        ("pican, arder no arden", ["itching"], ["burning"]),
+        ("me duelen, colorados no se ven", ["pain"], ["redness"]),
+        ("párpados rojos, hinchazón ninguna", ["redness"], ["swelling"]),
+        ("tengo el ojo rosado, nada borroso", ["redness"], ["vision"]),
+        ("picarme? para nada", [], ["itching"]),
+        ("left lid itches, can't see any bumps", ["itching"], ["rash"]),
+        ("sore and streamy, itch isn't part of it", ["pain", "watering"], ["itching"]),
+    ],
+)
+def test_a_denial_behind_the_sign(text: str, told: list[str], denied: list[str]) -> None:
+    found = reading.read(text)
+
+    assert ([str(sign) for sign in found.signs], [str(sign) for sign in found.negated]) == (told, denied)

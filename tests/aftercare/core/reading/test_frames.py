@@ -97,3 +97,18 @@ def test_lips_and_eyes_that_swell_together_are_of_the_face() -> None:
 
 def test_without_may_be_written_with_a_stroke() -> None:
     assert read("three days in w/o redness or itching").signs == ()
+
+
+@pytest.mark.parametrize(
+    ("text", "signs"),
+    [
+        ("the lid is coming up in spots", (Sign.RASH,)),
+        ("I can feel bristles on both lids whenever I shut them", (Sign.POKING,)),
+        ("haze over things till I flutter my eyes, then it's sharp", (Sign.VISION,)),
+        ("Left's a bit teary, no sting. Best lashes ever!", (Sign.WATERING,)),
+    ],
+)
+def test_signs_of_today_that_look_like_more_or_less(text: str, signs: tuple[Sign, ...]) -> None:
+    found = read(text)
+
+    assert (found.urgency, found.signs) == (Urgency.SAME_DAY, signs)

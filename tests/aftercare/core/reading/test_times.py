@@ -75,3 +75,17 @@ def test_no_longer_is_a_denial_of_what_was() -> None:
 def test_blur_that_clears_on_blinking_is_no_emergency() -> None:
     assert read("a bit blurry but it clears when i blink").urgency is Urgency.SAME_DAY
     assert read("blurry and blinking does nothing").urgency is Urgency.EMERGENCY
+
+
+@pytest.mark.parametrize(
+    ("text", "urgency"),
+    [
+        ("eyes itchy and pink again, was fine all weekend", Urgency.SAME_DAY),
+        ("tad tender which you told me to expect, and its easing off every day", Urgency.WATCH),
+        ("the soreness is past, but nobody rang me back", Urgency.WATCH),
+        ("only a bit itchy and it's easing, can I wear mascara again?", Urgency.WATCH),
+        ("the sting is there and it's gone gooey", Urgency.SAME_DAY),
+    ],
+)
+def test_what_is_back_and_what_is_nearly_over(text: str, urgency: Urgency) -> None:
+    assert read(text).urgency is urgency

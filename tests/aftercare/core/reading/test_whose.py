@@ -2,7 +2,7 @@ from __future__ import annotations
 
 import pytest
 
-from aftercare.core.reading import Urgency, read
+from aftercare.core.reading import Sign, Urgency, read
 
 
 @pytest.mark.parametrize(
@@ -85,3 +85,32 @@ def test_her_own_sign_is_current(text: str) -> None:
 )
 def test_somebody_whom_she_was_with_does_not_take_her_sign_from_her(text: str, urgency: Urgency) -> None:
     assert read(text).urgency is urgency
+
+
+@pytest.mark.parametrize(
+    ("text", "signs"),
+    [
+        ("shaking like a wet dog, temp is 38.7, eyelids are up like sausages", (Sign.SWELLING,)),
+        ("eyes red as tomatoes and if i go outside the sun hurts them", (Sign.REDNESS, Sign.LIGHT)),
+        ("hubby here on her phone, she cant get her breath", (Sign.BREATHING,)),
+        ("my daughter can't part her lids, she's the one you lashed on Friday", (Sign.SEALED_EYE,)),
+        ("mi hija no puede abrir los ojos, usted la atendió ayer", (Sign.SEALED_EYE,)),
+        ("she was in your chair this morning and has hives head to foot", (Sign.HIVES,)),
+    ],
+)
+def test_a_client_in_danger_whoever_writes_and_whatever_it_is_like(text: str, signs: tuple[Sign, ...]) -> None:
+    found = read(text)
+
+    assert (found.urgency, found.signs) == (Urgency.EMERGENCY, signs)
+
+
+def test_light_that_is_only_feared_is_not_there_yet() -> None:
+    found = read("if they go red or light hurts I will call you")
+
+    assert (found.urgency, found.signs) == (Urgency.NONE, ())
+
+
+def test_her_own_eyes_beside_those_of_somebody_at_another_salon() -> None:
+    found = read("my mate got glue in her eye at some other salon, mine are just itchy")
+
+    assert (found.urgency, found.signs) == (Urgency.SAME_DAY, (Sign.ITCHING,))

@@ -1,0 +1,33 @@
+"""What the end of a sign that somebody tells of can be the end of."""
+
+from __future__ import annotations
+
+from aftercare.core.reading import blinking
+from aftercare.core.reading.page import Page
+from aftercare.core.reading.phrases import Mark
+from aftercare.core.reading.tokens import listed
+
+_OPENED = listed("sign:sealed_eye! sign:swollen_shut!")
+_OPENING = listed("opened abrir abre abrio")
+_OF_COLOUR = listed("sign:redness sign:redness! sign:irritated sign:blood")
+_WHITE = listed("white whiter blanco blancos blanquitos")
+
+
+def may_end(page: Page, mark: Mark, sign: Mark) -> bool:
+    """Say whether the words at ``mark`` can tell of the end of ``sign``."""
+    words = {token.word for token in page.tokens[mark.start : mark.end]}
+    if words & _OPENING and sign.name not in _OPENED:
+        return False  # it opened again: that ends the sticking, not what stuck
+    if words & _WHITE and sign.name not in _OF_COLOUR:
+        return False  # "light hurts, sclera white as snow": white is the end of red alone
+    if sign.name.startswith("sign:vision") and ("back" in words or blinking.is_by_blinking(page, mark)):
+        return False  # her sight hasn't come back; "blurry, clears when I blink" is not over
+    return not (sign.name.endswith("!") and _is_said_by_others(page, mark))
+
+
+def _is_said_by_others(page: Page, mark: Mark) -> bool:
+    """She told me it was fine."""
+    return any(
+        0 <= mark.start - other.end <= 4 and page.sentence[other.start] == page.sentence[mark.start]
+        for other in page.named("scope:report")
+    )
