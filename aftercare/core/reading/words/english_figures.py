@@ -150,6 +150,49 @@ FIGURES = {
         brought .. tears, brings .. tears, tears in my eyes when, tears laughing, bawled at, cry every time i
         look, bored to tears, im crying these|they|at|because|cuz, weeping with joy, weep with joy, weeping with
         happiness, cry at the wedding, crying at .. wedding, cried at .. wedding, crying at the, cried at the,
+        jaw|jaws|chin .. deck|floor|ground, gasp|gasped each|every time, gasp .. mirror|reflection,
+        tone|comment|comments|words|remark|remarks|attitude|feedback stung|stings, stung .. more than it, sore at|with
+        you|ye|yous|them|him|her, sore loser|point|subject|winner|topic, every .. light is|was red, light|lights
+        are|were|is all|on? red, on red, the red line|team|arrows|sox|cross|ones, red and|or
+        black|blue|brown|white|pink|green, black|blue|brown|white|pink|green and|or red, red letter, red
+        cardi|cardigan|jumper|sweater|scarf|hat|jacket|mug|umbrella|van|bus|brolly|purse|beanie|gloves|chair|sofa|blanket|towel|lamp|sign|pen|folder|card|box|packet|bottle|brush|tape|mat|robe|phone|case|velvet,
+        the red eye friday|saturday|sunday|monday|tuesday|wednesday|thursday|tonight|tomorrow|home|back|out|over|from|to,
+        taking|catching|getting|got|on|off|booked the|a red eye, went|go|gone|going|turned|turn|am|was|im
+        beetroot|scarlet|crimson|red|puce|tomato|pink when|because|cause|at|after ..
+        said|told|complimented|asked|winked|called|smiled|noticed|looked|stared, pink|red|white|grey|blue fluffy,
+        fluffy pink|red|white, pink
+        blanket|towel|chair|robe|sofa|walls|wall|neon|door|box|packet|mug|bottle|jumper|coat|scarf|cushion|cardi|top|bow|throw|rug|case|pouch|sign|lamp|cleanser|foam|tape|set|fans,
+        swell see|sounds|thats|that|idea|cheers|thanks, surf|ocean|sea|massive|big|huge|good|decent|heavy swell
+        at|on|off|coming|today|tomorrow|in the?, swell at|off bondi|the|manly|beach, puffy
+        white|black|pink|blue|red|green|grey|cream|yellow?
+        jacket|coat|vest|gilet|anorak|parka|taco|tacos|sleeve|sleeves|paint|stickers|crisps|cheetos|clouds|cloud|bread,
+        seven|7 year itch, lid|lids of|on|from|for your|the|my|her|a ..
+        lunchbox|box|jar|pot|tupperware|cleanser|bottle|bin|pan|saucepan|tub|container|kettle|tin|flask|cup|tea|coffee,
+        keep|keeping|kept|put a|the lid on, london eye, eye to eye, eye test|tests|exam|appointment, eye for
+        detail|colour|color, public eye, private eye, mind|minds eye, an|a|real|bit|total eyesore, eyesore, eye of
+        a|the needle|storm|hurricane|cyclone|tornado|beholder|typhoon, cyclones|storms|hurricanes|tornados|typhoons
+        eye, my eyes are up here, goldfish .. eyes, blind to my|his|her|your|their|the|all, blind
+        guess|faith|panic|luck|drunk|optimism|taste|test|audition, blind eye to, turn|turned|turning a blind,
+        gave|give|gives|giving|got my|the|his|her
+        mother|mum|mom|nan|gran|sister|boss|husband|boyfriend|friend|mate|dad|neighbour|neighbor|hubby .. double
+        vision, cant|couldnt|dont walk|go|get|drive past|by a|any|the|my .. mirror|window|reflection|shop|shopfront,
+        only|one|sole|main|first thing|bit|part|place
+        inflamed|swollen|burning|sore|red|puffy|itchy|swelling|stinging|hurting|aching|bleeding|watering|swelled|bruised|irritated
+        .. is|was ..
+        ego|pride|head|wallet|self|heart|purse|bank|confidence|feelings|jealousy|feet|fringe|arms|back|schedule,
+        pic|photo|picture|video|reel|post|story|selfie of|with|about ..
+        swollen|red|puffy|bloodshot|weepy|infected|blistered .. in|on
+        your|the|ur|insta|instagram|story|tiktok|facebook, red|sore|swollen|puffy|bloodshot eyes ..
+        belong|belonging|belongs, ceiling|roof|pipe|tap|wall|walls|gutter|radiator|boiler|fridge|freezer is?
+        weeping|leaking|streaming|watering|dripping|crying, weeping willow|ceiling|roof|pipe|wall|angel,
+        hands|fingers|palms|feet|heels|towel|towels|couch|bed .. like sandpaper|gravel|ice, chlorine
+        yay|yes|ok|okay|bad|safe|or|allowed|is|at|this|on, vaseline on|in|round|around
+        if|maybe|or|overnight|tonight|first|them|it|there, put|use|apply|rub|dab|try|slap|smear|need|some
+        vaseline|aquaphor|aloe on|in|round|around|over, with|because|despite|given of? my
+        eczema|hayfever|rosacea|psoriasis|allergies|sensitive, burning to know|see|tell|ask|find|show,
+        dust|nut|peanut|cat|dog|pollen|gluten|dairy|penicillin allergic, allergic to
+        everything|work|mornings|mondays|exercise|cheap|effort|small|bad|housework|gluten|cats|dogs|nuts, burned|burnt
+        my? the? toast|dinner|tea|rice, eyes were|are on fire that night|everyone,
         cried all through, cried through, sobbed at|through, ugly cried, sore from laughing|smiling|the
         gym|gym|workout|leg|running|training|yoga|pilates|lifting, sore from .. laughing|gym|workout, cheeks
         hurt .. smiling, face hurts .. smiling|laughing, hurts .. from smiling|laughing, sore loser, sore point,

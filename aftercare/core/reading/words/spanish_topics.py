@@ -39,6 +39,13 @@ TOPICS = {
         emocion, lloro .. boda, llore .. boda, llore a mares, llorando ..
         emocion|boda|pelicula|novela|alegria|felicidad, duele pagar, me dolio pagar, dolio el precio, dolio ..
         precio, dolio .. cartera, me duele el bolsillo|codo, me duele la cartera|cara, duele la cara de,
+        dolio|duele|dolieron|duelen mas|menos? la|el? cuenta|precio|factura|pagar|ticket, lo unico
+        hinchado|rojo|inflamado|irritado|adolorido .. ego|orgullo|cartera|bolsillo|corazon|cabeza, unico que|q me?
+        arde|duele|pica|lloro|llora .. ego|orgullo|cartera|bolsillo|corazon|envidia, un|el|mi|una? ojo|lado mas
+        cargado|tupido|lleno|poblado|largo|denso que el|la? otro|otra, semaforo|semaforos en rojo, en rojo,
+        mantita|manta|cobija|toalla|silla|bata|pared|paredes|luz|caja|libreta|agenda rosa|roja|rojo|rosas,
+        despegan|caen|sueltan|danan|arruinan|estropean|mojan con|las|por|si? .. lagrimas|llorar|llanto|llorando|lloro,
+        agujetas, ojo clinico, ojo que, a ojo, de ojo,
         duele{n/} de lo|tan bonit{a/as}, duele verte, dolor de codo, duele lo bonit{a/as}, duele ..
         bolsillo|cartera, dolor de bolsillo, dolor de cabeza conseguir|agendar|el, dolor en el bolsillo, quitan
         el aliento, quita el aliento, me quitaron el aliento, me quedo sin aliento, sin aliento, de quitar el
