@@ -63,9 +63,10 @@ _RELATIVES = listed("""
 _CHILDREN = listed("daughter girl lass child niece hija nina hijita sobrina chamaca nieta granddaughter peque")
 _WITH_YOU = {(word, you) for word in ("with", "by") for you in ("you", "ye", "yous", "u", "yall", "yas")}
 _WITH_YOU |= {(your, place) for your in ("your", "ur") for place in ("place", "salon", "studio", "parlour", "shop")}
-_DONE = listed(
-    "lift lashes lash appointment set fill extensions pestanas cita pusieron pusiste hicieron hiciste done visit"
-)
+_DONE = listed("""
+    lift lashes lash appointment set fill extensions done visit pestanas cita
+    pusieron pusiste puso hizo hicieron hiciste
+""")
 _OPENING = 9  # tokens within which somebody who writes for a client says who she is
 
 

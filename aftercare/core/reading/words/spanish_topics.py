@@ -300,6 +300,8 @@ TOPICS = {
         mas recordatorios, no mas mensajitos, ya no mas mensajitos, no me busquen, no me sigan, ya no me
         text{een/ees}, me pueden dejar de, puedes dejar de, pueden dejar de, podrian dejar de, no autorizo, no
         doy permiso, olvid{en/a/ense/ate} .. numero, dame de baja, darme de baja, denme de baja, deme de baja,
+        mejor ya? no me escribes|escriban|mandes|mandas|manden|envies|envias, ya no me escribes|mandas|envias, que ya
+        no me escribas|mandes|escriban|manden, podemos dejar los mensajes, sin tanto mensaje, ya no mas mensajes,
         den de baja, dar de baja, me doy de baja, baja por favor, date de baja, no me escrib{an/as/a/ais} mas,
         ya no me escrib{an/as/a}, no me escrib{an/as/a}, no me mand{en/es/e}, no me mand{en/es/e} mas, ya no me
         mand{en/es/e}, ya no mand{en/es/e}, no mand{en/es/e} mas, no me env{ien/ies/ie}, no me env{ien/ies/ie}
@@ -329,6 +331,11 @@ TOPICS = {
         manden foto, deja de picar|arder|doler|llorar, paren de picar|arder|llorar,
         no me dej{es/en/e/eis} de mandar|enviar|escribir|avisar|recordar, no dej{es/en/e/eis} de
         mandar|enviar|escribir|avisar|recordar{me/}|avisarme|mandarme|enviarme|escribirme,
+        me di|dieron|puse|dimos de baja sin|por querer|error|accidente|equivocacion, di de baja sin|por,
+        quitame|quitenme|sacame|borrame|bajame de la|tu agenda|cita|turno, par{e/o/amos} de
+        usar|comer|fumar|ir|ponerme|tocar|tocarme|tocarlas|rascar|rascarme|frotar|frotarme|llorar|correr|trabajar|dormir|quitar|quitarme|echar|echarme|lavar,
+        no dejes|dejen|pares|paren de mandar{me/}|escribir{me/}|avisar{me/}|enviar{me/}|recordar{me/}, no paro|dejo
+        de,
         no me escrib{as/an/a} hasta, no me mand{es/en/e} hasta, no me llam{es/en/e} hasta, no me escrib{as/an/a} ahora,
         para el, para la, no me baja, la hinchazon baja, de baja calidad, baja de, mas baja, de baja por maternidad,
         de baja laboral, estoy de baja, tan temprano, de madrugada, tan tarde, antes de las, despues de las
@@ -337,6 +344,11 @@ TOPICS = {
         reanud{en/ar/ame/a} .. mensajes|recordatorios|textos, otra vez los mensajes|recordatorios, de nuevo los
         mensajes|recordatorios, lo cancele sin querer, los pare sin querer, me di de baja sin querer, fue sin querer,
         volver a recibir, quiero recibir .. mensajes, suscribirme, suscribeme, volver a suscribir{me/},
+        vuelvan|vuelve|volver|vuelvas a
+        avisarme|mandarme|escribirme|recordarme|meterme|incluirme|apuntarme|suscribirme|enviarme, me
+        vuelves|vuelven|puedes|pueden|podrias|volver a? meter|incluir|apuntar|anadir|agregar|activar|suscribir
+        en|a|los? la|los|el avisos|lista|mensajes|recordatorios, quiero volver a recibir|estar, me di de baja sin|por
+        querer|error|accidente|equivocacion, activame|actívame otra|de vez|nuevo,
         activ{en/ar/ame} .. mensajes|recordatorios, mandenme de nuevo, vuelvan a mandar{me/}
     """,
     "wrong_person": """
@@ -349,6 +361,9 @@ TOPICS = {
         que|quien, no conozco a, aqui no es, no fui yo, mal numero, no es aqui, numero equivocado, numero
         incorrecto, equivocad{o/a} de numero, numero equibocado, persona equivocada, se equivoc{o/aron} de, se
         equivoco, se equivocaron, te equivocaste, esta equivocad{a/o}, estas equivocad{a/o}, esta mal el numero,
+        busca|buscaba|buscas|buscan|buscaban a otra persona|chica|senora|mujer, a otra persona, soy
+        hombre|senor|varon|el taxista|plomero|electricista, se equivoco|equivocaron|equivocaste de
+        numero|persona|contacto, numero equivocado,
         quien es, quien eres, quien sos, quien habla, quien escribe, no la conozco, no lo conozco, no los conozco,
         no te conozco, aqui no vive, aqui no hay ninguna, este numero no es, no es su numero, no es mi numero, no es
         el numero, nunca fui, nunca he ido, no uso pestanas, no tengo pestanas, soy hombre, equivocacion, no es
