@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import itertools
 
+from aftercare.core.reading import denied_after
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
 from aftercare.core.reading.tokens import ASK, COMMA, LINE, PICTURE, STOP, WORD, Token, listed
@@ -29,7 +30,7 @@ _SAYS_NO = listed("no none nope nah nada zero 0 never nil negative ninguna ningu
 
 
 def is_denied(page: Page, sign: Mark) -> bool:
-    if _answered_no(page, sign) or _no_after(page, sign) or _asked_of_others(page, sign):
+    if denied_after.is_answered_no(page, sign) or denied_after.has_no_after(page, sign) or _asked_of_others(page, sign):
         return True
     after = [token.word for token in page.tokens[sign.end : sign.end + 2]]
     if after[:1] == ["sip"] and (len(after) == 1 or not after[1].isalpha()):
@@ -61,49 +62,6 @@ _UNCLEAR = listed("hazy blurry blurred foggy cloudy fuzzy misty dim dark double 
 def _is_of_sight(page: Page, sign: Mark) -> bool:
     """My sight isn't hazy."""
     return sign.name.startswith("sign:vision") and page.tokens[sign.end - 1].word in _UNCLEAR
-
-
-def _answered_no(page: Page, sign: Mark) -> bool:
-    """Redness? No. Swelling - none. Itch free."""
-    tokens = page.tokens
-    place = sign.end
-    if place < len(tokens) and tokens[place].word in ("free", "cero"):
-        return True
-    if place + 1 < len(tokens) and tokens[place].word in _EYE_WORDS and tokens[place + 1].kind == ASK:
-        place += 1  # "swollen eyes? nah"
-    marks = 0
-    said = 0
-    while (
-        place < len(tokens)
-        and marks < 2
-        and tokens[place].kind in (COMMA, ASK, STOP, LINE)
-        and tokens[place].word in ":?-=–—("
-    ):
-        marks += 1
-        place += 1
-    if tokens[place - 1].word in "?:=" and marks or marks and tokens[place - 1].word in "-–—(":
-        while (
-            place < len(tokens) and said < 2 and tokens[place].word in ("also", "again", "big", "hard", "tambien", "a")
-        ):
-            place += 1
-            said += 1
-        return place < len(tokens) and tokens[place].word in _SAYS_NO
-    return False
-
-
-def _no_after(page: Page, sign: Mark) -> bool:
-    """Picazón no; rojo no está; redness was not seen."""
-    tokens = page.tokens
-    place = sign.end
-    if page.covers("scope:unseen", place) and not page.covers("scope:unseen", place - 1):
-        return True
-    if place >= len(tokens) or tokens[place].word not in ("no", "tampoco", "nope"):
-        return False
-    if place + 1 == len(tokens) or tokens[place + 1].kind != WORD:
-        return True
-    if tokens[place + 1].word in ("me", "se") and tokens[sign.end - 1].word.endswith(("ar", "er")):
-        return True  # "arder no me arden"
-    return tokens[place + 1].word in ("esta", "estan", "hay", "tengo", "but", "pero", "is", "ist")
 
 
 def _asked_of_others(page: Page, sign: Mark) -> bool:

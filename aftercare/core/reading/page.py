@@ -28,6 +28,8 @@ _OVERRULED = {
     "topic:vocative": ("topic:fine", "topic:plain", "topic:thanks"),
     "topic:notstop": ("topic:stop",),
     "topic:stop": ("scope:over", "scope:near"),
+    "topic:notbooking": ("topic:booking", "topic:booking_weak"),
+    "topic:notlost": ("topic:retention",),
     "topic:notside": ("topic:left", "topic:right", "topic:both"),
     "topic:retention": ("scope:over",),
 }

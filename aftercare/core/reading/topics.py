@@ -49,7 +49,8 @@ def topics_of(page: Page, opinion: Opinion, *, irritation: bool, denied: bool) -
     start = [mark for mark in page.named("topic:start") if not _is_denied(page, mark)]
     if start and not stop:  # "do not text me again" holds both
         found[Topic.START] = start[0]
-    if not irritation and (wrong := page.named("topic:wrong_person")):  # "and no, that's not me being funny"
+    wrong = [mark for mark in page.named("topic:wrong_person") if not _holds_a_sign(page, mark)]
+    if wrong and not irritation:  # "and no, that's not me being funny"
         found[Topic.WRONG_PERSON] = wrong[0]
     if irritation:
         found[Topic.IRRITATION] = None
@@ -81,8 +82,8 @@ def topics_of(page: Page, opinion: Opinion, *, irritation: bool, denied: bool) -
                 found.setdefault(topic, None)
     if found:
         return found
-    marked = question is not None and any(token.kind == ASK for token in page.tokens)
-    return {Topic.QUESTION: question} if marked else {Topic.OTHER: None}
+    marked = not page.named("topic:photo") and any(token.kind == ASK for token in page.tokens)  # laughed at "How …?"
+    return {Topic.QUESTION: question} if question is not None and marked else {Topic.OTHER: None}
 
 
 def _first(page: Page, name: str, *, may_be_weak: bool) -> Mark | None:
@@ -91,6 +92,12 @@ def _first(page: Page, name: str, *, may_be_weak: bool) -> Mark | None:
         if (may_be_weak or (mark.start, mark.end) not in weak) and (name == "booking" or not _is_denied(page, mark)):
             return mark
     return None
+
+
+def _holds_a_sign(page: Page, mark: Mark) -> bool:
+    """Say whether nobody of that name is meant, or nothing of that kind: "no swelling round here"."""
+    signs = (one for name, marks in page.marks.items() if name.startswith("sign:") for one in marks)
+    return any(mark.start < sign.start and sign.end < mark.end for sign in signs)
 
 
 def _is_denied(page: Page, mark: Mark) -> bool:

@@ -173,6 +173,8 @@ FIGURES = {
         a|the needle|storm|hurricane|cyclone|tornado|beholder|typhoon, cyclones|storms|hurricanes|tornados|typhoons
         eye, my eyes are up here, goldfish .. eyes, blind to my|his|her|your|their|the|all, blind
         guess|faith|panic|luck|drunk|optimism|taste|test|audition, blind eye to, turn|turned|turning a blind,
+        left|got|had me? .. doubled over laughing, not to be a pain, be a pain but, being a pain but, sorry to be a
+        pain,
         gave|give|gives|giving|got my|the|his|her
         mother|mum|mom|nan|gran|sister|boss|husband|boyfriend|friend|mate|dad|neighbour|neighbor|hubby .. double
         vision, cant|couldnt|dont walk|go|get|drive past|by a|any|the|my .. mirror|window|reflection|shop|shopfront,

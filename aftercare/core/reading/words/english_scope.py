@@ -156,6 +156,14 @@ SCOPE = {
         has, have, had, got, feels, looks, am, now, today, these, those, a, some, slight, little, left, right, one,
         both, bit, lots, tons
     """,
+    "unmet": """
+        turns|turned out nope|no|not|never|nothing|none|they|it|im|i ..
+        didnt|dont|doesnt|havent|hasnt|isnt|arent|wasnt|not|fine, turns|turned out nope|no|not|never|nothing|none,
+        but|and no|nope|nah|nothing|none|not|nowt|zilch|nada, they|it|mine|i|she
+        didnt|dont|doesnt|havent|hasnt|isnt|arent|wasnt|werent, there isnt|wasnt|arent|werent one|any|none|anything,
+        nope, nothing, nowt, never came|happened|did|materialised|arrived|showed, not a
+        drop|bit|thing|sausage|peep|dot|one, didnt hurt|sting|burn|itch|swell|happen, havent, hasnt, no such
+    """,
     "unseen": """
         is|was|were|are not seen|present|there|noted|found|observed|noticed, has|have been? not seen|noted|observed,
         that|which|it? never came|happened|arrived|showed|materialised|materialized|appeared|started|turned, failed to

@@ -21,6 +21,11 @@ TOPICS = {
         coming in, be late, parked, held up in, held up at, half 3 is sound, there, call you later, apt, appoint,
         next fill, need a fill, train late
     """,
+    "notlost": """
+        come|came|take|taking off my|the contacts|contact|lenses|pill|meds|tablets|tube|bus|motorway,
+        make|makes|making them|lashes|extensions shed|fall|drop, would|will|does|could that|it|this make them
+        shed|fall|drop|twist
+    """,
     "retention": """
         lash|lashes in|on the|my sink|bath|bathtub|shower|pillow|towel|bed|keyboard|desk|floor|soup|tea, lashes
         left, pinged|pinging|pings off|out, chunk|clump|bunch|handful|cluster .. off|out|gone|missing,
@@ -43,6 +48,18 @@ TOPICS = {
         few|around|2|3|4|5|6|7|8|10|12|15|20 .. lash{es/}?, losing them|lashes|so|a lot|lots|half|some, lost ..
         lash{es/}, losing .. lash{es/}, lash{es/} missing, missing lash{es/}, missing some|a few|a bunch|quite,
         gap, gaps, gappy, gappin, sparse, patchy, bald, balding, bald spot, bare, thinning, thinned, thin on,
+        stuck to|on my|her|the cheek|face|pillow|hand|arm|chin|phone|sheet|sheets|jumper|collar|sleeve, <some>
+        gone|missing|off|out from|on|in|already|so one|my|the|left|right|far, 11|13|14|16|17|18|19|25 gone|missing|off|left|fell|lost, found|find|finding one|two|three|another|some|loads|lashes|lash|them|em|a
+        in|on|all my|the|over, one|two|three|another|some|loads|half|few flew|landed|floated|plopped|ended|wound
+        off|in|into|up|on|down, bite out of, took|taken|has|had|having a bite|chunk out, moth eaten, moths
+        got|been|have|at, mice|mouse|rats been|at|got|nibbled|chewed, nibbled|chewed|eaten by,
+        melted|singed|frazzled|burnt|burned|fried|scorched the|my|half|all? ends|tips|fans|lashes,
+        ends|tips|fans|lashes melted|singed|frazzled|curled|frizzed|scorched|went|gone, curled up funny|weird|wrong,
+        lose|losing|lost this|that|so many, sliding|slid|slipping|slipped off|out in|one|two|like|as, in pairs, <some>
+        left on|in one|my|each|the|either|left|right, hardly|barely|scarcely any left|remaining|there|on|to, glued
+        with hopes|prayers|spit|wishes|nothing, hopes and prayers, growing sideways|down|up|wonky|inward|inwards,
+        flew off|away|out, look|looks|looking
+        like a? plucked|moulting|molting|bald|balding|threadbare, threadbare, gone awol|walkies|missing,
         half gone, half .. lash{es/} .. gone, nearly all gone, all gone already, almost all gone, lashes ..
         gone, theyre gone, hardly any left, barely any left, few left, not many left, none left, only .. left
         on, only have .. left, down to .. lashes, retention, didnt last, arent lasting, not lasting, dont last,
@@ -109,6 +126,19 @@ TOPICS = {
         spots, a spot, squeeze me, fit me in, fit in, get in sooner|earlier|before|this|on|next|for|with, pencil
         me, put me down|in, put me on, move
         my|it|the|me|to|our|us|today|tomorrow|mine|friday|fridays|mondays|tuesdays|thursdays|wednesdays|saturdays,
+        put|pencil|book|squeeze|slot|fit|stick|pop|get my|her|him|us|me
+        mum|mom|nan|sister|daughter|friend|mate|cousin|gran|aunt|bestie? down|in for|on|at, can|could|will|would you
+        see|fit|take me|us today|tomorrow|tonight|now|asap|this|on|sooner|earlier, can|could|may|might i|we
+        swap|switch|change|move|slide|push|bump|nudge|scoot|shift to
+        <day>|half|quarter|1|2|3|4|5|6|7|8|9|10|11|12|noon|later|earlier, as planned, have to|gonna|going
+        to|must|might|may|will|gotta skip|miss|bail|pass|duck my|the|our|on|out|today|this|tomorrow|it, skip|miss
+        9.15|9.30|10.30|11.30|12.30|1.30|2.30|3.30|4.30|5.30, bit|little|few|touch|tad|smidge
+        behind|late|delayed|tardy, running behind, wont|cant|not make
+        9|10|11|12|1|2|3|4|5|6|7|9am|10am|11am|12pm|1pm|2pm|3pm|4pm|5pm|6pm|7pm|it|today|tomorrow|tonight, be with
+        you|ye|yous at|in|for|by|around|about|soon|shortly|asap, walking it, half|quarter
+        past|to|four|five|six|three|two|one|ten|eleven ok|okay|alright|instead|please, next week|month
+        ok|okay|alright|good|instead|please, ready to book|come, gonna be about|around|like|half|quarter, all of us
+        come|in, she wants in, another slot|go|time,
         move .. appointment|appt|fill|visit, change my|the|our .. time|day|date|appointment|appt|to, push ..
         back, pushed back, push it back, push my, postpone, postponed, swap my|to|the|days, switch
         my|to|days|the time, earlier time, later time, earlier slot, later slot, come earlier|later|in|on|at|by,
@@ -153,6 +183,17 @@ TOPICS = {
         <day>, for <day> please, <day> at, miss my <visit>|appointment, cant make <day>|it|my|today, bailed,
         sitter .. cancelled, running .. late, im running, be there .. at|by|for, see you .. <day>
     """,
+    "notbooking": """
+        on my|the way home|back, way home from|on, on the bus|train|tube|tram|metro home|back|today|yesterday,
+        come|came|coming down with a|an severe|bad|serious|terrible|acute, could|can you do
+        pastel|pink|blue|purple|red|brown|green|glitter|coloured|colored|colour|color|rainbow|ombre|wispy|wispies|cat|doll|anime|manga|shorter|longer|natural,
+        on the parking|traffic|money|price, late reply|reply, for late|slow reply|replying|response, late
+        fee|fees|night|nights|cancellation, cancellation|cancelation|deposit fee|policy|charge|rules, whens|when
+        my|is|was? infill|fill|next|appointment|appt|refill due|needed, what times my next|one, what time is my
+        next|one, whens my next, when is my next, whens my infill|fill, when is my infill|fill, is there parking,
+        parking at|near|by|like, where|whats|hows|free the? parking, not cancelling, not canceling, if i
+        cancel|cancelled|canceled, appointment reminder
+    """,
     "question": """
         ok|okay|safe|alright|fine|good on|near|around|with the|my|these lids|lid|lashes|eyes|lashline|eyelids,
         yeah or nah, yay or nay, now what, wetin i go do, wetin i go, ok lang ba, okay lang ba, pwede ba,
@@ -183,6 +224,22 @@ TOPICS = {
         bad, who do i call, do i come, do i go, is he tripping, whats this, what is this, what are these, know
         if, or should i, ok to start, should we, im asking, just asking, just wondering, wondering when, just
         wanted to ask, wanted to ask, wanted to know, want to know, curious about, puzzled by, confused about,
+        did|have|had i|we leave|left|forget|forgotten|drop|dropped|lose a|my|the, wheres|where is|are|was
+        it|that|they|this from, whats the
+        drill|procedure|protocol|process|deal|story|difference|craic|wifi|code|password|catch|plan|policy|score|verdict|damage|limit|maximum|minimum,
+        whats your drill|procedure|protocol|process|policy|cancellation|fee|wifi|address|number|hours|insta|instagram,
+        any trick|knack|secret to, or no cold|ice|hot?, is anything|something in, what
+        colour|color|shade|brand|make|model|glue|curl are|is|was|were|did|do, what gives, whats going on, whats up
+        with, is there parking|wifi|a, are you doing|offering|still|running, you still do|doing|offer|got, is
+        it|that|this a worry|problem|concern|issue, cancellation fee, whats happening with, is
+        swimming|sauna|makeup|mascara|yoga|swimming|steam|crying ok|okay|allowed|fine|safe|bad|yet, is
+        5|6|7|8|9|10|4|3|2|five|six|seven|eight|nine|four|three|two weeks too, are they|these|lashes
+        meant|supposed|allowed|ok|normal, do you do the|a|any|those|that, student discount|price|rate|rates, have a
+        look|check|gander, can you check|look|see if, whens|when is my? next? infill|fill|next|appointment|appt|refill
+        due|needed|again, what times my, whens my, when is my, what time is my, have a spare, whats safe|best|good|ok
+        to|for|with, you open|closed|shut|working bank|good|easter|christmas|boxing|new|sunday|monday|holiday, how
+        big|small|far|strong|thick|late|early|old|bad|tight is|are|do|does|can|would, who
+        is|does|makes|made|did|sells|supplies the|your|those,
         explain, name of the glue, whats in, ingredients, what do i do, what should i do, what do i do now, wat
         do i do, wat do, what to do, what can i do|use|put|take, what should i use|put|take, should i, shld i,
         shud i, do i need, do i have, do i go|come|take|wash|remove|see|call|leave|wait, can i, am i
@@ -249,6 +306,22 @@ TOPICS = {
         heavy, droopy eyes, sparse set, thought id get, supposed to be, bare minimum, no apology, never
         apologi{zed/sed}, kept waiting, ages waiting, wasted, charged, cost me, costs too, so expensive, went up
         again, price hike, cheeky, cheek of, disappointed, disappointing, disappointment, unhappy, not happy,
+        sour|bad|bitter|nasty|funny taste, rub|rubs|rubbed|rubbing me|us up? the wrong, thats not right, for that
+        money, might as well not|have, neednt have bothered, not have bothered, wish i hadnt bothered, far|way|much
+        too|to chunky|bulky|full|big|bold|clumpy|wispy|bushy|spiky|long|short|thick|heavy, like im|i wearing
+        a|two|fake|false|doormats|curtains|a fringe, fell|fall|falling asleep halfway|doing|on, did you fall asleep,
+        halfway through and|then, doll and the others|other|ones, fed up with|of paying|being|waiting|getting|your,
+        cheek|nerve|gall|audacity|brass neck to|of, gone up again, put up again|your, bit|very|rather|so|too
+        steep|dear|stiff, look|looks like ..
+        broom|brush|mop|rake|bristles|hedge|hedgehog|scarecrow|doormat|spider|tarantula, lost a bet, mortified,
+        mortifying, humiliated, humiliating, ashamed of|to|sending|yourself|yourselves, should be ashamed, disgrace,
+        disgraceful, appalling, appalled, was|is criminal, piss take, taking the piss|mick|michael|p, cant even|ever
+        reply|answer|return|ring|pick|be, wont even reply|answer, loyal client|customer|clients,
+        0|1|2|3|4|zero|one|two|three|four out of 10|ten|five|5, money returned|refunded|back, want|like my money,
+        displeased, still cross|annoyed|fuming|angry|livid|raging, nice|lovely|charming|great manners, paid extra, got
+        half, getting half, charging|charge for the late|fee, late fee, should like an explanation|apology, demand
+        an|a, an eyesore, bit of an eyesore, hands like sandpaper|ice, breathes|breathed|coughs|coughed|sneezed|burped
+        on|all me|over, has cold|rough|freezing hands, trainee has|was|is|did,
         isnt happy, upset, annoyed, annoying, angry at, furious, livid, pissed, ticked off, not impressed,
         unimpressed, not pleased, displeased, dissatisfied, unsatisfied, not satisfied, not what i
         asked|wanted|ordered|expected|paid, isnt what i asked|wanted, wasnt what i asked|wanted|expected, not

@@ -168,6 +168,10 @@ SCOPE = {
         mama|hija|hermana|esposo|madre|marido|novio|amiga, de parte de, le escribe la|el, te escribe la|el, te
         escribe su, le escribe su
     """,
+    "unmet": """
+        pero no|nada|ninguna|ninguno|cero, y no|nada|ninguna, resulta que no, resulto que no, al final no|nada, no fue
+        asi, no paso, no me paso, nunca paso, para nada
+    """,
     "minenot": "a mi no, yo no, los mios no, las mias no",
     "report": """
         manejar, manejo, tuvo que, tuvieron que, me tuvo que, me tuvieron que, me esta llevando,

@@ -104,6 +104,9 @@ TOPICS = {
         spectacular, increible{s/}, perfect{o/a/as/os/amente}, perfectisim{as/o}, excelente{s/}, genial{es/},
         maravill{osa/osas/oso/a/as/ada}, maravilloso, chevere{s/}, chid{o/as/a/os}, padre, padrisim{o/as/a},
         chul{as/a/o/os}, chulisim{as/o/a}, chulad{a/as}, bacan{o/as/es/a}, brutal{es/}, mortales, de lujo, lujo,
+        mil amores, pestanones, pestanazas, pestanotas, mirandome, mirarme en el espejo, no paro|dejo de
+        mirarme|verme|admirarme, me paso el dia, quede guapisima|hermosa|divina|preciosa, guapisima, son una
+        nube|pluma, una nube, ni una se ha|me, ni una se ha soltado|caido|movido, no puedo decir que no,
         joya{s/}, fenomenal, estupend{o/as/a}, guap{a/as/isima}, guay, mola{n/}, super bien, super lindas, super
         bonitas, todo bien, todo super bien, todo muy bien, todo perfecto, todo excelente, todo genial, todo
         tranquilo, todo en orden, todo ok, todo okey, todo normal, todo lindo, todo super, todo good, todo nice,
@@ -165,6 +168,9 @@ TOPICS = {
         cayo, se cayeron, caido, caidas, cayendo, cayeron, se me esta cayendo, se me caian, se me cae, perdi ..
         pestan{a/as}, perdi como|varias|la|muchas|algunas|unas, perdiendo .. pestan{a/as}, perdiendo, hueco{s/},
         huequit{o/os}, espacios, espacios vacios, calva{s/}, pelona, pelonas, pelon, peladita, vaci{o/os},
+        se me? torcio|torcieron|doblo|doblaron|giro|giraron|volteo|voltearon|chueco una|unas|varias|dos|tres|todas,
+        apunta{n/} para|pa|hacia adentro|dentro|abajo|lado|arriba, se quedo|quedaron en la
+        toalla|almohada|funda|ducha|regadera|sabana|cara, quedo|quedaron en la toalla|almohada|funda,
         torcid{a/as/o}, chueca{s/}, chuecas, dobladas, doblad{a/as}, volteada{s/}, volteadas, cruzad{as/a}, para
         abajo, de lado, despegad{a/as/o/aron}, despegando, se me despeg{o/aron/an/a}, se despega{n/}, despegaron,
         despeg{o/an}, no duraron, no me duraron, duraron .. dias|nada|poco, no me duran, me duraron ..
@@ -190,6 +196,10 @@ TOPICS = {
         cita, podemos cambiar, podemos mover, me cambias, me mueves, la cambio, la muevo, no alcanzo, cita,
         citas, sita, cita para, agendar, agenda, agendame, agendo, agendarme, agendad{a/o}, reagendar, reagendo,
         reservar, reserva, reservacion, reservame, turno, turnos, turnito, hora, horario, horarios, disponible,
+        te|le puedo caer|llegar|ir|visitar|ver hoy|manana|el|ahorita|ya, puedo caerte|ir|pasar hoy|manana|ahorita|el,
+        cuando me|las? las|la? puedes|podes|podrias|pueden rellenar|arreglar|retocar|poner|atender|ver|quitar|hacer,
+        lo|la|las pasamos|movemos|cambiamos|dejamos|corremos al|para|a|pal, llego tantito|tarde|despues|luego|mas,
+        tantito despues|tarde, un poco|poquito tarde|despues|mas, el uber|taxi|camion|metro se, ese dia porfa|por|no,
         disponibles, disponibilidad, lugar, espacio para, espacio el, tienes espacio, tiene espacio, hay
         espacio, cupo, cupos, huequito para|el, un huequito para, tienes hueco, hay hueco, tenes lugar|turno,
         tienes lugar, tienes libre, tienes algo|campo|chance, tiene campo, campo el|para, cambiar ..
@@ -224,6 +234,10 @@ TOPICS = {
         hacer|usar|tomar|ponerme, que debo, que me pongo, que me echo, que me recomiendas, que recomiendas, que me
         aconsejas, puedo usar|echarme|ponerme|lavar|lavarme|mojar|mojarlas|dormir|ir
         al|nadar|meterme|banarme|tomar|maquillarme|quitar|quitarme|pintarme|entrar|hacer|aplicar|correr|depilarme|llorar|rizarlas|peinarlas,
+        a quien llamo|aviso|escribo, ayuda que, qué me echo|pongo|tomo, que le pongo|echo|unto|doy, le puedo
+        meter|cortar|poner|echar|pasar, tienen|teneis|tenéis|tienes|hay
+        bono|bonos|promo|promocion|descuento|paquete|paquetes, se paga suelto|aparte, de que marca|color|tono|donde,
+        la atenderias|atienden|atenderian, hay problema con|si,
         se puede{n/}, se pueden, puedo, es normal, son normales, sera normal, es malo, esta bien si, es bueno, como
         hago, como las, como me, como se, como puedo, como le, como limpio|lavo|cuido|quito|peino, cuando puedo,
         cuando me|las puedo, cuanto, cuantos, cuantas, cuanto cuesta|dura|tiempo|vale|sale|cobras, que
@@ -251,6 +265,10 @@ TOPICS = {
         quedaron parejas, un desastre, desastre, descuidad{a/o}, a medias, no es justo, abus{o/an}, no volvere,
         no vuelvo, me arrepiento, perdida de tiempo|dinero, tirar el dinero, tirado el dinero, no me
         gust{o/a/an/aron}, no me gustaron, no me encant{an/a/o/aron}, no me convenc{e/en/io/ieron},
+        lo que pague|cobras|cobran|cuesta|cobraste, no se|lo vale, asi no vale, tiesas, quedaron
+        tiesas|duras|chuecas|disparejas|raras|feas|mal, como cepillo|escoba|alambre|escobeta, ni siquiera me|las, y
+        encima quedaron|me|las, mas cargado|cargada|tupido|lleno que el|la, para lo que|cobras, no me
+        convencen|convence,
         decepcionad{a/o}, decepcion, decepcionante, molesta con, enojad{a/o/isima}, insatisfech{a/o},
         inconforme, feas, feisimas, fe{as/a/o} me, quedaron mal, quedaron feas, quedaron horribles, quedo mal,
         quedaron chuecas, mal hech{o/as/a}, mal trabajo, pesimo, pesima, pesim{as/os}, horribles,

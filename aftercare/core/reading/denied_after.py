@@ -1,0 +1,63 @@
+"""A denial that follows its sign: redness? no; sore? me? not in the slightest; itchy nah; picazón no."""
+
+from __future__ import annotations
+
+from aftercare.core.reading.page import Page
+from aftercare.core.reading.phrases import Mark
+from aftercare.core.reading.tokens import ASK, COMMA, LINE, STOP, WORD, Token, listed
+
+SAYS_NO = listed("no none nope nah nada zero 0 never nil negative ninguna ninguno neither n nothing")
+EYE_WORDS = listed("eyes eye lids lid ojos ojo")
+_WHO = listed("me moi mine yo us")
+_AT_ALL = listed("in at remotely even once anymore any me mine here")
+_NO_AFTER = listed("no tampoco nope nah nay nil")
+
+
+def is_answered_no(page: Page, sign: Mark) -> bool:
+    """Redness? No. Swelling - none. Itch free."""
+    tokens = page.tokens
+    place = sign.end
+    if place < len(tokens) and tokens[place].word in ("free", "cero"):
+        return True
+    if place + 1 < len(tokens) and tokens[place].word in EYE_WORDS and tokens[place + 1].kind == ASK:
+        place += 1  # "swollen eyes? nah"
+    if place + 2 < len(tokens) and tokens[place].kind == ASK and tokens[place + 1].word in _WHO:
+        place += 2 if tokens[place + 2].kind == ASK else 0  # "sore? me? not in the slightest"
+    marks = 0
+    said = 0
+    while (
+        place < len(tokens)
+        and marks < 2
+        and tokens[place].kind in (COMMA, ASK, STOP, LINE)
+        and tokens[place].word in ":?-=–—("
+    ):
+        marks += 1
+        place += 1
+    if tokens[place - 1].word in "?:=" and marks or marks and tokens[place - 1].word in "-–—(":
+        while (
+            place < len(tokens) and said < 2 and tokens[place].word in ("also", "again", "big", "hard", "tambien", "a")
+        ):
+            place += 1
+            said += 1
+        return place < len(tokens) and (tokens[place].word in SAYS_NO or _is_not_at_all(tokens, place))
+    return False
+
+
+def _is_not_at_all(tokens: list[Token], place: int) -> bool:
+    """Redness? Not in the slightest. -- "Redness? Not half" is another matter."""
+    return tokens[place].word == "not" and place + 1 < len(tokens) and tokens[place + 1].word in _AT_ALL
+
+
+def has_no_after(page: Page, sign: Mark) -> bool:
+    """Picazón no; rojo no está; redness was not seen."""
+    tokens = page.tokens
+    place = sign.end
+    if page.covers("scope:unseen", place) and not page.covers("scope:unseen", place - 1):
+        return True
+    if place >= len(tokens) or tokens[place].word not in _NO_AFTER:
+        return False
+    if place + 1 == len(tokens) or tokens[place + 1].kind != WORD:
+        return True
+    if tokens[place + 1].word in ("me", "se") and tokens[sign.end - 1].word.endswith(("ar", "er")):
+        return True  # "arder no me arden"
+    return tokens[place + 1].word in ("esta", "estan", "hay", "tengo", "but", "pero", "is", "ist")
