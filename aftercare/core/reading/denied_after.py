@@ -10,6 +10,8 @@ SAYS_NO = listed("no none nope nah nada zero 0 never nil negative ninguna ningun
 EYE_WORDS = listed("eyes eye lids lid ojos ojo")
 _WHO = listed("me moi mine yo us")
 _AT_ALL = listed("in at remotely even once anymore any me mine here")
+_ONLY, _MY = listed("only just except bar solo"), listed("my me mi")
+_PRIDE = listed("ego pride head wallet purse heart confidence bank feet orgullo cartera bolsillo corazon")
 _NO_AFTER = listed("no tampoco nope nah nay nil")
 
 
@@ -23,6 +25,8 @@ def is_answered_no(page: Page, sign: Mark) -> bool:
         place += 1  # "swollen eyes? nah"
     if place + 2 < len(tokens) and tokens[place].kind == ASK and tokens[place + 1].word in _WHO:
         place += 2 if tokens[place + 2].kind == ASK else 0  # "sore? me? not in the slightest"
+    if [token.word for token in tokens[place : place + 2]] == [",", "then"]:
+        return place + 2 < len(tokens) and tokens[place + 2].word in SAYS_NO  # "if you mean swelling, then no"
     marks = 0
     said = 0
     while (
@@ -39,8 +43,16 @@ def is_answered_no(page: Page, sign: Mark) -> bool:
         ):
             place += 1
             said += 1
-        return place < len(tokens) and (tokens[place].word in SAYS_NO or _is_not_at_all(tokens, place))
+        if place >= len(tokens):
+            return False
+        return tokens[place].word in SAYS_NO or _is_not_at_all(tokens, place) or _is_of_pride(tokens, place)
     return False
+
+
+def _is_of_pride(tokens: list[Token], place: int) -> bool:
+    """Swelling? Only my ego."""
+    words = [token.word for token in tokens[place : place + 3]]
+    return len(words) == len(("only", "my", "ego")) and words[0] in _ONLY and words[1] in _MY and words[2] in _PRIDE
 
 
 def _is_not_at_all(tokens: list[Token], place: int) -> bool:

@@ -56,6 +56,7 @@ def topics_of(page: Page, opinion: Opinion, *, irritation: bool, denied: bool) -
         found[Topic.IRRITATION] = None
     if Topic.WRONG_PERSON in found:
         return found
+    doubted: dict[Topic, Mark | None] = {}  # better than nothing, and no more
     for topic, may_be_weak in (
         (Topic.RETENTION, True),
         (Topic.BOOKING, not irritation),
@@ -68,6 +69,8 @@ def topics_of(page: Page, opinion: Opinion, *, irritation: bool, denied: bool) -
         mark = _first(page, str(topic), may_be_weak=may_be_weak)
         if mark is not None and not (is_long and opinion.doubts(topic)):
             found[topic] = mark
+        elif mark is not None and _is_said_twice(page, mark):
+            doubted = {topic: mark}
     question = None if Topic.STOP in found else _question(page)
     if question is not None and not (is_long and opinion.doubts(Topic.QUESTION)):
         found[Topic.QUESTION] = question
@@ -82,8 +85,14 @@ def topics_of(page: Page, opinion: Opinion, *, irritation: bool, denied: bool) -
                 found.setdefault(topic, None)
     if found:
         return found
+    if doubted:
+        return doubted
     marked = not page.named("topic:photo") and any(token.kind == ASK for token in page.tokens)  # laughed at "How …?"
     return {Topic.QUESTION: question} if question is not None and marked else {Topic.OTHER: None}
+
+
+def _is_said_twice(page: Page, mark: Mark) -> bool:
+    return any(other.start >= mark.end for other in page.named(mark.name))
 
 
 def _first(page: Page, name: str, *, may_be_weak: bool) -> Mark | None:

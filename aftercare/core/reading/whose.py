@@ -154,7 +154,7 @@ def is_long_ago(page: Page, sign: Mark) -> bool:
             if mark.start < sign.start:
                 if not between & _NOW and "but" not in between and "pero" not in between:
                     return True
-            elif high - low <= 10 and not between & (_NOW | {"but", "pero"}) and not _compares(page, low, high):
+            elif high - low <= 10 and not _turns(page, low, high) and not _compares(page, low, high):
                 return True
         elif page.sentence[mark.start] == sentence - 1 and mark.start < sign.start:
             words = {token.word for token, place in zip(page.tokens, page.sentence, strict=True) if place == sentence}
@@ -163,6 +163,14 @@ def is_long_ago(page: Page, sign: Mark) -> bool:
     return False
 
 
+def _turns(page: Page, low: int, high: int) -> bool:
+    """Say whether between a sign and the past she turns to now; "but that was long before" goes on about the sign."""
+    words = [token.word for token in page.tokens[low : high + 1]]
+    turns = any(word in _BUT and words[place + 1 : place + 2] not in _THAT for place, word in enumerate(words[:-1]))
+    return turns or bool(_NOW & set(words[:-1]))
+
+
+_BUT, _THAT = listed("but pero"), (["that"], ["eso"])
 _LIKE, _WHEN = listed("like as same como igual"), listed("when how back cuando")
 
 

@@ -189,6 +189,7 @@ COMMANDS = {
         sending|texting|reminding|writing|messaging|emailing, never stop sending|texting|reminding,
         unsubscribe|unsubscribed|unsubscribing|opt|opted|opting|quitting|cancelling|resign|resigning from|out|of of?
         sleep|work|mornings|monday|mondays|people|ageing|aging|housework|cooking|chores|gravity|family|adulthood|responsibility|winter|january|summer,
+        rain|snow|storm|wind|sleet wont|hasnt|doesnt|didnt|never stop|stopped, till|until it stops,
         cancel|ignore|scrap|forget|disregard|delete that|my|the last? previous? text|message|msg|one,
         opted|unsubscribed|stopped|signed out|off|them .. but would|id|i|want|like|now|changed|can, so get lost on|in|easily|finding, buzz off the|it,
         finally|just quit picking|rubbing|touching|smoking,

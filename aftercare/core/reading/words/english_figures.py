@@ -173,6 +173,16 @@ FIGURES = {
         a|the needle|storm|hurricane|cyclone|tornado|beholder|typhoon, cyclones|storms|hurricanes|tornados|typhoons
         eye, my eyes are up here, goldfish .. eyes, blind to my|his|her|your|their|the|all, blind
         guess|faith|panic|luck|drunk|optimism|taste|test|audition, blind eye to, turn|turned|turning a blind,
+        cyclone|cyclones|storm|storms|hurricane|hurricanes|typhoon|tornado eye
+        is|was|will|passes|due|meant|moved|moving ..
+        cross|crossing|pass|passing|hit|hitting|land|landing|over|through|arrive|arriving|overhead, gone|went|go|going
+        blind to my|the|his|her|all|your|their, blind to my|the|his|her own? .. flaws|faults|mess|risks|charms,
+        bite|chunk|bites|chunks out of my, like im|i|id wearing a|two|an ..
+        fringe|curtain|curtains|broom|brooms|blinds|wig|doormat|hedge on|over my eyes|lids, quit|stop|stopped|stopping
+        picking|touching|rubbing|pulling|fiddling at|with|them|my lashes?, one|two|some|few|half of em|them|these|mine
+        is|are growing|pointing|sticking sideways|up|upwards|out|outwards|wonky|backwards, burnt|burned the?
+        toast|dinner|tea|rice|cake, weepy|soppy finale|episode|ending, crying over the|a
+        season|finale|episode|film|show|onion|onions,
         left|got|had me? .. doubled over laughing, not to be a pain, be a pain but, being a pain but, sorry to be a
         pain,
         gave|give|gives|giving|got my|the|his|her

@@ -296,6 +296,7 @@ SCOPE = {
         as bad, not so bad as, basically healed, basically fine, basically normal, mostly better, mostly fine,
         whisper|shadow|ghost|hint|trace|touch|memory|suggestion left|remaining|remains, all but
         vanished|settled|finished|over, almost|nearly all gone|cleared|settled|down,
+        more or less|almost|nearly|practically packed it in, calming down nicely|now|well|slowly|bit|by,
         mostly normal, nearly there, almost there, just a .. left, only a .. left, on the way out, dwindling,
         lighter than, a lot calmer, calmer, way down, much less, way less, lot less, not half as, half of what,
         half what, already better, bit less, better today, better now but, loads better, heaps better, tons

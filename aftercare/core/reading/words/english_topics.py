@@ -191,6 +191,8 @@ TOPICS = {
         fee|fees|night|nights|cancellation, cancellation|cancelation|deposit fee|policy|charge|rules, whens|when
         my|is|was? infill|fill|next|appointment|appt|refill due|needed, what times my next|one, what time is my
         next|one, whens my next, when is my next, whens my infill|fill, when is my infill|fill, is there parking,
+        if i stop|stopped by|in|at, month|months|week|weeks old, three|3|two|2|four|4|six|6 month|week old, for the
+        week|weekend so|and,
         parking at|near|by|like, where|whats|hows|free the? parking, not cancelling, not canceling, if i
         cancel|cancelled|canceled, appointment reminder
     """,
@@ -240,6 +242,8 @@ TOPICS = {
         to|for|with, you open|closed|shut|working bank|good|easter|christmas|boxing|new|sunday|monday|holiday, how
         big|small|far|strong|thick|late|early|old|bad|tight is|are|do|does|can|would, who
         is|does|makes|made|did|sells|supplies the|your|those,
+        would you|ye have|mind|keep|say|know, have you a|any|got, what were you|we saying|on|telling|talking, can you
+        have|take a look|gander, left my .. can|could|did|have,
         explain, name of the glue, whats in, ingredients, what do i do, what should i do, what do i do now, wat
         do i do, wat do, what to do, what can i do|use|put|take, what should i use|put|take, should i, shld i,
         shud i, do i need, do i have, do i go|come|take|wash|remove|see|call|leave|wait, can i, am i

@@ -122,6 +122,7 @@ SIGNS = {
         llorand{o}, lloraron, aguadit{o/os}, llore .. solo, me lloraron, lagrimal .. agua, agua me sale, me salen
         lagrimas, lloros{o/a/os/as}, llorosit{o/os}, llorando, me llora{n/}, llora .. <ojo>, lloran, <ojo> ..
         llora{n/}, lagrimeo, lagrimea{n/}, lagrimeando, lagrima{s/}, lagrimos{o/os}, agua .. <ojo>, <ojo> .. agua,
+        lloro de los|un|el ojos|ojo, lloro del ojo, me lloro un|el ojo,
         aguad{o/os}, me sale agua, sale agua, salen lagrimas, aguos{o/os}, aguosito{s/}, chorrea{n/}, lloriquea{n/},
         lagrimeaban, me lloraba{n/}, lagrimean, lagrimear, lagrimeaba, me lagrimea{n/}, lloraba, no paran de llorar,
         no para de llorar, llorar, un mar de lagrimas, llave abierta, derraman lagrimas,
