@@ -40,7 +40,7 @@ _CONTAINED = {
     "sign:hot_lid": {"burning"},
     "sign:vision!": {"watering", "vision", "swelling", "rash"},
     "sign:itching": {"poking"},
-    "sign:breathing!": {"itching", "swelling!", "pain", "pain!", "poking", "gritty", "burning", "vision"},
+    "sign:breathing!": {"itching", "swelling", "swelling!", "pain", "pain!", "poking", "gritty", "burning", "vision"},
     "sign:gritty": {"burning", "poking"},
     "sign:hives!": {"rash", "itching"},
     "sign:hives": {"rash"},

@@ -177,6 +177,8 @@ FIGURES = {
         is|was|will|passes|due|meant|moved|moving ..
         cross|crossing|pass|passing|hit|hitting|land|landing|over|through|arrive|arriving|overhead, gone|went|go|going
         blind to my|the|his|her|all|your|their, blind to my|the|his|her own? .. flaws|faults|mess|risks|charms,
+        puff pastry|sleeve|sleeves|piece|daddy|jacket|of, powder|cream|cheese|chocolate puff, huff and puff, huffing
+        and puff,
         bite|chunk|bites|chunks out of my, like im|i|id wearing a|two|an ..
         fringe|curtain|curtains|broom|brooms|blinds|wig|doormat|hedge on|over my eyes|lids, quit|stop|stopped|stopping
         picking|touching|rubbing|pulling|fiddling at|with|them|my lashes?, one|two|some|few|half of em|them|these|mine

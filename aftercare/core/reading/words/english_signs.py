@@ -117,6 +117,7 @@ SIGNS = {
         over|down, lid{s/}|eyelid{s/} .. fat|fatter|thick|thicker|heavy|ballooning|bulgy, up like a balloon, up like
         balloons, come up like a|an, <eye> .. come up .. lump{s/}|bump{s/},
         the puff almost|nearly|all|mostly|gone|went|bit|still|does|hasnt|wont,
+        puff,
         lump .. come up, lump come up, lump .. .. lid|lids|eyelid, hard .. lump .. lid, hard .. lump, knot on|in|under .. lid, knot .. lid|eyelid|lashline, little knot, swollen small, bags .. doubled|swollen|huge|puffy, bags under my eyes .. size, one eye smaller than, lids .. tight, lid .. tight, tight and shiny, shiny and tight, fluid under, fluid filled, water balloon,
         like pillows, like sausages, like frog, frog eyes, bulgy lids, chunky lids, hamster, lump on ..
         lid{s/}|eyelid{s/}, lump .. lash line, pimple looking lump, lump .. lid, bump like a pimple on .. lid, bump
