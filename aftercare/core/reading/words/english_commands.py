@@ -87,15 +87,12 @@ COMMANDS = {
         <msg>, lose the <msg>, ditch the <msg>, drop the <msg>, end of .. <msg> please, jog on, bugger off,
         piss off, fuck off, feck off, naff off, sod off,
         send no further ones, send no further, no further ones|messages|texts|sms, kindly desist, desist from sending|texting|messaging, final text|message which|that|i|from, last text|message i|from you, want no more of such|these|those|your messages|texts|this?,
-        f|eff|bog|buzz off, get stuffed, just|please|so get lost, let|make this|that|it|these be? the? final|last
-        one|text|message|reminder|ping|time, make this|that|it the? last|final, <msg> are .. last thing i need|want,
+        f|eff|bog|buzz off, get stuffed, just|please|so get lost, let this|that|it be the? final|last one|text|message|reminder|ping|time, <msg> are .. last thing i need|want,
         last thing i need .. <msg>, dont|not|never hit my|this|me
-        line|phone|cell|number|inbox|dms|up|again|no|anymore, bored|tired|sick|weary|over|done of|with?
-        getting|receiving|seeing these|them|this|those, none would be better|best|lovely|ideal|great|perfect|nice,
+        line|phone|cell|number|inbox|dms|up|again|no|anymore, bored|tired|sick|weary of|with getting|receiving these|them|those, none would be better|best|lovely|ideal|great|perfect|nice,
         want|like|need|wish|prefer .. these|them|messages|texts|reminders
         ended|stopped|discontinued|terminated|halted, never signed for|up, kindly cease|halt|stop|end,
-        come|coming off the|your|ur|these reminders|texts|messages|list|emails|alerts, dont|not send
-        here|anything|nothing|no,
+        come|coming off the|your|ur|these reminders|texts|messages|list|emails|alerts, dont|not send here|nothing,
  finish with texting, done with .. texts|messages|texting, do not|dont hit this phone|line|number, hit this phone no, make these texts|messages end|stop|quit, these texts end, texts quit coming|comin, leave off texting|messaging, unsubscribed twice, ive unsubscribed, im good on these messages|texts,
  sooner you didnt text|message, rather you didnt text|message, no need to text|message me, quit textin|texting me, i want out of|these|this, no more wit|with these texts|messages, no more of these texts|messages, dont want no more of these|texts|messages, want out of, out of your text|texting|message|messaging|sms|email|reminder list|system|thing|service,
         stop them, stop these, stop it all, dont need the check ins, dont need check ins, dont need .. check
@@ -191,7 +188,7 @@ COMMANDS = {
         sleep|work|mornings|monday|mondays|people|ageing|aging|housework|cooking|chores|gravity|family|adulthood|responsibility|winter|january|summer,
         rain|snow|storm|wind|sleet wont|hasnt|doesnt|didnt|never stop|stopped, till|until it stops,
         cancel|ignore|scrap|forget|disregard|delete that|my|the last? previous? text|message|msg|one,
-        opted|unsubscribed|stopped|signed out|off|them .. but would|id|i|want|like|now|changed|can, so get lost on|in|easily|finding, buzz off the|it,
+        opted|unsubscribed|stopped|signed out|off|them .. but would|id|i|want|like|now|changed|can, so getting|receiving these lumps|bumps|gaps|lashes|spots|headaches|styes|itches, get lost on|in|easily|finding, buzz off the|it,
         finally|just quit picking|rubbing|touching|smoking,
         name off .. slot|booking|appointment|appt|friday|monday|tuesday|wednesday|thursday|saturday|sunday|waitlist,
         no more .. volume|length|curl|classics|hybrids|spikes, stop them from|itching|falling|shedding|twisting, stop these from|falling|itching, how do you stop them, to
@@ -225,8 +222,7 @@ COMMANDS = {
         hit|pressed|sent|texted|typed|replied|tapped|clicked stop by accident|mistake, keep
         texting|sending|messaging|reminding|msging me|them|us, undo the|that stop|unsubscribe|opt,
         pop|put|add|stick|sign|whack|get|bung|pencil me back in|on|onto|into|up ..
-        list|texts|club|reminders|messages|loop|system, would|id|wish|want|like|love .. receive|get|have
-        these|them|texts|messages|reminders once|again|back, wish|want|like to receive .. once more|again, want|like
+        list|texts|club|reminders|messages|loop|system, like|want|wish|love .. receive|get texts|messages|reminders once|again|back, wish|want|like to receive .. once more|again, want|like
         back on|in|into the|your|ur .. list|texts|reminders|messages|loop,
         didnt mean to stop|unsubscribe, send .. texts|messages|reminders again, can i get .. texts|messages again, miss
         getting .. texts|messages|reminders,
@@ -253,10 +249,9 @@ COMMANDS = {
         number, got this phone|number in|last|from|a, i got this phone|number, landline, please check your
         contact{s/}, check your records|contacts, not denise|jessica|tasha|her|him|sarah|maria, this isnt ..,
         used to be .. number|phone|mobile|cell|line, this was .. number|phone|mobile|line, not the number for|of, isnt
-        the number for|of, not .. number anymore, she|he|they changed it, not who you think|want|mean|need,
-        this|my|the sim|phone|number|mobile came|was|is|got new|from|bought|reassigned, new|fresh|secondhand sim, my?
-        wifes|sisters|daughters|mums|moms|girlfriends the one with the? lashes|you|appointment|extensions, wife|sister|daughter|mum|mom|girlfriend is the one with the? lashes|you|appointment|extensions, want|need|after|looking|mean the other denise|one|woman|girl|lady, the|that other
-        sarah|emma|jess|lisa|anna|katie|laura|gemma|kelly, wrong mobile|cell|phone|line|digits|recipient, got the
+        the number for|of, not .. number anymore, not who you think|want|mean|need,
+        this|the sim|number came|is|was new|from|reassigned, fresh|secondhand sim, my?
+        wifes|sisters|daughters|mums|moms|girlfriends the one with the? lashes|you|appointment|extensions, wife|sister|daughter|mum|mom|girlfriend is the one with the? lashes|you|appointment|extensions, think|reckon you want|need|mean the other, wrong mobile|cell|phone|line|digits|recipient, got the
         wrong mobile|cell|phone|line|digits, with a beard|moustache|mustache, bearded|bald bloke|man|guy|fella, you
         must have|mean someone|somebody else,
         this is not .. phone|number, this is a landline|office|business|school|hospital|restaurant, unit phone,

@@ -152,18 +152,13 @@ FIGURES = {
         happiness, cry at the wedding, crying at .. wedding, cried at .. wedding, crying at the, cried at the,
         jaw|jaws|chin .. deck|floor|ground, gasp|gasped each|every time, gasp .. mirror|reflection,
         tone|comment|comments|words|remark|remarks|attitude|feedback stung|stings, stung .. more than it, sore at|with
-        you|ye|yous|them|him|her, sore loser|point|subject|winner|topic, every .. light is|was red, light|lights
-        are|were|is all|on? red, on red, the red line|team|arrows|sox|cross|ones, red and|or
-        black|blue|brown|white|pink|green, black|blue|brown|white|pink|green and|or red, red letter, red
+        you|ye|yous|them|him|her, sore loser|point|subject|winner|topic, every .. light is|was red, lights are|were all? on? red, the red line|team|arrows|sox|cross|ones, red and|or black|brown|blue|pink mix|set|fans|lashes|ones|colour|color|tips|option, red letter, red
         cardi|cardigan|jumper|sweater|scarf|hat|jacket|mug|umbrella|van|bus|brolly|purse|beanie|gloves|chair|sofa|blanket|towel|lamp|sign|pen|folder|card|box|packet|bottle|brush|tape|mat|robe|phone|case|velvet,
         the red eye friday|saturday|sunday|monday|tuesday|wednesday|thursday|tonight|tomorrow|home|back|out|over|from|to,
-        taking|catching|getting|got|on|off|booked the|a red eye, went|go|gone|going|turned|turn|am|was|im
-        beetroot|scarlet|crimson|red|puce|tomato|pink when|because|cause|at|after ..
-        said|told|complimented|asked|winked|called|smiled|noticed|looked|stared, pink|red|white|grey|blue fluffy,
+        taking|catching|getting|got|on|off|booked the|a red eye, went|go|gone|turned|turn beetroot|scarlet|crimson|puce|tomato when|because|cause|at|after .. said|told|complimented|asked|winked|called|smiled, i went|go|turned|turn|am bright? red|pink when|because|cause .. said|told|complimented|asked|winked|called|smiled, pink|red|white|grey|blue fluffy,
         fluffy pink|red|white, pink
         blanket|towel|chair|robe|sofa|walls|wall|neon|door|box|packet|mug|bottle|jumper|coat|scarf|cushion|cardi|top|bow|throw|rug|case|pouch|sign|lamp|cleanser|foam|tape|set|fans,
-        swell see|sounds|thats|that|idea|cheers|thanks, surf|ocean|sea|massive|big|huge|good|decent|heavy swell
-        at|on|off|coming|today|tomorrow|in the?, swell at|off bondi|the|manly|beach, puffy
+        swell see|sounds|idea|cheers|thanks, surf|ocean|sea swell, swell at|off bondi|manly, swell at|off the beach|pier|point|bay|coast, puffy
         white|black|pink|blue|red|green|grey|cream|yellow?
         jacket|coat|vest|gilet|anorak|parka|taco|tacos|sleeve|sleeves|paint|stickers|crisps|cheetos|clouds|cloud|bread,
         seven|7 year itch, lid|lids of|on|from|for your|the|my|her|a ..
@@ -171,12 +166,10 @@ FIGURES = {
         keep|keeping|kept|put a|the lid on, london eye, eye to eye, eye test|tests|exam|appointment, eye for
         detail|colour|color, public eye, private eye, mind|minds eye, an|a|real|bit|total eyesore, eyesore, eye of
         a|the needle|storm|hurricane|cyclone|tornado|beholder|typhoon, cyclones|storms|hurricanes|tornados|typhoons
-        eye, my eyes are up here, goldfish .. eyes, blind to my|his|her|your|their|the|all, blind
-        guess|faith|panic|luck|drunk|optimism|taste|test|audition, blind eye to, turn|turned|turning a blind,
+        eye, my eyes are up here, goldfish .. eyes, blind guess|faith|panic|luck|drunk|optimism|taste|test|audition, blind eye to, turn|turned|turning a blind,
         cyclone|cyclones|storm|storms|hurricane|hurricanes|typhoon|tornado eye
         is|was|will|passes|due|meant|moved|moving ..
-        cross|crossing|pass|passing|hit|hitting|land|landing|over|through|arrive|arriving|overhead, gone|went|go|going
-        blind to my|the|his|her|all|your|their, blind to my|the|his|her own? .. flaws|faults|mess|risks|charms,
+        cross|crossing|pass|passing|hit|hitting|land|landing|over|through|arrive|arriving|overhead, gone|went|go|going? blind to my|the|his|her|your|their|all own? flaws|faults|mess|risks|charms|bills|dust, blind to my|the|his|her|your|their|all own? flaws|faults|mess|risks|charms|bills|dust,
         puff pastry|sleeve|sleeves|piece|daddy|jacket|of, powder|cream|cheese|chocolate puff, huff and puff, huffing
         and puff,
         bite|chunk|bites|chunks out of my, like im|i|id wearing a|two|an ..

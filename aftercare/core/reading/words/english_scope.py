@@ -218,11 +218,10 @@ SCOPE = {
         blinked it away, were|was|back totally|completely|all|back? normal|fine|gone|ok|okay|clear, were
         totally|completely|all normal|fine|gone|ok|clear, was totally|completely|all normal|fine|gone|ok|clear,
         packed it in, packs it in, fizzled out|away|by|on, petered out, that was that, dried up
-        itself|by|on|after|fast|quick, past that|it|them now, well past that|it|them|those, shes apples, apples now,
+        itself|by|on|after|fast|quick, past that|it|them now, shes apples, apples now,
         cleared itself, gone by
         tea|teatime|supper|noon|midday|bed|night|sunrise|dawn|then|the|monday|tuesday|wednesday|thursday|friday|saturday|sunday,
-        took itself off, saw itself off, ran out of steam, called it a day, did one, sodded off, buggered off, jogged
-        on, naffed off, cleared out, shot through,
+        took itself off, saw itself off, sodded off, buggered off, naffed off,
         totally normal, completely normal, totally clear, its fixed, so its fixed, fixed now, fixed itself, has
         quit, quit last|on|yesterday|after|by|itching|hurting|burning, is no more, no more now, sorted since,
         done now, cleared since, went back, nothing left, right now its fine, calm now, happy now, its all good,
@@ -369,9 +368,8 @@ SCOPE = {
         in the event of, providing, provided, on the off chance, let us say, imagine, as long as, so long as, in which
         case, worst case,
         were i|they|it ever? to, were my .. to, had it|they|there|i been, supposing, supposing my, if ever, should it|they|my .. ever, if .. was to|were to, say if my, say my .. was to, say i got|get|have|had|wake, if they were to, lets say, what about if, assuming, were to react|swell|get,
-        say my|the|i|they|it eyes|eye|lids|lid|lashes? did|do|does|went|got|start|started|swelled|swell, supposing,
-        suppose i|they|my|it|the, lets say i|they|my|it|the, in the event of|that, on the off chance, were i|they to,
-        should i|they|my|it|the eyes|lids? ever? get|go|become|start|swell|react|burn|itch, some|any|the
+        say my|the|i|they eyes|eye|lids|lid? did go|get|swell|react|burn|itch|flare, supposing, in the event of|that, on the off chance, were i|they to,
+        should they|my|it|i .. ever get|go|become|start|swell|react|burn|itch|flare, should my eyes|lids|lid|eye get|go|become|start|swell|react|burn|itch|flare, some|any|the
         glue|adhesive|remover ever gets|got|went|goes|ran|drips|dripped, if ever, big if, what do you|ye|yous|they
         tell|say|do|advise to|with? clients|people|ladies|girls|women|customers, clients|anyone|ladies|customers
         who|that call|ring|say|get|have|come|react|complain, what if|happens they|it|my,
@@ -419,17 +417,12 @@ SCOPE = {
         .. would|was going|were going, certain|sure|convinced|positive|confident of a|an|some|the, swore
         they|it|id|theyd|itd|i, horror stories about|of, horror stories, heard stories|tales|rumours|rumors, id
         heard|read it|they|that|about|of, i had heard it|they|that|about|of, told itd|theyd|id, told it|they|i|me
-        it|they would|might|could|will, warned itd|theyd|id|me|it, warned it|they|i would|might|could, dreaded
+        it|they would|might|could|will, warned itd|theyd|id, warned it|they|i would|might|could, dreaded
         that|the|a, dreading that|the, expected|expecting|expectin
         hamster|frog|panda|balloon|boxer|elephant|alien|chipmunk|hell|agony|torture|tears|drama|carnage|the worst,
-        ready|armed|prepared|standing by|on standby|waiting for the|a|some
-        burning|swelling|redness|itch|itching|puffiness|pain|tears|sting|stinging|worst|agony, any
-        chance|risk|odds|likelihood id|ill|of|theyd|theyll|itd, what are the chances|odds|risks,
-        odds|chances|likelihood of, how long|soon|fast|quick|quickly till|until|before|after|would|does|do
-        a|an|the|any? reaction|allergy|swelling|rash|flare, type|sort|kind|person whod|who|thatd|that
-        would|could|might? flare|react|swell|itch, could|can|would|will|does|might|may|do
-        that|this|it|these|those|swimming|chlorine|steam|sun|sweat|sauna|makeup|crying
-        make|cause|get|leave|irritate|hurt|sting|burn|trigger|give|set, is a|an?
+        ice pack|packs ready, ready|braced|prepared for the worst|onslaught, any chance|risk|odds|likelihood id|theyd|theyll|itd, what are the chances|odds|risks,
+        odds|chances|likelihood of, how long|soon|fast|quick|quickly till|until|before|after|would|does|do a|an|any reaction|allergy|rash|flare, type|sort|kind|person whod|who|thatd|that
+        would|could|might? flare|react|swell|itch, could|can|would|will|does|might|may|do that|this|those|swimming|chlorine|steam|sun|sweat|sauna|makeup|crying make|cause|leave|irritate|hurt|sting|burn|trigger|give|set, is a|an?
         stye|conjunctivitis|pinkeye|blepharitis|rash|pink eye? catching|contagious|infectious,
         scared id, scared i would|will|might|was, scared it would, worried id, worried i would|might, afraid id,
         afraid i would|will, nervous id, thought id, thought i would|might, thought they would, expected to,
@@ -475,8 +468,7 @@ SCOPE = {
         herself, man upstairs, wee man's, flatmate's, housemate's, in laws, mother in law's, father in law, goddaughter,
         godson, step daughter, step son, carer, old lady, old man, neighbor lady,
         wee one, wee ones, wee man, wee lad, wee lass, little one, little ones, little man, grandkid, grandkids, grandbaby, grandbabies, neighbour's, neighbor's, hairdresser, my|a|another|one patient, my patients, girlfriends, friend of mine, friends of mine, mate of mine,
-        mare, stallion, pony, foal, goldfish, guinea pig, ferret, gecko, cockatoo, alpaca, goat, goats, lamb, calf,
-        bunny, bunnies, hens, chickens, terrapin, lizard, snake, kittens, puppies, pups, poodle, collie, terrier,
+        mare, stallion, pony, foal, goldfish, guinea pig, ferret, gecko, cockatoo, alpaca, goats, hens, chickens, terrapin, lizard, kittens, puppies, poodle, collie, terrier,
         greyhound, whippet,
         cousin of mine, coworker of mine, client of mine, relative, relatives, mother in law, sister in law, my
         ex, ex's, gfs, exs, grandchild, barista, instructor, hairdresser, babysitter, nanny, mothers, clients,

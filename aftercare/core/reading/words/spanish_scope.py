@@ -107,8 +107,7 @@ SCOPE = {
     """,
     "past": """
         hace como|casi|mas|unos? .. ano|anos|meses, hace cinco|seis|siete|ocho|diez|cuatro|tres anos,
-        aquella vez|ocasion, del otro sitio|salon|lugar, otro sitio, en el otro sitio, de
-        chiquita|pequena|chiquilla|nina|joven|bebe|chico|pequeno|chamaca, de mas joven, cuando
+        aquella vez|ocasion, del otro sitio|salon|lugar, otro sitio, en el otro sitio, de chiquita|pequena|chiquilla|pequeno|chamaca, de mas joven, cuando
         chica|nina|pequena|chiquita,
         en otro salon|lugar|estudio, con la otra, la navidad pasada, el verano pasado, el invierno pasado, en 2019|2020|2021|2022|2023|2024|2025, el ano pasado, ano pasado, hace ano{s/}, hace un ano, hace dos anos, hace meses, hace un mes, la vez pasada,
         vez pasada, la ultima vez, ultima vez, antes con otra, otra chica, otra muchacha, otro salon, otro lugar,
@@ -138,7 +137,7 @@ SCOPE = {
         a, me va a, me van a, se va a, podria, podrian, puede que, pueden, da alergia, dan alergia, causa, causan,
         escuece|duele|arde|pica|molesta|escocer cuando|al las|te|las?
         pones|ponen|poner|ponerlas|quitar|quitarlas|aplicas|aplican|hacen|ponertelas, seguro
-        lloro|llorare|lloramos|llore, voy|vamos a llorar, me podria|podrian, y si se|me|le,
+        lloro|llorare|lloramos|llore, voy|vamos a llorar, seguro lloro,
         provoca, para que no, para evitar, evitar, prevenir, miedo de, miedo a, miedo que, pense que, crei que,
         pensaba que, pensé que, temia, riesgo, es normal que pique, sirve para, duele el|la proceso|procedimiento|retoque|relleno|retiro|remocion|aplicacion|lifting|laminado|tinte|tratamiento|extension|prueba, duele ponerse,
         duele quitarse, duele cuando las|te|se, duele ponerselas, duele quitarselas
