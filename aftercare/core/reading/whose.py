@@ -193,6 +193,15 @@ def _is_asked_about(page: Page, sentence: int) -> bool:
 _TURNS = listed("but pero because porque pues")
 
 
+_AND, _THIS_IS = listed("and n so y"), listed("its theyre im ive now my ahora estan me")
+
+
+def _turns_to_now(between: list[Token]) -> bool:
+    """You warned me it would itch and it's itching badly."""
+    pairs = itertools.pairwise(token.word for token in between)
+    return any(first in _AND and then in _THIS_IS for first, then in pairs)
+
+
 _FEARED = listed("thought scared afraid worried nervous terrified expected expecting feared convinced dreading")
 _ADDING = listed("all so really very with a big and or like proper totally completely just even")
 
@@ -212,6 +221,8 @@ def is_imagined(page: Page, sign: Mark) -> bool:
             continue
         between = page.tokens[mark.end : sign.start]
         if any(token.word in _TURNS for token in between):
+            continue
+        if mark.name == "scope:will" and _turns_to_now(between):
             continue
         if page.tokens[mark.start].word == "si" and not _has_consequence(page, sentence):
             continue

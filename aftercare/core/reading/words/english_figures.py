@@ -199,7 +199,7 @@ FIGURES = {
         eczema|hayfever|rosacea|psoriasis|allergies|sensitive, burning to know|see|tell|ask|find|show,
         dust|nut|peanut|cat|dog|pollen|gluten|dairy|penicillin allergic, allergic to
         everything|work|mornings|mondays|exercise|cheap|effort|small|bad|housework|gluten|cats|dogs|nuts, burned|burnt
-        my? the? toast|dinner|tea|rice, eyes were|are on fire that night|everyone,
+        my? the? toast|dinner|tea|rice, eyes were|are on fire that? night? everyone,
         cried all through, cried through, sobbed at|through, ugly cried, sore from laughing|smiling|the
         gym|gym|workout|leg|running|training|yoga|pilates|lifting, sore from .. laughing|gym|workout, cheeks
         hurt .. smiling, face hurts .. smiling|laughing, hurts .. from smiling|laughing, sore loser, sore point,
