@@ -68,17 +68,19 @@ def is_about_the_hour(page: Page, stop: list[Mark]) -> bool:
     )
 
 
-_CHANGES = listed("cancel cancelling move book rebook reschedule swap postpone cancela cancelen cancelar mueve cambia")
+_CHANGES = listed("cancel cancelling cancelo cancela cancelen cancelar move rebook reschedule postpone")
+_MINE = listed("my mine our her mi la el")
+_NO_VISIT = listed("subscription suscripcion alerts updates avisos recordatorios") | _MESSAGES
 _CLOSE = 3  # tokens
 
 
 def visit_beside(page: Page, stop: list[Mark]) -> Mark | None:
     """Return the words that change a visit beside those for an end: "cancel my 4pm, and stop with the texts"."""
     for mark in page.named("topic:booking"):
-        if page.tokens[mark.start].word not in _CHANGES or mark.end - mark.start == 1:
+        following = [token.word for token in page.tokens[mark.start + 1 : mark.end + _CLOSE]]
+        if page.tokens[mark.start].word not in _CHANGES or not _MINE & set(following[:1]):
             continue
-        following = {token.word for token in page.tokens[mark.end : mark.end + _CLOSE]}
-        apart = all(mark.end <= one.start or one.end <= mark.start for one in stop)
-        if apart and not _MESSAGES & following:
+        apart = any(mark.end <= one.start or one.end <= mark.start for one in stop)
+        if apart and not _NO_VISIT & set(following):
             return mark
     return None

@@ -102,3 +102,15 @@ def test_a_denial_that_is_taken_back_or_ended_is_none(text: str, told: list[str]
 
     assert sorted(found.signs) == told
     assert found.urgency is reading.Urgency.SAME_DAY
+
+
+def test_what_is_denied_before_an_and_is_not_what_comes_after_it() -> None:
+    found = reading.read("todavía no seca y arde un montón")
+
+    assert (found.signs, found.negated) == ((reading.Sign.BURNING,), ())
+
+
+def test_nothing_of_that_kind_is_no_wrong_number() -> None:
+    found = reading.read("aint never been no swelling round here")
+
+    assert found.about == (reading.Topic.FINE,)
