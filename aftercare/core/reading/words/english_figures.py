@@ -172,6 +172,23 @@ FIGURES = {
         cross|crossing|pass|passing|hit|hitting|land|landing|over|through|arrive|arriving|overhead, gone|went|go|going? blind to my|the|his|her|your|their|all own? flaws|faults|mess|risks|charms|bills|dust, blind to my|the|his|her|your|their|all own? flaws|faults|mess|risks|charms|bills|dust,
         puff pastry|sleeve|sleeves|piece|daddy|jacket|of, powder|cream|cheese|chocolate puff, huff and puff, huffing
         and puff,
+        blackout blinds|blind|curtains|curtain|shutters|mask|lining,
+        bridge|road|roads|river|town|city|station|queue|village|bus|train is|are|was?
+        swollen|bulging|inflamed|choked|bleeding, swollen with|by traffic|tourists|rain|people|shoppers, red
+        dot|alert|handed|velvet|herring|devil|squirrel|gravy|cabbage|onion|onions|kite, caught red, caught me red,
+        crying|weeping|sobbing because|over|that ..
+        skint|broke|payday|sold|closed|full|booked|due|price|money|moving|leaving, the eye of|from
+        every|all|half|everyone, catch|caught|catching the eye of, pink eye|eyes? going|doing round|around|through,
+        pink eye|eyes is|are|was|were going|doing round|around|through, phone|laptop|tablet|ipad|telly|tv screen
+        is|was|has? cracked|smashed|broken|shattered|knackered, phone|laptop|tablet|ipad|telly|tv screen is|was|has?
+        cracked|smashed|broken|shattered|knackered and|so|n .. blurry|fuzzy|black|dark|dead|dim|blurred,
+        light|lights|lighting|lamp|sign in|at|by|over your|ur|the room|studio|salon|place|shop|desk|door ..
+        bright|harsh|dim|blinding|much for? my? liking?, shaking|trembling|buzzing with|from|in
+        excitement|laughter|joy|laughing|anticipation|cold|nerves, head is|was? spinning|spins|spun with|from|over|at
+        .. options|choices|choice|styles|curls|info|information|names|prices|love|compliments, eyes|eye
+        popping|popped|pop|bulging|bulged out of their|his|her|your|peoples heads?|head?|sockets?, up to my|me|our
+        eyes|eyeballs|eyelids|ears|neck|eyebrows in|with, easy on the eye|eyes, my right|left eye for a|one|some, dry
+        eye in the house, blink of an eye,
         bite|chunk|bites|chunks out of my, like im|i|id wearing a|two|an ..
         fringe|curtain|curtains|broom|brooms|blinds|wig|doormat|hedge on|over my eyes|lids, quit|stop|stopped|stopping
         picking|touching|rubbing|pulling|fiddling at|with|them|my lashes?, one|two|some|few|half of em|them|these|mine

@@ -164,7 +164,7 @@ PRAISE = {
         good|fine|ok|okay|well, otherwise fine|good|great|perfect|happy|all, back to normal, right as rain, good
         as new, all clear now, perfect now, great now, everything else is|fine|great|good, apart from that ..
         good|great|fine|love, other than that .. good|great|fine|love|perfect, all better, been fine, been good,
-        everything|all is? now? first class, everything|all is? now? rosy|dandy|golden|gravy|apples|hunky|tickety, everything is? now? tip top, shapes|shape is?
+        everything|all is? now? first class, everything is? now? rosy|dandy|golden|gravy|apples|hunky|tickety, everything is? now? tip top, shapes|shape is?
         stunning|gorgeous|lovely|perfect|unreal, stunning xx|x, adore them|these|it|em, lashes slap, theyre
         unreal|stunning|gorgeous, delighted with them|it|these, look|looks amazing|unreal|incredible but|and|though,
         fine since, good since, fine today, all good, everything is fine|good, everythings fine|good, feel{s/}

@@ -422,6 +422,7 @@ SCOPE = {
         it|they would|might|could|will, warned itd|theyd|id, warned it|they|i would|might|could, dreaded
         that|the|a, dreading that|the, expected|expecting|expectin
         hamster|frog|panda|balloon|boxer|elephant|alien|chipmunk|hell|agony|torture|tears|drama|carnage, expected|expecting the worst,
+        do|does|would getting|having|taking|removing|wearing|doing,
         ice pack|packs ready, ready|braced|prepared for the worst|onslaught, any chance|risk|odds|likelihood id|theyd|theyll|itd, what are the chances|odds|risks,
         odds|chances|likelihood of, how long|soon|fast|quick|quickly till|until|before|after|would|does|do a|an|any reaction|allergy|rash|flare, type|sort|kind|person whod|who|thatd|that
         would|could|might? flare|react|swell|itch, could|can|would|will|does|might|may|do that|this|those|swimming|chlorine|steam|sun|sweat|sauna|makeup|crying make|cause|leave|irritate|hurt|sting|burn|trigger|give|set, is a|an?

@@ -189,6 +189,7 @@ SIGNS = {
         crying the first,
         left|right|eye|one ran|leaked|dripped|trickled for|all|nonstop|like a?
         an|hour|hours|minute|minutes|day|night|tap, left|right one ran|leaked|dripped|trickled for|all|nonstop|like,
+        water once,
         water once and|so|or, eyes|eye ran for|all|nonstop,
         running like taps|tap|a|niagara, pouring like, they|it|eyes|eye do|does|did water, wont|doesnt|dont|cant|didnt
         stop leaking|watering|streaming|running|dripping|weeping, leaking like, <eye> .. leak, <eye> .. pouring, on the

@@ -191,6 +191,8 @@ TOPICS = {
         fee|fees|night|nights|cancellation, cancellation|cancelation|deposit fee|policy|charge|rules, whens|when
         my|is|was? infill|fill|next|appointment|appt|refill due|needed, what times my next|one, what time is my
         next|one, whens my next, when is my next, whens my infill|fill, when is my infill|fill, is there parking,
+        selfies|photos|pics|reading|sat|sitting|stood|standing|woman|lady|girl|man|fella|lad|kid on the
+        bus|train|tube|tram|metro|motorway,
         if i stop|stopped by|in|at, month|months|week|weeks old, three|3|two|2|four|4|six|6 month|week old, for the
         week|weekend so|and,
         parking at|near|by|like, where|whats|hows|free the? parking, not cancelling, not canceling, if i

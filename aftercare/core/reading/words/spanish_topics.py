@@ -43,6 +43,11 @@ TOPICS = {
         hinchado|rojo|inflamado|irritado|adolorido .. ego|orgullo|cartera|bolsillo|corazon|cabeza, unico que|q me?
         arde|duele|pica|lloro|llora .. ego|orgullo|cartera|bolsillo|corazon|envidia, un|el|mi|una? ojo|lado mas
         cargado|tupido|lleno|poblado|largo|denso que el|la? otro|otra, semaforo|semaforos en rojo, en rojo,
+        arden|arde|pican|pica|comen|come las|la|los ganas|ansias|manos|curiosidad|lengua por|de, me
+        arden|arde|pican|pica|comen|come las|la|los ganas|ansias|manos|curiosidad|lengua, cara|caras
+        roja|rojas|colorada|coloradas de la? verguenza|pena|risa|vergüenza, roja|rojo|colorada|colorado de
+        la|pura|tanta? verguenza|pena|risa, ciega con|por el flash, me quede ciega con|por el flash,
+        pies|manos|tobillos|piernas|dedos|rodillas hinchados|hinchadas|hinchado|hinchada,
         mantita|manta|cobija|toalla|silla|bata|pared|paredes|luz|caja|libreta|agenda rosa|roja|rojo|rosas,
         despegan|caen|sueltan|danan|arruinan|estropean|mojan con|las|por|si? .. lagrimas|llorar|llanto|llorando|lloro,
         agujetas, ojo clinico, ojo que, a ojo, de ojo,
