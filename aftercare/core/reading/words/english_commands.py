@@ -187,6 +187,8 @@ COMMANDS = {
         unsubscribe|unsubscribed|unsubscribing|opt|opted|opting|quitting|cancelling|resign|resigning from|out|of of?
         sleep|work|mornings|monday|mondays|people|ageing|aging|housework|cooking|chores|gravity|family|adulthood|responsibility|winter|january|summer,
         rain|snow|storm|wind|sleet wont|hasnt|doesnt|didnt|never stop|stopped, till|until it stops,
+        take|took|cross|cancel|scratch me|us off for|on this|next?
+        friday|monday|tuesday|wednesday|thursday|saturday|sunday|today|tomorrow,
         cancel|ignore|scrap|forget|disregard|delete that|my|the last? previous? text|message|msg|one,
         opted|unsubscribed|stopped|signed out|off|them .. but would|id|i|want|like|now|changed|can, so getting|receiving these lumps|bumps|gaps|lashes|spots|headaches|styes|itches, get lost on|in|easily|finding, buzz off the|it,
         finally|just quit picking|rubbing|touching|smoking,
@@ -224,6 +226,7 @@ COMMANDS = {
         pop|put|add|stick|sign|whack|get|bung|pencil me back in|on|onto|into|up ..
         list|texts|club|reminders|messages|loop|system, like|want|wish|love .. receive|get texts|messages|reminders once|again|back, wish|want|like to receive .. once more|again, want|like
         back on|in|into the|your|ur .. list|texts|reminders|messages|loop,
+        like|want|love|have the|my|your texts|messages|reminders again|back,
         didnt mean to stop|unsubscribe, send .. texts|messages|reminders again, can i get .. texts|messages again, miss
         getting .. texts|messages|reminders,
         start sending|texting|messaging again, sign me back up, text me again, resubscribe, re subscribe, subscribe

@@ -92,7 +92,7 @@ FIGURES = {
         hurts me soul, hurt my soul, ambulance for my|his|her|their, call an ambulance .. for,
         burn|burns|burned|burnt other|every|all sets, blinded everyone|everybody|half, at the bill|price|cost|total, saw
         the bill|price, when i saw the bill|price, crying at .. price|bill, im crying|cryin .. bus|late|traffic|pretty|happy|gorgeous|love, eye watering for, is
-        eye watering for, £ .. eye watering, murder on the dancefloor, sore about|over|at the, still sore about, burnt a
+        eye watering for, £ .. eye watering, murder on the dancefloor, sore about the, sore over|at the price|prices|fee|fees|bill|cost|charge|service|salon|way, still sore about, burnt a
         hole, hole in my purse|wallet|pocket, gagging, was gagging, gagged, lump in my throat ..
         saw|looked|happy|wedding, tears .. wedding, breathless at|over, my jaw, feel blind|naked without, blind
         with|from happiness|joy, swelled my head, sting me for, stung me for, stings the wallet, red with|from

@@ -83,6 +83,7 @@ SCOPE = {
         expect, wasnt expecting, not expecting, wasnt prepared, wasnt ready, dont remember, not one to
         complain|fuss|moan, not usually, not normally, isnt normal, arent normal, not normal, doesnt look
         normal|right|good, doesnt feel normal|right|good, isnt right, not right, isnt good, not good, not ok,
+        nothing stops|helps|works|settles|relieves|cures|fixes|makes,
         no one|nobody|noone|never said|told|warned|mentioned me|us? it|they|itd|theyd|id would|will|might?,
         wont|cant|not|dont|didnt|wouldnt|gonna|going lie, not going|gonna to? lie, wont|cant|not
         pretend|deny|hide|sugarcoat, wont be lying,

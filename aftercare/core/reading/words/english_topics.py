@@ -23,6 +23,7 @@ TOPICS = {
     """,
     "notlost": """
         come|came|take|taking off my|the contacts|contact|lenses|pill|meds|tablets|tube|bus|motorway,
+        whenever|when|if|next|time you|u|ye have|get|got|find|see a|any? gap|gaps, minding|mind the gap,
         make|makes|making them|lashes|extensions shed|fall|drop, would|will|does|could that|it|this make them
         shed|fall|drop|twist
     """,
@@ -54,6 +55,9 @@ TOPICS = {
         off|in|into|up|on|down, bite out of, took|taken|has|had|having a bite|chunk out, moth eaten, moths
         got|been|have|at, mice|mouse|rats been|at|got|nibbled|chewed, nibbled|chewed|eaten by,
         melted|singed|frazzled|burnt|burned|fried|scorched the|my|half|all? ends|tips|fans|lashes,
+        hole|holes|space|spaces|bald|empty patch|spot? in|at the|my?
+        middle|centre|center|corner|corners|row|line|set|lashes|lashline, count .. on one hand|fingers, count whats
+        left,
         ends|tips|fans|lashes melted|singed|frazzled|curled|frizzed|scorched|went|gone, curled up funny|weird|wrong,
         lose|losing|lost this|that|so many, sliding|slid|slipping|slipped off|out in|one|two|like|as, in pairs, <some>
         left on|in one|my|each|the|either|left|right, hardly|barely|scarcely any left|remaining|there|on|to, glued
@@ -139,6 +143,9 @@ TOPICS = {
         past|to|four|five|six|three|two|one|ten|eleven ok|okay|alright|instead|please, next week|month
         ok|okay|alright|good|instead|please, ready to book|come, gonna be about|around|like|half|quarter, all of us
         come|in, she wants in, another slot|go|time,
+        whenever you have|get|got a gap|space|minute|slot|mo, wrong entrance|door|floor|building|buzzer, which|what
+        door|floor|entrance|buzzer|building, bring my .. along, gap|space before|on|this|next
+        friday|monday|tuesday|wednesday|thursday|saturday|sunday|week,
         move .. appointment|appt|fill|visit, change my|the|our .. time|day|date|appointment|appt|to, push ..
         back, pushed back, push it back, push my, postpone, postponed, swap my|to|the|days, switch
         my|to|days|the time, earlier time, later time, earlier slot, later slot, come earlier|later|in|on|at|by,
@@ -244,6 +251,8 @@ TOPICS = {
         to|for|with, you open|closed|shut|working bank|good|easter|christmas|boxing|new|sunday|monday|holiday, how
         big|small|far|strong|thick|late|early|old|bad|tight is|are|do|does|can|would, who
         is|does|makes|made|did|sells|supplies the|your|those,
+        are these|they|the|those lashes? waterproof|vegan|silk|mink|reusable|synthetic|permanent|removable|cruelty,
+        yes or no, is a|an .. a problem|issue|risk|nono|no, which .. best|better|safest, which|what one|ones|kind,
         would you|ye have|mind|keep|say|know, have you a|any|got, what were you|we saying|on|telling|talking, can you
         have|take a look|gander, left my .. can|could|did|have,
         explain, name of the glue, whats in, ingredients, what do i do, what should i do, what do i do now, wat
@@ -317,6 +326,13 @@ TOPICS = {
         too|to chunky|bulky|full|big|bold|clumpy|wispy|bushy|spiky|long|short|thick|heavy, like im|i wearing
         a|two|fake|false|doormats|curtains|a fringe, fell|fall|falling asleep halfway|doing|on, did you fall asleep,
         halfway through and|then, doll and the others|other|ones, fed up with|of paying|being|waiting|getting|your,
+        was|were|been snappy|snippy|sharp|abrupt|dismissive|curt|stroppy|moody|offhand|frosty|short|snotty
+        with|to|towards, nobody|no one|noone|never|not once
+        offered|asked|checked|listened|apologised|apologized|greeted, what i had in mind, not what i
+        had|pictured|imagined|hoped|discussed, completely|totally|entirely|wildly different
+        length|lengths|size|sizes|shape|curl|style, ive|have|had had? better from|off|in|elsewhere, kit off
+        amazon|ebay|shein|temu, better from a|the? kit|chemist|boots|amazon, longer|slower than you|u
+        said|promised|quoted,
         cheek|nerve|gall|audacity|brass neck to|of, gone up again, put up again|your, bit|very|rather|so|too
         steep|dear|stiff, look|looks like ..
         broom|brush|mop|rake|bristles|hedge|hedgehog|scarecrow|doormat|spider|tarantula, lost a bet, mortified,

@@ -47,6 +47,7 @@ TOPICS = {
         arden|arde|pican|pica|comen|come las|la|los ganas|ansias|manos|curiosidad|lengua, cara|caras
         roja|rojas|colorada|coloradas de la? verguenza|pena|risa|vergüenza, roja|rojo|colorada|colorado de
         la|pura|tanta? verguenza|pena|risa, ciega con|por el flash, me quede ciega con|por el flash,
+        me siento|senti estafada|enganada|timada|robada|decepcionada,
         pies|manos|tobillos|piernas|dedos|rodillas hinchados|hinchadas|hinchado|hinchada,
         mantita|manta|cobija|toalla|silla|bata|pared|paredes|luz|caja|libreta|agenda rosa|roja|rojo|rosas,
         despegan|caen|sueltan|danan|arruinan|estropean|mojan con|las|por|si? .. lagrimas|llorar|llanto|llorando|lloro,
@@ -137,6 +138,8 @@ TOPICS = {
         sin palabras
     """,
     "vocative": """
+        quedaron super|muy|bien|todas? disparejas|mal|feas|chuecas|tiesas|raras|horribles, quedaron
+        disparejas|mal|feas|chuecas|tiesas|raras|horribles|duras,
         hola|holi|oye|hi|ay|buenas|buenos|disculpa|perdon|amiga linda|hermosa|bella|preciosa|reina|guapa|bonita|divina|corazon|chula
     """,
     "thanks": """
@@ -203,6 +206,9 @@ TOPICS = {
         reservar, reserva, reservacion, reservame, turno, turnos, turnito, hora, horario, horarios, disponible,
         te|le puedo caer|llegar|ir|visitar|ver hoy|manana|el|ahorita|ya, puedo caerte|ir|pasar hoy|manana|ahorita|el,
         cuando me|las? las|la? puedes|podes|podrias|pueden rellenar|arreglar|retocar|poner|atender|ver|quitar|hacer,
+        se puede adelantar|mover|cambiar|atrasar|pasar|correr|recorrer la|el|mi, adelantar|atrasar|recorrer la|mi
+        mia|cita|hora, me sacas una hora|cita|turno, atascada|atorada|atascado en, no llego me, que
+        puerta|piso|timbre|entrada,
         lo|la|las pasamos|movemos|cambiamos|dejamos|corremos al|para|a|pal, llego tantito|tarde|despues|luego|mas,
         tantito despues|tarde, un poco|poquito tarde|despues|mas, el uber|taxi|camion|metro se, ese dia porfa|por|no,
         disponibles, disponibilidad, lugar, espacio para, espacio el, tienes espacio, tiene espacio, hay
@@ -239,6 +245,8 @@ TOPICS = {
         hacer|usar|tomar|ponerme, que debo, que me pongo, que me echo, que me recomiendas, que recomiendas, que me
         aconsejas, puedo usar|echarme|ponerme|lavar|lavarme|mojar|mojarlas|dormir|ir
         al|nadar|meterme|banarme|tomar|maquillarme|quitar|quitarme|pintarme|entrar|hacer|aplicar|correr|depilarme|llorar|rizarlas|peinarlas,
+        puedo pintarme|delinearme|ponerme|usar|echarme|pasarme, que rimel|mascara|delineador|champu|crema, son a
+        prueba de|resistentes al, si o no,
         a quien llamo|aviso|escribo, ayuda que, qué me echo|pongo|tomo, que le pongo|echo|unto|doy, le puedo
         meter|cortar|poner|echar|pasar, tienen|teneis|tenéis|tienes|hay
         bono|bonos|promo|promocion|descuento|paquete|paquetes, se paga suelto|aparte, de que marca|color|tono|donde,
@@ -274,6 +282,9 @@ TOPICS = {
         tiesas|duras|chuecas|disparejas|raras|feas|mal, como cepillo|escoba|alambre|escobeta, ni siquiera me|las, y
         encima quedaron|me|las, mas cargado|cargada|tupido|lleno que el|la, para lo que|cobras, no me
         convencen|convence,
+        estafada|enganada|timada|robada, largo|curva|estilo|tono|color|diseno que
+        acordamos|quedamos|pedi|hablamos|queria, seca|seco|cortante|borde|antipatica|pesada conmigo, nadie me|se
+        ofrecio|saludo|atendio|disculpo|aviso, me tuvieron esperando, las he tenido mejores,
         decepcionad{a/o}, decepcion, decepcionante, molesta con, enojad{a/o/isima}, insatisfech{a/o},
         inconforme, feas, feisimas, fe{as/a/o} me, quedaron mal, quedaron feas, quedaron horribles, quedo mal,
         quedaron chuecas, mal hech{o/as/a}, mal trabajo, pesimo, pesima, pesim{as/os}, horribles,
