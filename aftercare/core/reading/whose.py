@@ -104,6 +104,7 @@ def _is_a_name(tokens: list[Token], place: int) -> bool:
 
 
 _THEIRS = listed("hers theirs")
+_SEEING = listed("saw seen noticed clocked spotted")
 
 
 def _is_compared(page: Page, place: int) -> bool:
@@ -139,6 +140,7 @@ def is_another_persons(page: Page, sign: Mark) -> bool:
         and mark.start < sign.start
         and mark.end >= nearest.start - 1
         and not _is_compared(page, mark.start - 1)
+        and not (mark.start < nearest.start and page.tokens[mark.start].word in _SEEING)  # "saw a woman whose eyes …"
         for mark in page.named("scope:report")
     )
 

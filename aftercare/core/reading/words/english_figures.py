@@ -182,6 +182,10 @@ FIGURES = {
         pink eye|eyes is|are|was|were going|doing round|around|through, phone|laptop|tablet|ipad|telly|tv screen
         is|was|has? cracked|smashed|broken|shattered|knackered, phone|laptop|tablet|ipad|telly|tv screen is|was|has?
         cracked|smashed|broken|shattered|knackered and|so|n .. blurry|fuzzy|black|dark|dead|dim|blurred,
+        eyes|whites|lids|they are|is|look|looking as? white as milk|snow|paper|chalk|pearl|pearls,
+        as? white as milk|snow|paper|chalk|pearl|pearls|a, hay fever|hayfever|pollen makes|make|has me
+        rub|sneeze|itch|stream|water, i always? get|have|suffer itchy|watery|red|streaming|sore|puffy|runny eyes
+        in|every|each|during|with|from spring|summer|winter|autumn|april|may|june|july|year|hayfever|hay|pollen,
         light|lights|lighting|lamp|sign in|at|by|over your|ur|the room|studio|salon|place|shop|desk|door ..
         bright|harsh|dim|blinding|much for? my? liking?, shaking|trembling|buzzing with|from|in
         excitement|laughter|joy|laughing|anticipation|cold|nerves, head is|was? spinning|spins|spun with|from|over|at

@@ -80,6 +80,9 @@ PRAISE = {
         hot|two|three|everything|it|yoga|gym|swimming|sauna|everest|the|a, nothing can|could|will
         stop|shift|touch|budge these|them|those|my, lashes slap, these|they|absolutely|proper slap but|so|hard|omg|honestly, lashes|they absolutely slap, shes
         apples, apples now, jaw|jaws hit|dropped|hitting|on, camera roll, supermodel, like a supermodel,
+        eyes|lids|they behaving|behaved, behaving themselves|itself|nicely|beautifully, zero|no|nil
+        drama|dramas|fuss|aggro|hassle|grief|faff, cool as a? cucumber, as white as milk|snow|pearls,
+        havent|hasnt|didnt had|need|needed to? reach|use|touch for? the? drops,
         looking|look|looks|feel|feeling|felt like a|an|some? fairytale|fairy|disney|hollywood|absolute|proper?
         princess|queen|goddess|bride|model|duchess|empress|starlet|film|movie|million|celeb|celebrity|mermaid|siren,
         every time i pass|see|catch|walk, pass a mirror, past a mirror|shop|window, got supermodel|movie|model,

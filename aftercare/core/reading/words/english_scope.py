@@ -14,6 +14,7 @@ SCOPE = {
         not|nary|without|no|zero|never|nor|aint a|an|the|any|one?
         hint|trace|touch|tinge|whisper|suggestion|shred|drop|ounce|flicker|scrap|jot|iota|whiff|smidge|smidgen|speck|twinge|tickle|lick|bit
         of,
+        couldnt be any? less,
         none of the|your|my|that|it,
         no, zero, 0, without, w/o, nor, neither, not any, not a single, not one, not a, never any, nothing like, no
         sign{s/} of, free of, free from, absence of, denies, deny, denying, denied, negative for, nil, no more, not
@@ -476,6 +477,8 @@ SCOPE = {
         herself, man upstairs, wee man's, flatmate's, housemate's, in laws, mother in law's, father in law, goddaughter,
         godson, step daughter, step son, carer, old lady, old man, neighbor lady,
         wee one, wee ones, wee man, wee lad, wee lass, little one, little ones, little man, grandkid, grandkids, grandbaby, grandbabies, neighbour's, neighbor's, hairdresser, my|a|another|one patient, my patients, girlfriends, friend of mine, friends of mine, mate of mine,
+        my|our mam|mammy|mummy|daddy|da|mams, mams, mammys, mummys, daddys, my other half, other half, him indoors,
+        her indoors,
         mare, stallion, pony, foal, goldfish, guinea pig, ferret, gecko, cockatoo, alpaca, goats, hens, chickens, terrapin, lizard, kittens, puppies, poodle, collie, terrier,
         greyhound, whippet,
         cousin of mine, coworker of mine, client of mine, relative, relatives, mother in law, sister in law, my

@@ -52,6 +52,7 @@ SIGNS = {
         amaneci de sapo, de sapo, parece empanada|sapo|pelota|globo|ciruela|uva, como empanada|ciruela|uva,
         pepita en .. <ojo>, pelotita en .. <ojo>, bolita dura, bolita en .. <ojo>, bolita .. parpado, bola dura, una bolita en, pepita .. parpado, bolita .. <ojo>, bolita que tenia en, hinchazoncita, hinchadit{a/as/o/os}, <ojo> .. botado, botado .. ojo,
         saliendo para fuera, hinchad{o/a/os/as}, hinchadit{o/a/os/as}, hinchadisim{o/a/os/as}, hinchazon, hinchason,
+        a hinchar{se/me/}, me hinchar{a/an/ia/ian}, se hinchar{an/a},
         inchad{o/a/os/as}, inchazon, inchason, hinch{o/a/an/aron/ando/aba}, inflamad{o/a/os/as},
         inflamadit{o/a/os/as}, inflamacion, inflam{o/a/an/aron/ando}, inflamasion, abotagad{o/a/os/as},
         abultad{o/a/os/as}, abultamiento, edema, bolsas, bolita en .. <ojo>, <ojo> .. bolita, bulto, orzuelo,
