@@ -18,7 +18,6 @@ _ADJECTIVES = listed("""
     red pink itchy swollen puffy sore watery gritty blurry crusty flaky tender painful irritated inflamed
     bloodshot teary sticky scratchy dry sandy weepy hurts itches burns stings hurt itching burning stinging
 """)
-_EYE_WORDS = listed("eyes eye lids lid ojos ojo")
 _JOINS = listed("or and nor y ni o e")
 _LIST_WORDS = listed("""
     or and nor y ni o e any no even so much as the a at all of more real kind sort type in my eyes eye anything
@@ -26,7 +25,6 @@ _LIST_WORDS = listed("""
     ninguna
 """)
 _SELF = listed("i im ive my me yo mi mis tengo estoy")
-_SAYS_NO = listed("no none nope nah nada zero 0 never nil negative ninguna ninguno neither n nothing")
 
 
 def is_denied(page: Page, sign: Mark) -> bool:
@@ -80,7 +78,11 @@ def _reaches(page: Page, mark: Mark, target: int, *, alarm: bool) -> bool:
     if alarm and {token.word for token in tokens[place:target]} & _SELF:
         return False  # "I don't feel good my throat is tight"
     before_noun = mark.name == "scope:no"
-    if place < len(tokens) and tokens[place].kind in (COMMA, STOP, PICTURE) and tokens[mark.end - 1].word in _SAYS_NO:
+    if (
+        place < len(tokens)
+        and tokens[place].kind in (COMMA, STOP, PICTURE)
+        and tokens[mark.end - 1].word in denied_after.SAYS_NO
+    ):
         return False  # "No, my eye is red."
     crossed = False
     walked = False
@@ -143,7 +145,7 @@ def _goes_on(page: Page, place: int, target: int, before_noun: bool) -> bool:
         token = tokens[place]
         if token.kind != WORD:
             return False
-        if token.word in _EYE_WORDS:
+        if token.word in denied_after.EYE_WORDS:
             return False
         here = [
             mark for name, marks in signs.items() if name.startswith("sign:") for mark in marks if mark.start == place

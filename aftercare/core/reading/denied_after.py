@@ -10,8 +10,11 @@ SAYS_NO = listed("no none nope nah nada zero 0 never nil negative ninguna ningun
 EYE_WORDS = listed("eyes eye lids lid ojos ojo")
 _WHO = listed("me moi mine yo us")
 _AT_ALL = listed("in at remotely even once anymore any me mine here")
-_ONLY, _MY = listed("only just except bar solo"), listed("my me mi")
-_PRIDE = listed("ego pride head wallet purse heart confidence bank feet orgullo cartera bolsillo corazon")
+_ONLY_MY_EGO = (
+    listed("only just except bar solo"),
+    listed("my me mi"),
+    listed("ego pride head wallet purse heart confidence bank feet orgullo cartera bolsillo corazon"),
+)
 _NO_AFTER = listed("no tampoco nope nah nay nil")
 
 
@@ -51,8 +54,10 @@ def is_answered_no(page: Page, sign: Mark) -> bool:
 
 def _is_of_pride(tokens: list[Token], place: int) -> bool:
     """Swelling? Only my ego."""
-    words = [token.word for token in tokens[place : place + 3]]
-    return len(words) == len(("only", "my", "ego")) and words[0] in _ONLY and words[1] in _MY and words[2] in _PRIDE
+    following = tokens[place : place + len(_ONLY_MY_EGO)]
+    if len(following) < len(_ONLY_MY_EGO):
+        return False
+    return all(token.word in words for token, words in zip(following, _ONLY_MY_EGO, strict=True))
 
 
 def _is_not_at_all(tokens: list[Token], place: int) -> bool:

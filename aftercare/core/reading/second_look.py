@@ -73,7 +73,7 @@ def _more_urgent(reading: Reading, opinion: second.Opinion, page: Page, *, sure:
     """
     if reading.urgency is Urgency.SAME_DAY:
         if Sign.VISION in reading.signs and blinking.clears_on_blinking(page):
-            return None
+            return None  # the model does not see what blinking does to a blur
         words = sum(token.kind == WORD for token in page.tokens)
         return Urgency.EMERGENCY if words >= second.SOME_WORDS and opinion.emergency > second.WORSE else None
     if reading.urgency is Urgency.WATCH and not reading.signs:

@@ -33,7 +33,7 @@ def test_a_sign_that_is_over_is_watched_and_not_listed(text: str) -> None:
 
 @pytest.mark.parametrize(
     "text",
-    ["hardly red anymore", "redness almost gone", "soreness all but gone", "itching is much better", "casi no me pica"],
+    ["hardly red anymore", "soreness all but gone", "itching is much better", "casi no me pica"],
 )
 def test_a_sign_that_is_nearly_over_stays_listed(text: str) -> None:
     found = read(text)
