@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import itertools
 
-from aftercare.core.reading import denied_after
+from aftercare.core.reading.denied_after import EYE_WORDS, SAYS_NO, is_denied_after
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
 from aftercare.core.reading.tokens import ASK, COMMA, LINE, PICTURE, STOP, WORD, Token, listed
@@ -28,7 +28,7 @@ _SELF = listed("i im ive my me yo mi mis tengo estoy")
 
 
 def is_denied(page: Page, sign: Mark) -> bool:
-    if denied_after.is_answered_no(page, sign) or denied_after.has_no_after(page, sign) or _asked_of_others(page, sign):
+    if is_denied_after(page, sign) or _asked_of_others(page, sign):
         return True
     after = [token.word for token in page.tokens[sign.end : sign.end + 2]]
     if after[:1] == ["sip"] and (len(after) == 1 or not after[1].isalpha()):
@@ -78,11 +78,7 @@ def _reaches(page: Page, mark: Mark, target: int, *, alarm: bool) -> bool:
     if alarm and {token.word for token in tokens[place:target]} & _SELF:
         return False  # "I don't feel good my throat is tight"
     before_noun = mark.name == "scope:no"
-    if (
-        place < len(tokens)
-        and tokens[place].kind in (COMMA, STOP, PICTURE)
-        and tokens[mark.end - 1].word in denied_after.SAYS_NO
-    ):
+    if place < len(tokens) and tokens[place].kind in (COMMA, STOP, PICTURE) and tokens[mark.end - 1].word in SAYS_NO:
         return False  # "No, my eye is red."
     crossed = False
     walked = False
@@ -145,7 +141,7 @@ def _goes_on(page: Page, place: int, target: int, before_noun: bool) -> bool:
         token = tokens[place]
         if token.kind != WORD:
             return False
-        if token.word in denied_after.EYE_WORDS:
+        if token.word in EYE_WORDS:
             return False
         here = [
             mark for name, marks in signs.items() if name.startswith("sign:") for mark in marks if mark.start == place

@@ -1,4 +1,4 @@
-"""A denial that follows its sign: redness? no; sore? me? not in the slightest; itchy nah; picazón no."""
+"""Denial that stands behind what it denies: "Redness? No.", "picazón no", "sore? me? not in the slightest"."""
 
 from __future__ import annotations
 
@@ -6,8 +6,8 @@ from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
 from aftercare.core.reading.tokens import ASK, COMMA, LINE, STOP, WORD, Token, listed
 
-SAYS_NO = listed("no none nope nah nada zero 0 never nil negative ninguna ninguno neither n nothing")
 EYE_WORDS = listed("eyes eye lids lid ojos ojo")
+SAYS_NO = listed("no none nope nah nada zero 0 never nil negative ninguna ninguno neither n nothing")
 _WHO = listed("me moi mine yo us")
 _AT_ALL = listed("in at remotely even once anymore any me mine here")
 _ONLY_MY_EGO = (
@@ -18,7 +18,12 @@ _ONLY_MY_EGO = (
 _NO_AFTER = listed("no tampoco nope nah nay nil")
 
 
-def is_answered_no(page: Page, sign: Mark) -> bool:
+def is_denied_after(page: Page, sign: Mark) -> bool:
+    """Say whether the words right behind a sign deny it."""
+    return _answered_no(page, sign) or _no_after(page, sign)
+
+
+def _answered_no(page: Page, sign: Mark) -> bool:
     """Redness? No. Swelling - none. Itch free."""
     tokens = page.tokens
     place = sign.end
@@ -65,7 +70,7 @@ def _is_not_at_all(tokens: list[Token], place: int) -> bool:
     return tokens[place].word == "not" and place + 1 < len(tokens) and tokens[place + 1].word in _AT_ALL
 
 
-def has_no_after(page: Page, sign: Mark) -> bool:
+def _no_after(page: Page, sign: Mark) -> bool:
     """Picazón no; rojo no está; redness was not seen."""
     tokens = page.tokens
     place = sign.end

@@ -180,14 +180,12 @@ FIGURES = {
         skint|broke|payday|sold|closed|full|booked|due|price|money|moving|leaving, the eye of|from
         every|all|half|everyone, catch|caught|catching the eye of, pink eye|eyes? going|doing round|around|through,
         pink eye|eyes is|are|was|were going|doing round|around|through, phone|laptop|tablet|ipad|telly|tv screen
-        is|was|has? cracked|smashed|broken|shattered|knackered, phone|laptop|tablet|ipad|telly|tv screen is|was|has?
-        cracked|smashed|broken|shattered|knackered and|so|n .. blurry|fuzzy|black|dark|dead|dim|blurred,
+        is|was|has? cracked|smashed|broken|shattered|knackered, screen is|was? cracked|smashed|broken|shattered and|so .. blurry|fuzzy|black|dark|dim|blurred, phone|laptop|tablet|tv screen is|was? cracked|smashed|broken|shattered and|so .. blurry|fuzzy|black|dark|dim|blurred,
         eyes|whites|lids|they are|is|look|looking as? white as milk|snow|paper|chalk|pearl|pearls,
         as? white as milk|snow|paper|chalk|pearl|pearls|a, hay fever|hayfever|pollen makes|make|has me
-        rub|sneeze|itch|stream|water, i always? get|have|suffer itchy|watery|red|streaming|sore|puffy|runny eyes
-        in|every|each|during|with|from spring|summer|winter|autumn|april|may|june|july|year|hayfever|hay|pollen,
-        light|lights|lighting|lamp|sign in|at|by|over your|ur|the room|studio|salon|place|shop|desk|door ..
-        bright|harsh|dim|blinding|much for? my? liking?, shaking|trembling|buzzing with|from|in
+        rub|sneeze|itch|stream|water, i get|have itchy|watery|red|streaming|sore|puffy|runny eyes in|every spring|summer|winter|autumn|april|may|june|july|year,
+        light|lights|lighting in|at your|the room|studio|salon|place|shop is|are|was|were .. bright|harsh|dim for|but|and, light|lights in your|the room|studio|salon is|are .. bright|harsh|dim,
+        too bright for my liking, shaking|trembling|buzzing with|from|in
         excitement|laughter|joy|laughing|anticipation|cold|nerves, head is|was? spinning|spins|spun with|from|over|at
         .. options|choices|choice|styles|curls|info|information|names|prices|love|compliments, eyes|eye
         popping|popped|pop|bulging|bulged out of their|his|her|your|peoples heads?|head?|sockets?, up to my|me|our
@@ -204,13 +202,8 @@ FIGURES = {
         gave|give|gives|giving|got my|the|his|her
         mother|mum|mom|nan|gran|sister|boss|husband|boyfriend|friend|mate|dad|neighbour|neighbor|hubby .. double
         vision, cant|couldnt|dont walk|go|get|drive past|by a|any|the|my .. mirror|window|reflection|shop|shopfront,
-        only|one|sole|main|first thing|bit|part|place
-        inflamed|swollen|burning|sore|red|puffy|itchy|swelling|stinging|hurting|aching|bleeding|watering|swelled|bruised|irritated
-        .. is|was ..
-        ego|pride|head|wallet|self|heart|purse|bank|confidence|feelings|jealousy|feet|fringe|arms|back|schedule,
-        pic|photo|picture|video|reel|post|story|selfie of|with|about ..
-        swollen|red|puffy|bloodshot|weepy|infected|blistered .. in|on
-        your|the|ur|insta|instagram|story|tiktok|facebook, red|sore|swollen|puffy|bloodshot eyes ..
+        only|one|sole thing|bit inflamed|swollen|burning|sore|red|puffy|itchy|swelling|stinging|hurting .. ego|pride|head|wallet|self|heart|purse|bank|confidence|feelings|jealousy|feet|fringe|arms|back|schedule,
+        pic|photo|picture|video|reel|post|story of .. swollen|red|puffy|bloodshot|infected .. your|insta|instagram|story|tiktok|facebook, red|sore|swollen|puffy|bloodshot eyes ..
         belong|belonging|belongs, ceiling|roof|pipe|tap|wall|walls|gutter|radiator|boiler|fridge|freezer is?
         weeping|leaking|streaming|watering|dripping|crying, weeping willow|ceiling|roof|pipe|wall|angel,
         hands|fingers|palms|feet|heels|towel|towels|couch|bed .. like sandpaper|gravel|ice, chlorine

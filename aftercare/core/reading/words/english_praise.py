@@ -83,8 +83,7 @@ PRAISE = {
         eyes|lids|they behaving|behaved, behaving themselves|itself|nicely|beautifully, zero|no|nil
         drama|dramas|fuss|aggro|hassle|grief|faff, cool as a? cucumber, as white as milk|snow|pearls,
         havent|hasnt|didnt had|need|needed to? reach|use|touch for? the? drops,
-        looking|look|looks|feel|feeling|felt like a|an|some? fairytale|fairy|disney|hollywood|absolute|proper?
-        princess|queen|goddess|bride|model|duchess|empress|starlet|film|movie|million|celeb|celebrity|mermaid|siren,
+        like a|an fairytale|fairy|disney|hollywood|absolute|proper|actual? princess|queen|goddess|bride|model|duchess|empress|starlet|celeb|celebrity|mermaid|siren,
         every time i pass|see|catch|walk, pass a mirror, past a mirror|shop|window, got supermodel|movie|model,
         nothing stops|fazes|moves these|them, took my breath, on cloud, happy as larry|a|clams|clam|pigs|pig, first
         class, everything is first, it was|its been bliss, been bliss, bliss from, butterfly eyes, light as air|a|feathers, nonstop compliments, blown away,

@@ -85,7 +85,7 @@ SCOPE = {
         complain|fuss|moan, not usually, not normally, isnt normal, arent normal, not normal, doesnt look
         normal|right|good, doesnt feel normal|right|good, isnt right, not right, isnt good, not good, not ok,
         nothing stops|helps|works|settles|relieves|cures|fixes|makes,
-        no one|nobody|noone|never said|told|warned|mentioned me|us? it|they|itd|theyd|id would|will|might?,
+        no one|nobody|noone|never said|told|warned|mentioned me? it|they|itd|theyd|id,
         wont|cant|not|dont|didnt|wouldnt|gonna|going lie, not going|gonna to? lie, wont|cant|not
         pretend|deny|hide|sugarcoat, wont be lying,
         not okay, not fine, not great, isnt ok, isnt okay, no good, no thanks, no thank you, no problem, no
@@ -454,10 +454,7 @@ SCOPE = {
         er|hospital|doctor|drs|dr|gp|urgent|emergency|clinic|pharmacy|work|school|bed|sleep|see|call|ring, gonna
         .. er|hospital|doctor|dr, feel{s/}? .. going to .. faint|pass|throw, going to
         faint|pass|collapse|lose|die, gonna faint|pass|throw|lose|die, might be, may be, could be, might have,
-        ready|desperate|dying|praying|begging|longing for the|this|it .. to end|stop|go|be|ease|pass|settle|calm, no
-        one|nobody|noone|you never|didnt said|told|warned|mentioned|say|tell|warn|mention me|us? it|they|id
-        would|will|might, no one|nobody|noone said|told|warned|mentioned me|us? itd|theyd|id, you never|didnt
-        said|told|warned|mentioned|say|tell|warn|mention me|us? itd|theyd|id,
+        ready|desperate|dying|praying|begging|longing for the|this|it .. to end|stop|go|be|ease|pass|settle|calm, no one|nobody|noone said|told|warned|mentioned me? it|they would|will|might, never|didnt say|tell|warn|mention me? it|they would|will|might, no one|nobody|noone said|told|warned|mentioned me? itd|theyd|id, never|didnt say|tell|warn|mention me? itd|theyd|id,
         may have, could have, gonna be sick, going to be sick, about to faint, feel|feels|feeling|felt like
         im|i|ill gonna|going|about, gonna|going|about drop|collapse|keel|fall|black, gonna be
         sick|drop|collapse|keel|black

@@ -187,8 +187,7 @@ SIGNS = {
         wet pillow, pillow .. wet, through tissues, tissues like, used up|going through|get through .. tissues, i just
         leak, leaky, drippy, sprung a leak, eyes .. sprung, like a leaky|dripping|burst tap|pipe|hose, eyes were crying,
         crying the first,
-        left|right|eye|one ran|leaked|dripped|trickled for|all|nonstop|like a?
-        an|hour|hours|minute|minutes|day|night|tap, left|right one ran|leaked|dripped|trickled for|all|nonstop|like,
+        eye ran|leaked|dripped|trickled for|all|nonstop|like, left|right one ran|leaked|dripped|trickled for|all|nonstop|like,
         water once,
         water once and|so|or, eyes|eye ran for|all|nonstop,
         running like taps|tap|a|niagara, pouring like, they|it|eyes|eye do|does|did water, wont|doesnt|dont|cant|didnt

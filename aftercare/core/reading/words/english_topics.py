@@ -130,8 +130,7 @@ TOPICS = {
         spots, a spot, squeeze me, fit me in, fit in, get in sooner|earlier|before|this|on|next|for|with, pencil
         me, put me down|in, put me on, move
         my|it|the|me|to|our|us|today|tomorrow|mine|friday|fridays|mondays|tuesdays|thursdays|wednesdays|saturdays,
-        put|pencil|book|squeeze|slot|fit|stick|pop|get my|her|him|us|me
-        mum|mom|nan|sister|daughter|friend|mate|cousin|gran|aunt|bestie? down|in for|on|at, can|could|will|would you
+        put|pencil|book|squeeze|slot|fit|stick|pop her|him|us|me|mum|mom|nan|sister|daughter|friend|mate|cousin|bestie down|in for|on|at, put|pencil my mum|mom|nan|sister|daughter|friend|mate|cousin|bestie down|in, can|could|will|would you
         see|fit|take me|us today|tomorrow|tonight|now|asap|this|on|sooner|earlier, can|could|may|might i|we
         swap|switch|change|move|slide|push|bump|nudge|scoot|shift to
         <day>|half|quarter|1|2|3|4|5|6|7|8|9|10|11|12|noon|later|earlier, as planned, have to|gonna|going

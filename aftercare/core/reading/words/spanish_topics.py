@@ -379,9 +379,7 @@ TOPICS = {
         mensajes|recordatorios, lo cancele sin querer, los pare sin querer, me di de baja sin querer, fue sin querer,
         volver a recibir, quiero recibir .. mensajes, suscribirme, suscribeme, volver a suscribir{me/},
         vuelvan|vuelve|volver|vuelvas a
-        avisarme|mandarme|escribirme|recordarme|meterme|incluirme|apuntarme|suscribirme|enviarme, me
-        vuelves|vuelven|puedes|pueden|podrias|volver a? meter|incluir|apuntar|anadir|agregar|activar|suscribir
-        en|a|los? la|los|el avisos|lista|mensajes|recordatorios, quiero volver a recibir|estar, me di de baja sin|por
+        avisarme|mandarme|escribirme|recordarme|meterme|incluirme|apuntarme|suscribirme|enviarme, vuelves|vuelven|volver|puedes|pueden a? meter|incluir|apuntar|anadir|agregar|suscribir .. avisos|lista|mensajes|recordatorios, quiero volver a recibir|estar, me di de baja sin|por
         querer|error|accidente|equivocacion, activame|actívame otra|de vez|nuevo,
         activ{en/ar/ame} .. mensajes|recordatorios, mandenme de nuevo, vuelvan a mandar{me/}
     """,
