@@ -114,6 +114,12 @@ def _reaches(page: Page, mark: Mark, target: int, *, alarm: bool) -> bool:
         if token.kind == WORD:
             walked = True
         place += 1
+    if (
+        tokens[target - 1].word == "y"
+        and page.covers("scope:not", mark.start)
+        and not _denies_a_sign(page, mark, target - 1, target)
+    ):
+        return False  # "todavía no seca y arde"
     if before_noun and walked and crossed and tokens[target].word in _ADJECTIVES:
         after = tokens[target + 1].word if target + 1 < len(tokens) else ""
         if any(token.word in ("or", "nor") for token in tokens[target + 1 : target + 3]):

@@ -1,13 +1,21 @@
-"""Denial that stands behind what it denies: "Redness? No.", "picazón no", "hinchazón ninguna"."""
+"""Denial that stands behind what it denies: "Redness? No.", "hinchazón ninguna", "sore? me? not at all"."""
 
 from __future__ import annotations
 
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
-from aftercare.core.reading.tokens import ASK, COMMA, LINE, STOP, WORD, listed
+from aftercare.core.reading.tokens import ASK, COMMA, LINE, STOP, WORD, Token, listed
 
 EYE_WORDS = listed("eyes eye lids lid ojos ojo")
 SAYS_NO = listed("no none nope nah nada zero 0 never nil negative ninguna ninguno neither n nothing")
+_WHO = listed("me moi mine yo us")
+_AT_ALL = listed("in at remotely even once anymore any me mine here")
+_ONLY_MY_EGO = (
+    listed("only just except bar solo"),
+    listed("my me mi"),
+    listed("ego pride head wallet purse heart confidence bank feet orgullo cartera bolsillo corazon"),
+)
+_NO_AFTER = listed("no tampoco nope nah nay nil")
 
 
 def is_denied_after(page: Page, sign: Mark) -> bool:
@@ -23,6 +31,10 @@ def _answered_no(page: Page, sign: Mark) -> bool:
         return True
     if place + 1 < len(tokens) and tokens[place].word in EYE_WORDS and tokens[place + 1].kind == ASK:
         place += 1  # "swollen eyes? nah"
+    if place + 2 < len(tokens) and tokens[place].kind == ASK and tokens[place + 1].word in _WHO:
+        place += 2 if tokens[place + 2].kind == ASK else 0  # "sore? me? not in the slightest"
+    if [token.word for token in tokens[place : place + 2]] == [",", "then"]:
+        return place + 2 < len(tokens) and tokens[place + 2].word in SAYS_NO  # "if you mean swelling, then no"
     marks = 0
     said = 0
     while (
@@ -41,8 +53,23 @@ def _answered_no(page: Page, sign: Mark) -> bool:
         ):
             place += 1
             said += 1
-        return place < len(tokens) and tokens[place].word in SAYS_NO
+        if place >= len(tokens):
+            return False
+        return tokens[place].word in SAYS_NO or _is_not_at_all(tokens, place) or _is_of_pride(tokens, place)
     return False
+
+
+def _is_of_pride(tokens: list[Token], place: int) -> bool:
+    """Swelling? Only my ego."""
+    following = tokens[place : place + len(_ONLY_MY_EGO)]
+    if len(following) < len(_ONLY_MY_EGO):
+        return False
+    return all(token.word in words for token, words in zip(following, _ONLY_MY_EGO, strict=True))
+
+
+def _is_not_at_all(tokens: list[Token], place: int) -> bool:
+    """Redness? Not in the slightest. -- "Redness? Not half" is another matter."""
+    return tokens[place].word == "not" and place + 1 < len(tokens) and tokens[place + 1].word in _AT_ALL
 
 
 _NONE, _CLITICS = listed("ninguna ninguno"), listed("me se les le los las")
@@ -58,7 +85,7 @@ def _no_after(page: Page, sign: Mark) -> bool:
         return True  # "nada borroso", "hinchazón ninguna"
     if page.covers("scope:unseen", place) and not page.covers("scope:unseen", place - 1):
         return True
-    if place >= len(tokens) or tokens[place].word not in ("no", "tampoco", "nope"):
+    if place >= len(tokens) or tokens[place].word not in _NO_AFTER:
         return False
     if place + 1 == len(tokens) or tokens[place + 1].kind != WORD:
         return True

@@ -11,7 +11,7 @@ _WIDE = listed("""
     sign:redness!
 """)
 _POSSESSIVE = listed("my the her his your our in mi la el las los mis su tu")
-_OF_HERS = EYES | {"lashes"}
+_OF_HERS = EYES | listed("lashes corner corners lashline waterline tearduct lagrimal comisura")
 _BEFORE, _AFTER = 4, 6  # tokens within which the other part stands
 
 

@@ -16,7 +16,7 @@ from aftercare.core.reading.words.tenses import PAST_WORDS, PRESENT_WORDS
 _GRADING = listed("sign:fever sign:headache sign:sickly sign:hospital! sign:agony sign:blood")
 _OF_LOOKS = listed("sign:burning sign:pain sign:swelling")  # "on fire (the good kind)"
 _HABIT = listed("always usually normally siempre")
-_STUCK = ("stuck", "glue", "pegad", "pego")
+_STUCK = ("stuck", "stick", "glue", "gum", "pegad", "pego")
 _SHUT = listed("""
     open opens opening shut closed cant cannot couldnt unable wont prise pry prying abrir abro abre abren abrirlo
     abrirlos puedo cerrado cerrados despegar despegarlos adhesive pegamento

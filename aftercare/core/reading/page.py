@@ -28,6 +28,8 @@ _OVERRULED = {
     "topic:vocative": ("topic:fine", "topic:plain", "topic:thanks"),
     "topic:notstop": ("topic:stop",),
     "topic:stop": ("scope:over", "scope:near"),
+    "topic:notbooking": ("topic:booking", "topic:booking_weak"),
+    "topic:notlost": ("topic:retention",),
     "topic:notside": ("topic:left", "topic:right", "topic:both"),
     "topic:retention": ("scope:over",),
 }
@@ -38,7 +40,7 @@ _CONTAINED = {
     "sign:hot_lid": {"burning"},
     "sign:vision!": {"watering", "vision", "swelling", "rash", "light"},
     "sign:itching": {"poking", "pain"},
-    "sign:breathing!": {"itching", "swelling!", "pain", "pain!", "poking", "gritty", "burning", "vision"},
+    "sign:breathing!": {"itching", "swelling", "swelling!", "pain", "pain!", "poking", "gritty", "burning", "vision"},
     "sign:gritty": {"burning", "poking"},
     "sign:hives!": {"rash", "itching"},
     "sign:hives": {"rash"},
@@ -145,6 +147,7 @@ _WITHIN_SIGNS = listed("topic:retention topic:complaint topic:booking topic:fine
 def _kept(found: list[Mark]) -> list[Mark]:
     signs = [mark for mark in found if mark.name.startswith("sign:")]
     found = [mark for mark in found if mark.name not in _WITHIN_SIGNS or not any(_holds(sign, mark) for sign in signs)]
+    found = [mark for mark in found if mark.name != "topic:retention" or not _is_of_a_sign(mark, signs)]
     rulers = [mark for mark in found if mark.name in _OVERRULED or mark.name in _CONTAINED]
     kept = []
     for mark in found:
@@ -159,6 +162,14 @@ def _kept(found: list[Mark]) -> list[Mark]:
 def _holds(sign: Mark, mark: Mark) -> bool:
     """Say whether the words of a topic are part of a sign: "look like i lost a boxing match"."""
     return sign.start <= mark.start and mark.end <= sign.end and sign.end - sign.start > mark.end - mark.start
+
+
+_NOT_LOST = listed("sign:redness sign:swelling sign:itching sign:burning sign:pain sign:watering sign:discharge")
+
+
+def _is_of_a_sign(mark: Mark, signs: list[Mark]) -> bool:
+    """Nearly all the puffiness has gone: no lash did."""
+    return any(sign.name in _NOT_LOST and mark.start < sign.start and sign.end < mark.end for sign in signs)
 
 
 def _overrules(ruler: Mark, mark: Mark) -> bool:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from aftercare.core.reading import second
+from aftercare.core.reading import blinking, second
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
 from aftercare.core.reading.tokens import WORD, listed
@@ -74,6 +74,8 @@ def _more_urgent(reading: Reading, opinion: second.Opinion, page: Page, *, sure:
     the night.
     """
     if reading.urgency is Urgency.SAME_DAY:
+        if Sign.VISION in reading.signs and blinking.clears_on_blinking(page):
+            return None  # the model does not see what blinking does to a blur
         words = sum(token.kind == WORD for token in page.tokens)
         return Urgency.EMERGENCY if words >= second.SOME_WORDS and opinion.emergency > second.WORSE else None
     if reading.urgency is Urgency.WATCH and not reading.signs:

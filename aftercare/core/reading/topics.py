@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
+from aftercare.core.reading import ending
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
 from aftercare.core.reading.second import Opinion
-from aftercare.core.reading.tokens import ASK, LINE, PICTURE, STOP, WORD, listed
+from aftercare.core.reading.tokens import ASK, PICTURE, WORD, listed
 from aftercare.core.reading.values import Topic
 from aftercare.core.reading.words.pictures import PRAISE
 
@@ -42,29 +43,36 @@ def topics_of(page: Page, opinion: Opinion, *, irritation: bool, denied: bool) -
     """Return the topics, each with the phrase behind it where there is one."""
     found: dict[Topic, Mark | None] = {}
     is_long = len(page.tokens) > _SHORT  # of a few words the rules know more
-    stop = page.named("topic:stop") or _opens_with_stop(page) or _bare_stop(page)
-    if stop and not _is_about_the_hour(page, stop):
+    stop = ending.wishes(page)
+    if stop and not ending.is_about_the_hour(page, stop):
         found[Topic.STOP] = stop[0]
     start = [mark for mark in page.named("topic:start") if not _is_denied(page, mark)]
     if start and not stop:  # "do not text me again" holds both
         found[Topic.START] = start[0]
-    if not irritation and (wrong := page.named("topic:wrong_person")):  # "and no, that's not me being funny"
+    wrong = [mark for mark in page.named("topic:wrong_person") if not _holds_a_sign(page, mark)]
+    if wrong and not irritation:  # "and no, that's not me being funny"
         found[Topic.WRONG_PERSON] = wrong[0]
     if irritation:
         found[Topic.IRRITATION] = None
     if Topic.WRONG_PERSON in found:
         return found
+    doubted: dict[Topic, Mark | None] = {}  # better than nothing, and no more
     for topic, may_be_weak in (
         (Topic.RETENTION, True),
         (Topic.BOOKING, not irritation),
         (Topic.COMPLAINT, not irritation),
     ):
         if topic is Topic.BOOKING and Topic.STOP in found:
+            if (visit := ending.visit_beside(page, stop)) is not None:
+                found[topic] = visit
             continue
-        if not (is_long and opinion.doubts(topic)) and (mark := _first(page, str(topic), may_be_weak=may_be_weak)):
+        mark = _first(page, str(topic), may_be_weak=may_be_weak)
+        if mark is not None and not (is_long and opinion.doubts(topic)):
             found[topic] = mark
-    asks = Topic.STOP not in found and not (is_long and opinion.doubts(Topic.QUESTION))
-    if asks and (question := _question(page)) is not None:
+        elif mark is not None and _is_said_twice(page, mark):
+            doubted = {topic: mark}
+    question = None if Topic.STOP in found else _question(page)
+    if question is not None and not (is_long and opinion.doubts(Topic.QUESTION)):
         found[Topic.QUESTION] = question
     no_praise = (
         opinion.doubts_fine_beside_sign() if irritation else is_long and not denied and opinion.doubts(Topic.FINE)
@@ -75,43 +83,16 @@ def topics_of(page: Page, opinion: Opinion, *, irritation: bool, denied: bool) -
         for topic in opinion.believed(beside_sign=irritation):
             if topic is not Topic.QUESTION or Topic.BOOKING not in found:  # a wish to book is none, even put as one
                 found.setdefault(topic, None)
-    if not found:
-        found[Topic.OTHER] = None
-    return found
+    if found:
+        return found
+    if doubted:
+        return doubted
+    marked = not page.named("topic:photo") and any(token.kind == ASK for token in page.tokens)  # laughed at "How …?"
+    return {Topic.QUESTION: question} if question is not None and marked else {Topic.OTHER: None}
 
 
-_MESSAGES = listed(
-    "text texts texting message messages messaging msg msgs email emails sms spam reminders mensajes textos"
-)
-_STOP_CLAUSE = listed("stop it this them these please now already pls ok and just thanks alto paren ya")
-
-
-def _opens_with_stop(page: Page) -> list[Mark]:
-    """STOP. And fyi they still burn. -- The standard word is a sentence of its own; "STOP. I'm obsessed" is praise."""
-    tokens = page.tokens
-    if len(tokens) < 2 or tokens[0].word not in _STANDARD or (tokens[1].word, tokens[1].kind) not in _ENDS:
-        return []
-    return [] if page.named("topic:fine", "topic:plain") else [Mark("topic:stop", 0, 1)]
-
-
-_STANDARD, _ENDS = listed("stop unsubscribe stopall end quit"), {(".", STOP), ("\n", LINE)}
-
-
-def _bare_stop(page: Page) -> list[Mark]:
-    """You text too much, stop it."""
-    tokens = page.tokens
-    if not any(token.word in _MESSAGES for token in tokens):
-        return []
-    for place, token in enumerate(tokens):
-        if token.word == "stop" and token.kind == WORD:
-            clause = [
-                tokens[index].word
-                for index in range(len(tokens))
-                if page.clause[index] == page.clause[place] and tokens[index].kind == WORD
-            ]
-            if all(word in _STOP_CLAUSE for word in clause):
-                return [Mark("topic:stop", place, place + 1)]
-    return []
+def _is_said_twice(page: Page, mark: Mark) -> bool:
+    return any(other.start >= mark.end for other in page.named(mark.name))
 
 
 def _first(page: Page, name: str, *, may_be_weak: bool) -> Mark | None:
@@ -122,22 +103,10 @@ def _first(page: Page, name: str, *, may_be_weak: bool) -> Mark | None:
     return None
 
 
-_HOURS = listed("""
-    5am 6am 7am 8am early late night before after midnight noon temprano tarde madrugada antes despues
-""")
-
-
-def _is_about_the_hour(page: Page, stop: list[Mark]) -> bool:
-    """Say whether she asks for another hour, not for an end: "can you stop sending these at 6am?"."""
-    wishes = {page.sentence[mark.start] for mark in stop}
-    words = [token.word for token in page.tokens if token.kind == WORD]
-    if words[-1:] == ["ever"] or words[-2:] == ["ever", "again"]:
-        return False  # "don't text me at 6am. Or ever"
-    return any(
-        _HOURS & {token.word for token in page.tokens[mark.start : mark.end]}
-        for mark in page.named("topic:notstop")
-        if page.sentence[mark.start] in wishes
-    )
+def _holds_a_sign(page: Page, mark: Mark) -> bool:
+    """Say whether nobody of that name is meant, or nothing of that kind: "no swelling round here"."""
+    signs = (one for name, marks in page.marks.items() if name.startswith("sign:") for one in marks)
+    return any(mark.start < sign.start and sign.end < mark.end for sign in signs)
 
 
 def _is_denied(page: Page, mark: Mark) -> bool:

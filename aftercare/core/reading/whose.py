@@ -76,9 +76,10 @@ _WITH_YOU |= {
     for your in ("your", "ur")
     for place in ("place", "salon", "studio", "parlour", "shop", "chair", "glue")
 }
-_DONE = listed(
-    "lift lashes lash appointment set fill extensions pestanas cita pusieron pusiste hicieron hiciste done visit"
-)
+_DONE = listed("""
+    lift lashes lash appointment set fill extensions done visit pestanas cita
+    pusieron pusiste puso hizo hicieron hiciste
+""")
 _OPENING = 9  # tokens within which somebody who writes for a client says who she is
 
 
@@ -116,6 +117,7 @@ def _is_a_name(tokens: list[Token], place: int) -> bool:
 
 
 _THEIRS = listed("hers theirs")
+_SEEING = listed("saw seen noticed clocked spotted")
 
 
 def _is_compared(page: Page, place: int) -> bool:
@@ -151,6 +153,7 @@ def is_another_persons(page: Page, sign: Mark) -> bool:
         and mark.start < sign.start
         and mark.end >= nearest.start - 1
         and not _is_compared(page, mark.start - 1)
+        and not (mark.start < nearest.start and page.tokens[mark.start].word in _SEEING)  # "saw a woman whose eyes …"
         for mark in page.named("scope:report")
     )
 
@@ -166,7 +169,7 @@ def is_long_ago(page: Page, sign: Mark) -> bool:
             if mark.start < sign.start:
                 if not between & _NOW and "but" not in between and "pero" not in between:
                     return True
-            elif high - low <= 10 and not between & (_NOW | {"but", "pero"}) and not _compares(page, low, high):
+            elif high - low <= 10 and not _turns(page, low, high) and not _compares(page, low, high):
                 return True
         elif page.sentence[mark.start] == sentence - 1 and mark.start < sign.start:
             words = {token.word for token, place in zip(page.tokens, page.sentence, strict=True) if place == sentence}
@@ -175,6 +178,14 @@ def is_long_ago(page: Page, sign: Mark) -> bool:
     return False
 
 
+def _turns(page: Page, low: int, high: int) -> bool:
+    """Say whether between a sign and the past she turns to now; "but that was long before" goes on about the sign."""
+    words = [token.word for token in page.tokens[low : high + 1]]
+    turns = any(word in _BUT and words[place + 1 : place + 2] not in _THAT for place, word in enumerate(words[:-1]))
+    return turns or bool(_NOW & set(words[:-1]))
+
+
+_BUT, _THAT = listed("but pero"), (["that"], ["eso"])
 _LIKE, _WHEN = listed("like as same como igual"), listed("when how back cuando")
 
 
@@ -206,6 +217,15 @@ def _happens_in_light(page: Page, sentence: int) -> bool:
 _TURNS = listed("but pero because porque pues")
 
 
+_AND, _THIS_IS = listed("and n so y"), listed("its theyre im ive now my ahora estan me")
+
+
+def _turns_to_now(between: list[Token]) -> bool:
+    """You warned me it would itch and it's itching badly."""
+    pairs = itertools.pairwise(token.word for token in between)
+    return any(first in _AND and then in _THIS_IS for first, then in pairs)
+
+
 _FEARED = listed("thought scared afraid worried nervous terrified expected expecting feared convinced dreading")
 _ADDING = listed("all so really very with a big and or like proper totally completely just even")
 
@@ -227,6 +247,8 @@ def is_imagined(page: Page, sign: Mark) -> bool:
             continue
         between = page.tokens[mark.end : sign.start]
         if any(token.word in _TURNS for token in between):
+            continue
+        if mark.name == "scope:will" and _turns_to_now(between):
             continue
         if page.tokens[mark.start].word == "si" and not _has_consequence(page, sentence):
             continue

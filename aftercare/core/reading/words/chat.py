@@ -6,7 +6,7 @@ _SPELLINGS = """
     agen=again agn=again agin=again agian=again shd=should incho=hincho inchan=hinchan incharon=hincharon inchazon=hinchazon
     fase=face wnt=wont wunt=wont opin=open dubble=double dubel=double doubel=double closeing=closing
     troat=throat tung=tongue brething=breathing breeth=breathe breath'n=breathing swolow=swallow swollo=swallow
-    carnt=cant cudnt=couldnt wudnt=wouldnt stp=stop txtng=texting txtn=texting msgng=messaging msgn=messaging
+    carnt=cant cudnt=couldnt wudnt=wouldnt stp=stop txtng=texting txtn=texting stopp=stop msgng=messaging msgn=messaging
     emaling=emailing ynchado=hinchado ynchada=hinchada yncho=hincho hynchado=hinchado
     u=you ur=your urs=yours yall=you r=are n=and nd=and w=with w/=with w/o=without b/c=because wit=with b4=before bc=because cuz=because
     coz=because cos=because bcuz=because bcoz=because becuz=because becoz=because lil=little lill=little

@@ -272,7 +272,7 @@ ALARMS = {
         elephant|weight|brick|bricks|boulder|car|anvil|cat|sack .. on my? ribs|chest|lungs|breastbone|sternum,
         parked on my chest|ribs, corset .. chest|ribs|too tight .. breath{e/}, ribs .. squeezed|crushed|tight,
         cant .. proper|full|deep breath,
-        puffing like, im puffing, im puffed, puffed out lying|sitting, out of puff, no puff, every gulp, each
+        puffing like, im puffing, im puffed, puffed out lying|sitting, out of puff, got|have|having|had|with|ive no puff, every gulp, each
         gulp|swallow|mouthful, gulp .. fight|hurts|struggle|sore|agony, every swallow, nothing solid ..
         pass|go|stay|down, solids? .. wont|cant|not|dont go|pass|stay|down, only .. liquids|soup|broth ..
         swallow|down|pass, golf ball|lump|apple|plum|stone|ball|frog|pill .. throat|gullet|windpipe|road|pipe,

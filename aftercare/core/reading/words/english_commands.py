@@ -87,6 +87,12 @@ COMMANDS = {
         <msg>, lose the <msg>, ditch the <msg>, drop the <msg>, end of .. <msg> please, jog on, bugger off,
         piss off, fuck off, feck off, naff off, sod off,
         send no further ones, send no further, no further ones|messages|texts|sms, kindly desist, desist from sending|texting|messaging, final text|message which|that|i|from, last text|message i|from you, want no more of such|these|those|your messages|texts|this?,
+        f|eff|bog|buzz off, get stuffed, just|please|so get lost, let this|that|it be the? final|last one|text|message|reminder|ping|time, <msg> are .. last thing i need|want,
+        last thing i need .. <msg>, dont|not|never hit my|this|me
+        line|phone|cell|number|inbox|dms|up|again|no|anymore, bored|tired|sick|weary of|with getting|receiving these|them|those, none would be better|best|lovely|ideal|great|perfect|nice,
+        want|like|need|wish|prefer .. these|them|messages|texts|reminders
+        ended|stopped|discontinued|terminated|halted, never signed for|up, kindly cease|halt|stop|end,
+        come|coming off the|your|ur|these reminders|texts|messages|list|emails|alerts, dont|not send here|nothing,
  finish with texting, done with .. texts|messages|texting, do not|dont hit this phone|line|number, hit this phone no, make these texts|messages end|stop|quit, these texts end, texts quit coming|comin, leave off texting|messaging, unsubscribed twice, ive unsubscribed, im good on these messages|texts,
  sooner you didnt text|message, rather you didnt text|message, no need to text|message me, quit textin|texting me, i want out of|these|this, no more wit|with these texts|messages, no more of these texts|messages, dont want no more of these|texts|messages, want out of, out of your text|texting|message|messaging|sms|email|reminder list|system|thing|service,
         stop them, stop these, stop it all, dont need the check ins, dont need check ins, dont need .. check
@@ -178,6 +184,14 @@ COMMANDS = {
         blocked nose|duct|gland|pore|sinus, block ducts, my stop, in peace .. sleep,
         dont stop sending|texting|reminding|writing|messaging|emailing|these|the, do not stop
         sending|texting|reminding|writing|messaging|emailing, never stop sending|texting|reminding,
+        unsubscribe|unsubscribed|unsubscribing|opt|opted|opting|quitting|cancelling|resign|resigning from|out|of of?
+        sleep|work|mornings|monday|mondays|people|ageing|aging|housework|cooking|chores|gravity|family|adulthood|responsibility|winter|january|summer,
+        rain|snow|storm|wind|sleet wont|hasnt|doesnt|didnt|never stop|stopped, till|until it stops,
+        take|took|cross|cancel|scratch me|us off for|on this|next?
+        friday|monday|tuesday|wednesday|thursday|saturday|sunday|today|tomorrow,
+        cancel|ignore|scrap|forget|disregard|delete that|my|the last? previous? text|message|msg|one,
+        opted|unsubscribed|stopped|signed out|off|them .. but would|id|i|want|like|now|changed|can, so getting|receiving these lumps|bumps|gaps|lashes|spots|headaches|styes|itches, get lost on|in|easily|finding, buzz off the|it,
+        finally|just quit picking|rubbing|touching|smoking,
         name off .. slot|booking|appointment|appt|friday|monday|tuesday|wednesday|thursday|saturday|sunday|waitlist,
         no more .. volume|length|curl|classics|hybrids|spikes, stop them from|itching|falling|shedding|twisting, stop these from|falling|itching, how do you stop them, to
         stop them, can you stop them, help stop them, stop by, stop in, stop over, stop at, stop on, stop off,
@@ -207,6 +221,12 @@ COMMANDS = {
         put me back on .. texts|messages|reminders|msgs, me back on, back on your texts|messages|list, sign me up again,
         start .. texts|messages|reminders|texting|messaging again, start sending them again, get .. texts|messages|reminders
         again, stopped them by accident|mistake, unsubscribed by accident|mistake, opted out by accident|mistake,
+        hit|pressed|sent|texted|typed|replied|tapped|clicked stop by accident|mistake, keep
+        texting|sending|messaging|reminding|msging me|them|us, undo the|that stop|unsubscribe|opt,
+        pop|put|add|stick|sign|whack|get|bung|pencil me back in|on|onto|into|up ..
+        list|texts|club|reminders|messages|loop|system, like|want|wish|love .. receive|get texts|messages|reminders once|again|back, wish|want|like to receive .. once more|again, want|like
+        back on|in|into the|your|ur .. list|texts|reminders|messages|loop,
+        like|want|love|have the|my|your texts|messages|reminders again|back,
         didnt mean to stop|unsubscribe, send .. texts|messages|reminders again, can i get .. texts|messages again, miss
         getting .. texts|messages|reminders,
         start sending|texting|messaging again, sign me back up, text me again, resubscribe, re subscribe, subscribe
@@ -231,6 +251,12 @@ COMMANDS = {
         there is no .. on|at|here|in, theres no .. here|at|on, meant to text, meant to message, meant for, old
         number, got this phone|number in|last|from|a, i got this phone|number, landline, please check your
         contact{s/}, check your records|contacts, not denise|jessica|tasha|her|him|sarah|maria, this isnt ..,
+        used to be .. number|phone|mobile|cell|line, this was .. number|phone|mobile|line, not the number for|of, isnt
+        the number for|of, not .. number anymore, not who you think|want|mean|need,
+        this|the sim|number came|is|was new|from|reassigned, fresh|secondhand sim, my?
+        wifes|sisters|daughters|mums|moms|girlfriends the one with the? lashes|you|appointment|extensions, wife|sister|daughter|mum|mom|girlfriend is the one with the? lashes|you|appointment|extensions, think|reckon you want|need|mean the other, wrong mobile|cell|phone|line|digits|recipient, got the
+        wrong mobile|cell|phone|line|digits, with a beard|moustache|mustache, bearded|bald bloke|man|guy|fella, you
+        must have|mean someone|somebody else,
         this is not .. phone|number, this is a landline|office|business|school|hospital|restaurant, unit phone,
         never heard of this|your|the, no idea who, dont have an appointment with you, never been a
         customer|client, im 70|60|50 .. man, using her phone, wrong number, wrong person, wrong num, wrong #,

@@ -104,7 +104,7 @@ FIGURES = {
         hurts me soul, hurt my soul, ambulance for my|his|her|their, call an ambulance .. for,
         burn|burns|burned|burnt other|every|all sets, blinded everyone|everybody|half, at the bill|price|cost|total, saw
         the bill|price, when i saw the bill|price, crying at .. price|bill, im crying|cryin .. bus|late|traffic|pretty|happy|gorgeous|love, eye watering for, is
-        eye watering for, £ .. eye watering, murder on the dancefloor, sore about|over|at the, still sore about, burnt a
+        eye watering for, £ .. eye watering, murder on the dancefloor, sore about the, sore over|at the price|prices|fee|fees|bill|cost|charge|service|salon|way, still sore about, burnt a
         hole, hole in my purse|wallet|pocket, gagging, was gagging, gagged, lump in my throat ..
         saw|looked|happy|wedding, tears .. wedding, breathless at|over, my jaw, feel blind|naked without, blind
         with|from happiness|joy, swelled my head, sting me for, stung me for, stings the wallet, red with|from
@@ -162,6 +162,70 @@ FIGURES = {
         brought .. tears, brings .. tears, tears in my eyes when, tears laughing, bawled at, cry every time i
         look, bored to tears, im crying these|they|at|because|cuz, weeping with joy, weep with joy, weeping with
         happiness, cry at the wedding, crying at .. wedding, cried at .. wedding, crying at the, cried at the,
+        jaw|jaws|chin .. deck|floor|ground, gasp|gasped each|every time, gasp .. mirror|reflection,
+        tone|comment|comments|words|remark|remarks|attitude|feedback stung|stings, stung .. more than it, sore at|with
+        you|ye|yous|them|him|her, sore loser|point|subject|winner|topic, every .. light is|was red, lights are|were all? on? red, the red line|team|arrows|sox|cross|ones, red and|or black|brown|blue|pink mix|set|fans|lashes|ones|colour|color|tips|option, red letter, red
+        cardi|cardigan|jumper|sweater|scarf|hat|jacket|mug|umbrella|van|bus|brolly|purse|beanie|gloves|chair|sofa|blanket|towel|lamp|sign|pen|folder|card|box|packet|bottle|brush|tape|mat|robe|phone|case|velvet,
+        the red eye friday|saturday|sunday|monday|tuesday|wednesday|thursday|tonight|tomorrow|home|back|out|over|from|to,
+        taking|catching|getting|got|on|off|booked the|a red eye, went|go|gone|turned|turn beetroot|scarlet|crimson|puce|tomato when|because|cause|at|after .. said|told|complimented|asked|winked|called|smiled, i went|go|turned|turn|am bright? red|pink when|because|cause .. said|told|complimented|asked|winked|called|smiled, pink|red|white|grey|blue fluffy,
+        fluffy pink|red|white, pink
+        blanket|towel|chair|robe|sofa|walls|wall|neon|door|box|packet|mug|bottle|jumper|coat|scarf|cushion|cardi|top|bow|throw|rug|case|pouch|sign|lamp|cleanser|foam|tape|set|fans,
+        swell see|sounds|idea|cheers|thanks, surf|ocean|sea swell, swell at|off bondi|manly, swell at|off the beach|pier|point|bay|coast, puffy
+        white|black|pink|blue|red|green|grey|cream|yellow?
+        jacket|coat|vest|gilet|anorak|parka|taco|tacos|sleeve|sleeves|paint|stickers|crisps|cheetos|clouds|cloud|bread,
+        seven|7 year itch, lid|lids of|on|from|for your|the|my|her|a ..
+        lunchbox|box|jar|pot|tupperware|cleanser|bottle|bin|pan|saucepan|tub|container|kettle|tin|flask|cup|tea|coffee,
+        keep|keeping|kept|put a|the lid on, london eye, eye to eye, eye test|tests|exam|appointment, eye for
+        detail|colour|color, public eye, private eye, mind|minds eye, an|a|real|bit|total eyesore, eyesore, eye of
+        a|the needle|storm|hurricane|cyclone|tornado|beholder|typhoon, cyclones|storms|hurricanes|tornados|typhoons
+        eye, my eyes are up here, goldfish .. eyes, blind guess|faith|panic|luck|drunk|optimism|taste|test|audition, blind eye to, turn|turned|turning a blind,
+        cyclone|cyclones|storm|storms|hurricane|hurricanes|typhoon|tornado eye
+        is|was|will|passes|due|meant|moved|moving ..
+        cross|crossing|pass|passing|hit|hitting|land|landing|over|through|arrive|arriving|overhead, gone|went|go|going? blind to my|the|his|her|your|their|all own? flaws|faults|mess|risks|charms|bills|dust, blind to my|the|his|her|your|their|all own? flaws|faults|mess|risks|charms|bills|dust,
+        puff pastry|sleeve|sleeves|piece|daddy|jacket|of, powder|cream|cheese|chocolate puff, huff and puff, huffing
+        and puff,
+        blackout blinds|blind|curtains|curtain|shutters|mask|lining,
+        bridge|road|roads|river|town|city|station|queue|village|bus|train is|are|was?
+        swollen|bulging|inflamed|choked|bleeding, swollen with|by traffic|tourists|rain|people|shoppers, red
+        dot|alert|handed|velvet|herring|devil|squirrel|gravy|cabbage|onion|onions|kite, caught red, caught me red,
+        crying|weeping|sobbing because|over|that ..
+        skint|broke|payday|sold|closed|full|booked|due|price|money|moving|leaving, the eye of|from
+        every|all|half|everyone, catch|caught|catching the eye of, pink eye|eyes? going|doing round|around|through,
+        pink eye|eyes is|are|was|were going|doing round|around|through, phone|laptop|tablet|ipad|telly|tv screen
+        is|was|has? cracked|smashed|broken|shattered|knackered, screen is|was? cracked|smashed|broken|shattered and|so .. blurry|fuzzy|black|dark|dim|blurred, phone|laptop|tablet|tv screen is|was? cracked|smashed|broken|shattered and|so .. blurry|fuzzy|black|dark|dim|blurred,
+        eyes|whites|lids|they are|is|look|looking as? white as milk|snow|paper|chalk|pearl|pearls,
+        as? white as milk|snow|paper|chalk|pearl|pearls|a, hay fever|hayfever|pollen makes|make|has me
+        rub|sneeze|itch|stream|water, i get|have itchy|watery|red|streaming|sore|puffy|runny eyes in|every spring|summer|winter|autumn|april|may|june|july|year,
+        light|lights|lighting in|at your|the room|studio|salon|place|shop is|are|was|were .. bright|harsh|dim for|but|and, light|lights in your|the room|studio|salon is|are .. bright|harsh|dim,
+        too bright for my liking, shaking|trembling|buzzing with|from|in
+        excitement|laughter|joy|laughing|anticipation|cold|nerves, head is|was? spinning|spins|spun with|from|over|at
+        .. options|choices|choice|styles|curls|info|information|names|prices|love|compliments, eyes|eye
+        popping|popped|pop|bulging|bulged out of their|his|her|your|peoples heads?|head?|sockets?, up to my|me|our
+        eyes|eyeballs|eyelids|ears|neck|eyebrows in|with, easy on the eye|eyes, my right|left eye for a|one|some, dry
+        eye in the house, blink of an eye,
+        bite|chunk|bites|chunks out of my, like im|i|id wearing a|two|an ..
+        fringe|curtain|curtains|broom|brooms|blinds|wig|doormat|hedge on|over my eyes|lids, quit|stop|stopped|stopping
+        picking|touching|rubbing|pulling|fiddling at|with|them|my lashes?, one|two|some|few|half of em|them|these|mine
+        is|are growing|pointing|sticking sideways|up|upwards|out|outwards|wonky|backwards, burnt|burned the?
+        toast|dinner|tea|rice|cake, weepy|soppy finale|episode|ending, crying over the|a
+        season|finale|episode|film|show|onion|onions,
+        left|got|had me? .. doubled over laughing, not to be a pain, be a pain but, being a pain but, sorry to be a
+        pain,
+        gave|give|gives|giving|got my|the|his|her
+        mother|mum|mom|nan|gran|sister|boss|husband|boyfriend|friend|mate|dad|neighbour|neighbor|hubby .. double
+        vision, cant|couldnt|dont walk|go|get|drive past|by a|any|the|my .. mirror|window|reflection|shop|shopfront,
+        only|one|sole thing|bit inflamed|swollen|burning|sore|red|puffy|itchy|swelling|stinging|hurting .. ego|pride|head|wallet|self|heart|purse|bank|confidence|feelings|jealousy|feet|fringe|arms|back|schedule,
+        pic|photo|picture|video|reel|post|story of .. swollen|red|puffy|bloodshot|infected .. your|insta|instagram|story|tiktok|facebook, red|sore|swollen|puffy|bloodshot eyes ..
+        belong|belonging|belongs, ceiling|roof|pipe|tap|wall|walls|gutter|radiator|boiler|fridge|freezer is?
+        weeping|leaking|streaming|watering|dripping|crying, weeping willow|ceiling|roof|pipe|wall|angel,
+        hands|fingers|palms|feet|heels|towel|towels|couch|bed .. like sandpaper|gravel|ice, chlorine
+        yay|yes|ok|okay|bad|safe|or|allowed|is|at|this|on, vaseline on|in|round|around
+        if|maybe|or|overnight|tonight|first|them|it|there, put|use|apply|rub|dab|try|slap|smear|need|some
+        vaseline|aquaphor|aloe on|in|round|around|over, with|because|despite|given of? my
+        eczema|hayfever|rosacea|psoriasis|allergies|sensitive, burning to know|see|tell|ask|find|show,
+        dust|nut|peanut|cat|dog|pollen|gluten|dairy|penicillin allergic, allergic to
+        everything|work|mornings|mondays|exercise|cheap|effort|small|bad|housework|gluten|cats|dogs|nuts, burned|burnt
+        my? the? toast|dinner|tea|rice, eyes were|are on fire that? night? everyone,
         cried all through, cried through, sobbed at|through, ugly cried, sore from laughing|smiling|the
         gym|gym|workout|leg|running|training|yoga|pilates|lifting, sore from .. laughing|gym|workout, cheeks
         hurt .. smiling, face hurts .. smiling|laughing, hurts .. from smiling|laughing, sore loser, sore point,

@@ -15,6 +15,10 @@ PRAISE = {
         breakfast|lunch|dinner|leaflet?, top lid|lids|corner|lip, going down lovely|nicely|well|grand, goin down
         lovely|nicely|well|grand, so? happy to go|come|wait|pay|move|do|take|book|try, as? good as gone, happy|merry
         christmas|xmas|new|diwali|easter|birthday|eid|holidays|halloween|thanksgiving|friday|monday, say|said all fine|good|ok but,
+        im good|fine|ok|okay|grand on|for|without|thanks no, no thanks|thank you? i|to|im, the class, good friday,
+        yoga|aqua|spin|pilates|dance|gym|art|lash class, stop being lovely, would be
+        lovely|nice|great|good|perfect|ideal|grand, very displeased, class at|on, wispy set, the wispy, this end, for
+        the week,
         still on are, was|were lovely|fine|perfect|grand|good and|for|until|till, lovely and red|pink|swollen|sore|puffy
     """,
     "fine": """
@@ -69,6 +73,20 @@ PRAISE = {
         loving, luv, luvv, lovin, lov, lovely, adore, adoring, obsessed, obsessing, gorgeous, gorg,
         gorgeousness, beautiful, beautifully, beaut, stunning, stunner, perfect, perfection, perfecto,
         perfectly, amazing, amaze, amazeballs, awesome, fabulous, fab, fantastic, brilliant, brill, wonderful,
+        come|comes|came with a health|warning|government, should be illegal|banned|outlawed|criminal,
+        burning|green|sick|dying|seething|ill|raging with? envy|jealousy|jealous, living for it|this|them|these|that,
+        my ego, only|just|bar|except my? ego, none|not one|nothing have|has
+        gone|fallen|dropped|budged|moved|shifted|come|left, survived
+        hot|two|three|everything|it|yoga|gym|swimming|sauna|everest|the|a, nothing can|could|will
+        stop|shift|touch|budge these|them|those|my, lashes slap, these|they|absolutely|proper slap but|so|hard|omg|honestly, lashes|they absolutely slap, shes
+        apples, apples now, jaw|jaws hit|dropped|hitting|on, camera roll, supermodel, like a supermodel,
+        eyes|lids|they behaving|behaved, behaving themselves|itself|nicely|beautifully, zero|no|nil
+        drama|dramas|fuss|aggro|hassle|grief|faff, cool as a? cucumber, as white as milk|snow|pearls,
+        havent|hasnt|didnt had|need|needed to? reach|use|touch for? the? drops,
+        like a|an fairytale|fairy|disney|hollywood|absolute|proper|actual? princess|queen|goddess|bride|model|duchess|empress|starlet|celeb|celebrity|mermaid|siren,
+        every time i pass|see|catch|walk, pass a mirror, past a mirror|shop|window, got supermodel|movie|model,
+        nothing stops|fazes|moves these|them, took my breath, on cloud, happy as larry|a|clams|clam|pigs|pig, first
+        class, everything is first, it was|its been bliss, been bliss, bliss from, butterfly eyes, light as air|a|feathers, nonstop compliments, blown away,
         wonderfully, great, excellent, superb, exquisite, marvelous, marvellous, terrific, divine, delighted,
         delightful, thrilled, over the moon, made up, very happy, so happy, super happy, really happy, happy
         with, happy as, im happy, pleased, well pleased, well happy, impressed, satisfied, content, ecstatic,
@@ -148,6 +166,9 @@ PRAISE = {
         good|fine|ok|okay|well, otherwise fine|good|great|perfect|happy|all, back to normal, right as rain, good
         as new, all clear now, perfect now, great now, everything else is|fine|great|good, apart from that ..
         good|great|fine|love, other than that .. good|great|fine|love|perfect, all better, been fine, been good,
+        everything|all is? now? first class, everything is? now? rosy|dandy|golden|gravy|apples|hunky|tickety, everything is? now? tip top, shapes|shape is?
+        stunning|gorgeous|lovely|perfect|unreal, stunning xx|x, adore them|these|it|em, lashes slap, theyre
+        unreal|stunning|gorgeous, delighted with them|it|these, look|looks amazing|unreal|incredible but|and|though,
         fine since, good since, fine today, all good, everything is fine|good, everythings fine|good, feel{s/}
         fine now, lashes are great|good|fine|nice|pretty|perfect, lashes look
         great|good|nice|pretty|perfect|natural, they look great|good|nice|pretty|perfect|natural, look

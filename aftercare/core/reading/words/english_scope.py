@@ -11,6 +11,10 @@ SCOPE = {
     "no": """
         not so much as a|an|one, without so much as a|an, not even a|one, not the
         faintest|smallest|tiniest|littlest,
+        not|nary|without|no|zero|never|nor|aint a|an|the|any|one?
+        hint|trace|touch|tinge|whisper|suggestion|shred|drop|ounce|flicker|scrap|jot|iota|whiff|smidge|smidgen|speck|twinge|tickle|lick|bit
+        of,
+        couldnt be any? less,
         none of the|your|my|that|it,
         no, zero, 0, without, w/o, nor, neither, not any, not a single, not one, not a, never any, nothing like, no
         sign{s/} of, free of, free from, absence of, denies, deny, denying, denied, negative for, nil, no more, not
@@ -88,6 +92,10 @@ SCOPE = {
         expect, wasnt expecting, not expecting, wasnt prepared, wasnt ready, dont remember, not one to
         complain|fuss|moan, not usually, not normally, isnt normal, arent normal, not normal, doesnt look
         normal|right|good, doesnt feel normal|right|good, isnt right, not right, isnt good, not good, not ok,
+        nothing stops|helps|works|settles|relieves|cures|fixes|makes,
+        no one|nobody|noone|never said|told|warned|mentioned me? it|they|itd|theyd|id,
+        wont|cant|not|dont|didnt|wouldnt|gonna|going lie, not going|gonna to? lie, wont|cant|not
+        pretend|deny|hide|sugarcoat, wont be lying,
         not okay, not fine, not great, isnt ok, isnt okay, no good, no thanks, no thank you, no problem, no
         worries, no biggie, no rush, no notes, no need, not to be dramatic|rude|that, not trying, not saying,
         not sleeping, didnt sleep, havent slept, couldnt sleep, cant sleep, hardly sleep, hardly slept, barely
@@ -160,9 +168,19 @@ SCOPE = {
         has, have, had, got, feels, looks, am, now, today, these, those, a, some, slight, little, left, right, one,
         both, bit, lots, tons
     """,
+    "unmet": """
+        turns|turned out nope|no|not|never|nothing|none|they|it|im|i ..
+        didnt|dont|doesnt|havent|hasnt|isnt|arent|wasnt|not|fine, turns|turned out nope|no|not|never|nothing|none,
+        but|and no|nope|nah|nothing|none|not|nowt|zilch|nada, they|it|mine|i|she
+        didnt|dont|doesnt|havent|hasnt|isnt|arent|wasnt|werent, there isnt|wasnt|arent|werent one|any|none|anything,
+        nope, nothing, nowt, never came|happened|did|materialised|arrived|showed, not a
+        drop|bit|thing|sausage|peep|dot|one, didnt hurt|sting|burn|itch|swell|happen, havent, hasnt, no such
+    """,
     "unseen": """
         isnt|wasnt|arent|werent any? part of it|this|that, isnt|wasnt|arent a thing|factor|feature,
         is|was|were|are not seen|present|there|noted|found|observed|noticed, has|have been? not seen|noted|observed,
+        that|which|it? never came|happened|arrived|showed|materialised|materialized|appeared|started|turned, failed to
+        materialise|materialize|appear|show|come, never materialised|materialized|came|happened|showed|appeared,
         not seen|present|noted, is|was absent, absent, is|was ruled out, ruled out, is|was negative
     """,
     "unless": """
@@ -218,6 +236,11 @@ SCOPE = {
         finish now, finished now, clear since, all is good now, now all is good|well|fine|ok, nothing since,
         blinked it away, were|was|back totally|completely|all|back? normal|fine|gone|ok|okay|clear, were
         totally|completely|all normal|fine|gone|ok|clear, was totally|completely|all normal|fine|gone|ok|clear,
+        packed it in, packs it in, fizzled out|away|by|on, petered out, that was that, dried up
+        itself|by|on|after|fast|quick, past that|it|them now, shes apples, apples now,
+        cleared itself, gone by
+        tea|teatime|supper|noon|midday|bed|night|sunrise|dawn|then|the|monday|tuesday|wednesday|thursday|friday|saturday|sunday,
+        took itself off, saw itself off, sodded off, buggered off, naffed off,
         totally normal, completely normal, totally clear, its fixed, so its fixed, fixed now, fixed itself, has
         quit, quit last|on|yesterday|after|by|itching|hurting|burning, is no more, no more now, sorted since,
         done now, cleared since, went back, nothing left, right now its fine, calm now, happy now, its all good,
@@ -297,6 +320,9 @@ SCOPE = {
         almost all cleared, 1 out of 10 now, most of it gone, most of .. gone, mostly cleared, getting lighter,
         getting smaller, is smaller now, smaller than yesterday|before|it|this, smaller today, getting less, less and less, not as bad, isnt
         as bad, not so bad as, basically healed, basically fine, basically normal, mostly better, mostly fine,
+        whisper|shadow|ghost|hint|trace|touch|memory|suggestion left|remaining|remains, all but
+        vanished|settled|finished|over, almost|nearly all gone|cleared|settled|down,
+        more or less|almost|nearly|practically packed it in, calming down nicely|now|well|slowly|bit|by,
         mostly normal, nearly there, almost there, just a .. left, only a .. left, on the way out, dwindling,
         lighter than, a lot calmer, calmer, way down, much less, way less, lot less, not half as, half of what,
         half what, already better, bit less, better today, better now but, loads better, heaps better, tons
@@ -344,6 +370,12 @@ SCOPE = {
         salon|tech|place|lady|studio, when i was a|little|younger|pregnant|in|living|at|with|19|20|18|21|22|25, when
         i had them|mine|lashes, when i used, when i went to, used to, back in, in the past, once before, in
         20{10/11/12/13/14/15/16/17/18/19/20/21/22/23/24/25}, as a kid|child|teen|teenager, growing up, in college,
+        long before you|your|this|these|any|i|we|me, well before you|your|this|these|i, way before
+        you|your|this|these|i, years before you|your|this, before you touched|did|ever, the previous
+        girl|lady|tech|woman|place|salon|one, previous girl|lady|tech|place|salon|artist, in
+        2016|2017|2018|2019|2020|2021|2022|2023|2024|2025, 2016|2017|2018|2019|2020|2021|2022|2023|2024|2025, last
+        january|february|march|april|may|june|july|august|september|october|november|december, long since
+        sorted|gone|over|cleared|healed, market stall, that time in|at|with,
         in high school, a while ago|back, ages ago, way back, years back, before i found|came|met|started, with
         someone else, somewhere else, last summer, last winter, last spring, last fall i, last christmas, before
         you, before i switched, the other salon, two|three|four|five|2|3|4|5|6|six|ten|10|couple|few of?
@@ -367,6 +399,11 @@ SCOPE = {
         in the event of, providing, provided, on the off chance, let us say, imagine, as long as, so long as, in which
         case, worst case,
         were i|they|it ever? to, were my .. to, had it|they|there|i been, supposing, supposing my, if ever, should it|they|my .. ever, if .. was to|were to, say if my, say my .. was to, say i got|get|have|had|wake, if they were to, lets say, what about if, assuming, were to react|swell|get,
+        say my|the|i|they eyes|eye|lids|lid? did go|get|swell|react|burn|itch|flare, supposing, in the event of|that, on the off chance, were i|they to,
+        should they|my|it|i .. ever get|go|become|start|swell|react|burn|itch|flare, should my eyes|lids|lid|eye get|go|become|start|swell|react|burn|itch|flare, some|any|the
+        glue|adhesive|remover ever gets|got|went|goes|ran|drips|dripped, if ever, big if, what do you|ye|yous|they
+        tell|say|do|advise to|with? clients|people|ladies|girls|women|customers, clients|anyone|ladies|customers
+        who|that call|ring|say|get|have|come|react|complain, what if|happens they|it|my,
         hypothetically, if, in case, incase, what if, should i get|have|notice|develop|wake, suppose, whether,
         unless, should they|it|my, would they|it, when people, if ever, whenever someone, in the event, should
         anything, if i wake, if anything
@@ -380,6 +417,8 @@ SCOPE = {
         move, if you could, if possible, if thats ok, if thats okay, tell if, if not, if i open, if i lie, if
         anything its, if im honest, if im being honest, if you dont mind, if you can, if you have, dunno if, no idea
         if, curious if, concerned if,
+        i suppose|spose|guess, id suppose,
+        if you mean|meant|are, if youre asking|after|wondering, if its .. you want|mean|meant,
         sorry|apologies|soz|sowwy|forgive|excuse|pardon me? if i|this|it|im|theres|its|i'm,
         should my throat|tongue|chest|lips|face|eye|eyes|lid|lids|vision .. feel|be|look|still
     """,
@@ -404,6 +443,21 @@ SCOPE = {
         get|swell|react|burn|hurt|itch|cause|become|happen|sting|irritate|make|give, does it, does the, does
         this, does that, do they, do these, does removal, does a, does lash, do lash, do you get, do
         people|clients|most, can they|it|lashes|this, could they, scared of, afraid of, worried about getting,
+        bracing to|for, braced to, was braced, bracing meself,
+        figured|reckoned|assumed|guessed|presumed|imagined|convinced|certain|sure|positive|banking|betting|swore|prepared
+        id|theyd|itd|ild|wed,
+        figured|reckoned|assumed|guessed|presumed|imagined|convinced|certain|sure|positive|swore|prepared i|they|it|my
+        .. would|was going|were going, certain|sure|convinced|positive|confident of a|an|some|the, swore
+        they|it|id|theyd|itd|i, horror stories about|of, horror stories, heard stories|tales|rumours|rumors, id
+        heard|read it|they|that|about|of, i had heard it|they|that|about|of, told itd|theyd|id, told it|they|i|me
+        it|they would|might|could|will, warned itd|theyd|id, warned it|they|i would|might|could, dreaded
+        that|the|a, dreading that|the, expected|expecting|expectin
+        hamster|frog|panda|balloon|boxer|elephant|alien|chipmunk|hell|agony|torture|tears|drama|carnage, expected|expecting the worst,
+        do|does|would getting|having|taking|removing|wearing|doing,
+        ice pack|packs ready, ready|braced|prepared for the worst|onslaught, any chance|risk|odds|likelihood id|theyd|theyll|itd, what are the chances|odds|risks,
+        odds|chances|likelihood of, how long|soon|fast|quick|quickly till|until|before|after|would|does|do a|an|any reaction|allergy|rash|flare, type|sort|kind|person whod|who|thatd|that
+        would|could|might? flare|react|swell|itch, could|can|would|will|does|might|may|do that|this|those|swimming|chlorine|steam|sun|sweat|sauna|makeup|crying make|cause|leave|irritate|hurt|sting|burn|trigger|give|set, is a|an?
+        stye|conjunctivitis|pinkeye|blepharitis|rash|pink eye? catching|contagious|infectious,
         scared id, scared i would|will|might|was, scared it would, worried id, worried i would|might, afraid id,
         afraid i would|will, nervous id, thought id, thought i would|might, thought they would, expected to,
         expecting to, was expecting, was bracing for, braced for, to avoid, to prevent, so i dont, so they dont,
@@ -429,6 +483,7 @@ SCOPE = {
         er|hospital|doctor|drs|dr|gp|urgent|emergency|clinic|pharmacy|work|school|bed|sleep|see|call|ring, gonna
         .. er|hospital|doctor|dr, feel{s/}? .. going to .. faint|pass|throw, going to
         faint|pass|collapse|lose|die, gonna faint|pass|throw|lose|die, might be, may be, could be, might have,
+        ready|desperate|dying|praying|begging|longing for the|this|it .. to end|stop|go|be|ease|pass|settle|calm, no one|nobody|noone said|told|warned|mentioned me? it|they would|will|might, never|didnt say|tell|warn|mention me? it|they would|will|might, no one|nobody|noone said|told|warned|mentioned me? itd|theyd|id, never|didnt say|tell|warn|mention me? itd|theyd|id,
         may have, could have, gonna be sick, going to be sick, about to faint, feel|feels|feeling|felt like
         im|i|ill gonna|going|about, gonna|going|about drop|collapse|keel|fall|black, gonna be
         sick|drop|collapse|keel|black
@@ -450,6 +505,10 @@ SCOPE = {
         herself, man upstairs, wee man's, flatmate's, housemate's, in laws, mother in law's, father in law, goddaughter,
         godson, step daughter, step son, carer, old lady, old man, neighbor lady,
         wee one, wee ones, wee man, wee lad, wee lass, little one, little ones, little man, grandkid, grandkids, grandbaby, grandbabies, neighbour's, neighbor's, hairdresser, my|a|another|one patient, my patients, girlfriends, friend of mine, friends of mine, mate of mine,
+        my|our mam|mammy|mummy|daddy|da|mams, mams, mammys, mummys, daddys, my other half, other half, him indoors,
+        her indoors,
+        mare, stallion, pony, foal, goldfish, guinea pig, ferret, gecko, cockatoo, alpaca, goats, hens, chickens, terrapin, lizard, kittens, puppies, poodle, collie, terrier,
+        greyhound, whippet,
         cousin of mine, coworker of mine, client of mine, relative, relatives, mother in law, sister in law, my
         ex, ex's, gfs, exs, grandchild, barista, instructor, hairdresser, babysitter, nanny, mothers, clients,
         babys, kiddo, kiddos, puppys, dogs, cats, sister, sisters, sis, mom, moms, mum, mums, mother, mama, ma,

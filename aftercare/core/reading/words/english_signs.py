@@ -116,6 +116,8 @@ SIGNS = {
         egg|plum|grape|walnut|marble|pea, lid{s/}|eyelid{s/} .. folding|folds|fold|hanging|hangs|sagging|drooping
         over|down, lid{s/}|eyelid{s/} .. fat|fatter|thick|thicker|heavy|ballooning|bulgy, up like a balloon, up like
         balloons, come up like a|an, <eye> .. come up .. lump{s/}|bump{s/},
+        the puff almost|nearly|all|mostly|gone|went|bit|still|does|hasnt|wont,
+        puff,
         lump .. come up, lump come up, lump .. .. lid|lids|eyelid, hard .. lump .. lid, hard .. lump, knot on|in|under .. lid, knot .. lid|eyelid|lashline, little knot, swollen small, bags .. doubled|swollen|huge|puffy, bags under my eyes .. size, one eye smaller than, lids .. tight, lid .. tight, tight and shiny, shiny and tight, fluid under, fluid filled, water balloon,
         like pillows, like sausages, like frog, frog eyes, bulgy lids, chunky lids, hamster, lump on ..
         lid{s/}|eyelid{s/}, lump .. lash line, pimple looking lump, lump .. lid, bump like a pimple on .. lid, bump
@@ -185,6 +187,9 @@ SIGNS = {
         wet pillow, pillow .. wet, through tissues, tissues like, used up|going through|get through .. tissues, i just
         leak, leaky, drippy, sprung a leak, eyes .. sprung, like a leaky|dripping|burst tap|pipe|hose, eyes were crying,
         crying the first,
+        eye ran|leaked|dripped|trickled for|all|nonstop|like, left|right one ran|leaked|dripped|trickled for|all|nonstop|like,
+        water once,
+        water once and|so|or, eyes|eye ran for|all|nonstop,
         running like taps|tap|a|niagara, pouring like, they|it|eyes|eye do|does|did water, wont|doesnt|dont|cant|didnt
         stop leaking|watering|streaming|running|dripping|weeping, leaking like, <eye> .. leak, <eye> .. pouring, on the
         verge of tears all, mopping my|the? <eye>|face|cheek{s/}, eyes stream, <eye> .. streams,

@@ -21,6 +21,12 @@ TOPICS = {
         coming in, be late, parked, held up in, held up at, half 3 is sound, there, call you later, apt, appoint,
         next fill, need a fill, train late
     """,
+    "notlost": """
+        come|came|take|taking off my|the contacts|contact|lenses|pill|meds|tablets|tube|bus|motorway,
+        whenever|when|if|next|time you|u|ye have|get|got|find|see a|any? gap|gaps, minding|mind the gap,
+        make|makes|making them|lashes|extensions shed|fall|drop, would|will|does|could that|it|this make them
+        shed|fall|drop|twist
+    """,
     "retention": """
         lash|lashes in|on the|my sink|bath|bathtub|shower|pillow|towel|bed|keyboard|desk|floor|soup|tea, lashes
         left, pinged|pinging|pings off|out, chunk|clump|bunch|handful|cluster .. off|out|gone|missing,
@@ -43,6 +49,21 @@ TOPICS = {
         few|around|2|3|4|5|6|7|8|10|12|15|20 .. lash{es/}?, losing them|lashes|so|a lot|lots|half|some, lost ..
         lash{es/}, losing .. lash{es/}, lash{es/} missing, missing lash{es/}, missing some|a few|a bunch|quite,
         gap, gaps, gappy, gappin, sparse, patchy, bald, balding, bald spot, bare, thinning, thinned, thin on,
+        stuck to|on my|her|the cheek|face|pillow|hand|arm|chin|phone|sheet|sheets|jumper|collar|sleeve, <some>
+        gone|missing|off|out from|on|in|already|so one|my|the|left|right|far, 11|13|14|16|17|18|19|25 gone|missing|off|left|fell|lost, found|find|finding one|two|three|another|some|loads|lashes|lash|them|em|a
+        in|on|all my|the|over, one|two|three|another|some|loads|half|few flew|landed|floated|plopped|ended|wound
+        off|in|into|up|on|down, bite out of, took|taken|has|had|having a bite|chunk out, moth eaten, moths
+        got|been|have|at, mice|mouse|rats been|at|got|nibbled|chewed, nibbled|chewed|eaten by,
+        melted|singed|frazzled|burnt|burned|fried|scorched the|my|half|all? ends|tips|fans|lashes,
+        hole|holes|space|spaces|bald|empty patch|spot? in|at the|my?
+        middle|centre|center|corner|corners|row|line|set|lashes|lashline, count .. on one hand|fingers, count whats
+        left,
+        ends|tips|fans|lashes melted|singed|frazzled|curled|frizzed|scorched|went|gone, curled up funny|weird|wrong,
+        lose|losing|lost this|that|so many, sliding|slid|slipping|slipped off|out in|one|two|like|as, in pairs, <some>
+        left on|in one|my|each|the|either|left|right, hardly|barely|scarcely any left|remaining|there|on|to, glued
+        with hopes|prayers|spit|wishes|nothing, hopes and prayers, growing sideways|down|up|wonky|inward|inwards,
+        flew off|away|out, look|looks|looking
+        like a? plucked|moulting|molting|bald|balding|threadbare, threadbare, gone awol|walkies|missing,
         half gone, half .. lash{es/} .. gone, nearly all gone, all gone already, almost all gone, lashes ..
         gone, theyre gone, hardly any left, barely any left, few left, not many left, none left, only .. left
         on, only have .. left, down to .. lashes, retention, didnt last, arent lasting, not lasting, dont last,
@@ -109,6 +130,21 @@ TOPICS = {
         spots, a spot, squeeze me, fit me in, fit in, get in sooner|earlier|before|this|on|next|for|with, pencil
         me, put me down|in, put me on, move
         my|it|the|me|to|our|us|today|tomorrow|mine|friday|fridays|mondays|tuesdays|thursdays|wednesdays|saturdays,
+        put|pencil|book|squeeze|slot|fit|stick|pop her|him|us|me|mum|mom|nan|sister|daughter|friend|mate|cousin|bestie down|in for|on|at, put|pencil my mum|mom|nan|sister|daughter|friend|mate|cousin|bestie down|in, can|could|will|would you
+        see|fit|take me|us today|tomorrow|tonight|now|asap|this|on|sooner|earlier, can|could|may|might i|we
+        swap|switch|change|move|slide|push|bump|nudge|scoot|shift to
+        <day>|half|quarter|1|2|3|4|5|6|7|8|9|10|11|12|noon|later|earlier, as planned, have to|gonna|going
+        to|must|might|may|will|gotta skip|miss|bail|pass|duck my|the|our|on|out|today|this|tomorrow|it, skip|miss
+        9.15|9.30|10.30|11.30|12.30|1.30|2.30|3.30|4.30|5.30, bit|little|few|touch|tad|smidge
+        behind|late|delayed|tardy, running behind, wont|cant|not make
+        9|10|11|12|1|2|3|4|5|6|7|9am|10am|11am|12pm|1pm|2pm|3pm|4pm|5pm|6pm|7pm|it|today|tomorrow|tonight, be with
+        you|ye|yous at|in|for|by|around|about|soon|shortly|asap, walking it, half|quarter
+        past|to|four|five|six|three|two|one|ten|eleven ok|okay|alright|instead|please, next week|month
+        ok|okay|alright|good|instead|please, ready to book|come, gonna be about|around|like|half|quarter, all of us
+        come|in, she wants in, another slot|go|time,
+        whenever you have|get|got a gap|space|minute|slot|mo, wrong entrance|door|floor|building|buzzer, which|what
+        door|floor|entrance|buzzer|building, bring my .. along, gap|space before|on|this|next
+        friday|monday|tuesday|wednesday|thursday|saturday|sunday|week,
         move .. appointment|appt|fill|visit, change my|the|our .. time|day|date|appointment|appt|to, push ..
         back, pushed back, push it back, push my, postpone, postponed, swap my|to|the|days, switch
         my|to|days|the time, earlier time, later time, earlier slot, later slot, come earlier|later|in|on|at|by,
@@ -153,6 +189,21 @@ TOPICS = {
         <day>, for <day> please, <day> at, miss my <visit>|appointment, cant make <day>|it|my|today, bailed,
         sitter .. cancelled, running .. late, im running, be there .. at|by|for, see you .. <day>
     """,
+    "notbooking": """
+        on my|the way home|back, way home from|on, on the bus|train|tube|tram|metro home|back|today|yesterday,
+        come|came|coming down with a|an severe|bad|serious|terrible|acute, could|can you do
+        pastel|pink|blue|purple|red|brown|green|glitter|coloured|colored|colour|color|rainbow|ombre|wispy|wispies|cat|doll|anime|manga|shorter|longer|natural,
+        on the parking|traffic|money|price, late reply|reply, for late|slow reply|replying|response, late
+        fee|fees|night|nights|cancellation, cancellation|cancelation|deposit fee|policy|charge|rules, whens|when
+        my|is|was? infill|fill|next|appointment|appt|refill due|needed, what times my next|one, what time is my
+        next|one, whens my next, when is my next, whens my infill|fill, when is my infill|fill, is there parking,
+        selfies|photos|pics|reading|sat|sitting|stood|standing|woman|lady|girl|man|fella|lad|kid on the
+        bus|train|tube|tram|metro|motorway,
+        if i stop|stopped by|in|at, month|months|week|weeks old, three|3|two|2|four|4|six|6 month|week old, for the
+        week|weekend so|and,
+        parking at|near|by|like, where|whats|hows|free the? parking, not cancelling, not canceling, if i
+        cancel|cancelled|canceled, appointment reminder
+    """,
     "question": """
         can go|use|wear|swim|wash|do|put|eat .. or not, or not ah|leh|lah|meh,
         ok|okay|safe|alright|fine|good on|near|around|with the|my|these lids|lid|lashes|eyes|lashline|eyelids,
@@ -184,6 +235,26 @@ TOPICS = {
         bad, who do i call, do i come, do i go, is he tripping, whats this, what is this, what are these, know
         if, or should i, ok to start, should we, im asking, just asking, just wondering, wondering when, just
         wanted to ask, wanted to ask, wanted to know, want to know, curious about, puzzled by, confused about,
+        did|have|had i|we leave|left|forget|forgotten|drop|dropped|lose a|my|the, wheres|where is|are|was
+        it|that|they|this from, whats the
+        drill|procedure|protocol|process|deal|story|difference|craic|wifi|code|password|catch|plan|policy|score|verdict|damage|limit|maximum|minimum,
+        whats your drill|procedure|protocol|process|policy|cancellation|fee|wifi|address|number|hours|insta|instagram,
+        any trick|knack|secret to, or no cold|ice|hot?, is anything|something in, what
+        colour|color|shade|brand|make|model|glue|curl are|is|was|were|did|do, what gives, whats going on, whats up
+        with, is there parking|wifi|a, are you doing|offering|still|running, you still do|doing|offer|got, is
+        it|that|this a worry|problem|concern|issue, cancellation fee, whats happening with, is
+        swimming|sauna|makeup|mascara|yoga|swimming|steam|crying ok|okay|allowed|fine|safe|bad|yet, is
+        5|6|7|8|9|10|4|3|2|five|six|seven|eight|nine|four|three|two weeks too, are they|these|lashes
+        meant|supposed|allowed|ok|normal, do you do the|a|any|those|that, student discount|price|rate|rates, have a
+        look|check|gander, can you check|look|see if, whens|when is my? next? infill|fill|next|appointment|appt|refill
+        due|needed|again, what times my, whens my, when is my, what time is my, have a spare, whats safe|best|good|ok
+        to|for|with, you open|closed|shut|working bank|good|easter|christmas|boxing|new|sunday|monday|holiday, how
+        big|small|far|strong|thick|late|early|old|bad|tight is|are|do|does|can|would, who
+        is|does|makes|made|did|sells|supplies the|your|those,
+        are these|they|the|those lashes? waterproof|vegan|silk|mink|reusable|synthetic|permanent|removable|cruelty,
+        yes or no, is a|an .. a problem|issue|risk|nono|no, which .. best|better|safest, which|what one|ones|kind,
+        would you|ye have|mind|keep|say|know, have you a|any|got, what were you|we saying|on|telling|talking, can you
+        have|take a look|gander, left my .. can|could|did|have,
         explain, name of the glue, whats in, ingredients, what do i do, what should i do, what do i do now, wat
         do i do, wat do, what to do, what can i do|use|put|take, what should i use|put|take, should i, shld i,
         shud i, do i need, do i have, do i go|come|take|wash|remove|see|call|leave|wait, can i, am i
@@ -250,6 +321,29 @@ TOPICS = {
         heavy, droopy eyes, sparse set, thought id get, supposed to be, bare minimum, no apology, never
         apologi{zed/sed}, kept waiting, ages waiting, wasted, charged, cost me, costs too, so expensive, went up
         again, price hike, cheeky, cheek of, disappointed, disappointing, disappointment, unhappy, not happy,
+        sour|bad|bitter|nasty|funny taste, rub|rubs|rubbed|rubbing me|us up? the wrong, thats not right, for that
+        money, might as well not|have, neednt have bothered, not have bothered, wish i hadnt bothered, far|way|much
+        too|to chunky|bulky|full|big|bold|clumpy|wispy|bushy|spiky|long|short|thick|heavy, like im|i wearing
+        a|two|fake|false|doormats|curtains|a fringe, fell|fall|falling asleep halfway|doing|on, did you fall asleep,
+        halfway through and|then, doll and the others|other|ones, fed up with|of paying|being|waiting|getting|your,
+        was|were|been snappy|snippy|sharp|abrupt|dismissive|curt|stroppy|moody|offhand|frosty|short|snotty
+        with|to|towards, nobody|no one|noone|never|not once
+        offered|asked|checked|listened|apologised|apologized|greeted, what i had in mind, not what i
+        had|pictured|imagined|hoped|discussed, completely|totally|entirely|wildly different
+        length|lengths|size|sizes|shape|curl|style, ive|have|had had? better from|off|in|elsewhere, kit off
+        amazon|ebay|shein|temu, better from a|the? kit|chemist|boots|amazon, longer|slower than you|u
+        said|promised|quoted,
+        cheek|nerve|gall|audacity|brass neck to|of, gone up again, put up again|your, bit|very|rather|so|too
+        steep|dear|stiff, look|looks like ..
+        broom|brush|mop|rake|bristles|hedge|hedgehog|scarecrow|doormat|spider|tarantula, lost a bet, mortified,
+        mortifying, humiliated, humiliating, ashamed of|to|sending|yourself|yourselves, should be ashamed, disgrace,
+        disgraceful, appalling, appalled, was|is criminal, piss take, taking the piss|mick|michael|p, cant even|ever
+        reply|answer|return|ring|pick|be, wont even reply|answer, loyal client|customer|clients,
+        0|1|2|3|4|zero|one|two|three|four out of 10|ten|five|5, money returned|refunded|back, want|like my money,
+        displeased, still cross|annoyed|fuming|angry|livid|raging, nice|lovely|charming|great manners, paid extra, got
+        half, getting half, charging|charge for the late|fee, late fee, should like an explanation|apology, demand
+        an|a, an eyesore, bit of an eyesore, hands like sandpaper|ice, breathes|breathed|coughs|coughed|sneezed|burped
+        on|all me|over, has cold|rough|freezing hands, trainee has|was|is|did,
         isnt happy, upset, annoyed, annoying, angry at, furious, livid, pissed, ticked off, not impressed,
         unimpressed, not pleased, displeased, dissatisfied, unsatisfied, not satisfied, not what i
         asked|wanted|ordered|expected|paid, isnt what i asked|wanted, wasnt what i asked|wanted|expected, not

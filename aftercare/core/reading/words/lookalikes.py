@@ -9,6 +9,7 @@ from aftercare.core.reading.tokens import listed
 
 LOOKALIKES = listed("""
     empapada empapadas empapado empapados quitando quitandome quitandote quitandose quitandomelas enchinador
+    cyclone cyclones pillando pillado pillados camilla camillas
     quedado quedada quedados quedadas respondo intentado intentada mananas fait sont cest soll quem keeley
     abba abby ablacion ablation ablution abollada abollado abra abrasions abrasiva abrasive abrasivo abril
     absolution aced aceitosa aceituna acertado aces achilles achingly acing aclarada aclarado acme acne

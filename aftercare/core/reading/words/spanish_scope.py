@@ -81,6 +81,8 @@ SCOPE = {
         ahi nada, de ahi nada mas, esa noche nomas, ya no mas, hoy ya no, ya ni, ya cerro, ya sano, ya estan
         perfectos|perfectas, ya lo pude abrir, ya los pude abrir, ya abrio, ya abre, se abre bien, con agua .. se me
         abre, se me abre, ya se abrio, ya se deshincho, deshinchado, ya desinflam{o/ado/ados}, desinflamado,
+        se habia|habian quitado|ido|bajado|pasado|calmado|deshinchado, ya se habia|habian, ya nada, luego se
+        fue|quito|paso, al rato se fue|quito|paso|me,
         deshincho, amaneci perfecta, ahora perfecto, ya me calmo, quedo atras, sumio, ya paso, ya se me paso, se me
         paso, se paso, ya se fue, ya se fueron, se fue, se fueron, se me fue, se me fueron, ya se quito, se quito,
         se me quito, se me quitaron, ya se me quito, se quitaron, ya no, ya nada, desaparecio, desaparecieron, se me
@@ -121,6 +123,8 @@ SCOPE = {
     """,
     "past": """
         hace como|casi|mas|unos? .. ano|anos|meses, hace cinco|seis|siete|ocho|diez|cuatro|tres anos,
+        aquella vez|ocasion, del otro sitio|salon|lugar, otro sitio, en el otro sitio, de chiquita|pequena|chiquilla|pequeno|chamaca, de mas joven, cuando
+        chica|nina|pequena|chiquita,
         en otro salon|lugar|estudio, con la otra, la navidad pasada, el verano pasado, el invierno pasado, en 2019|2020|2021|2022|2023|2024|2025, el ano pasado, ano pasado, hace ano{s/}, hace un ano, hace dos anos, hace meses, hace un mes, la vez pasada,
         vez pasada, la ultima vez, ultima vez, antes con otra, otra chica, otra muchacha, otro salon, otro lugar,
         otra parte, otra lashista, otra tecnica, otro estudio, otra senora, una vez, en otro, en otra, con otra, mi
@@ -148,6 +152,9 @@ SCOPE = {
         duele quitar{las/la/selas}, duelen al quitar, duele al quitar, duele
         ponerselas|ponerlas|ponermelas|quitarmelas, duele la remocion|el retiro|el retoque|mucho ponerse, va a, van
         a, me va a, me van a, se va a, podria, podrian, puede que, pueden, da alergia, dan alergia, causa, causan,
+        escuece|duele|arde|pica|molesta|escocer cuando|al las|te|las?
+        pones|ponen|poner|ponerlas|quitar|quitarlas|aplicas|aplican|hacen|ponertelas, seguro
+        lloro|llorare|lloramos|llore, voy|vamos a llorar, seguro lloro,
         provoca, para que no, para evitar, evitar, prevenir, miedo de, miedo a, miedo que, pense que, crei que,
         pensaba que, pensé que, temia, riesgo, es normal que pique, sirve para, duele el|la proceso|procedimiento|retoque|relleno|retiro|remocion|aplicacion|lifting|laminado|tinte|tratamiento|extension|prueba, duele ponerse,
         duele quitarse, duele cuando las|te|se, duele ponerselas, duele quitarselas
@@ -180,6 +187,10 @@ SCOPE = {
         mama|hija|hermana|prima|amiga|madre de, soy el esposo|novio|hijo|marido de, soy su
         mama|hija|hermana|esposo|madre|marido|novio|amiga, de parte de, le escribe la|el, te escribe la|el, te
         escribe su, le escribe su
+    """,
+    "unmet": """
+        pero no|nada|ninguna|ninguno|cero, y no|nada|ninguna, resulta que no, resulto que no, al final no|nada, no fue
+        asi, no paso, no me paso, nunca paso, para nada
     """,
     "minenot": "a mi no, yo no, los mios no, las mias no",
     "report": """

@@ -55,6 +55,7 @@ SIGNS = {
         amaneci de sapo, de sapo, parece empanada|sapo|pelota|globo|ciruela|uva, como empanada|ciruela|uva,
         pepita en .. <ojo>, pelotita en .. <ojo>, bolita dura, bolita en .. <ojo>, bolita .. parpado, bola dura, una bolita en, pepita .. parpado, bolita .. <ojo>, bolita que tenia en, hinchazoncita, hinchadit{a/as/o/os}, <ojo> .. botado, botado .. ojo,
         saliendo para fuera, hinchad{o/a/os/as}, hinchadit{o/a/os/as}, hinchadisim{o/a/os/as}, hinchazon, hinchason,
+        a hinchar{se/me/}, me hinchar{a/an/ia/ian}, se hinchar{an/a},
         inchad{o/a/os/as}, inchazon, inchason, hinch{o/a/an/aron/ando/aba}, inflamad{o/a/os/as},
         inflamadit{o/a/os/as}, inflamacion, inflam{o/a/an/aron/ando}, inflamasion, abotagad{o/a/os/as},
         abultad{o/a/os/as}, abultamiento, edema, bolsas, bolita en .. <ojo>, <ojo> .. bolita, bulto, orzuelo,
@@ -142,6 +143,7 @@ SIGNS = {
         llorand{o}, lloraron, aguadit{o/os}, llore .. solo, me lloraron, lagrimal .. agua, agua me sale, me salen
         lagrimas, lloros{o/a/os/as}, llorosit{o/os}, llorando, me llora{n/}, llora .. <ojo>, lloran, <ojo> ..
         llora{n/}, lagrimeo, lagrimea{n/}, lagrimeando, lagrima{s/}, lagrimos{o/os}, agua .. <ojo>, <ojo> .. agua,
+        lloro de los|un|el ojos|ojo, lloro del ojo, me lloro un|el ojo,
         aguad{o/os}, me sale agua, sale agua, salen lagrimas, aguos{o/os}, aguosito{s/}, chorrea{n/}, lloriquea{n/},
         lagrimeaban, me lloraba{n/}, lagrimean, lagrimear, lagrimeaba, me lagrimea{n/}, lloraba, no paran de llorar,
         no para de llorar, llorar, un mar de lagrimas, llave abierta, derraman lagrimas,

@@ -53,6 +53,19 @@ TOPICS = {
         emocion, lloro .. boda, llore .. boda, llore a mares, llorando ..
         emocion|boda|pelicula|novela|alegria|felicidad, duele pagar, me dolio pagar, dolio el precio, dolio ..
         precio, dolio .. cartera, me duele el bolsillo|codo, me duele la cartera|cara, duele la cara de,
+        dolio|duele|dolieron|duelen mas|menos? la|el? cuenta|precio|factura|pagar|ticket, lo unico
+        hinchado|rojo|inflamado|irritado|adolorido .. ego|orgullo|cartera|bolsillo|corazon|cabeza, unico que|q me?
+        arde|duele|pica|lloro|llora .. ego|orgullo|cartera|bolsillo|corazon|envidia, un|el|mi|una? ojo|lado mas
+        cargado|tupido|lleno|poblado|largo|denso que el|la? otro|otra, semaforo|semaforos en rojo, en rojo,
+        arden|arde|pican|pica|comen|come las|la|los ganas|ansias|manos|curiosidad|lengua por|de, me
+        arden|arde|pican|pica|comen|come las|la|los ganas|ansias|manos|curiosidad|lengua, cara|caras
+        roja|rojas|colorada|coloradas de la? verguenza|pena|risa|vergüenza, roja|rojo|colorada|colorado de
+        la|pura|tanta? verguenza|pena|risa, ciega con|por el flash, me quede ciega con|por el flash,
+        me siento|senti estafada|enganada|timada|robada|decepcionada,
+        pies|manos|tobillos|piernas|dedos|rodillas hinchados|hinchadas|hinchado|hinchada,
+        mantita|manta|cobija|toalla|silla|bata|pared|paredes|luz|caja|libreta|agenda rosa|roja|rojo|rosas,
+        despegan|caen|sueltan|danan|arruinan|estropean|mojan con|las|por|si? .. lagrimas|llorar|llanto|llorando|lloro,
+        agujetas, ojo clinico, ojo que, a ojo, de ojo,
         duele{n/} de lo|tan bonit{a/as}, duele verte, dolor de codo, duele lo bonit{a/as}, duele ..
         bolsillo|cartera, dolor de bolsillo, dolor de cabeza conseguir|agendar|el, dolor en el bolsillo, quitan
         el aliento, quita el aliento, me quitaron el aliento, me quedo sin aliento, sin aliento, de quitar el
@@ -117,6 +130,9 @@ TOPICS = {
         spectacular, increible{s/}, perfect{o/a/as/os/amente}, perfectisim{as/o}, excelente{s/}, genial{es/},
         maravill{osa/osas/oso/a/as/ada}, maravilloso, chevere{s/}, chid{o/as/a/os}, padre, padrisim{o/as/a},
         chul{as/a/o/os}, chulisim{as/o/a}, chulad{a/as}, bacan{o/as/es/a}, brutal{es/}, mortales, de lujo, lujo,
+        mil amores, pestanones, pestanazas, pestanotas, mirandome, mirarme en el espejo, no paro|dejo de
+        mirarme|verme|admirarme, me paso el dia, quede guapisima|hermosa|divina|preciosa, guapisima, son una
+        nube|pluma, una nube, ni una se ha|me, ni una se ha soltado|caido|movido, no puedo decir que no,
         joya{s/}, fenomenal, estupend{o/as/a}, guap{a/as/isima}, guay, mola{n/}, super bien, super lindas, super
         bonitas, todo bien, todo super bien, todo muy bien, todo perfecto, todo excelente, todo genial, todo
         tranquilo, todo en orden, todo ok, todo okey, todo normal, todo lindo, todo super, todo good, todo nice,
@@ -142,6 +158,8 @@ TOPICS = {
         sin palabras
     """,
     "vocative": """
+        quedaron super|muy|bien|todas? disparejas|mal|feas|chuecas|tiesas|raras|horribles, quedaron
+        disparejas|mal|feas|chuecas|tiesas|raras|horribles|duras,
         hola|holi|oye|hi|ay|buenas|buenos|disculpa|perdon|amiga linda|hermosa|bella|preciosa|reina|guapa|bonita|divina|corazon|chula
     """,
     "thanks": """
@@ -183,6 +201,9 @@ TOPICS = {
         cayo, se cayeron, caido, caidas, cayendo, cayeron, se me esta cayendo, se me caian, se me cae, perdi ..
         pestan{a/as}, perdi como|varias|la|muchas|algunas|unas, perdiendo .. pestan{a/as}, perdiendo, hueco{s/},
         huequit{o/os}, espacios, espacios vacios, calva{s/}, pelona, pelonas, pelon, peladita, vaci{o/os},
+        se me? torcio|torcieron|doblo|doblaron|giro|giraron|volteo|voltearon|chueco una|unas|varias|dos|tres|todas,
+        apunta{n/} para|pa|hacia adentro|dentro|abajo|lado|arriba, se quedo|quedaron en la
+        toalla|almohada|funda|ducha|regadera|sabana|cara, quedo|quedaron en la toalla|almohada|funda,
         torcid{a/as/o}, chueca{s/}, chuecas, dobladas, doblad{a/as}, volteada{s/}, volteadas, cruzad{as/a}, para
         abajo, de lado, despegad{a/as/o/aron}, despegando, se me despeg{o/aron/an/a}, se despega{n/}, despegaron,
         despeg{o/an}, no duraron, no me duraron, duraron .. dias|nada|poco, no me duran, me duraron ..
@@ -212,6 +233,13 @@ TOPICS = {
         cita, podemos cambiar, podemos mover, me cambias, me mueves, la cambio, la muevo, no alcanzo, cita,
         citas, sita, cita para, agendar, agenda, agendame, agendo, agendarme, agendad{a/o}, reagendar, reagendo,
         reservar, reserva, reservacion, reservame, turno, turnos, turnito, hora, horario, horarios, disponible,
+        te|le puedo caer|llegar|ir|visitar|ver hoy|manana|el|ahorita|ya, puedo caerte|ir|pasar hoy|manana|ahorita|el,
+        cuando me|las? las|la? puedes|podes|podrias|pueden rellenar|arreglar|retocar|poner|atender|ver|quitar|hacer,
+        se puede adelantar|mover|cambiar|atrasar|pasar|correr|recorrer la|el|mi, adelantar|atrasar|recorrer la|mi
+        mia|cita|hora, me sacas una hora|cita|turno, atascada|atorada|atascado en, no llego me, que
+        puerta|piso|timbre|entrada,
+        lo|la|las pasamos|movemos|cambiamos|dejamos|corremos al|para|a|pal, llego tantito|tarde|despues|luego|mas,
+        tantito despues|tarde, un poco|poquito tarde|despues|mas, el uber|taxi|camion|metro se, ese dia porfa|por|no,
         disponibles, disponibilidad, lugar, espacio para, espacio el, tienes espacio, tiene espacio, hay
         espacio, cupo, cupos, huequito para|el, un huequito para, tienes hueco, hay hueco, tenes lugar|turno,
         tienes lugar, tienes libre, tienes algo|campo|chance, tiene campo, campo el|para, cambiar ..
@@ -249,6 +277,12 @@ TOPICS = {
         hacer|usar|tomar|ponerme, que debo, que me pongo, que me echo, que me recomiendas, que recomiendas, que me
         aconsejas, puedo usar|echarme|ponerme|lavar|lavarme|mojar|mojarlas|dormir|ir
         al|nadar|meterme|banarme|tomar|maquillarme|quitar|quitarme|pintarme|entrar|hacer|aplicar|correr|depilarme|llorar|rizarlas|peinarlas,
+        puedo pintarme|delinearme|ponerme|usar|echarme|pasarme, que rimel|mascara|delineador|champu|crema, son a
+        prueba de|resistentes al, si o no,
+        a quien llamo|aviso|escribo, ayuda que, qué me echo|pongo|tomo, que le pongo|echo|unto|doy, le puedo
+        meter|cortar|poner|echar|pasar, tienen|teneis|tenéis|tienes|hay
+        bono|bonos|promo|promocion|descuento|paquete|paquetes, se paga suelto|aparte, de que marca|color|tono|donde,
+        la atenderias|atienden|atenderian, hay problema con|si,
         se puede{n/}, se pueden, puedo, es normal, son normales, sera normal, es malo, esta bien si, es bueno, como
         hago, como las, como me, como se, como puedo, como le, como limpio|lavo|cuido|quito|peino, cuando puedo,
         cuando me|las puedo, cuanto, cuantos, cuantas, cuanto cuesta|dura|tiempo|vale|sale|cobras, que
@@ -283,6 +317,13 @@ TOPICS = {
         quedaron parejas, un desastre, desastre, descuidad{a/o}, a medias, no es justo, abus{o/an}, no volvere,
         no vuelvo, me arrepiento, perdida de tiempo|dinero, tirar el dinero, tirado el dinero, no me
         gust{o/a/an/aron}, no me gustaron, no me encant{an/a/o/aron}, no me convenc{e/en/io/ieron},
+        lo que pague|cobras|cobran|cuesta|cobraste, no se|lo vale, asi no vale, tiesas, quedaron
+        tiesas|duras|chuecas|disparejas|raras|feas|mal, como cepillo|escoba|alambre|escobeta, ni siquiera me|las, y
+        encima quedaron|me|las, mas cargado|cargada|tupido|lleno que el|la, para lo que|cobras, no me
+        convencen|convence,
+        estafada|enganada|timada|robada, largo|curva|estilo|tono|color|diseno que
+        acordamos|quedamos|pedi|hablamos|queria, seca|seco|cortante|borde|antipatica|pesada conmigo, nadie me|se
+        ofrecio|saludo|atendio|disculpo|aviso, me tuvieron esperando, las he tenido mejores,
         decepcionad{a/o}, decepcion, decepcionante, molesta con, enojad{a/o/isima}, insatisfech{a/o},
         inconforme, feas, feisimas, fe{as/a/o} me, quedaron mal, quedaron feas, quedaron horribles, quedo mal,
         quedaron chuecas, mal hech{o/as/a}, mal trabajo, pesimo, pesima, pesim{as/os}, horribles,
@@ -332,6 +373,8 @@ TOPICS = {
         mas recordatorios, no mas mensajitos, ya no mas mensajitos, no me busquen, no me sigan, ya no me
         text{een/ees}, me pueden dejar de, puedes dejar de, pueden dejar de, podrian dejar de, no autorizo, no
         doy permiso, olvid{en/a/ense/ate} .. numero, dame de baja, darme de baja, denme de baja, deme de baja,
+        mejor ya? no me escribes|escriban|mandes|mandas|manden|envies|envias, ya no me escribes|mandas|envias, que ya
+        no me escribas|mandes|escriban|manden, podemos dejar los mensajes, sin tanto mensaje, ya no mas mensajes,
         den de baja, dar de baja, me doy de baja, baja por favor, date de baja, no me escrib{an/as/a/ais} mas,
         ya no me escrib{an/as/a}, no me escrib{an/as/a}, no me mand{en/es/e}, no me mand{en/es/e} mas, ya no me
         mand{en/es/e}, ya no mand{en/es/e}, no mand{en/es/e} mas, no me env{ien/ies/ie}, no me env{ien/ies/ie}
@@ -361,6 +404,11 @@ TOPICS = {
         manden foto, deja de picar|arder|doler|llorar, paren de picar|arder|llorar,
         no me dej{es/en/e/eis} de mandar|enviar|escribir|avisar|recordar, no dej{es/en/e/eis} de
         mandar|enviar|escribir|avisar|recordar{me/}|avisarme|mandarme|enviarme|escribirme,
+        me di|dieron|puse|dimos de baja sin|por querer|error|accidente|equivocacion, di de baja sin|por,
+        quitame|quitenme|sacame|borrame|bajame de la|tu agenda|cita|turno, par{e/o/amos} de
+        usar|comer|fumar|ir|ponerme|tocar|tocarme|tocarlas|rascar|rascarme|frotar|frotarme|llorar|correr|trabajar|dormir|quitar|quitarme|echar|echarme|lavar,
+        no dejes|dejen|pares|paren de mandar{me/}|escribir{me/}|avisar{me/}|enviar{me/}|recordar{me/}, no paro|dejo
+        de,
         no me escrib{as/an/a} hasta, no me mand{es/en/e} hasta, no me llam{es/en/e} hasta, no me escrib{as/an/a} ahora,
         para el, para la, no me baja, la hinchazon baja, de baja calidad, baja de, mas baja, de baja por maternidad,
         de baja laboral, estoy de baja, tan temprano, de madrugada, tan tarde, antes de las, despues de las
@@ -369,6 +417,9 @@ TOPICS = {
         reanud{en/ar/ame/a} .. mensajes|recordatorios|textos, otra vez los mensajes|recordatorios, de nuevo los
         mensajes|recordatorios, lo cancele sin querer, los pare sin querer, me di de baja sin querer, fue sin querer,
         volver a recibir, quiero recibir .. mensajes, suscribirme, suscribeme, volver a suscribir{me/},
+        vuelvan|vuelve|volver|vuelvas a
+        avisarme|mandarme|escribirme|recordarme|meterme|incluirme|apuntarme|suscribirme|enviarme, vuelves|vuelven|volver|puedes|pueden a? meter|incluir|apuntar|anadir|agregar|suscribir .. avisos|lista|mensajes|recordatorios, quiero volver a recibir|estar, me di de baja sin|por
+        querer|error|accidente|equivocacion, activame|actívame otra|de vez|nuevo,
         activ{en/ar/ame} .. mensajes|recordatorios, mandenme de nuevo, vuelvan a mandar{me/}
     """,
     "wrong_person": """
@@ -385,6 +436,9 @@ TOPICS = {
         que|quien, no conozco a, aqui no es, no fui yo, mal numero, no es aqui, numero equivocado, numero
         incorrecto, equivocad{o/a} de numero, numero equibocado, persona equivocada, se equivoc{o/aron} de, se
         equivoco, se equivocaron, te equivocaste, esta equivocad{a/o}, estas equivocad{a/o}, esta mal el numero,
+        busca|buscaba|buscas|buscan|buscaban a otra persona|chica|senora|mujer, a otra persona, soy
+        hombre|senor|varon|el taxista|plomero|electricista, se equivoco|equivocaron|equivocaste de
+        numero|persona|contacto, numero equivocado,
         quien es, quien eres, quien sos, quien habla, quien escribe, no la conozco, no lo conozco, no los conozco,
         no te conozco, aqui no vive, aqui no hay ninguna, este numero no es, no es su numero, no es mi numero, no es
         el numero, nunca fui, nunca he ido, no uso pestanas, no tengo pestanas, soy hombre, equivocacion, no es

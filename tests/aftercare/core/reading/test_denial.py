@@ -120,3 +120,15 @@ def test_a_denial_behind_the_sign(text: str, told: list[str], denied: list[str])
     found = reading.read(text)
 
     assert ([str(sign) for sign in found.signs], [str(sign) for sign in found.negated]) == (told, denied)
+
+
+def test_what_is_denied_before_an_and_is_not_what_comes_after_it() -> None:
+    found = reading.read("todavía no seca y arde un montón")
+
+    assert (found.signs, found.negated) == ((reading.Sign.BURNING,), ())
+
+
+def test_nothing_of_that_kind_is_no_wrong_number() -> None:
+    found = reading.read("aint never been no swelling round here")
+
+    assert found.about == (reading.Topic.FINE,)

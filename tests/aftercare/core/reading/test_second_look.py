@@ -63,3 +63,9 @@ def test_what_was_years_ago_is_no_emergency_to_the_second_opinion() -> None:
 
 def test_praise_does_not_hide_a_stop() -> None:
     assert Topic.STOP in read("gorgeous, blinded the whole party, stunning! now please stop texting me").about
+
+
+def test_what_blinking_clears_is_no_emergency() -> None:
+    found = read("Kind of a fog over my sight when I am reading but a few blinks and it's crisp again. Dry too")
+
+    assert found.urgency is Urgency.SAME_DAY

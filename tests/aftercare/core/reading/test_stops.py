@@ -31,6 +31,7 @@ from aftercare.core.reading import Sign, Topic, read
         "I'd rather not get these texts",
         "Don't text me at 7am. Or ever.",
         "you can turn off the machine now",
+        "These pings go off at 6am, kindly cease.",
     ],
 )
 def test_an_opt_out_is_obeyed(text: str) -> None:
@@ -69,3 +70,11 @@ def test_a_stop_with_a_sign_keeps_both() -> None:
 
     assert {Topic.STOP, Topic.IRRITATION} <= set(found.about)
     assert found.signs == (Sign.SWELLING,)
+
+
+def test_a_visit_is_changed_beside_an_end() -> None:
+    assert {Topic.STOP, Topic.BOOKING} <= set(read("cancel my fill and stop with the texts").about)
+
+
+def test_what_is_cancelled_is_a_message() -> None:
+    assert Topic.BOOKING not in read("cancel the texts, please").about

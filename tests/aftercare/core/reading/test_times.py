@@ -32,7 +32,8 @@ def test_a_sign_that_is_over_is_watched_and_not_listed(text: str) -> None:
 
 
 @pytest.mark.parametrize(
-    "text", ["hardly red anymore", "redness almost gone", "itching is much better", "casi no me pica"]
+    "text",
+    ["hardly red anymore", "soreness all but gone", "itching is much better", "casi no me pica"],
 )
 def test_a_sign_that_is_nearly_over_stays_listed(text: str) -> None:
     found = read(text)
@@ -60,6 +61,10 @@ def test_a_sign_that_is_nearly_over_stays_listed(text: str) -> None:
 )
 def test_a_sign_that_stays_or_comes_back_is_current(text: str) -> None:
     assert read(text).urgency is Urgency.SAME_DAY
+
+
+def test_what_has_gone_is_the_sign_and_no_lash() -> None:
+    assert Topic.RETENTION not in read("all of the puffiness has gone").about
 
 
 def test_of_two_signs_the_one_that_turned_into_the_other_is_over() -> None:

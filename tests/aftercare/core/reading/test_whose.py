@@ -9,6 +9,8 @@ from aftercare.core.reading import Sign, Urgency, read
     "text",
     [
         "my sister had a reaction once, her eyes swelled up",
+        "saw a woman on the telly whose eyes swelled shut, scary",
+        "I couldn't bear the light with the shingles, but that was long before you touched me",
         "my husband broke out in hives from shrimp",
         "my dog has pink eye lol",
         "I had hives once from strawberries, is that a problem?",

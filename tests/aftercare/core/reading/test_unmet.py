@@ -1,0 +1,41 @@
+from __future__ import annotations
+
+import pytest
+
+from aftercare.core.reading import Sign, Urgency, read
+
+
+@pytest.mark.parametrize(
+    ("text", "denied"),
+    [
+        ("figured I'd be bloodshot by now, turns out nope", Sign.REDNESS),
+        ("My mum swore they'd itch all week. They don't!", Sign.ITCHING),
+        ("I was certain of a rash. There isn't one", Sign.RASH),
+        ("I'd heard it would burn like mad, but nope", Sign.BURNING),
+        ("pensaba que me iban a arder, pero nada", Sign.BURNING),
+    ],
+)
+def test_what_was_feared_and_did_not_come_is_denied(text: str, denied: Sign) -> None:
+    found = read(text)
+
+    assert found.urgency is Urgency.NONE
+    assert denied in found.negated
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "thought they'd itch. they didn't until today, now they itch",
+        "you warned me it would itch and it's itching badly",
+        "was told it would hurt but no one said it would swell like this",
+        "I was certain of a reaction and here it is, my lids are swollen",
+    ],
+)
+def test_what_was_feared_and_came_is_a_sign(text: str) -> None:
+    assert read(text).urgency is not Urgency.NONE
+
+
+def test_what_may_come_is_neither_there_nor_denied() -> None:
+    found = read("I thought it would sting, does it?")
+
+    assert (found.urgency, found.negated) == (Urgency.NONE, ())
