@@ -27,10 +27,11 @@ _FILLERS = listed("""
 
 @dataclass(slots=True)
 class Node:
-    """What may follow, and which names end here."""
+    """What may follow, and which names end here. One that is ``shared`` follows several words and stays as it is."""
 
     next: dict[str, Node] = field(default_factory=dict)
     names: list[str] = field(default_factory=list)
+    shared: bool = False
 
 
 @dataclass(slots=True)
@@ -58,14 +59,35 @@ class Phrases:
     def add(self, name: str, text: str) -> None:
         """Add the phrases of ``text`` under ``name``."""
         for phrase in text.replace("\n", " ").split(","):
-            for words in _expanded(phrase):
-                node = self.root
-                for word in contracted(words):
-                    node = node.next.setdefault(word, Node())
-                    if not word.startswith("<") and word != GAP:
-                        self.words.add(word)
-                if name not in node.names:
-                    node.names.append(name)
+            for choices in _contracted(_choices(phrase)):
+                self.words.update(word for words in choices for word in words if word[:1] not in ("", "<", "."))
+                if any("" not in words for words in choices):
+                    self._grow(self.root, choices, name, {})
+
+    def _grow(self, node: Node, choices: list[list[str]], name: str, ends: dict[int, Node]) -> None:
+        """Add below a node all that a phrase's choices make. What is new has one end in common (``ends``).
+
+        Each of a thousand ways to say one thing would else have a branch of its own.
+        """
+        if not choices:
+            if name not in node.names:
+                node.names.append(name)
+            return
+        rest = choices[1:]
+        for word in choices[0]:
+            if not word:
+                self._grow(node, rest, name, ends)
+                continue
+            child = node.next.get(word)
+            if child is None:
+                if len(rest) not in ends:
+                    ends[len(rest)] = Node(shared=True)
+                    self._grow(ends[len(rest)], rest, name, ends)
+                node.next[word] = ends[len(rest)]
+                continue
+            if child.shared:
+                child = node.next[word] = Node(dict(child.next), list(child.names), node.shared)
+            self._grow(child, rest, name, ends)
 
     def classes_of(self, word: str) -> list[str]:
         """Return the classes that a word belongs to."""
@@ -148,13 +170,19 @@ def endings(written: str) -> Iterator[str]:
         yield from endings(head + ending + tail)
 
 
-def _expanded(phrase: str) -> Iterable[tuple[str, ...]]:
+def _choices(phrase: str) -> list[list[str]]:
+    """Return the words that may stand at each place of a phrase; '' where none need."""
     choices: list[list[str]] = []
     for element in phrase.split():
         may_miss = element.endswith("?")
         options = [word for one in element.removesuffix("?").split("|") for word in endings(one)]
         choices.append([*options, ""] if may_miss else options)
-    for words in itertools.product(*choices):
-        kept = tuple(word for word in words if word)
-        if kept:
-            yield kept
+    return choices
+
+
+def _contracted(choices: list[list[str]]) -> Iterable[list[list[str]]]:
+    """Return the choices as they are, or where "not" may be one, each way to say it, contracted."""
+    if not any("not" in words or "cannot" in words for words in choices):
+        return [choices] if choices else []
+    ways = (contracted([word for word in way if word]) for way in itertools.product(*choices))
+    return [[[word] for word in way] for way in ways if way]
