@@ -6,7 +6,7 @@ reaches forward until a word that ends it; phrases that only look like triggers 
 
 from __future__ import annotations
 
-from aftercare.core.reading import denial, times, unmet, whose
+from aftercare.core.reading import denial, imagined, times, unmet, whose
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
 from aftercare.core.reading.standing import Standing
@@ -20,7 +20,7 @@ def standing_of(page: Page, sign: Mark, signs: list[Mark]) -> Standing:
         return Standing.NOT_HERS
     if whose.is_long_ago(page, sign):
         return Standing.LONG_AGO
-    if whose.is_imagined(page, sign):
+    if imagined.is_imagined(page, sign):
         return Standing.DENIED if unmet.did_not_come(page, sign) else Standing.IMAGINED
     if denial.is_denied(page, sign):
         return Standing.DENIED_NOW if denial.no_longer(page, sign) else Standing.DENIED

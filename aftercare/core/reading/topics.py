@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from aftercare.core.reading import ending
+from aftercare.core.reading import stopping
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
 from aftercare.core.reading.second import Opinion
@@ -43,8 +43,8 @@ def topics_of(page: Page, opinion: Opinion, *, irritation: bool, denied: bool) -
     """Return the topics, each with the phrase behind it where there is one."""
     found: dict[Topic, Mark | None] = {}
     is_long = len(page.tokens) > _SHORT  # of a few words the rules know more
-    stop = ending.wishes(page)
-    if stop and not ending.is_about_the_hour(page, stop):
+    stop = stopping.wishes(page)
+    if stop and not stopping.is_about_the_hour(page, stop):
         found[Topic.STOP] = stop[0]
     start = [mark for mark in page.named("topic:start") if not _is_denied(page, mark)]
     if start and not stop:  # "do not text me again" holds both
@@ -63,7 +63,7 @@ def topics_of(page: Page, opinion: Opinion, *, irritation: bool, denied: bool) -
         (Topic.COMPLAINT, not irritation),
     ):
         if topic is Topic.BOOKING and Topic.STOP in found:
-            if (visit := ending.visit_beside(page, stop)) is not None:
+            if (visit := stopping.visit_beside(page, stop)) is not None:
                 found[topic] = visit
             continue
         mark = _first(page, str(topic), may_be_weak=may_be_weak)
