@@ -129,6 +129,13 @@ class Processes:
                 time.sleep(RESTART_SECONDS)
                 self.start(name, *self.commands[name])
 
+    def look_after(self, seconds: float) -> None:
+        """Start again whatever ends by itself within so long."""
+        end = time.monotonic() + seconds
+        while time.monotonic() < end:
+            self.start_again()
+            time.sleep(0.1)
+
     def end(self) -> None:
         for name in list(self.running):
             self.kill(name)

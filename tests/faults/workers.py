@@ -162,7 +162,7 @@ def redis_killed(folder: Path, small: bool) -> Outcome:
         for number in range(kills):
             made.wait_for_mails((number + 0.3) * messages / 5)
             made.redis.kill()
-            time.sleep(3)
+            made.look_after(3)
             made.redis.start()
             slowest = max(slowest, made.seconds_until_back(2))
         figures, faults = made.outcome(kills=kills, back_ms=round(slowest * 1000))
