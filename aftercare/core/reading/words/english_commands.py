@@ -234,6 +234,10 @@ COMMANDS = {
         on, put me back on .. list, add me back, start the texts|messages, want .. texts|messages|reminders again
     """,
     "wrong_person": """
+        think you want|need|wanted somebody|someone else,
+        this is .. the plumber|builder|electrician|gasman|postman|mechanic,
+        i run a tyre|tire|repair|barber|pizza|flower shop|garage|place, check your list|lists|records,
+        im not michelle, is my ex wife,
         no idea what|who this is|are, have no appointment with you|yous|ye|u, never had a lash in,
         at|on this number sorry|love|mate|pal, no .. at|on this number, mixed up with a|another|someone, number
         mixed up, her|his husbands|wifes|mums|dads|sons|daughters phone|number|mobile, husbands|wifes phone,

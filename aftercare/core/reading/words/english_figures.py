@@ -152,7 +152,7 @@ FIGURES = {
         burning rubber, burning up the dance, burned dinner, burnt dinner, burnt toast, burned my
         tongue|hand|finger|toast|dinner|mouth, crash and burn, money to burn, slow burn, burn notice, burning
         calories, burn off, heart burns, burning bridges, feel the burn, ears .. burning, ears burning, sick
-        burn, itching to, itchin to, itching for, itchin for, itch to, scratch that itch, scratch the itch,
+        burn, itching to, itchin to, itching for, itchin for, itch to go|be|get|see|show|wear|come|book|try|do|have|dance|travel, scratch that itch, scratch the itch,
         scratched the itch, lash itch, itchy feet, itchy palms, itchy trigger, itchy sweater, itchy wool, itchy
         mask, itchy bandage, itchy label, itchy fingers, from scratch, start from scratch, scratch what i,
         scratch that, scratch my last, up to scratch, scratch card, scratching my head, scratching the surface,

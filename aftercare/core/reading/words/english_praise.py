@@ -22,6 +22,9 @@ PRAISE = {
         still on are, was|were lovely|fine|perfect|grand|good and|for|until|till, lovely and red|pink|swollen|sore|puffy
     """,
     "fine": """
+        film|movie star, passed me round|around like, bless ya|your cotton socks, goated, lost for words,
+        no words just, keep winking at, resting glam, looked up from his|her phone, got carded,
+        glue is witchcraft, expensive look, giving expensive, giving rich|luxury|money,
         all calm|quiet|good|well on the eye|lash|eyes front, nothing to report captain|boss|sir,
         much obliged, obliged to you, bless ya|ye|yous, so glad i|we came|come|go|went|chose|found|picked, glad
         i came|come|go|went to you, glad i found you, no dramas, no drama, take a bow, ruined mascara, ruined me

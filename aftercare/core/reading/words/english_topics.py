@@ -28,6 +28,11 @@ TOPICS = {
         shed|fall|drop|twist
     """,
     "retention": """
+        soldiers|survivors|stragglers left|standing|remain|remaining, count as of .. left,
+        more on my .. than on, full u turn, done a u turn|runner,
+        fifth|sixth|fourth|third|tenth one this|today|since, wee funeral for|to,
+        losing|loosing the|my inner|iner|outer|corner|middle ones|lashes, a? bit sparse, coming away,
+        looking sparse|patchy|thin|gappy,
         lash|lashes in|on the|my sink|bath|bathtub|shower|pillow|towel|bed|keyboard|desk|floor|soup|tea, lashes
         left, pinged|pinging|pings off|out, chunk|clump|bunch|handful|cluster .. off|out|gone|missing,
         came|come|comes|coming away with|on the|my tissue|pad|brush|spoolie|cotton|towel, <some> came|come|comes|coming away, teeth missing, comb with, gap toothed,
@@ -90,6 +95,11 @@ TOPICS = {
         falling, fall fall
     """,
     "booking": """
+        missed|misd|miss the|my ferry|bus|train|tram|tube|connection|lift,
+        next ones|one at|in quarter|half|ten|five|twenty, satnav|gps has|had|sent|took|is,
+        alarm never|didnt went|go|off, on my way with, rain check, raincheck,
+        5|five|10|ten|2|two|3|three min|mins|minutes, still good for <day>|noon|later|the, hold up for,
+        late small, go slow for, hold up on the,
         double booked myself, suits me|us better|best, suit me|us better|best, end|start|beginning|middle of
         the|next month|week suits|works|is, outside for my|the, scrap the|my|that <day>|appointment|slot,
         running late, running .. late, only|just leaving now|home|work|the, im|i only leaving, whichever
@@ -205,6 +215,17 @@ TOPICS = {
         cancel|cancelled|canceled, appointment reminder
     """,
     "question": """
+        any chance you|u|ye know|remember|could|can, any idea where|when|what|which|how|if,
+        how much for|is|are|would|r, how mcuh, how muhc,
+        which buzzer|bell|door|floor|unit|entrance|number is|do|are, which one is it,
+        wee|quick|small|silly|daft|random|stupid query|question|ask, could do with a? receipt|invoice|copy,
+        need|want a receipt|invoice, yay or nay, thoughts on|about, ring any bells, hold up or|in,
+        last in|through|at .. or, will they|it hold up,
+        can my dog|puppy|labrador|baby|toddler|kid|mum|mom|friend come|sit|wait|join, have a look for me,
+        left my keys|phone|purse|scarf|glasses|coat|umbrella|jacket|ring|charger,
+        keys are|might|could under|on|at, does the voucher|card|gift, voucher .. run|runs out,
+        voucher .. expire{s/}, still valid, tell me again what|how|when|where,
+        remind me what|how|when|where|which, wanting to know, does it shut|close|open,
         can go|use|wear|swim|wash|do|put|eat .. or not, or not ah|leh|lah|meh,
         ok|okay|safe|alright|fine|good on|near|around|with the|my|these lids|lid|lashes|eyes|lashline|eyelids,
         yeah or nah, yay or nay, now what, wetin i go do, wetin i go, ok lang ba, okay lang ba, pwede ba,
@@ -286,6 +307,15 @@ TOPICS = {
         how much is|for|are|does|do|would|will|to|it, wetin|wey be .. price|cost, how much una|you|u dey? charge
     """,
     "complaint": """
+
+        felt|feel small|stupid|silly|ignored|judged|rushed|dismissed|awkward|unwelcome|uncomfortable after|about|when|in|while|tbh,
+        listened to at all, didnt|dont feel listened|heard|welcome, bit|felt|very|so rushed,
+        conveyor|conveyer belt, factory line, pound shop, dollar store|tree|shop, pantomime dame,
+        drag queen .. not, dont|doesnt|didnt match each|the other, not matching, bit miffed,
+        was|am miffed|peeved|gutted|fuming|livid|raging, had a go at me, told me off,
+        bit much tbh|honestly|really, not in the|a good way, said no to .. twice, asked for .. got|gave,
+        wanted .. left as|with, more broom than, week of groceries, sick about it|the, cat has more,
+        more going on, laughed .. not,
         lopsided, lop sided, expected|expecting better|more, underwhelmed, underwhelming, can|could barely|hardly tell ive|i, cant|couldnt tell ive|i, doesnt|dont|didnt look any different, no different
         from|than|to before|when|normal, too full on, look|looks permanently|constantly|perpetually
         shocked|surprised|startled|scared, conveyor belt, production line, cattle market, done without

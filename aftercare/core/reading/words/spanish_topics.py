@@ -103,6 +103,7 @@ TOPICS = {
         bolsillo|codo|alma
     """,
     "fine": """
+        que pasada, hinchada|llena de orgullo, con estos ojazos,
         quede|ando|estoy ciega de amor, se me cae la baba, que dolor de belleza, me dejaste|dejo|dejaron
         matadora|de infarto|reina|diva|divina|espectacular|de revista|como|bella|bellisima, romper corazones,
         son un vicio, no puedo parar|dejar de mirarme|verme|verlas|mirarlas|tomarme, se me sale el corazon,
@@ -187,6 +188,7 @@ TOPICS = {
         todo bien
     """,
     "retention": """
+        se me estan yendo, yendo de a poquito,
         se me vino|vinieron un|el|los|unos|varios|medio|entero|una abanico|abanicos|racimo|mechon|tira|fila, en
         el algodon|la almohada|el lavabo|la toalla|el cepillo, se me
         enredaron|enredan|enroscan|doblaron|torcieron|chuecaron, como alambre{s/}, solo|nomas|apenas me?
@@ -214,6 +216,7 @@ TOPICS = {
         tumbaron, arranque, arrancado, se desprend{en/ieron/io}, desprendiendo, abiertas, enredad{as/a}, mudando
     """,
     "booking": """
+        llego|yego tardisimo|tardecito|tardon, va pisando huevos|guevos,
         la|lo|las pasamos|movemos|corremos|cambiamos pal|para|al|a,
         reservadme|reservame|resérvame|apartame|apuntadme|apuntame|anotame|agendame|ponedme|guardame, pal|para
         otro|el otro|proximo mes|dia|semana, no voy a ir siempre, siempre no voy|puedo|ire, necesito|quiero
@@ -259,6 +262,8 @@ TOPICS = {
         hora, cambio de hora, te caigo el|a, casi llego, ya casi llego, voy saliendo, me urge
     """,
     "question": """
+        hasta cuando sirve|vale|dura, deje mis llaves|lentes|gafas|cosas|anteojos, te fijas porfa,
+        no se si puedo|se puede|debo, puedo meterme al|en,
         venden|vendes|vende|tienen|manejan el|la|los|las|un|una|de?
         cepillo|cepillito|shampoo|champu|espuma|producto|productos|limpiador, cada cuanto|cuánto
         toca|hay|se|me|debo|retoque|retocar|vengo|voy, cuanto deben|deberian|debe|duran aguantar|durar,
@@ -295,6 +300,7 @@ TOPICS = {
         sera que, sera alergia
     """,
     "complaint": """
+        se me hizo carito|caro|cara, carito pa como,
         nadie me|nos atendio|contesto|respondio|hace,
         ardio .. el? bolsillo, que precio tan|mas salado|caro|alto, que manera de atender|tratar|trabajar, que
         barbaridad de, nadie me|nos atiende|contesta|responde|ayuda, no hizo|hicieron|haces|hacen caso, la
@@ -423,6 +429,7 @@ TOPICS = {
         activ{en/ar/ame} .. mensajes|recordatorios, mandenme de nuevo, vuelvan a mandar{me/}
     """,
     "wrong_person": """
+        soy el del gas|agua|cable|internet, aca|aqui no es, se equivoco de, no es este numero,
         esto|aqui|este es|somos un|una|el|la
         taller|oficina|ferreteria|restaurante|consultorio|tienda|farmacia|negocio|carniceria|empresa|panaderia|colegio,
         equivocado|equivocada bro|amigo|hermano|compa|wey|mano|jefe, de donde sacaron|saco|sacaste mi|este, yo
