@@ -21,7 +21,12 @@ def _persons(page: Page) -> list[Mark]:
     """Return the words for others; "she" without anybody named before is the artist, who has no signs."""
     named: list[Mark] = []
     for mark in page.named("scope:other"):
-        if _is_herself(page, mark) or _is_spoken_to(page, mark) or _is_likeness(page, mark):
+        if (
+            _is_herself(page, mark)
+            or _is_spoken_to(page, mark)
+            or _is_likeness(page, mark)
+            or _is_one_of_us(page, mark)
+        ):
             continue
         if named or not all(token.word in _PRONOUNS for token in page.tokens[mark.start : mark.end]):
             named.append(mark)
@@ -36,6 +41,17 @@ def _is_herself(page: Page, mark: Mark) -> bool:
 
 _I_AM = listed("im am as soy")
 _SOME_WOMAN = listed("woman girl lady man guy")  # "I'm the woman who comes out in a rash"
+
+
+_SO, _DO = listed("so neither nor"), listed("is are was were does did do has have would will can could")
+
+
+def _is_one_of_us(page: Page, mark: Mark) -> bool:
+    """Me and mum both have red eyes; obsessed with them, and so was my sister: what follows is not hers alone."""
+    if any(own.start < mark.start and mark.end <= own.end for own in page.named("scope:self")):
+        return True
+    before = [token.word for token in page.tokens[max(0, mark.start - 3) : mark.start]]
+    return any(first in _SO and then in _DO for first, then in itertools.pairwise(before))
 
 
 _LIKENESS = 3  # tokens before the other one in which "like a" stands

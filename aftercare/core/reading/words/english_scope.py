@@ -29,6 +29,7 @@ SCOPE = {
         remotely, not in the least, neither of them|my|is|are, failed to
     """,
     "nonneg": """
+        no wait, no hang on, no hold on, no actually, no scrap that, no i lie, no tell a lie,
         nothing is touching|shifting|denting|dulling|easing,
         gone|went|going pure|all|dead|bright|well|bit? red|pink|puffy|swollen|blurry|cloudy|hazy|stringy|gooey|crusty|itchy|sore|bloodshot|watery|raw|lumpy|bumpy|hard|sticky|gunky|streaming|rosy|flaky|crimson,
         itll|theyll|should|will be|b|have gone|clear|cleared|over|fine|better|normal by|tomorrow|soon,
@@ -188,6 +189,7 @@ SCOPE = {
         apart from when, until i, till i
     """,
     "over": """
+        sting|stinging|burn|burning|itch|redness|swelling|soreness lasted as long as|until|till|about|only|all of|maybe|barely|a|an|one|two|ten|twenty|30|20|10|5, has|have been off|gone since,
         is|are|was|all past, is|are|all|now done with, finito, done and dusted, done n dusted, done and gone,
         kaput, buggered|sodded|bogged|naffed|jogged|toddled|trotted|shuffled|cleared off
         after|by|on|overnight|within|now|that|the|before, had|has|have gone by the, was the last of
@@ -339,7 +341,7 @@ SCOPE = {
         nowhere near as, not so much now|today, almost normal, nearly normal, almost back, nearly back, almost
         over, nearly over, almost better, nearly better, a fraction of, down a lot, better than yesterday,
         better than it was, better than before, better every day, better each day, better by the day, as
-        expected, expected, youre said it would, like you said, you said it|they|that would|might|could, you
+        expected, expected, youre said it would, just? like you said it, you said it|they|that would|might|could, you
         mentioned, you warned, youd said, all but gone|vanished|disappeared|cleared, wee bit left, touch left,
         gone right down, right down, gone down loads|lots|massively|considerably, on its last legs, tail end,
         last bit, faintest, and going, on its way, down to .. tenth|half|quarter|third|fraction, tenth of,
@@ -525,6 +527,8 @@ SCOPE = {
         homie, girl|lady|woman|person|client next|beside|opposite|in
     """,
     "self": """
+        its just|only they|theyre|its|mine|the|that, its just|only that, just that they|theyre|its|mine|it, only thing|issue|problem|snag, one
+        thing is, me and my? mum|mom|mam|sister|sis|friend|mate|bestie|daughter both|are|have|got, us both|two,
         i had|birthed|pushed|popped|delivered two|three|four|five|2|3|4? kids|babies|children|weans|twins,
         mines, mines is|are|has|still|day, that client|customer, one of those|your clients|customers|people,
         with me its|it is|it, now its me|my|mine, this time its my|me|mine, for me its|it is, mine is|are|has|have, i

@@ -175,6 +175,7 @@ SCOPE = {
         jefe, suegro, yerno, nieta, madrina, roomie, esposa
     """,
     "self": """
+        a mi se me, a mi me, y a mi, es que me, solo que me, lo unico es|que,
         mi ojo, mis ojos, mi parpado, mis parpados, me, yo, estoy, tengo, mi izquierdo, mi derecho, mio, mios, a mi,
         siento, amaneci, traigo, mi cara, mi vista, mis labios, mi lengua, ando, sigo
     """,
