@@ -13,7 +13,7 @@ from aftercare.core.reading.tokens import ASK, listed
 from aftercare.core.reading.words.tenses import PAST_WORDS, PRESENT_WORDS
 
 # They grade a sign beside them and are none by themselves.
-_GRADING = listed("sign:fever sign:headache sign:sickly sign:hospital! sign:agony sign:blood")
+_GRADING = listed("sign:fever sign:headache sign:sickly sign:hospital! sign:agony")
 _OF_LOOKS = listed("sign:burning sign:pain sign:swelling")  # "on fire (the good kind)"
 _HABIT = listed("always usually normally siempre")
 _STUCK = ("stuck", "stick", "glue", "gum", "pegad", "pego")

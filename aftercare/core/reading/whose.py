@@ -96,6 +96,8 @@ _DONE = listed("""
     lift lashes lash appointment set fill extensions done visit pestanas cita
     pusieron pusiste puso hizo hicieron hiciste
 """)
+_HAD_THEM = {f"{had} {what} done" for had in ("had", "has", "got") for what in ("them", "these", "those", "it")}
+_ELSEWHERE = listed("elsewhere another other different else last ago years never")
 _OPENING = 9  # tokens within which somebody who writes for a client says who she is
 
 
@@ -110,7 +112,8 @@ def _writes_for_her(page: Page) -> bool:
     words = [token.word for token in tokens]
     owned = any(word in _CHILDREN and place and words[place - 1] in ("my", "mi") for place, word in enumerate(words))
     with_you = any(pair in _WITH_YOU for pair in itertools.pairwise(words)) or bool({"contigo", "ustedes"} & set(words))
-    return owned and with_you and bool(_DONE & set(words))
+    had_them = _HAD_THEM & {" ".join(words[place : place + 3]) for place in range(len(words))}
+    return owned and bool(with_you and _DONE & set(words) or had_them and not _ELSEWHERE & set(words))
 
 
 _NO_NAMES = listed("""

@@ -11,6 +11,7 @@ FIGURES = {
         a faint, faint pinkish|itchy|ache, very|so|quite|rather|slightly faint and
     """,
     "figure": """
+        blood sweat and tears, blood sweat n tears, blood type, blood test{s/}, blood pressure, blood orange{s/}, bad blood, my bloods,
         keep|keeping|kept my|the|your eye|eyes shut|closed, though eyes, bambi eyes,
         phone|laptop|screen|computer|tablet blacked|blacking|passed out, burning|burn|burnt through
         mascara|remover|cotton|cleanser|them, welling|welled up at|when|with|over|watching, puffed out

@@ -116,3 +116,24 @@ def test_her_own_eyes_beside_those_of_somebody_at_another_salon() -> None:
     found = read("my mate got glue in her eye at some other salon, mine are just itchy")
 
     assert (found.urgency, found.signs) == (Urgency.SAME_DAY, (Sign.ITCHING,))
+
+
+@pytest.mark.parametrize(
+    ("text", "sign"),
+    [
+        ("obsessed with them and so was my sister, tho the corner keeps stinging", Sign.BURNING),
+        ("me and mum both red eyed this morning", Sign.REDNESS),
+        ("my nan adores them, its just theyre so sore", Sign.PAIN),
+        ("my daughter had them done and her lids are puffy", Sign.SWELLING),
+        ("a mi prima no le pasó nada y a mí se me hincharon los dos", Sign.SWELLING),
+    ],
+)
+def test_who_is_only_mentioned_has_no_sign(text: str, sign: Sign) -> None:
+    found = read(text)
+
+    assert (found.urgency, sign in found.signs) == (Urgency.SAME_DAY, True)
+
+
+def test_blood_is_read_by_a_person_whatever_else_is_said() -> None:
+    assert read("cleaned them like you said and got a bit of blood on the pad").urgency is Urgency.SAME_DAY
+    assert read("blood sweat and tears but worth it").urgency is Urgency.NONE
