@@ -11,7 +11,10 @@ from tests.faults.all import FAULTS
 pytestmark = pytest.mark.servers
 # Those of one that is here, and those that wait for leases or for Redis to come back: they are the command's alone.
 ELSEWHERE = {"webhook_sqlite", "http_sms_keys", "postmark"}
-SLOW = {"killed", "killed_sqlite", "dropped", "mute", "database", "workers", "redis_killed", "redis_frozen"}
+SLOW = {
+    *("killed", "killed_sqlite", "dropped", "mute", "database"),
+    *("workers", "workers_database", "redis_killed", "redis_frozen"),
+}
 
 
 @pytest.mark.parametrize("name", [name for name in FAULTS if name not in ELSEWHERE | SLOW])
