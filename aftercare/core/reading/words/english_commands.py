@@ -164,6 +164,8 @@ COMMANDS = {
         i want out, i wanna out, let me out of this|these|the
     """,
     "notstop": """
+        wont|doesnt|dont|not|never|wouldnt|refuses|refusing to? leave|leaves|leaving me alone|be,
+        tickle|itch|pain .. leave me alone,
         no more .. hurting|pain|itch{ing}|burn{ing}|swelling|crying|stinging|agony|watering, take .. no more ..
         this|it, unsubscribed from mascara|makeup|men|dating,
         text|message|ring|call|email|txt me when|if|once|before|as|back, reminder|reminders|text a|an|one|two|2

@@ -11,6 +11,16 @@ FIGURES = {
         a faint, faint pinkish|itchy|ache, very|so|quite|rather|slightly faint and
     """,
     "figure": """
+        bank|savings balance|account|card ..
+        fainted|fainting|died|dying|crying|cried|collapsed|choked|screaming|weeping|hurting|sore|bleeding,
+        wallet|purse|overdraft fainted|fainting|collapsed|choked|weeping|bleeding|wept, have|has|had|got|getting
+        me gasping|swooning|drooling|fainting|choking|screaming|crying|weeping in|at the|my
+        mirror|mirrors|selfies|photos|camera|best, gasping|swooning|fainting|choking .. in the best|nicest|good way, swoon|swooning|swooned at myself|me|my|them|the,
+        poke|poking|have|take|taking|put|putting out?
+        someone|somebody|anyone|someones|somebodys|peoples|people|yer|your man eye|eyes out?,
+        poke|poking|take|put|have someones|somebodys|anyones|someone|somebody|anyone eye|eyes out, ive|i|been
+        poked|prodded|pressed|pushed and|or poked|prodded|pressed|pushed|squeezed, red|purple|pink|scarlet in
+        the face from|after|with|running|because, ex|mate|husband|boss is|was choking on his|her|their,
         keep|keeping|kept my|the|your eye|eyes shut|closed, though eyes, bambi eyes,
         phone|laptop|screen|computer|tablet blacked|blacking|passed out, burning|burn|burnt through
         mascara|remover|cotton|cleanser|them, welling|welled up at|when|with|over|watching, puffed out

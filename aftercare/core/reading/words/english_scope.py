@@ -9,6 +9,7 @@ from __future__ import annotations
 
 SCOPE = {
     "no": """
+        nope|nah|nil|nay to|on, none of the,
         not so much as a|an|one, without so much as a|an, not even a|one, not the
         faintest|smallest|tiniest|littlest,
         not|nary|without|no|zero|never|nor|aint a|an|the|any|one?
@@ -29,6 +30,13 @@ SCOPE = {
         remotely, not in the least, neither of them|my|is|are, failed to
     """,
     "nonneg": """
+        not to? scratch|rub|claw|itch, isnt|arent|aint|not|doesnt|wont|hasnt|havent
+        dying|die|died|calmed|dimmed|shrunk|dried|let|given|giving|gone down|off|up|away|out|one|a,
+        till|until|til|when|once|after they|theyve|its|it|the|that|cars|car have|has|had?
+        passed|gone|past|driven, itll|theyll|will|should|shall|gonna|would|will it|they? be|b|have|been?
+        away|off|history|done|out|settled|faded|a|back by|tonight|tomorrow|soon|in|before|thing|memory,
+        right|all|straight|way down|up to|from my|the|me?
+        toes|toe|feet|ankles|knees|legs|soles|scalp|hairline|ears, hasnt|havent|not shrunk|shrinking|shrank,
         nothing is touching|shifting|denting|dulling|easing,
         gone|went|going pure|all|dead|bright|well|bit? red|pink|puffy|swollen|blurry|cloudy|hazy|stringy|gooey|crusty|itchy|sore|bloodshot|watery|raw|lumpy|bumpy|hard|sticky|gunky|streaming|rosy|flaky|crimson,
         itll|theyll|should|will be|b|have gone|clear|cleared|over|fine|better|normal by|tomorrow|soon,
@@ -188,6 +196,26 @@ SCOPE = {
         apart from when, until i, till i
     """,
     "over": """
+        has|have|had|well|long|already|finally|since left the building|town, done a runner|one,
+        said|says|waved|waving goodbye|farewell|bye|ta|cheerio, taken|took a hike, taken|took themselves|itself
+        off, moved|checked|cleared out|off, buggered|sodded|naffed|cleared|jogged off, gone home,
+        worked|wriggled|wiggled|eased|slid|washed|popped|fell|came itself|its|themselves|their way|self?
+        loose|out|free, dont|cant|cannot|not|couldnt feel anything|it|a|that|them|owt there|thing|one?
+        any|anymore|now|since more?, it|they|that|all|has|have|had lifted|vanished|faded|disappeared|evaporated
+        on|by|overnight|before|within|after|<day>, forgotten|forgot all? about it|them|they|that, id forgotten
+        it|they|about, havent|hasnt|not|didnt|never|hadnt returned|reappeared|recurred|resurfaced,
+        havent|hasnt|not|didnt|never|hadnt come|came|been back|again since, that|the|this
+        chapter|chapters|books|case|file|saga|episode|story is|are|s? closed|over|done|shut, chapter|case
+        closed, woke|wake|waking|woken up|with already|all|totally|now|everything?
+        ok|okay|fine|normal|good|grand, was|were|been|is|are away|off
+        again|by|come|within|before|since|overnight, no sign of it|them|that|any all|since|now|today|for|after,
+        smooth|clear|white|flat|comfy|calm|normal|soft|dry as? a? again|baby|babys
+        as|since|today|now|bum|bottom?, smooth as a .. again, skin|lids|lid is|are|s|all|feels|back?
+        smooth|clear|soft|flat again|now|as,
+        bump|bumps|rash|spots|swelling|redness|flakes|crusts|crust|blotches|lumps .. have|has|had|are|is
+        all|completely|totally|now|since|long gone, been? bone dry all|since|ever|now|from,
+        feelings|feeling|sensation been|has|is|had|was been? gone, and that was that, worked a treat .. gone,
+        gone since, is|are|been|was|were finished|history|ancient|yesterdays you|now|thank|news,
         is|are|was|all past, is|are|all|now done with, finito, done and dusted, done n dusted, done and gone,
         kaput, buggered|sodded|bogged|naffed|jogged|toddled|trotted|shuffled|cleared off
         after|by|on|overnight|within|now|that|the|before, had|has|have gone by the, was the last of
@@ -384,6 +412,11 @@ SCOPE = {
         a|eating|strawberries|nuts|prawns|shellfish|penicillin|antibiotics|kiwi|eggs|latex|wasp|bee
     """,
     "notpast": """
+        when|before|since|till|until|after i went to bed|sleep|work|town|the|school|class|my|get|wash,
+        before you|u|ye|yous|anyone|anybody|ya
+        ask|asks|asked|say|says|panic|panics|worry|start|starts|send|sends|call|ring|write|text|tell|shout|jump|freak|fret|go|nag|check|get|come|scold|lecture|do|did,
+        come|comes|came|coming|be|is|are|been back in|within|after
+        a|an|ten|five|10|5|20|few|couple|no|minutes|mins|hours|seconds|under|about,
         where .. used to be|sit|live,
         wasnt|werent|didnt|hadnt|isnt .. before you|u|i|the|my|this|your|ye,
         im|am|are|is|got|getting|get|be|being|become used to,
@@ -489,6 +522,8 @@ SCOPE = {
         sick|drop|collapse|keel|black
     """,
     "other": """
+        little|wee|own? boys|girls|lads|sons|kiddies|toddlers|nephews|nieces|grandsons
+        eye|eyes|lid|lids|face|are|is, my|our little|wee|youngest|oldest|eldest|middle boys|boy|girls|girl,
         everyones|everybodys|peoples|strangers|their eyes|heads|jaws, everyones, everybodys,
         pup, pups, pup's, puppies, puppy's, kitty, kittens, kitten's,
         wee fella|fellas|fella's|lad|lads|boy|girl, young fella|lad|one|ones, wee ones, the
@@ -525,6 +560,7 @@ SCOPE = {
         homie, girl|lady|woman|person|client next|beside|opposite|in
     """,
     "self": """
+        rabbit|rabbits|bunny|pug|bulldog eyed|eyes, i|im .. scare|scared you|u,
         i had|birthed|pushed|popped|delivered two|three|four|five|2|3|4? kids|babies|children|weans|twins,
         mines, mines is|are|has|still|day, that client|customer, one of those|your clients|customers|people,
         with me its|it is|it, now its me|my|mine, this time its my|me|mine, for me its|it is, mine is|are|has|have, i
@@ -612,6 +648,7 @@ SCOPE = {
         whispered, flagged it|my, pointed out, googled, facetimed, swore
     """,
     "thing": """
+        tube, train, lift, elevator, shutters, station, tin, lid of the, envelope, parcel, window of the, letter,
         price, prices, cost, costs, bill, fee, total, purse, wallet, ego, pride, app, website, site, page, pdf, form,
         link, attachment, file, document, email, door, gate, car, boot, engine, music, playlist, queue, parking, traffic,
         bed, chair, couch, lamp, glasses, camera, photo, photos, pic, pics, picture, video, map, calendar, envy,

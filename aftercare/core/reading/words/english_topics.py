@@ -434,6 +434,7 @@ TOPICS = {
         right or left, 2 lids, two lids, each of
     """,
     "notside": """
+        both my|her|his? thighs|arms|legs|hands|knees|wrists|ankles|shoulders|feet,
         right now, right away, right back, right after, right before, right as, right here, right there, right on,
         right time|place|person|way|choice|length|curl|amount|thing|number|size|ones
         for|look|shape|style|up|then|by|round|down|out|off|through|across|into, all right, thats right, just right,

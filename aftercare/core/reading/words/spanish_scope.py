@@ -56,6 +56,9 @@ SCOPE = {
         salvo cuando, salvo si
     """,
     "over": """
+        ya? salio|salieron|cayo|desprendio sola|solas|solo|solos, no he|hemos vuelto a
+        sentir|sentirla|sentirlo|sentirlas|sentirlos|tener|tenerlo|notar|notarlo|ver|picar|arder, desde
+        entonces|ahi|ese nada|bien|limpio|perfecto, nada de nada desde,
         ya los? tengo|vi|veo|siento blancos|limpios|normales|bien|perfectos|secos,
         ya amanecieron|amanecio|amaneci|estan|estaban|quedaron blancos|blanco|blanquitos|limpios|limpio|sequito|sequitos|seco|secos|normales|normal|bien|perfectos|perfecto|como
         si|de lo mas|sanos, y luego ya, luego ya nada|no|bien, de ahi|ahi en|pa adelante
@@ -164,6 +167,7 @@ SCOPE = {
         puede que tenga, puede ser, van a explotar, va a explotar, voy a desmayar, va a reventar
     """,
     "other": """
+        la|el que esta|anda|tiene|trae .. es mi|su|la|el|nuestra,
         gente de|con|que, personas|clientas|alguien con|de|que, a ella|ellas|ellos, la jefa, cuñis, el nene,
         crio, cria, crios, crias, nene, nena, nenes, el peque, la peque, los peques, chiquillo, chiquilla, chavo|chava
         de, la|una chica|senora|muchacha de|del|que,

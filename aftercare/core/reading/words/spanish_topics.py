@@ -7,6 +7,8 @@ from __future__ import annotations
 
 TOPICS = {
     "figure": """
+        cepillito|cepillo|labial|color|estuche|cepillitos|bolsito|tono|frasquito|parche|parches
+        rosado|rosa|rojo|roja|rosados|rosas|rojos|coloradito,
         veo dos|tres|2|3 de menos|mas, llevo .. sin abrir el|la|los|mi|tu
         insta|instagram|mensaje|correo|whatsapp|cel|app|link, cayo el pegamento al|en
         piso|suelo|pelo|mesa|ropa|blusa|camisa, a oscuras con|por|en el|la|mi apagon|casa|cuarto|sala, apago la
