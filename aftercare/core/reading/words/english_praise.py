@@ -8,6 +8,7 @@ from __future__ import annotations
 
 PRAISE = {
     "vocative": """
+        no bother|trouble|problem|problems|hassle|issue|issues breathing|swallowing|seeing|opening,
         for the love of, hi|hey|hello|hiya|thanks|thank|ta|cheers|sorry|morning|evening|afternoon|ok|okay|right|no|yes|ah
         love|lovely|gorgeous|beautiful|queen|doll|star|angel|darling, love so|can|could|just|im|ive|is|are|do|will|whats|when
         no|not?, loved|love paying|waiting|being|getting charged|ripped|rushed?, love how you|u|ye|yous|they
@@ -22,6 +23,15 @@ PRAISE = {
         still on are, was|were lovely|fine|perfect|grand|good and|for|until|till, lovely and red|pink|swollen|sore|puffy
     """,
     "fine": """
+        nicest|prettiest|best|loveliest|finest|comfiest lashes|set|pair|ones ive|i|id ever?
+        owned|had|worn|seen|got, hand on heart the, look|looks|looked|looking|feel|feels like? a million|billion
+        dollars|bucks|quid|pounds, dream to wear|look|have, an? absolute? dream to, keeping it|them forever,
+        glam as ever|always|usual, holding|sitting|lasting lovely|beautifully|like|perfectly,
+        set|curl|shape|length|lashes is|are|was so|very|bang? spot on, curl|shape|length|set .. spot on, i do
+        love the, that pretty i, they|theyre that pretty|gorgeous|natural|good, well|too worth the|every
+        money|penny|cent, theyre worth the money,
+        sweet|lekker|cracking|belting|top|class|grand|lovely|smashing|mint set|job, set ate|slayed|slays, girl
+        you ate, hundred|thousand|million out of ten|10, to die for,
         film|movie star, passed me round|around like, bless ya|your cotton socks, goated, lost for words,
         no words just, keep winking at, resting glam, looked up from his|her phone, got carded,
         glue is witchcraft, expensive look, giving expensive, giving rich|luxury|money,

@@ -105,6 +105,9 @@ TOPICS = {
         bolsillo|codo|alma
     """,
     "fine": """
+        quede hecha una reina|diosa|muneca|princesa, son una
+        cucada|pasada|monada|preciosidad|hermosura|maravilla, amaneci como nueva|nuevo, quede como reina|nueva,
+        todo divino, que monada, estan de diez, de diez,
         que pasada, hinchada|llena de orgullo, con estos ojazos,
         quede|ando|estoy ciega de amor, se me cae la baba, que dolor de belleza, me dejaste|dejo|dejaron
         matadora|de infarto|reina|diva|divina|espectacular|de revista|como|bella|bellisima, romper corazones,
@@ -218,6 +221,12 @@ TOPICS = {
         tumbaron, arranque, arrancado, se desprend{en/ieron/io}, desprendiendo, abiertas, enredad{as/a}, mudando
     """,
     "booking": """
+        puedes|puede|podrias|podes|pueden mover|cambiar|pasar|correr|recorrer pal|pa|para|al|a|la|el, me|nos
+        las|la|los rellenas|quitas|retocas|haces antes|manana|hoy|el|este, me|nos las|la|los? puedes|podrias
+        quitar|retirar|rellenar|retocar manana|hoy|antes|el|este|a,
+        confirmo|confirmado el|para|lo para|la lunes|martes|miercoles|jueves|viernes|sabado|domingo,
+        reservame|resérvame|apartame|guardame|anotame|apuntame|agendame el|un|una|para|la|lo,
+        pasar|mover|cambiar mi retoque|cita|relleno,
         llego|yego tardisimo|tardecito|tardon, va pisando huevos|guevos,
         la|lo|las pasamos|movemos|corremos|cambiamos pal|para|al|a,
         reservadme|reservame|resérvame|apartame|apuntadme|apuntame|anotame|agendame|ponedme|guardame, pal|para
