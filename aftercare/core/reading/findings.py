@@ -173,12 +173,16 @@ def _led_by_spots(page: Page, mark: Mark, spots: list[Mark]) -> bool:
 
 
 _SHUTS = listed("shut close closed")
+_SCREWS = listed("screw screwing squeeze squeezing scrunch scrunching squint squinting shutting closing")
 
 
 def _is_shut_at_will(page: Page, mark: Mark) -> bool:
-    """It pokes the lids whenever I shut them."""
+    """It pokes the lids whenever I shut them; I screw my eyes shut."""
     words = [token.word for token in page.tokens[mark.start : mark.end]]
-    return mark.name == "sign:sealed_eye!" and words[-2:-1] == ["i"] and words[-1] in _SHUTS
+    if mark.name != "sign:sealed_eye!" or words[-1] not in _SHUTS:
+        return False
+    before = {token.word for token in page.tokens[max(0, mark.start - 2) : mark.start]}
+    return words[-2:-1] == ["i"] or bool(before & _SCREWS)
 
 
 def _is_a_search(page: Page, mark: Mark) -> bool:

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from aftercare.core.reading import second, stopping
+from aftercare.core.reading import stopping
+from aftercare.core.reading.doubt import Doubt
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
 from aftercare.core.reading.second import Opinion
@@ -39,56 +40,9 @@ _OWN = (
 _SHORT = 6  # tokens
 
 
-_SURE = {Topic.BOOKING: 0.65, Topic.QUESTION: 0.7}  # of one sentence by itself
-_QUOTES = ('"', "“", "«")
-_SENTENCES, _WORDS = 3, 3  # a reply of so many sentences; of fewer words in one the model knows little
-
-
-class _Doubt:
-    """What the second opinion thinks of a topic: of the whole reply, and where that is long, of the one sentence too.
-
-    Of "Put me in for the 3rd. Everything out of my left eye is double." the whole is of an eye alone.
-    """
-
-    def __init__(self, page: Page, answer: str, opinion: Opinion) -> None:
-        self._page = page
-        self._answer = answer
-        self._whole = opinion
-        self._long = bool(page.sentence) and len(set(page.sentence)) >= _SENTENCES
-        self._of: dict[int, Opinion] = {}
-
-    def doubts(self, topic: Topic, mark: Mark) -> bool:
-        """Whether a word of this topic is likelier of another matter."""
-        return self._whole.doubts(topic) and not self._own_says(topic, mark)
-
-    def doubts_fine_beside_sign(self, mark: Mark) -> bool:
-        """Whether a word of praise beside a sign is likelier of another matter."""
-        return self._whole.doubts_fine_beside_sign() and not self._own_says(Topic.FINE, mark)
-
-    def _own_says(self, topic: Topic, mark: Mark) -> bool:
-        own = self._own(mark)
-        return own is not None and own.topics.get(topic, 0.0) > _SURE.get(topic, 1.0)
-
-    def _own(self, mark: Mark) -> Opinion | None:
-        """Return what the model makes of the sentence of a mark, None where that holds a sign or is all she says."""
-        page, where = self._page, self._page.sentence[mark.start]
-        if not self._long or mark.start < 0:
-            return None
-        if where not in self._of:
-            tokens = [token for token, at in zip(page.tokens, page.sentence, strict=True) if at == where]
-            signs = (one for name, marks in page.marks.items() if name.startswith("sign:") for one in marks)
-            if len(tokens) < _WORDS or any(page.sentence[one.start] == where for one in signs):
-                return None
-            if self._answer[: tokens[0].start].endswith(_QUOTES):
-                return None  # what she was asked, and no question of hers
-            said = self._answer[tokens[0].start : tokens[-1].end]
-            self._of[where] = second.opinion(said, [token.word for token in tokens])
-        return self._of[where]
-
-
 def topics_of(page: Page, answer: str, opinion: Opinion, *, irritation: bool, denied: bool) -> dict[Topic, Mark | None]:
     """Return the topics, each with the phrase behind it where there is one."""
-    doubt = _Doubt(page, answer, opinion)
+    doubt = Doubt(page, answer, opinion)
     found: dict[Topic, Mark | None] = {}
     is_long = len(page.tokens) > _SHORT  # of a few words the rules know more
     stop = stopping.wishes(page)
@@ -122,14 +76,11 @@ def topics_of(page: Page, answer: str, opinion: Opinion, *, irritation: bool, de
     question = None if Topic.STOP in found else _question(page)
     if question is not None and not (is_long and doubt.doubts(Topic.QUESTION, question)):
         found[Topic.QUESTION] = question
-    if (fine := _fine(page, found, irritation=irritation, denied=denied)) is not None:
-        no_praise = (
-            doubt.doubts_fine_beside_sign(fine)
-            if irritation
-            else is_long and not denied and doubt.doubts(Topic.FINE, fine)
-        )
-        if not no_praise:
-            found[Topic.FINE] = fine if fine.start >= 0 else None
+    no_praise = (
+        opinion.doubts_fine_beside_sign() if irritation else is_long and not denied and opinion.doubts(Topic.FINE)
+    )
+    if not no_praise and (fine := _fine(page, found, irritation=irritation, denied=denied)) is not None:
+        found[Topic.FINE] = fine if fine.start >= 0 else None
     if Topic.STOP not in found:
         for topic in opinion.believed(beside_sign=irritation):
             if topic is not Topic.QUESTION or Topic.BOOKING not in found:  # a wish to book is none, even put as one

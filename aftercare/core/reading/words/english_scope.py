@@ -30,7 +30,7 @@ SCOPE = {
         remotely, not in the least, neither of them|my|is|are, failed to
     """,
     "nonneg": """
-        not to? scratch|rub|claw|itch, isnt|arent|aint|not|doesnt|wont|hasnt|havent
+        not to scratch|rub|claw|itch, isnt|arent|aint|not|doesnt|wont|hasnt|havent
         dying|die|died|calmed|dimmed|shrunk|dried|let|given|giving|gone down|off|up|away|out|one|a,
         till|until|til|when|once|after they|theyve|its|it|the|that|cars|car have|has|had?
         passed|gone|past|driven, itll|theyll|will|should|shall|gonna|would|will it|they? be|b|have|been?
@@ -204,7 +204,7 @@ SCOPE = {
         any|anymore|now|since more?, it|they|that|all|has|have|had lifted|vanished|faded|disappeared|evaporated
         on|by|overnight|before|within|after|<day>, forgotten|forgot all? about it|them|they|that, id forgotten
         it|they|about, havent|hasnt|not|didnt|never|hadnt returned|reappeared|recurred|resurfaced,
-        havent|hasnt|not|didnt|never|hadnt come|came|been back|again since, that|the|this
+        havent|hasnt|not|didnt|never|hadnt come|came|been back|again since?, that|the|this
         chapter|chapters|books|case|file|saga|episode|story is|are|s? closed|over|done|shut, chapter|case
         closed, woke|wake|waking|woken up|with already|all|totally|now|everything?
         ok|okay|fine|normal|good|grand, was|were|been|is|are away|off

@@ -317,6 +317,8 @@ TOPICS = {
         how much is|for|are|does|do|would|will|to|it, wetin|wey be .. price|cost, how much una|you|u dey? charge
     """,
     "smalltalk": """
+        hows your|the|yer|ur little|wee|new|poor|big?
+        baby|babies|mum|mom|mam|dad|nan|gran|kitten|puppy|dog|cat|pup|exam|exams|holiday|holidays|trip|wedding|move|leg|knee|kids|boys|girls|son|daughter|sister|brother|husband|fella|hubby|house|garden,
         how is|was|are|were|did|has|hows|s your|the|yer|ur little|wee|new|poor|big?
         baby|babies|mum|mom|mam|dad|nan|gran|kitten|puppy|dog|cat|pup|exam|exams|test|holiday|holidays|holliers|trip|wedding|move|gig|party|leg|knee|back|foot|hand|weekend|christmas|birthday|honeymoon|kids|boys|girls|son|daughter|sister|brother|husband|fella|hubby|interview|marathon|race|course|driving|house|garden|show|concert|match|date|surgery|op,
         did|has|have|is your|the|yer|ur little|wee|new|poor?
