@@ -31,6 +31,8 @@ ALARMS = {
         red|blood|burgundy|crimson
     """,
     "swelling!": """
+        puffed|swollen|swelled|ballooned|blown|balloon|waterbed|michelin|inflated .. from the|my
+        neck|chin|collar|shoulders up,
         gone|went|going|turned|im|being|full|pure|looking|look all|like|full|a|into|pure?
         pufferfish|puffer|blowfish|bullfrog|toad|michelin|chipmunk .. face|cheeks|cheekbones|ears|lips|jaw,
         gone|went|going|turned all|full|pure|like? pufferfish|blowfish|puffer|michelin|chipmunk,
@@ -87,6 +89,8 @@ ALARMS = {
         <fasced> and my? <eye> .. blown|swollen|puffed|ballooned|inflated|swelled|swelling|puffy|massive|huge
     """,
     "pain!": """
+        pain .. heave|heaving|retch|retching|gag|gagging|boak|spew|spewing,
+        sooner|rather|prefer|happily .. teeth|tooth|birth|labour|labor|leg|arm|root|wisdom|amputated .. than .. eye|eyes,
         childbirth|labour|labor|birth|contractions|kidney|stones|root|canal was|is|were|are|stones?
         easier|nothing|picnic|breeze|cakewalk|doddle|walk|kinder|milder|preferable|tickle, rather ..
         birth|childbirth|labour|labor|contractions|kidney .. than .. eye, like .. hot|red|rusty|white?
@@ -170,6 +174,8 @@ ALARMS = {
         eyeball|cornea, sticking|stuck|poking out of|from .. eyeball
     """,
     "vision!": """
+        lines|edges|letters|words|tiles|print ..
+        wriggle|wriggles|wriggling|squirm|squirming|crawl|crawling|wiggling|waving|jiggle|jiggling,
         chunk|bit|part|half|piece|slice|quarter|corner|lump|patch of|from what .. eye|i sees|see|saw|seeing,
         like|as someones|somebodys|someone|somebody|something|if? erased|rubbed|deleted|wiped|cropped
         it|out|away|them, eyes? view .. dropped|dimmed|darkened|narrowed|shrunk|gone|halved,
@@ -511,6 +517,9 @@ ALARMS = {
         hives|welts|wheals .. spreading|multiplying|growing by|fast|quickly|rapidly|everywhere
     """,
     "faint!": """
+        everything|everythings|world|worlds|walls|floor|floors|room|ground|kitchen|street
+        is|was|keeps|kept|started|starts?
+        tilting|tipping|spinning|swaying|whirling|lurching|revolving|rocking|pitching, went|gone|going all? grey|green|white|pale and floppy|limp|clammy|sweaty|shaky,
         legs went .. hit, legs went|go|gone and i hit|was|am|ended,
         everything|everythings|world|all|room|it goes|went|going|gone|turns|turned black|dark|grey|gray|blank
         when|if|whenever|as|every|each time? i stand|stood|get|got|sit|sat|rise|move|bend|walk|try|tried,

@@ -196,9 +196,12 @@ SCOPE = {
         apart from when, until i, till i
     """,
     "over": """
-        has|have|had|well|long|already|finally|since left the building|town, done a runner|one,
-        said|says|waved|waving goodbye|farewell|bye|ta|cheerio, taken|took a hike, taken|took themselves|itself
-        off, moved|checked|cleared out|off, buggered|sodded|naffed|cleared|jogged off, gone home,
+        one|two|five|ten|seven|nine|1|2|5|10|7|9 minute|hour|day|days|night|minutes wonder, flash in the pan,
+        storm in a teacup, short lived, came and went|gone, nothing more came of it, blink and you miss|missed
+        it,
+        stopped|quit|ended|finished dead|short|altogether|completely|for good, havent|hasnt|didnt|not
+        started|flared|happened|appeared|kicked|erupted|begun up|off? again|since|anymore,
+        has|have|had|well|long|already|finally|since left the building|town, has|have|had|its|theyve done a runner|one, has|have|had|its|theyve said|waved goodbye|farewell|cheerio, taken|took a hike, taken|took themselves|itself off, has|have|had|its|theyve moved|checked|cleared|buggered|sodded|naffed|jogged out|off,
         worked|wriggled|wiggled|eased|slid|washed|popped|fell|came itself|its|themselves|their way|self?
         loose|out|free, dont|cant|cannot|not|couldnt feel anything|it|a|that|them|owt there|thing|one?
         any|anymore|now|since more?, it|they|that|all|has|have|had lifted|vanished|faded|disappeared|evaporated
@@ -207,8 +210,7 @@ SCOPE = {
         havent|hasnt|not|didnt|never|hadnt come|came|been back|again since?, that|the|this
         chapter|chapters|books|case|file|saga|episode|story is|are|s? closed|over|done|shut, chapter|case
         closed, woke|wake|waking|woken up|with already|all|totally|now|everything?
-        ok|okay|fine|normal|good|grand, was|were|been|is|are away|off
-        again|by|come|within|before|since|overnight, no sign of it|them|that|any all|since|now|today|for|after,
+        ok|okay|fine|normal|good|grand, was|were|is|are away again? by|within|before|overnight, no sign of it|them|that|any all|since|now|today|for|after,
         smooth|clear|white|flat|comfy|calm|normal|soft|dry as? a? again|baby|babys
         as|since|today|now|bum|bottom?, smooth as a .. again, skin|lids|lid is|are|s|all|feels|back?
         smooth|clear|soft|flat again|now|as,
@@ -648,7 +650,7 @@ SCOPE = {
         whispered, flagged it|my, pointed out, googled, facetimed, swore
     """,
     "thing": """
-        tube, train, lift, elevator, shutters, station, tin, lid of the, envelope, parcel, window of the, letter,
+        tube, train, elevator, shutters, station, tin, lid of the, envelope, parcel, window of the, letter,
         price, prices, cost, costs, bill, fee, total, purse, wallet, ego, pride, app, website, site, page, pdf, form,
         link, attachment, file, document, email, door, gate, car, boot, engine, music, playlist, queue, parking, traffic,
         bed, chair, couch, lamp, glasses, camera, photo, photos, pic, pics, picture, video, map, calendar, envy,

@@ -86,9 +86,10 @@ CLASSES = {
 
 SIGNS = {
     "redness": """
+        look|looks|looking .. on the
+        gin|whisky|whiskey|wine|vodka|beer|rum|tequila|drink|piss|booze|bevvy|batter|weed|joint,
         rosy|pink|red|ruddy|crimson|scarlet|cherry
-        stripe|stripes|line|lines|band|ring|rings|border|streak|streaks|halo|smudge|tinge|glow right|all?
-        along|round|around|at|by|on|across|above|under|near, rabbit|bunny|lab|white rabbit|mouse? eyed, whites
+        stripe|stripes|line|lines|band|ring|rings|border|streak|streaks|halo|smudge|tinge|glow right|all? along|round|around|at|by|on|across|above|under|near .. lash|lashes|lashline|lid|lids|eyelid|eyelids|eye|eyes|rim|rims|corner|corners, rabbit|bunny|lab|white rabbit|mouse? eyed, whites
         .. squiggly|squiggle|squiggles|wiggly|spidery|spider|thready|threads|veiny|scribbles|scribbled lines?,
         pinky|pinkish|pink|red with|and|from squiggly|wiggly|spidery|thin|little|tiny
         lines|veins|threads|squiggles, squiggly|wiggly|spidery red|pink lines|veins|threads, stoner look|eyes,
@@ -108,13 +109,15 @@ SIGNS = {
         dey red, don red, e red
     """,
     "swelling": """
+        twice|double|triple|treble their|its|the? usual|normal|regular
+        selves|self|thickness|width|height|bulk|volume, shiner|shiners look|eye|eyes|without|but|like,
+        twice|double themselves|itself,
         hardly|barely|scarcely|no any? crease|creases|fold left|to|showing|visible,
         goose|duck|hens|ostrich|quail|pigeon egg on|over|under|where|for|the|size|came|come, <eye> ..
         goose|duck|hens|quail egg, under? eye bags ..
         up|puffed|swollen|teabags|suitcases|huge|massive|double|full, bags is|are|have|has|both|all|gone|come?
         both|all|well|right|come|gone|blown? up|out like, like two|2|wet? teabags|tea, thick as
-        slugs|sausages|planks|cushions|steaks|thieves|toast|two, its|theyve|theyre|has|have|it
-        come|came|coming|blown|puffed|swelled back up, back up .. lid|lids|brow|eye, awful|very|pure|desperate
+        slugs|sausages|planks|cushions|steaks|thieves|toast|two, its|theyve|theyre come|coming|blown|puffed|swelled back up, blown|puffed|swelled|swollen back up, awful|very|pure|desperate
         puffy head,
         pillows over|under .. <eye>, <eye> .. put on weight, put on weight .. overnight, boxer after round,
         boxer in round, like a boxer, <eye> .. come|came|gone|went|puffed|blown|blew|swelled|swollen|ballooned|both|all|well|right up like, pea|marble|grape|bean sitting|stuck? in|on|under my? ..
@@ -152,6 +155,8 @@ SIGNS = {
         footy|conker|haggis|bap|dumpling{s/} .. <eye>, like .. been stung|punched|mugged|smacked|thumped
     """,
     "itching": """
+        cant|couldnt|cannot leave them|em|it|my be|alone|lids|eyes? rubbing|scratching, cant|couldnt|cannot
+        leave them|em be,
         have|having|had|give|giving|gave|need|needing|want|wanting a|it|them|my|the
         good|proper|right|decent|big|wee|mad|hard? old? rub|scratch|claw|rummage
         at|of|on|the|to|them|it|my|round, tickle|tickles|tickling .. leave|leaves|leaving me alone|be,
@@ -237,7 +242,7 @@ SIGNS = {
     "discharge": """
         sticky|thick|gummy|white|cloudy|slimy|stringy|yellow|yellowish|gluey water|tears|liquid .. like?
         gum|glue|paste|corner|corners|coming|comes, sticky|thick|gummy|gluey water like? gum|glue|paste,
-        scabby|crispy|crunchy|scaly|hard stuff|bits|bit|muck .. off|lashes|lash|corner,
+        scabby|crispy|crunchy stuff|bits|muck,
         stringy|ropy|stretchy|gloopy stuff|bits|muck|goo, greenish|yellowish|whitish|milky|brownish
         muck|gunk|goo|stuff|bits|crud,
         snotty stuff, snotty, snot .. <eye>, eye snot, eye boogers|bogeys|bogies|buggers, jelly stuff|bits in ..
@@ -257,8 +262,7 @@ SIGNS = {
         <eye> .. gluey|gummy|tacky|gloopy, gluey|gummy <eye>
     """,
     "rash": """
-        button|buttons .. eyelid|eyelids|lid|lids|skin, small|little|tiny|red|white button|buttons
-        on|that|came|come|appeared|under|in, dry|red|scabby|itchy|rough|sore scabby? patches,
+        button|buttons .. eyelid|eyelids|lid|lids|skin,  dry|red|scabby|itchy|rough|sore scabby? patches,
         wee|tiny|small|little|red spots .. eyelid|eyelids|lid|lids,
         goosebumpy, goosebump things, sandpaper dots, small|little|tiny dot|dots .. skin|lid|lids|eye, skin ..
         small|little|tiny|many .. dot|dots|pimple|pimples, lids .. pimple|pimples|spotty|bumpy|rough|scaly,
@@ -330,8 +334,7 @@ SIGNS = {
         pepper|coffee|salt|spice mill|grinder .. in|under|behind|inside|on|over <eye>|lids|eye|it|them, like ..
         pepper|salt|coffee|spice mill|grinder .. in|under|behind|inside .. <eye>, blink|blinks|blinking ..
         grind|grinds|grinding|grate|grates|grating|rasp|rasps|rasping, every|each blink ..
-        sandpaper|sand|grit|gravel|grit|emery|pumice, eye|eyes|lid|lids|they|it .. full of
-        crumbs|sand|grit|ash|gravel|sawdust|biscuits|toast|glitter|dirt,
+        sandpaper|sand|grit|gravel|grit|emery|pumice, eye|eyes|lid|lids|they .. full of crumbs|sand|grit|ash|gravel|sawdust|biscuits|toast|glitter|dirt,
         sand feeling, sand .. feeling, half of bondi, half the beach|desert|sahara, beach in there, gravel
         in|under|behind, sawdust in|under, like sandpit,
         sensation|feeling of sand|grit|dust|salt|sandpaper|gravel,
@@ -365,7 +368,7 @@ SIGNS = {
         stabbing|jabbing|spiking|spearing|pricking me|my|at|into, sticky out|outy one|lash|bit|hair|fan
     """,
     "vision": """
-        smudge|smear|blur|haze|film|fog|mist|smudges over|on|across|in the? <reading>,
+        seeing|see|saw|get|getting smudge|smear|blur|haze|film|fog|mist|smudges over|on|across|in the? <reading>,
         sight|vision|view|eye|eyes keeps|keep|is|are|kept|starts?
         smearing|smudging|fogging|misting|clouding|filming|steaming|greasing|blurring over|up,
         seeing|see|saw|theres|get|getting a|some|this|that smudge|smear|smudges|blur|haze|film|fog|mist
