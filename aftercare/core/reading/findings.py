@@ -111,6 +111,7 @@ def _is_shed_tears(page: Page, mark: Mark) -> bool:
 
 
 _SHUT_EYE = listed("sign:swollen_shut! sign:sealed_eye!")
+_BY_NOW = listed("but now today still pero ahora hoy ya")  # "was stuck shut, but now I can't see out of it"
 _CANT_SEE = (["cant", "see"], ["see", "out"], ["no", "veo"], ["not", "see"], ["barely", "see"])
 
 
@@ -124,6 +125,7 @@ def _is_blind_by_swelling(page: Page, mark: Mark, found: list[Mark]) -> bool:
             other.name in _SHUT_EYE
             and other.end <= mark.start
             and page.sentence[other.start] == page.sentence[mark.start]
+            and not any(token.word in _BY_NOW for token in page.tokens[other.end : mark.start])
             for other in found
         )
     )

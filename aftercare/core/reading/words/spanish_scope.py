@@ -56,9 +56,6 @@ SCOPE = {
         salvo cuando, salvo si
     """,
     "over": """
-        ya? salio|salieron|cayo|desprendio sola|solas|solo|solos, no he|hemos vuelto a
-        sentir|sentirla|sentirlo|sentirlas|sentirlos|tener|tenerlo|notar|notarlo|ver|picar|arder, desde
-        entonces|ahi|ese nada|bien|limpio|perfecto, nada de nada desde,
         ya los? tengo|vi|veo|siento blancos|limpios|normales|bien|perfectos|secos,
         ya amanecieron|amanecio|amaneci|estan|estaban|quedaron blancos|blanco|blanquitos|limpios|limpio|sequito|sequitos|seco|secos|normales|normal|bien|perfectos|perfecto|como
         si|de lo mas|sanos, y luego ya, luego ya nada|no|bien, de ahi|ahi en|pa adelante
@@ -84,6 +81,9 @@ SCOPE = {
         ahi nada, de ahi nada mas, esa noche nomas, ya no mas, hoy ya no, ya ni, ya cerro, ya sano, ya estan
         perfectos|perfectas, ya lo pude abrir, ya los pude abrir, ya abrio, ya abre, se abre bien, con agua .. se me
         abre, se me abre, ya se abrio, ya se deshincho, deshinchado, ya desinflam{o/ado/ados}, desinflamado,
+        ya? salio|salieron|cayo|desprendio sola|solas|solo|solos, no he|hemos vuelto a
+        sentir|sentirla|sentirlo|sentirlas|sentirlos|tener|tenerlo|notar|notarlo|ver|picar|arder, desde
+        entonces|ahi|ese nada|bien|limpio|perfecto, nada de nada desde,
         se habia|habian quitado|ido|bajado|pasado|calmado|deshinchado, ya se habia|habian, ya nada, luego se
         fue|quito|paso, al rato se fue|quito|paso|me,
         deshincho, amaneci perfecta, ahora perfecto, ya me calmo, quedo atras, sumio, ya paso, ya se me paso, se me
@@ -167,12 +167,12 @@ SCOPE = {
         puede que tenga, puede ser, van a explotar, va a explotar, voy a desmayar, va a reventar
     """,
     "other": """
-        la|el que esta|anda|tiene|trae .. es mi|su|la|el|nuestra,
         gente de|con|que, personas|clientas|alguien con|de|que, a ella|ellas|ellos, la jefa, cuñis, el nene,
         crio, cria, crios, crias, nene, nena, nenes, el peque, la peque, los peques, chiquillo, chiquilla, chavo|chava
         de, la|una chica|senora|muchacha de|del|que,
         gata, gatita, gatito, perra, paciente, pacientes, mi suegra, amiga mia, cuñado, cunado, mi ex, hermana,
         hermanas, mama, mami, madre, papa, padre, amiga, amigas, amigo, prima, primo, esposo, marido, novio, novia,
+        la|el que esta|anda|tiene|trae .. es mi|su|la|el|nuestra,
         hija, hijo, hermano, tia, tio, sobrina, companera, companeras, companero, vecina, jefa, abuela, abuelita,
         suegra, cunada, clienta, clientas, nina, nino, bebe, perro, perrita, perrito, gato, ella, el senor, una
         senora, una chica, una muchacha, alguien, ellas, ellos, comadre, nuera, ahijada, cuñada, hijita, hijito,
