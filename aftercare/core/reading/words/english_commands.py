@@ -164,8 +164,6 @@ COMMANDS = {
         i want out, i wanna out, let me out of this|these|the
     """,
     "notstop": """
-        wont|doesnt|dont|not|never|wouldnt|refuses|refusing to? leave|leaves|leaving me alone|be,
-        tickle|itch|pain .. leave me alone,
         no more .. hurting|pain|itch{ing}|burn{ing}|swelling|crying|stinging|agony|watering, take .. no more ..
         this|it, unsubscribed from mascara|makeup|men|dating,
         text|message|ring|call|email|txt me when|if|once|before|as|back, reminder|reminders|text a|an|one|two|2
@@ -192,6 +190,8 @@ COMMANDS = {
         take|took|cross|cancel|scratch me|us off for|on this|next?
         friday|monday|tuesday|wednesday|thursday|saturday|sunday|today|tomorrow,
         cancel|ignore|scrap|forget|disregard|delete that|my|the last? previous? text|message|msg|one,
+        wont|doesnt|dont|not|never|wouldnt|refuses|refusing to? leave|leaves|leaving me alone|be,
+        tickle|itch|pain .. leave me alone,
         opted|unsubscribed|stopped|signed out|off|them .. but would|id|i|want|like|now|changed|can, so getting|receiving these lumps|bumps|gaps|lashes|spots|headaches|styes|itches, get lost on|in|easily|finding, buzz off the|it,
         finally|just quit picking|rubbing|touching|smoking,
         name off .. slot|booking|appointment|appt|friday|monday|tuesday|wednesday|thursday|saturday|sunday|waitlist,

@@ -8,7 +8,6 @@ from __future__ import annotations
 
 PRAISE = {
     "vocative": """
-        no bother|trouble|problem|problems|hassle|issue|issues breathing|swallowing|seeing|opening,
         for the love of, hi|hey|hello|hiya|thanks|thank|ta|cheers|sorry|morning|evening|afternoon|ok|okay|right|no|yes|ah
         love|lovely|gorgeous|beautiful|queen|doll|star|angel|darling, love so|can|could|just|im|ive|is|are|do|will|whats|when
         no|not?, loved|love paying|waiting|being|getting charged|ripped|rushed?, love how you|u|ye|yous|they
@@ -16,6 +15,7 @@ PRAISE = {
         breakfast|lunch|dinner|leaflet?, top lid|lids|corner|lip, going down lovely|nicely|well|grand, goin down
         lovely|nicely|well|grand, so? happy to go|come|wait|pay|move|do|take|book|try, as? good as gone, happy|merry
         christmas|xmas|new|diwali|easter|birthday|eid|holidays|halloween|thanksgiving|friday|monday, say|said all fine|good|ok but,
+        no bother|trouble|problem|problems|hassle|issue|issues breathing|swallowing|seeing|opening,
         im good|fine|ok|okay|grand on|for|without|thanks no, no thanks|thank you? i|to|im, the class, good friday,
         yoga|aqua|spin|pilates|dance|gym|art|lash class, stop being lovely, would be
         lovely|nice|great|good|perfect|ideal|grand, very displeased, class at|on, wispy set, the wispy, this end, for
@@ -23,15 +23,6 @@ PRAISE = {
         still on are, was|were lovely|fine|perfect|grand|good and|for|until|till, lovely and red|pink|swollen|sore|puffy
     """,
     "fine": """
-        nicest|prettiest|best|loveliest|finest|comfiest lashes|set|pair|ones ive|i|id ever?
-        owned|had|worn|seen|got, hand on heart the, look|looks|looked|looking|feel|feels like? a million|billion
-        dollars|bucks|quid|pounds, dream to wear|look|have, an? absolute? dream to, keeping it|them forever,
-        glam as ever|always|usual, holding|sitting|lasting lovely|beautifully|like|perfectly,
-        set|curl|shape|length|lashes is|are|was so|very|bang? spot on, curl|shape|length|set .. spot on, i do
-        love the, that pretty i, they|theyre that pretty|gorgeous|natural|good, well|too worth the|every
-        money|penny|cent, theyre worth the money,
-        sweet|lekker|cracking|belting|top|class|grand|lovely|smashing|mint set|job, set ate|slayed|slays, girl
-        you ate, hundred|thousand|million out of ten|10, to die for,
         film|movie star, passed me round|around like, bless ya|your cotton socks, goated, lost for words,
         no words just, keep winking at, resting glam, looked up from his|her phone, got carded,
         glue is witchcraft, expensive look, giving expensive, giving rich|luxury|money,
@@ -97,6 +88,15 @@ PRAISE = {
         drama|dramas|fuss|aggro|hassle|grief|faff, cool as a? cucumber, as white as milk|snow|pearls,
         havent|hasnt|didnt had|need|needed to? reach|use|touch for? the? drops,
         like a|an fairytale|fairy|disney|hollywood|absolute|proper|actual? princess|queen|goddess|bride|model|duchess|empress|starlet|celeb|celebrity|mermaid|siren,
+        nicest|prettiest|best|loveliest|finest|comfiest lashes|set|pair|ones ive|i|id ever?
+        owned|had|worn|seen|got, hand on heart the, look|looks|looked|looking|feel|feels like? a million|billion
+        dollars|bucks|quid|pounds, dream to wear|look|have, an? absolute? dream to, keeping it|them forever,
+        glam as ever|always|usual, holding|sitting|lasting lovely|beautifully|like|perfectly,
+        set|curl|shape|length|lashes is|are|was so|very|bang? spot on, curl|shape|length|set .. spot on, i do
+        love the, that pretty i, they|theyre that pretty|gorgeous|natural|good, well|too worth the|every
+        money|penny|cent, theyre worth the money,
+        sweet|lekker|cracking|belting|top|class|grand|lovely|smashing|mint set|job, set ate|slayed|slays, girl
+        you ate, hundred|thousand|million out of ten|10, to die for,
         every time i pass|see|catch|walk, pass a mirror, past a mirror|shop|window, got supermodel|movie|model,
         nothing stops|fazes|moves these|them, took my breath, on cloud, happy as larry|a|clams|clam|pigs|pig, first
         class, everything is first, it was|its been bliss, been bliss, bliss from, butterfly eyes, light as air|a|feathers, nonstop compliments, blown away,
