@@ -21,8 +21,9 @@ _BLUR = listed("""
     screen text register reading foggy hazy fuzzy cloudy milky film smudgy blury nubladito nubladita lechosa
     misty off blurry blurred blur weird bad filmy smeary window glass greasy empana borroso borrosa nublado
     nublada nubla nublo empanada empanado smeared smearing smudges smudge mists fogs steamy steamed sharp clear
-    filmed gunky bleary bleariness swimmy blurriness mistiness
+    filmed gunky bleary bleariness swimmy swim swims swimming blurriness mistiness
 """)
+_GOES_ON = [["still", word] for word in ("doing", "does", "happening", "happens", "going", "at", "there", "here")]
 _ENDED = listed("finished stopped over packed gone settled vanished quit")
 _NEAR = 8  # tokens
 
@@ -48,8 +49,9 @@ def clears_on_blinking(page: Page) -> bool:
 
 
 def _denies_another_sign(page: Page, place: int) -> bool:
-    """Blurry, no pain, blinking fixes it: the "no" is not of the blinking."""
-    return any(
+    """Blurry, no pain, blinking fixes it: the "no" is not of the blinking; nor is the "still" of "still doing it"."""
+    words = [token.word for token in page.tokens[place : place + 2]]
+    return words in _GOES_ON or any(
         name.startswith("sign:") and not name.startswith("sign:vision") and mark.start == place + 1
         for name, marks in page.marks.items()
         for mark in marks

@@ -12,6 +12,7 @@ _WIDE = listed("""
 """)
 _POSSESSIVE = listed("my the her his your our in mi la el las los mis su tu")
 _OF_HERS = EYES | listed("lashes corner corners lashline waterline tearduct lagrimal comisura")
+_AND = listed("and n y")
 _BEFORE, _AFTER = 4, 6  # tokens within which the other part stands
 
 
@@ -43,8 +44,11 @@ def is_elsewhere(page: Page, sign: Mark) -> bool:
     if sign.name not in _WIDE:
         return False
     clause = page.clause[sign.start]
+    joined = clause - 1 if page.tokens[sign.start - 1].word in _AND else clause  # "my knee is swollen and throbbing"
     near = any(
-        page.clause[other.start] == clause and -_BEFORE <= other.start - sign.start <= _AFTER and _is_owned(page, other)
+        page.clause[other.start] in (clause, joined)
+        and -_BEFORE <= other.start - sign.start <= _AFTER
+        and _is_owned(page, other)
         for other in page.named("scope:elsewhere")
     )
     return near and not _speaks_of_eyes(page, clause)

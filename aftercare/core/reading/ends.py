@@ -9,6 +9,7 @@ from aftercare.core.reading.tokens import listed
 
 _OPENED = listed("sign:sealed_eye! sign:swollen_shut!")
 _OPENING = listed("opened abrir abre abrio")
+_RETURNED = listed("back returned reappeared")
 _OF_COLOUR = listed("sign:redness sign:redness! sign:irritated sign:blood")
 _WHITE = listed("white whiter blanco blancos blanquitos")
 
@@ -20,7 +21,7 @@ def may_end(page: Page, mark: Mark, sign: Mark) -> bool:
         return False  # it opened again: that ends the sticking, not what stuck
     if words & _WHITE and sign.name not in _OF_COLOUR:
         return False  # "light hurts, sclera white as snow": white is the end of red alone
-    if sign.name.startswith("sign:vision") and ("back" in words or blinking.is_by_blinking(page, mark)):
+    if sign.name.startswith("sign:vision") and (words & _RETURNED or blinking.is_by_blinking(page, mark)):
         return False  # her sight hasn't come back; "blurry, clears when I blink" is not over
     return not (sign.name.endswith("!") and _is_said_by_others(page, mark))
 

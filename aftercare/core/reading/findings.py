@@ -95,6 +95,7 @@ def _signs(page: Page) -> tuple[list[Mark], list[Mark]]:
     found = [mark for mark in found if not _is_stuck_by_discharge(page, mark, found)]
     found = [mark for mark in found if not _comes_up_in_spots(page, mark, found)]
     found = [mark for mark in found if not _is_shut_at_will(page, mark) and not _is_a_search(page, mark)]
+    found = [mark for mark in found if not _is_blind_by_swelling(page, mark, found)]
     found = [mark for mark in found if not _is_shed_tears(page, mark) and not _is_tap_water(page, mark)]
     if page.marks.get("scope:good_kind"):
         found = [mark for mark in found if mark.name not in _OF_LOOKS]
@@ -107,6 +108,27 @@ def _is_shed_tears(page: Page, mark: Mark) -> bool:
         return False
     shed = (one for one in page.named("scope:wept") if not one.start or page.tokens[one.start - 1].word not in _AS_IF)
     return any(page.sentence[one.start] == page.sentence[mark.start] for one in shed)
+
+
+_SHUT_EYE = listed("sign:swollen_shut! sign:sealed_eye!")
+_BY_NOW = listed("but now today still pero ahora hoy ya")  # "was stuck shut, but now I can't see out of it"
+_CANT_SEE = (["cant", "see"], ["see", "out"], ["no", "veo"], ["not", "see"], ["barely", "see"])
+
+
+def _is_blind_by_swelling(page: Page, mark: Mark, found: list[Mark]) -> bool:
+    """Shut tight like a clam, can't see out of it: what is shut sees nothing, and that is no trouble of sight."""
+    words = [token.word for token in page.tokens[mark.start : mark.start + 2]]
+    return (
+        mark.name == "sign:vision!"
+        and words in _CANT_SEE
+        and any(
+            other.name in _SHUT_EYE
+            and other.end <= mark.start
+            and page.sentence[other.start] == page.sentence[mark.start]
+            and not any(token.word in _BY_NOW for token in page.tokens[other.end : mark.start])
+            for other in found
+        )
+    )
 
 
 _WATER = listed("water agua")
@@ -126,24 +148,43 @@ def _is_tap_water(page: Page, mark: Mark) -> bool:
     return any(page.tokens[place].word in _WASHES for place in before if page.sentence[place] == page.sentence[last])
 
 
+_ON_THE, _CAME_OUT = listed("on over along the my both left right"), listed("salido salidos saliendo")
 _SPOTS = listed("sign:rash sign:hives sign:hives!")
 
 
 def _comes_up_in_spots(page: Page, mark: Mark, found: list[Mark]) -> bool:
     """My lid is coming up in spots: a rash, and no swelling."""
     words = [token.word for token in page.tokens[mark.end - 1 : mark.end + 1]]
+    spots = [other for other in found if other.name in _SPOTS]
+    if mark.name == "sign:swelling" and words[:1] == ["up"] and _led_by_spots(page, mark, spots):
+        return True
+    if mark.name == "sign:swelling!" and words[0] in _CAME_OUT:
+        return any(0 <= other.start - mark.end <= 1 for other in spots)  # "en los párpados me han salido granitos"
     if mark.name != "sign:swelling" or words not in (["up", "in"], ["out", "in"]):
         return False
-    return any(other.name in _SPOTS and other.start <= mark.end < other.end for other in found)
+    return any(other.start <= mark.end < other.end for other in spots)
+
+
+def _led_by_spots(page: Page, mark: Mark, spots: list[Mark]) -> bool:
+    """Rash on the lid came up Saturday."""
+    return any(
+        0 < mark.start - other.end <= len(_ON_THE)
+        and all(token.word in _ON_THE for token in page.tokens[other.end : mark.start])
+        for other in spots
+    )
 
 
 _SHUTS = listed("shut close closed")
+_SCREWS = listed("screw screwing squeeze squeezing scrunch scrunching squint squinting shutting closing")
 
 
 def _is_shut_at_will(page: Page, mark: Mark) -> bool:
-    """It pokes the lids whenever I shut them."""
+    """It pokes the lids whenever I shut them; I screw my eyes shut."""
     words = [token.word for token in page.tokens[mark.start : mark.end]]
-    return mark.name == "sign:sealed_eye!" and words[-2:-1] == ["i"] and words[-1] in _SHUTS
+    if mark.name != "sign:sealed_eye!" or words[-1] not in _SHUTS:
+        return False
+    before = {token.word for token in page.tokens[max(0, mark.start - 2) : mark.start]}
+    return words[-2:-1] == ["i"] or bool(before & _SCREWS)
 
 
 def _is_a_search(page: Page, mark: Mark) -> bool:

@@ -107,7 +107,7 @@ def _judged(page: Page, answer: str, found: Findings, opinion: Opinion, code: st
     signs = {sign for mark in found.told for sign in grading.named(mark)} | {sign for sign, _ in shown}
     negated = {sign for mark in found.denied for sign in grading.named(mark)} - signs
     urgency = _urgency(page, found, shown)
-    about = topics.topics_of(page, opinion, irritation=urgency is not Urgency.NONE, denied=bool(found.denied))
+    about = topics.topics_of(page, answer, opinion, irritation=urgency is not Urgency.NONE, denied=bool(found.denied))
     side, side_mark = sides.side_of(page, [*found.told, *found.over] or found.denied)
     why = _why(page, answer, found, shown)
     why += [_finding(page, answer, mark, str(topic)) for topic, mark in about.items() if mark is not None]

@@ -60,7 +60,9 @@ def came_back(page: Page, sign: Mark, resolution: Mark, *, and_still: bool = Tru
         elif _is_again_since(page, sign, mark, resolution):
             return True
         elif mark.start >= resolution.end and page.sentence[mark.start] - page.sentence[resolution.start] <= 1:
-            if words & {"back"} and (page.covers("scope:over", mark.start) or _is_back_somewhere(page, mark)):
+            if words & {"back", "returned"} and (
+                page.covers("scope:over", mark.start) or _is_back_somewhere(page, mark)
+            ):
                 continue
             if words & {"again", "started", "starting", "keep", "keeps", "every", "de"} and page.covers(
                 "scope:over", mark.start

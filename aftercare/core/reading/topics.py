@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from aftercare.core.reading import stopping
+from aftercare.core.reading.doubt import Doubt
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
 from aftercare.core.reading.second import Opinion
@@ -39,8 +40,9 @@ _OWN = (
 _SHORT = 6  # tokens
 
 
-def topics_of(page: Page, opinion: Opinion, *, irritation: bool, denied: bool) -> dict[Topic, Mark | None]:
+def topics_of(page: Page, answer: str, opinion: Opinion, *, irritation: bool, denied: bool) -> dict[Topic, Mark | None]:
     """Return the topics, each with the phrase behind it where there is one."""
+    doubt = Doubt(page, answer, opinion)
     found: dict[Topic, Mark | None] = {}
     is_long = len(page.tokens) > _SHORT  # of a few words the rules know more
     stop = stopping.wishes(page)
@@ -67,12 +69,12 @@ def topics_of(page: Page, opinion: Opinion, *, irritation: bool, denied: bool) -
                 found[topic] = visit
             continue
         mark = _first(page, str(topic), may_be_weak=may_be_weak)
-        if mark is not None and not (is_long and opinion.doubts(topic)):
+        if mark is not None and not (is_long and doubt.doubts(topic, mark)):
             found[topic] = mark
         elif mark is not None and _is_said_twice(page, mark):
             doubted = {topic: mark}
     question = None if Topic.STOP in found else _question(page)
-    if question is not None and not (is_long and opinion.doubts(Topic.QUESTION)):
+    if question is not None and not (is_long and doubt.doubts(Topic.QUESTION, question)):
         found[Topic.QUESTION] = question
     no_praise = (
         opinion.doubts_fine_beside_sign() if irritation else is_long and not denied and opinion.doubts(Topic.FINE)
@@ -127,7 +129,8 @@ def _is_denied(page: Page, mark: Mark) -> bool:
 def _question(page: Page) -> Mark | None:
     """Return the words that ask for something; a wish to book or to end messages is none, even put as a question."""
     tokens = page.tokens
-    wishes = {page.sentence[mark.start] for mark in page.named("topic:booking", "topic:stop", "topic:start")}
+    no_questions = page.named("topic:booking", "topic:stop", "topic:start", "topic:smalltalk")
+    wishes = {page.sentence[mark.start] for mark in no_questions}
     asked = {where for token, where in zip(tokens, page.sentence, strict=True) if token.kind == ASK}
     for mark in page.named("topic:question"):
         sentence = page.sentence[mark.start]

@@ -31,6 +31,15 @@ ALARMS = {
         red|blood|burgundy|crimson
     """,
     "swelling!": """
+        puffed|swollen|swelled|ballooned|blown|balloon|waterbed|michelin|inflated .. from the|my
+        neck|chin|collar|shoulders up,
+        gone|went|going|turned|im|being|full|pure|looking|look all|like|full|a|into|pure?
+        pufferfish|puffer|blowfish|bullfrog|toad|michelin|chipmunk .. face|cheeks|cheekbones|ears|lips|jaw,
+        gone|went|going|turned all|full|pure|like? pufferfish|blowfish|puffer|michelin|chipmunk,
+        cant|barely|hardly|cannot find|see|feel|locate my cheekbones|cheekbone|jaw|jawline|chin|nose,
+        tongue|mouth|lips|lip .. so|too fat|thick|swollen|big .. dribbling|drooling|lisping|slurring, tongue ..
+        dribbling|drooling|lisping, mouth has|have|is|got|went|feels|turned|goes? gone|got|going? all|so|really?
+        thick|fat|rubbery|tight, lips like boerewors|wors|chorizo|frankfurters|bananas|cushions,
         me duck|trout|fish|donald|sausage|rubber lips|mouth|face, duck|trout lips ..
         enormous|massive|huge|swollen|size|growing, mouth looks|look stung, stung by .. bees .. lips|mouth|face,
         lips|mouth|face .. stung by,
@@ -80,6 +89,13 @@ ALARMS = {
         <fasced> and my? <eye> .. blown|swollen|puffed|ballooned|inflated|swelled|swelling|puffy|massive|huge
     """,
     "pain!": """
+        pain .. heave|heaving|retch|retching|gag|gagging|boak|spew|spewing,
+        sooner|rather|prefer|happily .. teeth|tooth|birth|labour|labor|leg|arm|root|wisdom|amputated .. than .. eye|eyes,
+        childbirth|labour|labor|birth|contractions|kidney|stones|root|canal was|is|were|are|stones?
+        easier|nothing|picnic|breeze|cakewalk|doddle|walk|kinder|milder|preferable|tickle, rather ..
+        birth|childbirth|labour|labor|contractions|kidney .. than .. eye, like .. hot|red|rusty|white?
+        nail|poker|needle|spike|skewer|screw|bolt|wire|drill being|is|was|been?
+        hammered|driven|drilled|pushed|shoved|banged|screwed|twisted|rammed in|into|through,
         nothing is|was touching|touches|shifting|dulling|denting|easing|helping .. <painy>|eye, <painy> ..
         whenever|when|if|every|each .. swivel|swing|shift|roll|glance|turn .. eye|eyes|side|sideways,
         <eye> .. <painy> .. whenever|when|if|every|each .. swivel|roll|turn|shift|swing|glance|move em|them|it|about|around|up|down|side, <eye>
@@ -149,7 +165,7 @@ ALARMS = {
         lash|lashes|extension|extensions|hair|fibre|spike|one ..
         speared|skewered|stuck|embedded|lodged|buried|planted|impaled .. white|eyeball|cornea|globe, speared
         itself, embedded itself, buried itself,
-        straight|right|deep into .. eyeball, sticking in there, lodged in .. <eye>, embedded in .. <eye>, stuck ..
+        straight|right|deep into .. eyeball, sticking in there, embedded in .. <eye>, stuck ..
         in .. eyeball, sticking out of .. eyeball, in my actual eyeball,
         speared|skewered|impaled|harpooned|spiked|pierced|punctured my|the <eye>,
         splinter|needle|hook|pin|wire|lash|extension|spike|tweezer ..
@@ -158,6 +174,11 @@ ALARMS = {
         eyeball|cornea, sticking|stuck|poking out of|from .. eyeball
     """,
     "vision!": """
+        lines|edges|letters|words|tiles|print ..
+        wriggle|wriggles|wriggling|squirm|squirming|crawl|crawling|wiggling|waving|jiggle|jiggling,
+        chunk|bit|part|half|piece|slice|quarter|corner|lump|patch of|from what .. eye|i sees|see|saw|seeing,
+        like|as someones|somebodys|someone|somebody|something|if? erased|rubbed|deleted|wiped|cropped
+        it|out|away|them, eyes? view .. dropped|dimmed|darkened|narrowed|shrunk|gone|halved,
         blink|blinks|blinking doesnt|wont|dont|isnt|not|never|cant shift|clear|fix|sort|lift|touch ..
         blur|blurriness|haze|fog|mist|film|cloud|smear, no amount of blinking|blinks,
         blur|haze|fog|mist|film|blurriness .. doesnt|wont|isnt|not shift|shifting|clear|clearing|lift|lifting ..
@@ -258,6 +279,17 @@ ALARMS = {
         telly|tv|moon|screen|clock|lamp|phone|cat|dog|everything|everyone|road|door .. has|got|have a? twin{s/}
     """,
     "breathing!": """
+        work|working|works|worked|struggle|struggling|fight|fighting|battle|battling|strain|straining to|for?
+        get|getting|drag|dragging|pull|pulling|suck|sucking|draw|drawing enough? air|breath in,
+        drag|dragging|pulling|sucking|hauling air|breath in, throat|windpipe|gullet|airway
+        like|as|feel|feels|felt ..
+        drawstring|zip|zipped|cord|shoelace|string|lace|cable|elastic|turnstile|tourniquet|scarf|collar|tie|tightened|throttled|strangled,
+        pull|pulling|pulled|draw|drawing|tie|tying|tightening|cinching ..
+        drawstring|cord|lace|shoelace|noose|elastic|belt .. throat|neck|windpipe|it|chest, drawstring ..
+        throat|neck|windpipe, bother|bothers|hassle|issue|issues|grief|bothered breathing|swallowing,
+        swallowing|swallow|swallowings is|are|has|was|just|gone|gets|got|getting? just|gone|got?
+        stuck|stopped|impossible|harder|hard|difficult|sore|painful|tricky|weird|slow|blocked|tough,
+        talking|speaking|sound|sounds|sounding like .. been at|to the dentist .. tongue,
         work|works|working|worked|labouring|laboring|battling|begging for every|each|my breath|breaths|lungful,
         got|has|have|theres|like a? golf|ping|tennis|snooker|squash|cricket ball in my throat|gullet|windpipe,
         throat|windpipe|airway|gullet .. getting narrower|smaller|tighter|tinier|thinner, throat .. shrinking|closing|narrowing|swelling|tightening, windpipe|chest|lungs|throat|airway ..
@@ -347,6 +379,10 @@ ALARMS = {
         come, no fit breathe, cant get enough breath
     """,
     "glue_in_eye!": """
+        acetone|remover|glue|adhesive|bleach|alcohol|superglue|primer|bonder|solvent and? now?
+        is|its|it|got|went|all? inside|in|into of? my|the|left|right|both? <eye>, glue|adhesive|remover|primer
+        anywhere|somewhere|where it shouldnt|isnt|wasnt|should, adhesive|glue ..
+        sitting|lying|stuck|smeared|spread|dried on .. eyeball,
         gunk|stuff|gloop|goo you|u|they stick|stuck|glue .. with .. <eye>,
         fleck|speck|blob|bit|dot|drop|bead|smear|dollop|splodge|dab of .. <glue> .. on|onto|in|into .. eye|eyeball|ball|white|cornea, fleck|speck|blob|bit|dot|drop|bead|smear|dollop|splodge|dab of .. gunk ..
         on|onto|in|into .. eye|eyeball|ball|white|cornea, <glue>|stuff|sticky .. <going>
@@ -444,6 +480,14 @@ ALARMS = {
         .. lash|lashes .. visible|showing|sticking, <eye> .. swallowed|eaten .. <swell>
     """,
     "hives!": """
+        like|as|in nettles|nettle .. head|scalp|neck|crown|ears .. toe|toes|foot|feet|ankles|soles, body don
+        scatter|swell|rise .. swellings|lumps|bumps|rashes|balls, whole|all body|skin ..
+        swellings|lumps|rashes|weals|wheals|whelps|blotches, swellings|lumps|bumps|weals|rashes .. head|neck
+        reach|reaching|to leg|legs|foot|feet|toe|toes|waist, isnt|not|aint|wasnt a|an|one|single
+        clear|normal|smooth|clean|free|bare inch|bit|patch|spot|square on|of|left,
+        blotches|weals|wheals|whelps|swellings .. across|over|down|up my?
+        back|belly|tummy|thighs|legs|arms|chest|body|stomach, weals|weal|whelps|wheals ..
+        hairline|scalp|neck|face|head|ears .. down|to|toes|feet|ankles|knees, covered in raised weals|wheals|whelps,
         come|came|coming out|up in|with .. <wealy> .. head to|everywhere,
           lumps|hives|welts|weals|wheals|bumps head|front|top to|and
         foot|toe|back|bottom, weals|wheals|welts front and back, nettle-sting lumps, nettle sting lumps,
@@ -473,6 +517,19 @@ ALARMS = {
         hives|welts|wheals .. spreading|multiplying|growing by|fast|quickly|rapidly|everywhere
     """,
     "faint!": """
+        everything|everythings|world|worlds|walls|floor|floors|room|ground|kitchen|street
+        is|was|keeps|kept|started|starts?
+        tilting|tipping|spinning|swaying|whirling|lurching|revolving|rocking|pitching, went|gone|going all? grey|green|white|pale and floppy|limp|clammy|sweaty|shaky,
+        legs went .. hit, legs went|go|gone and i hit|was|am|ended,
+        everything|everythings|world|all|room|it goes|went|going|gone|turns|turned black|dark|grey|gray|blank
+        when|if|whenever|as|every|each time? i stand|stood|get|got|sit|sat|rise|move|bend|walk|try|tried,
+        knee{s/}|leg{s/} turned|turning|turn|went|go|gone|going|are|is|were|felt|feel to|like|all?
+        jelly|water|rubber|noodles|spaghetti|string|cotton|sponge|mush|custard|blancmange, rooms
+        still|keeps|wont|is? spinning|tilting|swaying, rooms? still spinning,
+        someone|somebody|stranger|strangers|lady|man|nurse|they|shes|hes has|have|had|got|put|propped|lifted my
+        feet|legs up, caught me .. second|third|before i time|hit|fell|went, drifting off
+        mid sentence|conversation, mid sentence .. drifting, big spin out, spun out .. at|in,
+        lie|lay|lying|laid down? on the bathroom|kitchen|cold|hall floor|tiles twice|again|because|before|since,
         slid|slumped|toppled|crumpled|keeled|collapsed off|down|out|from .. chair|seat|stool|sofa|couch, went|gone|going|turned|shes|hes|im as? white|pale|grey|gray as a? sheet|ghost|paper|wall|chalk|putty,
         wont wake|rouse|respond, wont come round|around, cant|couldnt|unable wake|rouse her|him|them, not waking|rousing|responding, wont respond|answer
         properly, unresponsive, she|he|shes|hes not|isnt really|quite|fully|properly? with it, in and out of
@@ -537,7 +594,7 @@ ALARMS = {
         frog|pug, goggle eyed, <eye> .. coming out, <eye> .. out of its|my head, eye .. sticking out further,
         sticking out further than, sticking out more than, eye .. sticks|stick|stuck out, sticks out more,
         pushed forward, pushed out, bulges, bulges out, bug eyed, popping out .. socket, coming out of ..
-        socket, <eye> .. bulging, bulging <eye>, <eye> .. sticking|popping|poking|bugging out, proptosis,
+        socket, eye|eyes|eyeball|eyeballs .. bulging, bulging eye|eyes|eyeball|eyeballs, <eye> .. sticking|popping|poking|bugging out, proptosis,
         bulging out
     """,
     "pupil!": """

@@ -190,6 +190,8 @@ COMMANDS = {
         take|took|cross|cancel|scratch me|us off for|on this|next?
         friday|monday|tuesday|wednesday|thursday|saturday|sunday|today|tomorrow,
         cancel|ignore|scrap|forget|disregard|delete that|my|the last? previous? text|message|msg|one,
+        wont|doesnt|dont|not|never|wouldnt|refuses|refusing to? leave|leaves|leaving me alone|be,
+        tickle|itch|pain .. leave me alone,
         opted|unsubscribed|stopped|signed out|off|them .. but would|id|i|want|like|now|changed|can, so getting|receiving these lumps|bumps|gaps|lashes|spots|headaches|styes|itches, get lost on|in|easily|finding, buzz off the|it,
         finally|just quit picking|rubbing|touching|smoking,
         name off .. slot|booking|appointment|appt|friday|monday|tuesday|wednesday|thursday|saturday|sunday|waitlist,

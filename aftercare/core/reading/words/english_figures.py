@@ -204,6 +204,16 @@ FIGURES = {
         popping|popped|pop|bulging|bulged out of their|his|her|your|peoples heads?|head?|sockets?, up to my|me|our
         eyes|eyeballs|eyelids|ears|neck|eyebrows in|with, easy on the eye|eyes, my right|left eye for a|one|some, dry
         eye in the house, blink of an eye,
+        bank|savings balance|account|card ..
+        fainted|fainting|died|dying|crying|cried|collapsed|choked|screaming|weeping|hurting|sore|bleeding,
+        wallet|purse|overdraft fainted|fainting|collapsed|choked|weeping|bleeding|wept, have|has|had|got|getting
+        me gasping|swooning|drooling|fainting|choking|screaming|crying|weeping in|at the|my
+        mirror|mirrors|selfies|photos|camera|best, gasping|swooning|fainting|choking .. in the best|nicest|good way, swoon|swooning|swooned at myself|me|my|them|the,
+        poke|poking|have|take|taking|put|putting out?
+        someone|somebody|anyone|someones|somebodys|peoples|people|yer|your man eye|eyes out?,
+        poke|poking|take|put|have someones|somebodys|anyones|someone|somebody|anyone eye|eyes out, ive|i|been
+        poked|prodded|pressed|pushed and|or poked|prodded|pressed|pushed|squeezed, red|purple|pink|scarlet in
+        the face from|after|with|running|because, ex|mate|husband|boss is|was choking on his|her|their,
         bite|chunk|bites|chunks out of my, like im|i|id wearing a|two|an ..
         fringe|curtain|curtains|broom|brooms|blinds|wig|doormat|hedge on|over my eyes|lids, quit|stop|stopped|stopping
         picking|touching|rubbing|pulling|fiddling at|with|them|my lashes?, one|two|some|few|half of em|them|these|mine

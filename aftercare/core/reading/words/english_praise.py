@@ -15,6 +15,7 @@ PRAISE = {
         breakfast|lunch|dinner|leaflet?, top lid|lids|corner|lip, going down lovely|nicely|well|grand, goin down
         lovely|nicely|well|grand, so? happy to go|come|wait|pay|move|do|take|book|try, as? good as gone, happy|merry
         christmas|xmas|new|diwali|easter|birthday|eid|holidays|halloween|thanksgiving|friday|monday, say|said all fine|good|ok but,
+        no bother|trouble|problem|problems|hassle|issue|issues breathing|swallowing|seeing|opening,
         im good|fine|ok|okay|grand on|for|without|thanks no, no thanks|thank you? i|to|im, the class, good friday,
         yoga|aqua|spin|pilates|dance|gym|art|lash class, stop being lovely, would be
         lovely|nice|great|good|perfect|ideal|grand, very displeased, class at|on, wispy set, the wispy, this end, for
@@ -87,6 +88,15 @@ PRAISE = {
         drama|dramas|fuss|aggro|hassle|grief|faff, cool as a? cucumber, as white as milk|snow|pearls,
         havent|hasnt|didnt had|need|needed to? reach|use|touch for? the? drops,
         like a|an fairytale|fairy|disney|hollywood|absolute|proper|actual? princess|queen|goddess|bride|model|duchess|empress|starlet|celeb|celebrity|mermaid|siren,
+        nicest|prettiest|best|loveliest|finest|comfiest lashes|set|pair|ones ive|i|id ever?
+        owned|had|worn|seen|got, hand on heart the, look|looks|looked|looking|feel|feels like? a million|billion
+        dollars|bucks|quid|pounds, dream to wear|look|have, an? absolute? dream to, keeping it|them forever,
+        glam as ever|always|usual, holding|sitting|lasting lovely|beautifully|like|perfectly,
+        set|curl|shape|length|lashes is|are|was so|very|bang? spot on, curl|shape|length|set .. spot on, i do
+        love the, that pretty i, they|theyre that pretty|gorgeous|natural|good, well|too worth the|every
+        money|penny|cent, theyre worth the money,
+        sweet|lekker|cracking|belting|top|class|grand|lovely|smashing|mint set|job, set ate|slayed|slays, girl
+        you ate, hundred|thousand|million out of ten|10, to die for,
         every time i pass|see|catch|walk, pass a mirror, past a mirror|shop|window, got supermodel|movie|model,
         nothing stops|fazes|moves these|them, took my breath, on cloud, happy as larry|a|clams|clam|pigs|pig, first
         class, everything is first, it was|its been bliss, been bliss, bliss from, butterfly eyes, light as air|a|feathers, nonstop compliments, blown away,

@@ -15,6 +15,7 @@ SCOPE = {
         hint|trace|touch|tinge|whisper|suggestion|shred|drop|ounce|flicker|scrap|jot|iota|whiff|smidge|smidgen|speck|twinge|tickle|lick|bit
         of,
         couldnt be any? less,
+        nope|nah|nil|nay to|on, none of the,
         none of the|your|my|that|it,
         no, zero, 0, without, w/o, nor, neither, not any, not a single, not one, not a, never any, nothing like, no
         sign{s/} of, free of, free from, absence of, denies, deny, denying, denied, negative for, nil, no more, not
@@ -93,6 +94,13 @@ SCOPE = {
         expect, wasnt expecting, not expecting, wasnt prepared, wasnt ready, dont remember, not one to
         complain|fuss|moan, not usually, not normally, isnt normal, arent normal, not normal, doesnt look
         normal|right|good, doesnt feel normal|right|good, isnt right, not right, isnt good, not good, not ok,
+        not to scratch|rub|claw|itch, isnt|arent|aint|not|doesnt|wont|hasnt|havent
+        dying|die|died|calmed|dimmed|shrunk|dried|let|given|giving|gone down|off|up|away|out|one|a,
+        till|until|til|when|once|after they|theyve|its|it|the|that|cars|car have|has|had?
+        passed|gone|past|driven, itll|theyll|will|should|shall|gonna|would|will it|they? be|b|have|been?
+        away|off|history|done|out|settled|faded|a|back by|tonight|tomorrow|soon|in|before|thing|memory,
+        right|all|straight|way down|up to|from my|the|me?
+        toes|toe|feet|ankles|knees|legs|soles|scalp|hairline|ears, hasnt|havent|not shrunk|shrinking|shrank,
         nothing stops|helps|works|settles|relieves|cures|fixes|makes,
         no one|nobody|noone|never said|told|warned|mentioned me? it|they|itd|theyd|id,
         wont|cant|not|dont|didnt|wouldnt|gonna|going lie, not going|gonna to? lie, wont|cant|not
@@ -242,6 +250,28 @@ SCOPE = {
         itself|by|on|after|fast|quick, past that|it|them now, shes apples, apples now,
         cleared itself, gone by
         tea|teatime|supper|noon|midday|bed|night|sunrise|dawn|then|the|monday|tuesday|wednesday|thursday|friday|saturday|sunday,
+        one|two|five|ten|seven|nine|1|2|5|10|7|9 minute|hour|day|days|night|minutes wonder, flash in the pan,
+        storm in a teacup, short lived, came and went|gone, nothing more came of it, blink and you miss|missed
+        it,
+        stopped|quit|ended|finished dead|short|altogether|completely|for good, havent|hasnt|didnt|not
+        started|flared|happened|appeared|kicked|erupted|begun up|off? again|since|anymore,
+        has|have|had|well|long|already|finally|since left the building|town, has|have|had|its|theyve done a runner|one, has|have|had|its|theyve said|waved goodbye|farewell|cheerio, taken|took a hike, taken|took themselves|itself off, has|have|had|its|theyve moved|checked|cleared|buggered|sodded|naffed|jogged out|off,
+        worked|wriggled|wiggled|eased|slid|washed|popped|fell|came itself|its|themselves|their way|self?
+        loose|out|free, dont|cant|cannot|not|couldnt feel anything|it|a|that|them|owt there|thing|one?
+        any|anymore|now|since more?, it|they|that|all|has|have|had lifted|vanished|faded|disappeared|evaporated
+        on|by|overnight|before|within|after|<day>, forgotten|forgot all? about it|them|they|that, id forgotten
+        it|they|about, havent|hasnt|not|didnt|never|hadnt returned|reappeared|recurred|resurfaced,
+        havent|hasnt|not|didnt|never|hadnt come|came|been back|again since?, that|the|this
+        chapter|chapters|books|case|file|saga|episode|story is|are|s? closed|over|done|shut, chapter|case
+        closed, woke|wake|waking|woken up|with already|all|totally|now|everything?
+        ok|okay|fine|normal|good|grand, was|were|is|are away again? by|within|before|overnight, no sign of it|them|that|any all|since|now|today|for|after,
+        smooth|clear|white|flat|comfy|calm|normal|soft|dry as? a? again|baby|babys
+        as|since|today|now|bum|bottom?, smooth as a .. again, skin|lids|lid is|are|s|all|feels|back?
+        smooth|clear|soft|flat again|now|as,
+        bump|bumps|rash|spots|swelling|redness|flakes|crusts|crust|blotches|lumps .. have|has|had|are|is
+        all|completely|totally|now|since|long gone, been? bone dry all|since|ever|now|from,
+        feelings|feeling|sensation been|has|is|had|was been? gone, and that was that, worked a treat .. gone,
+        gone since, is|are|been|was|were finished|history|ancient|yesterdays you|now|thank|news,
         took itself off, saw itself off, sodded off, buggered off, naffed off,
         totally normal, completely normal, totally clear, its fixed, so its fixed, fixed now, fixed itself, has
         quit, quit last|on|yesterday|after|by|itching|hurting|burning, is no more, no more now, sorted since,
@@ -391,6 +421,11 @@ SCOPE = {
         im|am|are|is|got|getting|get|be|being|become used to,
         like|as|same when|how i had|was|got|did|used|were, like back when|in, like that time, like in my ..
         days,
+        when|before|since|till|until|after i went to bed|sleep|work|town|the|school|class|my|get|wash,
+        before you|u|ye|yous|anyone|anybody|ya
+        ask|asks|asked|say|says|panic|panics|worry|start|starts|send|sends|call|ring|write|text|tell|shout|jump|freak|fret|go|nag|check|get|come|scold|lecture|do|did,
+        come|comes|came|coming|be|is|are|been back in|within|after
+        a|an|ten|five|10|5|20|few|couple|no|minutes|mins|hours|seconds|under|about,
         when i was 5|10|15|20|30|3|4 min|mins|minutes|miles, like|as|than|since|same|from my|the|our|your last, like|as|than|since|same|from my|the|our|your
         other|old|previous,
         like|as|than|since|same|from last time, same as last, like the last time, like last year, as last year, just
@@ -509,6 +544,8 @@ SCOPE = {
         wee one, wee ones, wee man, wee lad, wee lass, little one, little ones, little man, grandkid, grandkids, grandbaby, grandbabies, neighbour's, neighbor's, hairdresser, my|a|another|one patient, my patients, girlfriends, friend of mine, friends of mine, mate of mine,
         my|our mam|mammy|mummy|daddy|da|mams, mams, mammys, mummys, daddys, my other half, other half, him indoors,
         her indoors,
+        little|wee|own? boys|girls|lads|sons|kiddies|toddlers|nephews|nieces|grandsons
+        eye|eyes|lid|lids|face|are|is, my|our little|wee|youngest|oldest|eldest|middle boys|boy|girls|girl,
         mare, stallion, pony, foal, goldfish, guinea pig, ferret, gecko, cockatoo, alpaca, goats, hens, chickens, terrapin, lizard, kittens, puppies, poodle, collie, terrier,
         greyhound, whippet,
         cousin of mine, coworker of mine, client of mine, relative, relatives, mother in law, sister in law, my
@@ -538,6 +575,7 @@ SCOPE = {
         eye|eyes|lid|lids|face|lips|throat, meself, maself,
         took|take|taking|drove|driving|drive|walked|walking|walk|fed|feeding|collected|collecting my|the kid|kids|son|daughter|toddler|baby|dog|cat|mum|mom|dad|sister|brother|husband|wife|partner|boyfriend|friend|niece|nephew|grandson|granddaughter|child|children|puppy|horse, picked|picking|dropped|dropping up|off? my|the kid|kids|son|daughter|toddler|baby|dog|cat|mum|mom|dad|sister|brother|husband|wife|partner|boyfriend|friend|niece|nephew|grandson|granddaughter|child|children|puppy|horse, playing with|feeding|holding|hugging|cuddling my|the kid|kids|son|daughter|toddler|baby|dog|cat|mum|mom|dad|sister|brother|husband|wife|partner|boyfriend|friend|niece|nephew|grandson|granddaughter|child|children|puppy|horse, kid|kids|son|daughter|toddler|baby|dog|cat|mum|mom|dad|sister|brother|husband|wife|partner|boyfriend|friend|niece|nephew|grandson|granddaughter|child|children|puppy|horse stuck|poked|jabbed|scratched|hit|kicked|elbowed|headbutted|smacked|licked|rubbed|threw, kid|kids|son|daughter|toddler|baby|dog|cat|mum|mom|dad|sister|brother|husband|wife|partner|boyfriend|friend|niece|nephew|grandson|granddaughter|child|children|puppy|horse accidentally|just stuck|poked|jabbed|scratched|hit|kicked|elbowed|headbutted|smacked, like someone|somebody, as if someone|somebody, as though someone|somebody, my
         eye|eyes|lid|lids|eyelid|eyelids|left|right|lash|lashes|lip|lips|face|throat|tongue|chest|whole|skin|vision|sight|upper|lower|inner|outer,
+        rabbit|rabbits|bunny|pug|bulldog eyed|eyes, i|im .. scare|scared you|u,
         mine, i am, im, ive, i have, i had, i got, i cant, i cannot, i feel, i felt, i woke, i keep, i can, i think,
         i still, i do, myself, on me, to me, i was, for me, i look, i, me, ur girl, yours truly,
         two|2 husbands|hubbies|boyfriends|wives|mums|moms|dads|bosses|mothers|fathers|partners,
@@ -619,6 +657,7 @@ SCOPE = {
         price, prices, cost, costs, bill, fee, total, purse, wallet, ego, pride, app, website, site, page, pdf, form,
         link, attachment, file, document, email, door, gate, car, boot, engine, music, playlist, queue, parking, traffic,
         bed, chair, couch, lamp, glasses, camera, photo, photos, pic, pics, picture, video, map, calendar, envy,
+        tube, train, elevator, shutters, station, tin, lid of the, envelope, parcel, window of the, letter,
         jealousy, comments, reviews, competition, toast, dinner, oven, kettle, boiler, candle, bag, box, bottle, jar
     """,
     "elsewhere": """

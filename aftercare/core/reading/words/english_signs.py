@@ -86,6 +86,14 @@ CLASSES = {
 
 SIGNS = {
     "redness": """
+        look|looks|looking .. on the
+        gin|whisky|whiskey|wine|vodka|beer|rum|tequila|drink|piss|booze|bevvy|batter|weed|joint,
+        rosy|pink|red|ruddy|crimson|scarlet|cherry
+        stripe|stripes|line|lines|band|ring|rings|border|streak|streaks|halo|smudge|tinge|glow right|all? along|round|around|at|by|on|across|above|under|near .. lash|lashes|lashline|lid|lids|eyelid|eyelids|eye|eyes|rim|rims|corner|corners, rabbit|bunny|lab|white rabbit|mouse? eyed, whites
+        .. squiggly|squiggle|squiggles|wiggly|spidery|spider|thready|threads|veiny|scribbles|scribbled lines?,
+        pinky|pinkish|pink|red with|and|from squiggly|wiggly|spidery|thin|little|tiny
+        lines|veins|threads|squiggles, squiggly|wiggly|spidery red|pink lines|veins|threads, stoner look|eyes,
+        colour|color of .. ham|gammon|salmon|prawns|prawn|flamingo|bacon,
         rims? all? rosy|rosey|red|pink|raw, salmon, shade .. salmon|rose|lobster|raspberry, <eye> .. rosy, eyes
         of a rabbit, rabbit eyes, like a rabbits,
         bilateral|mild|moderate|diffuse|scleral|limbal|perilimbal|conj|trace injection, injection at
@@ -101,6 +109,16 @@ SIGNS = {
         dey red, don red, e red
     """,
     "swelling": """
+        twice|double|triple|treble their|its|the? usual|normal|regular
+        selves|self|thickness|width|height|bulk|volume, shiner|shiners look|eye|eyes|without|but|like,
+        twice|double themselves|itself,
+        hardly|barely|scarcely|no any? crease|creases|fold left|to|showing|visible,
+        goose|duck|hens|ostrich|quail|pigeon egg on|over|under|where|for|the|size|came|come, <eye> ..
+        goose|duck|hens|quail egg, under? eye bags ..
+        up|puffed|swollen|teabags|suitcases|huge|massive|double|full, bags is|are|have|has|both|all|gone|come?
+        both|all|well|right|come|gone|blown? up|out like, like two|2|wet? teabags|tea, thick as
+        slugs|sausages|planks|cushions|steaks|thieves|toast|two, its|theyve|theyre come|coming|blown|puffed|swelled back up, blown|puffed|swelled|swollen back up, awful|very|pure|desperate
+        puffy head,
         pillows over|under .. <eye>, <eye> .. put on weight, put on weight .. overnight, boxer after round,
         boxer in round, like a boxer, <eye> .. come|came|gone|went|puffed|blown|blew|swelled|swollen|ballooned|both|all|well|right up like, pea|marble|grape|bean sitting|stuck? in|on|under my? ..
         lid|eyelid, pea in .. eyelid, enlarged .. lid|eyelid|eye, lid|lids|eyelid|eyelids ..
@@ -137,6 +155,15 @@ SIGNS = {
         footy|conker|haggis|bap|dumpling{s/} .. <eye>, like .. been stung|punched|mugged|smacked|thumped
     """,
     "itching": """
+        cant|couldnt|cannot leave them|em|it|my be|alone|lids|eyes? rubbing|scratching, cant|couldnt|cannot
+        leave them|em be,
+        have|having|had|give|giving|gave|need|needing|want|wanting a|it|them|my|the
+        good|proper|right|decent|big|wee|mad|hard? old? rub|scratch|claw|rummage
+        at|of|on|the|to|them|it|my|round, tickle|tickles|tickling .. leave|leaves|leaving me alone|be,
+        tickle|tickles|tickling .. roots|lashline|rims|rim|lids|lid|corner|corners, wont|doesnt|not let me sleep
+        .. scratch|itch, fighting|fight|trying|try|tryna|struggling|hard|dying .. not to scratch|rub|claw|itch,
+        sitting|sat|sit on my hands .. scratch|rub|itch, put|wear|wearing|had|have|in|sleep to|the|in?
+        mittens|oven|gloves|socks .. on|hands|scratch|rub,
         knuckles .. lids|eyes, ants .. lids|lid|eye|eyes|lash|lashes, ants crawling|marching|doing, cant stop
         clawing|pawing|digging .. eye{s/}|lid{s/}, clawing at my? .. eye{s/}|lid{s/}, at them all
         day|night|since,
@@ -149,8 +176,14 @@ SIGNS = {
         itch{y/ing}
     """,
     "burning": """
+        <eye> .. feel|feels|felt|like|look|looks|been|theyd .. sunburnt|sunburned|sunburn|boiled|scalded|steamed|grilled|fried|toasted|microwaved|barbecued|roasted|blowtorched|singed,
+        like .. leaned|leant|leaning|stood|standing|stuck|sat|sitting|hung over|near|at|above|by|in|round|behind ..
+        barbecue|barbeque|bbq|bonfire|campfire|grill|stove|furnace|oven|fryer|fire|exhaust, heat
+        on|in|under|across|over|around|behind|through my|the|both|me left|right|upper|top|both? <eye>,
+        chilli|chili|chillies|pepper|jalapeno fingers|finger|hands|thumb, sort|kind|type of heat on|in|under,
+        hot tingle|tingling|tingly|nippy, slight|slightly|mild|funny|weird|strange|odd warm|hot|heaty feeling|sensation, warm|hot|heaty feeling|sensation .. <eye>|lids|there,
         dey pepper me, pepper me, peppery, eye{s/} .. pepper, chilli|chili|wasabi|vinegar|onion|lemon juice in,
-        slapped with sunburn, sunburn, toasty, eina,
+        slapped with sunburn, sunburn, toasty,
         they|eyes|lids|eye|lid smart,
         peppering, pepper in|inside, nippy eye{s/}, burn under|in|on|at the? left|right|eye|eyes|lid|lids, arson, bun
         mi, bunning, <eye> .. bun me|mi, wasp{s/} .. <eye>, nettles, like nettles, <eye> .. nipping,
@@ -207,6 +240,11 @@ SIGNS = {
         waterlogged <eye>, <eye> .. waterlogged|flooded|flooding, flooded|flooding <eye>
     """,
     "discharge": """
+        sticky|thick|gummy|white|cloudy|slimy|stringy|yellow|yellowish|gluey water|tears|liquid .. like?
+        gum|glue|paste|corner|corners|coming|comes, sticky|thick|gummy|gluey water like? gum|glue|paste,
+        scabby|crispy|crunchy stuff|bits|muck,
+        stringy|ropy|stretchy|gloopy stuff|bits|muck|goo, greenish|yellowish|whitish|milky|brownish
+        muck|gunk|goo|stuff|bits|crud,
         snotty stuff, snotty, snot .. <eye>, eye snot, eye boogers|bogeys|bogies|buggers, jelly stuff|bits in ..
         corner, yellow stuff, green stuff, white stuff .. corner|<eye>,
         muta, eye boogers, matter .. morning, crumbs .. corner{s/},
@@ -224,6 +262,8 @@ SIGNS = {
         <eye> .. gluey|gummy|tacky|gloopy, gluey|gummy <eye>
     """,
     "rash": """
+        button|buttons .. eyelid|eyelids|lid|lids|skin,  dry|red|scabby|itchy|rough|sore scabby? patches,
+        wee|tiny|small|little|red spots .. eyelid|eyelids|lid|lids,
         goosebumpy, goosebump things, sandpaper dots, small|little|tiny dot|dots .. skin|lid|lids|eye, skin ..
         small|little|tiny|many .. dot|dots|pimple|pimples, lids .. pimple|pimples|spotty|bumpy|rough|scaly,
         prickly heat, eyelids are peeling,
@@ -243,6 +283,16 @@ SIGNS = {
         off, lids .. dry, dry <eye>lids, chapped
     """,
     "light": """
+        headlights|headlight|light|lights|screen|sun|lamp|bulb|torch|window|fridge|telly|daylight|sunlight ..
+        had|has|have|got|sent|left|makes|made me ..
+        crouching|cowering|ducking|hiding|wincing|squinting|flinching|recoiling|running|diving|curled|covering|shielding|hissing,
+        headlights|light|lights|screen|sun|lamp|bulb|torch|window|fridge|telly|daylight|sunlight ..
+        hand|hands|arm|sleeve|towel|blanket|beanie|hood over my|the|it|them|both, even?
+        screen|light|lights|lamp|sun|telly|window|bulb|torch|headlights|daylight
+        is|are|was|feels|feel|looks|felt? like a|an|two|some?
+        knife|knives|needle|needles|laser|lasers|dagger|blade|razor|torture|murder|slap,
+        squint|screw|scrunch|clamp|squeeze it|them|my shut|closed till|until|when|every|for,
+        hates|hate|loathes|detests headlights|headlight|lamps|daylight|sunlight|screens|brightness,
         photosensitive, photo sensitive, cant do .. light|lights|screens, lights? too much for, brightness
         hurts,
         screens? make|makes me squint, make|makes me squint, brightness .. down .. squint|eyes|hurts|screen,
@@ -281,6 +331,10 @@ SIGNS = {
         bright .. hurt{s/}|<sore>, anything bright .. hurt{s/}|<sore>
     """,
     "gritty": """
+        pepper|coffee|salt|spice mill|grinder .. in|under|behind|inside|on|over <eye>|lids|eye|it|them, like ..
+        pepper|salt|coffee|spice mill|grinder .. in|under|behind|inside .. <eye>, blink|blinks|blinking ..
+        grind|grinds|grinding|grate|grates|grating|rasp|rasps|rasping, every|each blink ..
+        sandpaper|sand|grit|gravel|grit|emery|pumice, eye|eyes|lid|lids|they .. full of crumbs|sand|grit|ash|gravel|sawdust|biscuits|toast|glitter|dirt,
         sand feeling, sand .. feeling, half of bondi, half the beach|desert|sahara, beach in there, gravel
         in|under|behind, sawdust in|under, like sandpit,
         sensation|feeling of sand|grit|dust|salt|sandpaper|gravel,
@@ -314,6 +368,14 @@ SIGNS = {
         stabbing|jabbing|spiking|spearing|pricking me|my|at|into, sticky out|outy one|lash|bit|hair|fan
     """,
     "vision": """
+        seeing|see|saw|get|getting smudge|smear|blur|haze|film|fog|mist|smudges over|on|across|in the? <reading>,
+        sight|vision|view|eye|eyes keeps|keep|is|are|kept|starts?
+        smearing|smudging|fogging|misting|clouding|filming|steaming|greasing|blurring over|up,
+        seeing|see|saw|theres|get|getting a|some|this|that smudge|smear|smudges|blur|haze|film|fog|mist
+        over|on|across|in .. blink, words|letters|text|print|page|lines|subtitles
+        swim|swims|swam|swimming|wobble|blur|smudge|smear a? bit|little|slightly? on|till|until|when,
+        goes|gone|going|went|go misty|foggy|hazy|blurry|cloudy|bleary|smeary|filmy for a
+        sec|second|moment|bit|blink|mo,
         bleary, vision|sight|view|<eye> .. unclear|bleary, letters|text|words|print|numbers|signs|screen ..
         unclear|soft|smear|smears|smeary|swim|swims|wobbly|fuzzy, signs .. go|went|goes soft, text .. smears,
         goes|go|went soft on|till|until, unblur, slightly? unfocussed|unfocused|unsharp, vision|view|edges|text|letters|words not sharp, not sharp till|until, film till|until,
@@ -356,6 +418,9 @@ SIGNS = {
         102
     """,
     "hot_lid": """
+        lid|lids|eyelid|eyelids is|are|feels|feel|has|got|gone
+        also|too|really|dead|well|proper|gone|pure|all|both? hot|warm|boiling|roasting|baking|radiating, <eye>
+        .. hot|warm like|as a|an|the? radiator|oven|stove|iron|kettle|toast|furnace|heater|coal,
         fry an egg, boiling .. lid|eyelid|eye, lid|eyelid .. boiling|roasting|burning up|like a radiator|like an
         oven|radiating|baking, lid|eyelid .. hot to touch|the,
         <eye> is|are|feels|feel? boiling|roasting|scorching|baking,

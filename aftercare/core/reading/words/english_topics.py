@@ -152,6 +152,16 @@ TOPICS = {
         past|to|four|five|six|three|two|one|ten|eleven ok|okay|alright|instead|please, next week|month
         ok|okay|alright|good|instead|please, ready to book|come, gonna be about|around|like|half|quarter, all of us
         come|in, she wants in, another slot|go|time,
+        see|c|cya u|you|ya in 2|3|4|two|three|four|a|few couple? wks|weeks|week|wk, knock <day> on the head, do
+        the week after|before, next free fill|infill|gap|one|hour|time|refill, moved to the|next <day>?,
+        cant|cannot do 1|2|3|4|5|6|7|8|9|10|11|noon|mornings|afternoons|evenings|nights,
+        put|slot|pop|stick|squeeze|pencil|fit|book me down|in? for|with|on|at the|a|after|mon|tue, slot me|us
+        in, is|are .. still mine|ours, <day> <day>? noon|morning|afternoon|midday? is|works
+        good|grand|fine|perfect|great, okay|ok|good|grand|yes|happy|fine for|to|with the?
+        1.15|1.30|2.15|2.30|2.45|3.15|3.30|3.45|4.15|4.30|4.45|9.15|9.30|9.45|10.15|10.30|10.45|11.15|11.30|11.45|12.15|12.30|5.15|5.30|5.45,
+        drop|lose|release|free up? my|the <day> slot|appointment|spot|place, last|first slot on|of, rebook
+        me|us|mine for|after|before, shift|move my <day> fill|slot|appointment|one, move me up|forward|back|to,
+        like|prefer|want <day> instead,
         whenever you have|get|got a gap|space|minute|slot|mo, wrong entrance|door|floor|building|buzzer, which|what
         door|floor|entrance|buzzer|building, bring my .. along, gap|space before|on|this|next
         friday|monday|tuesday|wednesday|thursday|saturday|sunday|week,
@@ -306,6 +316,19 @@ TOPICS = {
         located, hold up in, would it be, might i, could i ask,
         how much is|for|are|does|do|would|will|to|it, wetin|wey be .. price|cost, how much una|you|u dey? charge
     """,
+    "smalltalk": """
+        hows your|the|yer|ur little|wee|new|poor|big?
+        baby|babies|mum|mom|mam|dad|nan|gran|kitten|puppy|dog|cat|pup|exam|exams|holiday|holidays|trip|wedding|move|leg|knee|kids|boys|girls|son|daughter|sister|brother|husband|fella|hubby|house|garden,
+        how is|was|are|were|did|has|hows|s your|the|yer|ur little|wee|new|poor|big?
+        baby|babies|mum|mom|mam|dad|nan|gran|kitten|puppy|dog|cat|pup|exam|exams|test|holiday|holidays|holliers|trip|wedding|move|gig|party|leg|knee|back|foot|hand|weekend|christmas|birthday|honeymoon|kids|boys|girls|son|daughter|sister|brother|husband|fella|hubby|interview|marathon|race|course|driving|house|garden|show|concert|match|date|surgery|op,
+        did|has|have|is your|the|yer|ur little|wee|new|poor?
+        baby|babies|mum|mom|mam|dad|nan|gran|kitten|puppy|dog|cat|pup|kids|boys|girls|son|daughter|sister|brother|husband|fella|hubby|man|partner|boyfriend
+        get|got|have|has|had|pass|passed|settle|start|started|find|found|like|enjoy|arrive|come|born|sleeping|walking|better|still|ok|okay|doing|keeping|going,
+        did you|ye|u ever? finish|watch|see|catch|survive|enjoy|win|pass|get
+        the|that|your|to|away|through|any? box|match|game|film|show|series|race|exam|test|holiday|sun|episode|final|concert,
+        got a name yet, had a name yet, how are you keeping|doing|getting, hows|how life|tricks|things|business
+        treating|with|your?, how was vegas|spain|paris|ibiza|tenerife|greece|crete|dubai|mexico|your|bali|portugal
+    """,
     "complaint": """
 
         felt|feel small|stupid|silly|ignored|judged|rushed|dismissed|awkward|unwelcome|uncomfortable after|about|when|in|while|tbh,
@@ -442,6 +465,7 @@ TOPICS = {
         way|time|place|choice|length|curl|amount|thing|number|size|look|shape|style|person|set|answer|direction|day|one
         for me|to, left me, left the|my
         salon|house|place|work|studio|bag|jacket|purse|phone|scarf|keys|charger|glasses|umbrella|coat|card, i left,
+        both my|her|his? thighs|arms|legs|hands|knees|wrists|ankles|shoulders|feet,
         left a review|tip|message|voicemail, left you, left u, left over, left off, whats left, none left, any left,
         few left, have left, got left, trace .. left, lashes left, days left, spots left, bit left, little left,
         redness left, swelling left, just left, left on, left after, left on both, left in, left them, left it, left

@@ -82,6 +82,9 @@ SCOPE = {
         ahi nada, de ahi nada mas, esa noche nomas, ya no mas, hoy ya no, ya ni, ya cerro, ya sano, ya estan
         perfectos|perfectas, ya lo pude abrir, ya los pude abrir, ya abrio, ya abre, se abre bien, con agua .. se me
         abre, se me abre, ya se abrio, ya se deshincho, deshinchado, ya desinflam{o/ado/ados}, desinflamado,
+        ya? salio|salieron|cayo|desprendio sola|solas|solo|solos, no he|hemos vuelto a
+        sentir|sentirla|sentirlo|sentirlas|sentirlos|tener|tenerlo|notar|notarlo|ver|picar|arder, desde
+        entonces|ahi|ese nada|bien|limpio|perfecto, nada de nada desde,
         se habia|habian quitado|ido|bajado|pasado|calmado|deshinchado, ya se habia|habian, ya nada, luego se
         fue|quito|paso, al rato se fue|quito|paso|me,
         deshincho, amaneci perfecta, ahora perfecto, ya me calmo, quedo atras, sumio, ya paso, ya se me paso, se me
@@ -170,6 +173,7 @@ SCOPE = {
         de, la|una chica|senora|muchacha de|del|que,
         gata, gatita, gatito, perra, paciente, pacientes, mi suegra, amiga mia, cuñado, cunado, mi ex, hermana,
         hermanas, mama, mami, madre, papa, padre, amiga, amigas, amigo, prima, primo, esposo, marido, novio, novia,
+        la|el que esta|anda|tiene|trae .. es mi|su|la|el|nuestra,
         hija, hijo, hermano, tia, tio, sobrina, companera, companeras, companero, vecina, jefa, abuela, abuelita,
         suegra, cunada, clienta, clientas, nina, nino, bebe, perro, perrita, perrito, gato, ella, el senor, una
         senora, una chica, una muchacha, alguien, ellas, ellos, comadre, nuera, ahijada, cuñada, hijita, hijito,

@@ -80,6 +80,7 @@ SIGNS = {
         los labios|la lengua|la boca|la cara, se me durmio|duerme .. cara
     """,
     "itching": """
+        picadera, rasquinita, comezoncita,
         picazon|comezon|picor|rasquina molesta|molesto|incomoda|horrible|terrible en .. <ojo>, me pica
         hasta|todo|toda,
         cosquillit{a/as/ita/itas} en|muy|leve|ahi|por|todavia|tantit{o}, una cosquillita, cosquillita,
@@ -92,6 +93,7 @@ SIGNS = {
         hormigueo en .. <ojo>, cosquilleo, cosquillas
     """,
     "burning": """
+        ardedera, quemadera,
         fueguit{o/os} en|dentro|por, me escose{n/},  <ojo> .. escose{n/}, candelita, candela en|por el|los,
         aji en|parpados, como si tuviera aji|chile|limon|jabon|arena caliente, me puse aji|chile|limon|picante,
         pica|arde como chile, aji en los parpados|ojos, picante en los ojos,
@@ -113,6 +115,8 @@ SIGNS = {
         molesta .. <ojo>, hincon{es/}, adolorido, dolida
     """,
     "pain!": """
+        llorando|lloro|llore|gritando|chillando a gritos|mares|moco|grito, <ojo> .. insoportable, ni con
+        dos|tres|una pastillas|pastilla .. afloja|baja|quita|cede|calma,
         mirar|girar|mover .. suplicio|tortura|martirio|infierno|tormento|agonia, suplicio|tortura|martirio
         mirar|mover|girar, cada que|vez giro|muevo|volteo|miro .. duele{n/}|punzada|dolor,
         cuchill{o/os/ada}|punal|puñal|daga|taladro|clavo .. dentro|adentro|clavad{o/a} .. <ojo>, duele|dolor .. del uno|1 al diez|10, del uno|1 al diez|10 .. duele|dolor, un dolor de parto, peor que parir,
@@ -134,6 +138,7 @@ SIGNS = {
         punzada|dolor|duele|tiron|calambre|clava
     """,
     "watering": """
+        lagrimeadera, lagrimadera, lloradera, chorreadera, moqueadera de? ojos,
         no para{n/} de chorrear|gotear|escurrir|lagrimear, lloraban, lloraba,
         mejilla{s/}|almohada|cachete{s/}|cuello|blusa|manga empapada{s/}|mojada{s/}, <ojo> .. chorrea|gotea|escurre
         agua|solo|todo, chorrea agua,
@@ -150,6 +155,9 @@ SIGNS = {
         lloron{/a/es/as}, lloroncit{o/os}
     """,
     "discharge": """
+        pasta|costra|crema|baba|moco|gelatina|goma|pus|cosa|agua
+        amarilla|amarillenta|amarillo|verde|verdosa|blanca|blancuzca|pegajosa|espesa, pasta ..
+        pestanas|ojos|ojo|lagrimal, me? limpio y vuelve|sale|aparece,
         lagana{s/}, legana{s/}, lagañas, laganos{o/a/os/as}, leganos{o/a/os/as}, chinguina{s/}, pitana{s/},
         secrecion, secresion, secreciones, pus, costra{s/}, costrita{s/}, moco{s/} .. <ojo>, moco en, mocos,
         supura{n/}, supurando, pegajos{o/a/os/as}, liquido amarill{o/ento}, amarillento{s/}, materia, cosa amarilla,
@@ -168,6 +176,10 @@ SIGNS = {
         caspita, resequedad
     """,
     "light": """
+        pantalla|luz|luces|sol|foco|focos|lampara|celular|tele|telefono|claridad|ventana ..
+        tapar|taparme|tapo|taparlos|cubrir|cubrirme|cubro|esconder|esconderme|meterme ..
+        cobija|manta|sabana|almohada|mano|manos|toalla|ojos|cara, me? tengo que tapar|cubrir|esconder con|bajo
+        la|el|las|una cobija|manta|almohada|manos|sabana|toalla,
         me molesto .. .. luz, molesto .. luz, molestaba .. luz, prendo la luz, enciendo .. luz, luz me muero, luz ..
         .. molesta{n/}, luz .. .. duele{n/}, no puedo ni mirar .. ventana, mirar la ventana, luz de la .. molesta,
         claridad .. molesta|mata|duele, molesta .. claridad, me pega la luz, me da la luz .. arde|duele|molesta, sol
@@ -187,6 +199,8 @@ SIGNS = {
         rasposit{o/os}, aspero{s/}, como lija, carraspera en
     """,
     "poking": """
+        cosita|cosa|pelito|basurita|puntita|algo que me
+        raspaba|picaba|pinchaba|punzaba|molestaba|raspa|pincha|punza|clavaba,
         puntit{a}|punta clavada|enterrada|encajada, siento una? puntit{a},
         espinita, me estuviera picando por dentro, picando por dentro, pica por dentro, piedrita, pelito me pica, un
         pelo me pica, pincha{n/}, pinchan, pinchazo{s/}, pinchando, pinchaba, se me clava{n/}, clavad{o/a/os/as},
@@ -287,6 +301,9 @@ SIGNS = {
         el cuerpo, me pica todo el cuerpo, enroncha{da/do/}, habones .. todo|cuerpo
     """,
     "faint!": """
+        desplomar{me/se/nos}, me desplome, desmayar{me/se}, sigo|estoy|sigue|seguia
+        viendo todo? negro, me ha? encontrado|encontro|hallaron|encontraron .. en el suelo|piso, redonda al
+        suelo|piso,
         me dio la palida|un yeyo|yeyo|el yeyo|sirimba|una sirimba|chungo|jamacuco|telele|bajon, me tuvieron
         que|q levantar|recoger|sostener|agarrar|cargar, levantar|levantaron|recogieron del|de suelo|piso, me
         voy|fui|iba al|pal|para piso|suelo, se me fue|va|iba el? mundo, casi me voy al|pal|de piso|suelo|boca,

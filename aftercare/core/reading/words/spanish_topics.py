@@ -57,6 +57,8 @@ TOPICS = {
         hinchado|rojo|inflamado|irritado|adolorido .. ego|orgullo|cartera|bolsillo|corazon|cabeza, unico que|q me?
         arde|duele|pica|lloro|llora .. ego|orgullo|cartera|bolsillo|corazon|envidia, un|el|mi|una? ojo|lado mas
         cargado|tupido|lleno|poblado|largo|denso que el|la? otro|otra, semaforo|semaforos en rojo, en rojo,
+        cepillito|cepillo|labial|color|estuche|cepillitos|bolsito|tono|frasquito|parche|parches
+        rosado|rosa|rojo|roja|rosados|rosas|rojos|coloradito,
         arden|arde|pican|pica|comen|come las|la|los ganas|ansias|manos|curiosidad|lengua por|de, me
         arden|arde|pican|pica|comen|come las|la|los ganas|ansias|manos|curiosidad|lengua, cara|caras
         roja|rojas|colorada|coloradas de la? verguenza|pena|risa|vergüenza, roja|rojo|colorada|colorado de
@@ -131,6 +133,9 @@ TOPICS = {
         spectacular, increible{s/}, perfect{o/a/as/os/amente}, perfectisim{as/o}, excelente{s/}, genial{es/},
         maravill{osa/osas/oso/a/as/ada}, maravilloso, chevere{s/}, chid{o/as/a/os}, padre, padrisim{o/as/a},
         chul{as/a/o/os}, chulisim{as/o/a}, chulad{a/as}, bacan{o/as/es/a}, brutal{es/}, mortales, de lujo, lujo,
+        quede hecha una reina|diosa|muneca|princesa, son una
+        cucada|pasada|monada|preciosidad|hermosura|maravilla, amaneci como nueva|nuevo, quede como reina|nueva,
+        todo divino, que monada, estan de diez, de diez,
         mil amores, pestanones, pestanazas, pestanotas, mirandome, mirarme en el espejo, no paro|dejo de
         mirarme|verme|admirarme, me paso el dia, quede guapisima|hermosa|divina|preciosa, guapisima, son una
         nube|pluma, una nube, ni una se ha|me, ni una se ha soltado|caido|movido, no puedo decir que no,
@@ -241,6 +246,12 @@ TOPICS = {
         se puede adelantar|mover|cambiar|atrasar|pasar|correr|recorrer la|el|mi, adelantar|atrasar|recorrer la|mi
         mia|cita|hora, me sacas una hora|cita|turno, atascada|atorada|atascado en, no llego me, que
         puerta|piso|timbre|entrada,
+        puedes|puede|podrias|podes|pueden mover|cambiar|pasar|correr|recorrer pal|pa|para|al|a|la|el, me|nos
+        las|la|los rellenas|quitas|retocas|haces antes|manana|hoy|el|este, me|nos las|la|los? puedes|podrias
+        quitar|retirar|rellenar|retocar manana|hoy|antes|el|este|a,
+        confirmo|confirmado el|para|lo para|la lunes|martes|miercoles|jueves|viernes|sabado|domingo,
+        reservame|resérvame|apartame|guardame|anotame|apuntame|agendame el|un|una|para|la|lo,
+        pasar|mover|cambiar mi retoque|cita|relleno,
         lo|la|las pasamos|movemos|cambiamos|dejamos|corremos al|para|a|pal, llego tantito|tarde|despues|luego|mas,
         tantito despues|tarde, un poco|poquito tarde|despues|mas, el uber|taxi|camion|metro se, ese dia porfa|por|no,
         disponibles, disponibilidad, lugar, espacio para, espacio el, tienes espacio, tiene espacio, hay
