@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
-from aftercare.core.reading.tokens import ASK, listed
+from aftercare.core.reading.tokens import ASK, WORD, listed
 
 _FEARED = listed("""
     thought expected expecting expectin figured reckoned convinced sure certain swore sworn dreaded dreading bracing
@@ -27,6 +27,35 @@ def did_not_come(page: Page, sign: Mark) -> bool:
         return False
     later = ((page.sentence[mark.start], mark) for mark in page.named("scope:unmet") if mark.start >= sign.end)
     return any(sentence - where <= _NEXT and not _asks(page, sentence) for sentence, _ in later)
+
+
+_SAYING = listed("told said say says saying warned swore swears reckoned reckons dijo dijeron dicen dice")
+_DID_NOT = listed("didnt doesnt dont hasnt havent isnt arent wasnt werent")
+_AFTER_IT = listed("though tho at one either yet")
+
+
+def was_only_said(page: Page, sign: Mark) -> bool:
+    """People told me it burns, it didn't; it burns, they said. It hasn't."""
+    where = page.sentence[sign.start]
+    if _asks(page, where):
+        return False
+    said = any(
+        page.sentence[mark.start] == where and _SAYING & _words(page, mark) for mark in page.named("scope:report")
+    )
+    later = [mark for mark in page.named("scope:unmet") if mark.start >= sign.end and _DID_NOT & _words(page, mark)]
+    return said and any(
+        page.sentence[mark.start] - where <= 1
+        and (
+            mark.end == len(page.tokens)
+            or page.tokens[mark.end].kind != WORD
+            or page.tokens[mark.end].word in _AFTER_IT
+        )
+        for mark in later
+    )
+
+
+def _words(page: Page, mark: Mark) -> set[str]:
+    return {token.word for token in page.tokens[mark.start : mark.end]}
 
 
 def _asks(page: Page, sentence: int) -> bool:

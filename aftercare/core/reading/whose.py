@@ -17,7 +17,7 @@ _UP_TO_NOW = listed("has have ive since desde")  # "my eye has felt dusty since 
 _PRONOUNS = listed("he she her his him hers el ella ellas ellos")
 
 
-def _persons(page: Page) -> list[Mark]:
+def persons(page: Page) -> list[Mark]:
     """Return the words for others; "she" without anybody named before is the artist, who has no signs."""
     named: list[Mark] = []
     for mark in page.named("scope:other"):
@@ -83,9 +83,11 @@ _DONE = listed("""
 _OPENING = 9  # tokens within which somebody who writes for a client says who she is
 
 
-def _writes_for_her(page: Page) -> bool:
-    """Tamsin's mum here; mother of Hannah; my daughter had her lashes done with you."""
+def is_written_for_her(page: Page) -> bool:
+    """Say whether somebody writes for the client: Tamsin's mum here; my daughter had her lashes done with you."""
     tokens = page.tokens
+    if page.marks.get("scope:proxy"):
+        return True
     if len(tokens) > 2 and tokens[0].word in _RELATIVES and tokens[1].word == "of":
         return True
     for place, token in enumerate(tokens[:_OPENING]):
@@ -125,12 +127,24 @@ def _is_compared(page: Page, place: int) -> bool:
     return 0 <= place < len(page.tokens) and page.tokens[place].word == "ever"
 
 
+_DOES = listed("""
+    poked jabbed scratched hit kicked elbowed headbutted smacked licked rubbed threw stuck
+""")
+
+
+def _does_to_another(page: Page, own: Mark) -> bool:
+    """My toddler poked dad in the eye: not her."""
+    return page.tokens[own.end - 1].word in _DOES and any(0 <= one.start - own.end <= 1 for one in persons(page))
+
+
 def is_another_persons(page: Page, sign: Mark) -> bool:
     sentence = page.sentence[sign.start]
-    if page.marks.get("scope:proxy") or _writes_for_her(page):
+    if is_written_for_her(page):
         return False
+    if any(mark.start <= sign.start < mark.end and _does_to_another(page, mark) for mark in page.named("scope:self")):
+        return True
     nearest: Mark | None = None
-    others = _persons(page)
+    others = persons(page)
     own = [
         mark
         for mark in page.named("scope:self")
@@ -166,6 +180,8 @@ def is_long_ago(page: Page, sign: Mark) -> bool:
         if page.sentence[mark.start] == sentence:
             low, high = sorted((mark.end, sign.start)) if mark.start < sign.start else (sign.end, mark.start)
             between = {token.word for token in page.tokens[low:high]}
+            if _had_hers_done(page, low, high):
+                between.discard("mine")
             if mark.start < sign.start:
                 if not between & _NOW and "but" not in between and "pero" not in between:
                     return True
@@ -176,6 +192,15 @@ def is_long_ago(page: Page, sign: Mark) -> bool:
             if words & PAST_WORDS and not words & (PRESENT_WORDS | _UP_TO_NOW):
                 return True
     return False
+
+
+_HAD_DONE = listed("did had do got gave glued put")
+
+
+def _had_hers_done(page: Page, low: int, high: int) -> bool:
+    """In 2019 a girl did mine with some cheap glue: her lashes of then, and not her eyes of now."""
+    words = [token.word for token in page.tokens[low:high]]
+    return any(one in _HAD_DONE and then == "mine" for one, then in itertools.pairwise(words))
 
 
 def _turns(page: Page, low: int, high: int) -> bool:

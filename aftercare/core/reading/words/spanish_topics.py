@@ -7,6 +7,10 @@ from __future__ import annotations
 
 TOPICS = {
     "figure": """
+        arden|arde|ardiendo|ardo|muero|mueren de celos|envidia|rabia|curiosidad|ganas,
+        pique|picar|picando|picaba|pico medio|un|una|dos|tres|la|el|las|unas? kilo|kilos|de? cebolla|cebollas|ajo|verdura|carne|tomate|de? ..
+        cebolla|cebollas|ajo|verdura|carne|tomate, picar|pique|picando|pico cebolla|cebollas|ajo|verdura|carne|tomate, tiemblan las piernas .. spinning|gym|sentadillas|clase,
+        alergica a los|las? lunes|madrugar|mananas|hombres|cocinar|trabajo|trabajar|cuentas,
         veo dos|tres|2|3 de menos|mas, llevo .. sin abrir el|la|los|mi|tu
         insta|instagram|mensaje|correo|whatsapp|cel|app|link, cayo el pegamento al|en
         piso|suelo|pelo|mesa|ropa|blusa|camisa, a oscuras con|por|en el|la|mi apagon|casa|cuarto|sala, apago la
