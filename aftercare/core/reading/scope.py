@@ -20,7 +20,7 @@ def standing_of(page: Page, sign: Mark, signs: list[Mark]) -> Standing:
         return Standing.NOT_HERS
     if whose.is_long_ago(page, sign):
         return Standing.LONG_AGO
-    if imagined.is_imagined(page, sign):
+    if imagined.is_imagined(page, sign) and not unmet.goes_on(page, sign):
         return Standing.DENIED if unmet.did_not_come(page, sign) else Standing.IMAGINED
     if unmet.was_only_said(page, sign):
         return Standing.DENIED

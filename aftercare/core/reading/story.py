@@ -18,8 +18,10 @@ _HER_OWN = listed("my me mi mis both own")
 _OF_HERS = EYES | listed("left right own upper lower one izquierdo derecho lashline waterline")
 _TURNS = listed("""
     mine anyway anyways today now but however though still since currently tonight mio mios ahora hoy pero sigo siguen
-    aunque lately
+    aunque lately tengo traigo amaneci siento desperte
 """)
+_AND, _I = listed("and n y so"), listed("i im ive my mine")
+_I_HAVE = {("i", "have"), ("ive", "got"), ("i", "got"), ("i", "woke"), ("thats", "me")}
 _WAKES = listed("woke wake awake desperte amaneci")
 _IS = listed("is are am its theyre hurts burns itches stings esta estan")
 
@@ -30,8 +32,8 @@ def in_story(page: Page, sign: Mark) -> bool:
         if mark.start > sign.start:
             continue
         first, last = page.sentence[mark.start], page.sentence[sign.start]
-        if last - first > _GOES_ON:
-            continue
+        if last - first > (0 if sign.name.endswith("!") else _GOES_ON):
+            continue  # an alarm further on is hers unless it is said not to be
         if mark.name == "scope:dream":
             if first == last and not _turns(page, mark.end, sign.end, _TURNS | _WAKES | _IS):
                 return True
@@ -57,7 +59,10 @@ def _turns(page: Page, first: int, end: int, words: frozenset[str]) -> bool:
 def _is_of_herself(page: Page, first: int, end: int) -> bool:
     """Say whether she turns to now, or to her own eyes, anywhere between."""
     said = [token.word for token in page.tokens[first:end]]
-    own = any(one in _HER_OWN and then in _OF_HERS for one, then in itertools.pairwise(said))
+    own = any(
+        one in _HER_OWN and then in _OF_HERS or one in _AND and then in _I or (one, then) in _I_HAVE
+        for one, then in itertools.pairwise(said)
+    )
     return own or _turns(page, first, end, _TURNS)
 
 

@@ -18,7 +18,7 @@ _TROUBLE = listed("glue adhesive wasp bee pegamento")
 def is_told_on(page: Page, sign: Mark) -> bool:
     """My mate got glue on her curtains. Acetone, scissors, tears: what is told of another goes on, nothing of her."""
     last = page.sentence[sign.start]
-    if is_written_for_her(page) or _said(page, last) & (_HERE | EYES):
+    if sign.name.endswith("!") or is_written_for_her(page) or _said(page, last) & (_HERE | EYES):
         return False
     for where in range(last - 1, max(-1, last - 1 - _STORY), -1):
         said = _said(page, where)

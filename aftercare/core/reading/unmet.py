@@ -29,8 +29,24 @@ def did_not_come(page: Page, sign: Mark) -> bool:
     return any(sentence - where <= _NEXT and not _asks(page, sentence) for sentence, _ in later)
 
 
+_PERSISTS = listed("stopped stop gone eased settled calmed quit let cleared faded shifted")
+
+
+def goes_on(page: Page, sign: Mark) -> bool:
+    """They told me it would sting. It hasn't stopped: what was foretold came."""
+    where = page.sentence[sign.start]
+    return any(
+        mark.start >= sign.end
+        and page.sentence[mark.start] - where <= 1
+        and _PERSISTS & _words(page, mark)
+        and _DID_NOT & _words(page, mark)
+        for mark in page.named("scope:nonneg")
+    )
+
+
 _SAYING = listed("told said say says saying warned swore swears reckoned reckons dijo dijeron dicen dice")
 _DID_NOT = listed("didnt doesnt dont hasnt havent isnt arent wasnt werent")
+_AND_NO = listed("y pero no nada")
 _AFTER_IT = listed("though tho at one either yet")
 
 
@@ -42,7 +58,11 @@ def was_only_said(page: Page, sign: Mark) -> bool:
     said = any(
         page.sentence[mark.start] == where and _SAYING & _words(page, mark) for mark in page.named("scope:report")
     )
-    later = [mark for mark in page.named("scope:unmet") if mark.start >= sign.end and _DID_NOT & _words(page, mark)]
+    later = [
+        mark
+        for mark in page.named("scope:unmet")
+        if mark.start >= sign.end and (_DID_NOT & _words(page, mark) or _words(page, mark) <= _AND_NO)
+    ]
     return said and any(
         page.sentence[mark.start] - where <= 1
         and (

@@ -124,6 +124,7 @@ SCOPE = {
         empezaron
     """,
     "past": """
+        en 2009|2010|2011|2012|2013|2014|2015|2016|2017|2018, alla por el|2015|2016|2017|2018|2019,
         de chavala|chavalilla|cria|adolescente|jovencita|estudiante|joven, cuando tenia
         seis|siete|ocho|nueve|diez|once|doce|trece|catorce|quince|6|7|8|9|10|11|12|13|14|15|16|17|18|20, en el
         colegio|cole|instituto|secundaria|prepa|liceo, a los 6|7|8|9|10|11|12|13|14|15|16|17|18|seis|siete|ocho|nueve|diez|once|doce|quince anos,
@@ -227,6 +228,7 @@ SCOPE = {
         carcajadas, risa, bautizo, concierto, serie
     """,
     "work": """
+        trabajo con gatos|perros|animales|ninos|bebes|caballos|mascotas,
         trabajo en .. oftalmologia|oculista|veterinaria|veterinario|clinica|hospital|urgencias|optica|quemados, soy
         oftalmologa|oculista|veterinaria|enfermera|optometrista|maquilladora|soldadora|cocinera, hago|haciendo maquillaje de|para
         cine|teatro|terror|zombis|zombies|efectos, maquillaje de
