@@ -6,7 +6,7 @@ reaches forward until a word that ends it; phrases that only look like triggers 
 
 from __future__ import annotations
 
-from aftercare.core.reading import denial, imagined, story, times, told_on, unmet, whose
+from aftercare.core.reading import denial, denied_after, imagined, story, times, told_on, unmet, whose
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
 from aftercare.core.reading.standing import Standing
@@ -21,7 +21,8 @@ def standing_of(page: Page, sign: Mark, signs: list[Mark]) -> Standing:
     if whose.is_long_ago(page, sign):
         return Standing.LONG_AGO
     if imagined.is_imagined(page, sign) and not unmet.goes_on(page, sign):
-        return Standing.DENIED if unmet.did_not_come(page, sign) else Standing.IMAGINED
+        denied = unmet.did_not_come(page, sign) or denied_after.is_denied_after(page, sign)
+        return Standing.DENIED if denied else Standing.IMAGINED
     if unmet.was_only_said(page, sign):
         return Standing.DENIED
     if denial.is_denied(page, sign):

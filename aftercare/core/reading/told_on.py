@@ -5,7 +5,7 @@ from __future__ import annotations
 from aftercare.core.reading.page import EYES, Page
 from aftercare.core.reading.phrases import Mark
 from aftercare.core.reading.tokens import ASK, listed
-from aftercare.core.reading.whose import is_written_for_her, persons
+from aftercare.core.reading.whose import is_written_for_her, persons, tells_a_sign
 
 _HERE = listed("""
     i im ive my me mine myself now today tonight both left right but anyway still though we our too also same this me mi
@@ -24,27 +24,22 @@ def is_told_on(page: Page, sign: Mark) -> bool:
         said = _said(page, where)
         named = [mark for mark in persons(page) if page.sentence[mark.start] == where and not _is_a_look(page, mark)]
         if named:
-            owned = said & (_HERE - {"my", "mi", "mis", "our"})
+            owned = said & (_HERE - _RELATED)
             told = any(page.sentence[mark.start] == where for mark in page.named("scope:report"))
             asked = any(
                 token.kind == ASK and place == where for token, place in zip(page.tokens, page.sentence, strict=True)
             )
-            return not (owned or told or asked) and (bool(said & _TROUBLE) or _tells_a_sign(page, where))
+            return not (owned or told or asked) and (bool(said & _TROUBLE) or tells_a_sign(page, where))
         if said & (_HERE - {"you", "your"}):
             return False
     return False
 
 
+_RELATED = listed("my mi mis our")
+
+
 def _said(page: Page, sentence: int) -> set[str]:
     return {token.word for token, where in zip(page.tokens, page.sentence, strict=True) if where == sentence}
-
-
-def _tells_a_sign(page: Page, sentence: int) -> bool:
-    return any(
-        name.startswith("sign:") and page.sentence[mark.start] == sentence
-        for name, marks in page.marks.items()
-        for mark in marks
-    )
 
 
 def _is_a_look(page: Page, mark: Mark) -> bool:

@@ -49,7 +49,11 @@ def topics_of(page: Page, opinion: Opinion, *, irritation: bool, denied: bool) -
     start = [mark for mark in page.named("topic:start") if not _is_denied(page, mark)]
     if start and not stop:  # "do not text me again" holds both
         found[Topic.START] = start[0]
-    wrong = [mark for mark in page.named("topic:wrong_person") if not _holds_a_sign(page, mark)]
+    wrong = [
+        mark
+        for mark in page.named("topic:wrong_person")
+        if not _holds_a_sign(page, mark) and not _is_a_manner(page, mark)
+    ]
     if wrong and not irritation:  # "and no, that's not me being funny"
         found[Topic.WRONG_PERSON] = wrong[0]
     if irritation:
@@ -74,13 +78,18 @@ def topics_of(page: Page, opinion: Opinion, *, irritation: bool, denied: bool) -
     question = None if Topic.STOP in found else _question(page)
     if question is not None and not (is_long and opinion.doubts(Topic.QUESTION)):
         found[Topic.QUESTION] = question
-    no_praise = (
+    only_told = bool(page.named("scope:history")) and not (denied or irritation or page.named("topic:plain"))
+    no_praise = only_told or (
         opinion.doubts_fine_beside_sign() if irritation else is_long and not denied and opinion.doubts(Topic.FINE)
     )
     if not no_praise and (fine := _fine(page, found, irritation=irritation, denied=denied)) is not None:
         found[Topic.FINE] = fine if fine.start >= 0 else None
+    if Topic.QUESTION in found and (visit := found.get(Topic.BOOKING)) is not None and _is_mentioned(page, visit):
+        del found[Topic.BOOKING]
     if Topic.STOP not in found:
         for topic in opinion.believed(beside_sign=irritation):
+            if only_told and topic is Topic.FINE:
+                continue
             if topic is not Topic.QUESTION or Topic.BOOKING not in found:  # a wish to book is none, even put as one
                 found.setdefault(topic, None)
     if found:
@@ -95,6 +104,17 @@ def _is_said_twice(page: Page, mark: Mark) -> bool:
     return any(other.start >= mark.end for other in page.named(mark.name))
 
 
+_VISIT = listed("appt appts appointment appointments appointment's appt's booked cita")
+
+
+def _is_mentioned(page: Page, visit: Mark) -> bool:
+    """Say whether she only mentions a visit beside her question: "first appt is the 3rd, are goggles ok?"."""
+    asked = {where for token, where in zip(page.tokens, page.sentence, strict=True) if token.kind == ASK}
+    return page.sentence[visit.start] not in asked and all(
+        page.tokens[mark.start].word in _VISIT and mark.end == mark.start + 1 for mark in page.named("topic:booking")
+    )
+
+
 def _first(page: Page, name: str, *, may_be_weak: bool) -> Mark | None:
     weak = {(mark.start, mark.end) for mark in page.named(f"topic:{name}_weak")}
     for mark in page.named(f"topic:{name}"):
@@ -107,6 +127,12 @@ def _holds_a_sign(page: Page, mark: Mark) -> bool:
     """Say whether nobody of that name is meant, or nothing of that kind: "no swelling round here"."""
     signs = (one for name, marks in page.marks.items() if name.startswith("sign:") for one in marks)
     return any(mark.start < sign.start and sign.end < mark.end for sign in signs)
+
+
+def _is_a_manner(page: Page, mark: Mark) -> bool:
+    """Not me fluttering at the pharmacist: it is her."""
+    words = [token.word for token in page.tokens[mark.start : mark.end + 1]]
+    return words[:-1] == ["not", "me"] and words[-1].endswith("ing")
 
 
 def _is_denied(page: Page, mark: Mark) -> bool:
@@ -129,6 +155,7 @@ def _question(page: Page) -> Mark | None:
     tokens = page.tokens
     wishes = {page.sentence[mark.start] for mark in page.named("topic:booking", "topic:stop", "topic:start")}
     asked = {where for token, where in zip(tokens, page.sentence, strict=True) if token.kind == ASK}
+    asked -= {where for where in asked if _answers_herself(page, where)}
     for mark in page.named("topic:question"):
         sentence = page.sentence[mark.start]
         if sentence not in wishes and (sentence in asked or _begins(page, mark)) and not _is_aside(page, mark, asked):
@@ -140,6 +167,18 @@ def _question(page: Page) -> Mark | None:
         if (before is None or before.kind != WORD or before.word in _OPENERS) and _more_words(page, place) >= 1:
             return Mark("topic:question", place, place + 1)
     return None
+
+
+_ANSWERS = listed("no nope nah yes yep yup also never si sip tampoco")
+_ANSWER = 3  # words
+
+
+def _answers_herself(page: Page, sentence: int) -> bool:
+    """Does it burn? No. Are they red? Also no."""
+    said = [
+        t.word for t, where in zip(page.tokens, page.sentence, strict=True) if where == sentence + 1 and t.kind == WORD
+    ]
+    return 0 < len(said) <= _ANSWER and said[0] in _ANSWERS
 
 
 _OPENERS = listed("""

@@ -189,9 +189,21 @@ def is_long_ago(page: Page, sign: Mark) -> bool:
                 return True
         elif page.sentence[mark.start] == sentence - 1 and mark.start < sign.start:
             words = {token.word for token, place in zip(page.tokens, page.sentence, strict=True) if place == sentence}
-            if words & PAST_WORDS and not words & (PRESENT_WORDS | _UP_TO_NOW):
+            past = words & PAST_WORDS or words & _LASTED and tells_a_sign(page, sentence - 1)
+            if past and not words & (PRESENT_WORDS | _UP_TO_NOW | _NOW):
                 return True
     return False
+
+
+_LASTED = listed("days weeks week fortnight months month dias semana semanas mes meses nights")
+
+
+def tells_a_sign(page: Page, sentence: int) -> bool:
+    return any(
+        name.startswith("sign:") and page.sentence[mark.start] == sentence
+        for name, marks in page.marks.items()
+        for mark in marks
+    )
 
 
 _HAD_DONE = listed("did had do got gave glued put")

@@ -164,6 +164,7 @@ COMMANDS = {
         i want out, i wanna out, let me out of this|these|the
     """,
     "notstop": """
+        tick|check|cross me off, so? no need to ring|call|phone me? now|then|back|today|tonight|tomorrow?,
         no more .. hurting|pain|itch{ing}|burn{ing}|swelling|crying|stinging|agony|watering, take .. no more ..
         this|it, unsubscribed from mascara|makeup|men|dating,
         text|message|ring|call|email|txt me when|if|once|before|as|back, reminder|reminders|text a|an|one|two|2

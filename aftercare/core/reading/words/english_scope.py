@@ -648,6 +648,11 @@ SCOPE = {
         airport, graduation, finale, last episode, christening, baptism, ballad, musical, concert,
         soppy, popcorn, reunion, proposal, proposed, scan photo|picture, sonogram, lion king, up the movie, titanic, the notebook
     """,
+    "history": """
+        asked about|for my? history|allergies|conditions, so you|u|ya know my history, form|card|sheet|questionnaire
+        wanted|asked|asks|needs, for my|the|your file|records|history|notes, only|just mentioning|mention|telling
+        you|u|it? because|as|since|cos|cuz, i mention it as|because|since, thats my history, wanted to know everything
+    """,
     "good_kind": "good kind|way|sense|type, cute kind|way, best way|kind, in a good way",
     "before": """
         havent|hasnt|not had mine|them|it|any done yet, havent|hasnt had mine|them|my|any lash{es/}|set|eyelashes? done

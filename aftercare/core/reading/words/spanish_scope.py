@@ -242,6 +242,9 @@ SCOPE = {
     "dream": """
         sone, un sueno, una pesadilla, en el|mi sueno
     """,
+    "history": """
+        para|por la|mi|el|su|tu ficha|historial|expediente|formulario|registro, te lo cuento|aviso|digo por|para, se lo cuento|aviso|digo por|para
+    """,
     "thing": """
         precio, precios, cuenta, factura, costo, cartera, bolsillo, pagina, enlace, link, app, foto, fotos, video,
         puerta, carro, coche, musica, trafico, cama, silla, envidia, comentarios, liga, archivo, imagen
