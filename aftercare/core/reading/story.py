@@ -37,6 +37,8 @@ def in_story(page: Page, sign: Mark) -> bool:
         if mark.name == "scope:dream":
             if first == last and not _turns(page, mark.end, sign.end, _TURNS | _WAKES | _IS):
                 return True
+        elif mark.name == "scope:tale" and first < last and _speaks_of_eyes(page, last):
+            continue  # watched a film last night. Eyes so red
         elif not _is_of_herself(page, mark.end, _end(page, last)):
             return True
     return False
@@ -50,6 +52,10 @@ def sentences(page: Page) -> set[int]:
 
 def _end(page: Page, sentence: int) -> int:
     return max(place for place, where in enumerate(page.sentence) if where == sentence) + 1
+
+
+def _speaks_of_eyes(page: Page, sentence: int) -> bool:
+    return any(token.word in EYES for token, where in zip(page.tokens, page.sentence, strict=True) if where == sentence)
 
 
 def _turns(page: Page, first: int, end: int, words: frozenset[str]) -> bool:

@@ -5,7 +5,7 @@ from __future__ import annotations
 import itertools
 
 from aftercare.core.reading import lexicon
-from aftercare.core.reading.page import Page
+from aftercare.core.reading.page import EYES, Page
 from aftercare.core.reading.phrases import Mark
 from aftercare.core.reading.tokens import WORD, Token, listed
 from aftercare.core.reading.words.tenses import PAST_WORDS, PRESENT_WORDS
@@ -14,7 +14,7 @@ _NOW = listed("now today again these time since mine ahora hoy ahorita contigo s
 
 
 _UP_TO_NOW = listed("has have ive since desde")  # "my eye has felt dusty since Sunday"
-_PRONOUNS = listed("he she her his him hers el ella ellas ellos")
+_PRONOUNS = listed("he she her his him hers el ella ellas ellos se le les")
 
 
 def persons(page: Page) -> list[Mark]:
@@ -137,6 +137,16 @@ def _does_to_another(page: Page, own: Mark) -> bool:
     return page.tokens[own.end - 1].word in _DOES and any(0 <= one.start - own.end <= 1 for one in persons(page))
 
 
+_POSSESSIVE = listed("her his their")
+
+
+def _is_theirs_within(page: Page, mark: Mark, sign: Mark) -> bool:
+    """Couldn't open her eyes for a week; an alarm only where it is of the past, as the client may be meant."""
+    if sign.name.endswith("!") and not page.marks.get("scope:past"):
+        return False
+    return mark.end < sign.end and page.tokens[mark.start].word in _POSSESSIVE and mark.end == mark.start + 1
+
+
 def is_another_persons(page: Page, sign: Mark) -> bool:
     sentence = page.sentence[sign.start]
     if is_written_for_her(page):
@@ -153,6 +163,7 @@ def is_another_persons(page: Page, sign: Mark) -> bool:
     ]
     for mark in sorted((*others, *own), key=lambda one: one.start):
         in_sign = mark.name == "scope:self" and mark.start < sign.end and mark.end - mark.start > 1  # "in my eye"
+        in_sign = in_sign or mark.name == "scope:other" and _is_theirs_within(page, mark, sign)
         if page.sentence[mark.start] == sentence and (mark.start <= sign.start or in_sign):
             if mark.start == sign.start and mark.name == "scope:other":
                 continue
@@ -189,13 +200,22 @@ def is_long_ago(page: Page, sign: Mark) -> bool:
                 return True
         elif page.sentence[mark.start] == sentence - 1 and mark.start < sign.start:
             words = {token.word for token, place in zip(page.tokens, page.sentence, strict=True) if place == sentence}
-            past = words & PAST_WORDS or words & _LASTED and tells_a_sign(page, sentence - 1)
+            past = words & PAST_WORDS or tells_a_sign(page, sentence - 1) and _is_told_as_past(page, sentence, words)
             if past and not words & (PRESENT_WORDS | _UP_TO_NOW | _NOW):
                 return True
     return False
 
 
 _LASTED = listed("days weeks week fortnight months month dias semana semanas mes meses nights")
+
+
+_ENDED = listed("since grew outgrew years never desde anos entonces nunca")
+
+
+def _is_told_as_past(page: Page, sentence: int, words: set[str]) -> bool:
+    """Hinchada una semana. -- Red lumps, the works. Not had one in ten years."""
+    after = {token.word for token, where in zip(page.tokens, page.sentence, strict=True) if where == sentence + 1}
+    return bool(words & _LASTED) or bool(after & _ENDED) and not words & EYES
 
 
 def tells_a_sign(page: Page, sentence: int) -> bool:

@@ -397,7 +397,7 @@ FIGURES = {
         selfie|pic|photo|pics|selfies, <eye> .. popping out of|in .. selfie|pic|photo|pics|selfies, red|pink is
         my color|colour,
         burning hot take|tip|opinion|topic|question|gossip|tea, hot water bottle,
-        watch|watching|watched|waiting|looking|checking|checked|monitoring|braced|bracing .. for ..
+        watch|watching|watched|looking|checking|checked|monitoring|braced|bracing .. for ..
         reaction|reactions|redness|swelling, his|her|their|everyones|everybodys|mums|moms|peoples|best|priceless reaction, what a reaction, reaction from|of my|the|everyone|him|her|them|people,
         cross|crosses|crossing|crossed|crisscross|crisscrossing|tangled|twisting ..
         needles|swords|knitting|chopsticks, knitting needles, can still? see out of it|them|both

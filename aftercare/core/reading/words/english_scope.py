@@ -172,6 +172,7 @@ SCOPE = {
         both, bit, lots, tons
     """,
     "unmet": """
+        still nothing|none|waiting|nowt, do|did|does they|it|i heck|hell|eck|chuff|thump, got neither, had neither, neither happened|came, like heck|hell,
         turns|turned out nope|no|not|never|nothing|none|they|it|im|i ..
         didnt|dont|doesnt|havent|hasnt|isnt|arent|wasnt|not|fine, turns|turned out nope|no|not|never|nothing|none,
         but|and no|nope|nah|nothing|none|not|nowt|zilch|nada, they|it|mine|i|she
@@ -360,6 +361,7 @@ SCOPE = {
         time, spreading, getting worse, not gone, started, starting, came up, now, new, comes and goes
     """,
     "past": """
+        in the fifties|sixties|seventies,
         when i was about|around|maybe|like|only|roughly|bout|nearly? 2|3|4|5|6|7|8|9|10|11|12|13|14|15|16|17|18|19|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen, at the age of, old story|stories, ancient
         history, years back, back in '?, in my teens|twenties|childhood|youth|teenage|uni, at|in
         school|uni|college|primary|secondary once, childhood, as an|a
@@ -438,6 +440,8 @@ SCOPE = {
         should my throat|tongue|chest|lips|face|eye|eyes|lid|lids|vision .. feel|be|look|still
     """,
     "will": """
+        keeps|keep|kept saying|telling|warning|insisting me? ill|id|theyll|theyd|itll|itd, keeps|keep|kept saying|telling|warning|insisting me? i|they|it
+        will|would|might|could, told|warned|promised me|us itd|theyd|id|itll|theyll, told|warned|promised me|us i|it|they would|might|will|could,
         stories|tales|posts|videos|threads|warnings about|of, scaring|frightening|spooking|terrifying|worrying me,
         scare stories, can|could|does|will|would|might a|an pollen|nut|latex|food|cat|dog|dust|seasonal allergy, can|could|does|will|would|might a stye|cold, how long after|before a|an|having|the?
         stye|infection|conjunctivitis|pinkeye|allergy|reaction|rash|cold, glue|adhesive|lashes|they|it|tint|lamp|fumes
@@ -447,7 +451,7 @@ SCOPE = {
         says|say|said|reckons|swears|claims|heard the lash? glue|adhesive|tint|remover
         burns|stings|hurts|itches|swells|blinds|melts,
         pregnant|older|allergic|sensitive women|people|clients|skins|eyes react|swell|itch|burn|more|worse,
-        that would|could|might be my|the luck, ready to|for|with .. antihistamines|antihistamine|drops|icepack,
+        that would|could|might be my|the luck,
         would a|an|the lift|removal|tint|fill|infill|patch|set|remover, does a|the lift|removal|patch, less
         than|more than extensions|a lift,
         scared|afraid|nervous|terrified|worried|convinced|petrified|frightened|feared|certain
@@ -504,6 +508,7 @@ SCOPE = {
         swelling|redness|itching|reactions|pain|watering
     """,
     "notwill": """
+        waiting|waited|wait on|for the|it|this|my|that .. to go|settle|stop|calm|ease|clear|fade|die|shift|pass,
         going to ..
         er|hospital|doctor|drs|dr|gp|urgent|emergency|clinic|pharmacy|work|school|bed|sleep|see|call|ring, gonna
         .. er|hospital|doctor|dr, feel{s/}? .. going to .. faint|pass|throw, going to
@@ -616,6 +621,7 @@ SCOPE = {
         i dont have one|it|any|that, i havent, i dont have
     """,
     "work": """
+        first aid course|training|refresher|class|dummy|dummies, nurse|doctor|surgeon|sister on|for|in eyes,
         nurse|doctor|work|works|working|job|cleaner|clean|porter|receptionist|student|volunteer|intern|temp|shifts in|on|at|for
         an|the|a? eye|eyes|ophthalmology|optician{s/}|opticians|optometry|ophthalmic|vet|vets|vet's|kennel{s/}|rescue|shelter|cattery|dermatology|burns|allergy
         ward|hospital|clinic|unit|department|casualty|surgery|practice|shop?, eye ward|casualty|nurse|hospital|clinic .. all
@@ -630,6 +636,7 @@ SCOPE = {
         dogs|cats|kittens|horses|patients|animals|puppies|babies|toddlers
     """,
     "tale": """
+        read|reading|reads a|the|some|this|that thread|article|post|story|stories|forum|blog|book about|on|of|by|where|from,
         in the|a|that|this|my film|movie|show|series|episode|book|novel|play|documentary|panto|soap|podcast|clip|video|reel|audiobook,
         film|movie|show|series|episode|book|novel|documentary|podcast|clip|vid|video|reel|tiktok|youtube where|about|of|with|in
         which?, saw|seen|watched|watching a|the|this|one|some vid|video|clip|reel|tiktok|film|movie|documentary|post|thread,
@@ -643,6 +650,7 @@ SCOPE = {
         dream, woke from a dream|nightmare, weird|mad|funny|strange dream
     """,
     "moving": """
+        watched|watching .. on the plane|telly|tv|sofa|train|coach|netflix, hen do, cried laughing, stand up, karaoke,
         film, movie, cinema, rom com, romcom, weepie, wedding, vows, ceremony, the speech|speeches, first dance, funeral, wake
         for, onion, onions, shallots, leeks, laughed, laughing, laughter, comedian, comedy, hysterics, giggles, goodbye at|to,
         airport, graduation, finale, last episode, christening, baptism, ballad, musical, concert,

@@ -177,6 +177,7 @@ SCOPE = {
         puede que tenga, puede ser, van a explotar, va a explotar, voy a desmayar, va a reventar
     """,
     "other": """
+        se le, se les,
         en mi familia|casa|oficina|trabajo todas|todos|todo, a la|el que le pica|arde|duele|molesta|lloran|llora|pican|arden es, al que le pica|arde|duele|pican|arden|lloran es,
         mi nene, mi nino, mi nina, mi cuate, el perro, la perra, al perro, al gato, mi vecino, el vecino, mi jefa, mi
         profe, el profe, la profe, mi entrenador, la villana, el malo, la mala, la protagonista, mi suegra|suegro|nuera, mi
