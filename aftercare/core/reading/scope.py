@@ -16,7 +16,7 @@ __all__ = ["Standing", "standing_of"]
 
 def standing_of(page: Page, sign: Mark, signs: list[Mark]) -> Standing:
     """Return how ``sign`` stands; ``signs`` are all of the page, in order."""
-    if whose.is_another_persons(page, sign) or told_on.is_told_on(page, sign) or story.in_story(page, sign):
+    if whose.is_another_persons(page, sign) or _is_of_a_story(page, sign):
         return Standing.NOT_HERS
     if whose.is_long_ago(page, sign):
         return Standing.LONG_AGO
@@ -31,3 +31,9 @@ def standing_of(page: Page, sign: Mark, signs: list[Mark]) -> Standing:
     if standing is Standing.CURRENT and story.is_moved(page, sign, signs):
         return Standing.NOT_HERS
     return standing
+
+
+def _is_of_a_story(page: Page, sign: Mark) -> bool:
+    """Say whether it is told on of somebody else; what is denied after a story is denied of her."""
+    told = told_on.is_told_on(page, sign) or story.in_story(page, sign)
+    return told and not denial.is_denied(page, sign)

@@ -62,14 +62,20 @@ def _turns(page: Page, first: int, end: int, words: frozenset[str]) -> bool:
     return any(token.word in words for token in page.tokens[first:end])
 
 
+_SEES = listed("saw see sees seen seeing patient patients vi veo vemos paciente pacientes")
+_TODAY = listed("today hoy tonight")
+
+
 def _is_of_herself(page: Page, first: int, end: int) -> bool:
-    """Say whether she turns to now, or to her own eyes, anywhere between."""
+    """Say whether she turns to now, or to her own eyes, anywhere between; "saw three styes today" is her work."""
     said = [token.word for token in page.tokens[first:end]]
+    if _SEES & set(said):
+        said = [word for word in said if word not in _TODAY]
     own = any(
         one in _HER_OWN and then in _OF_HERS or one in _AND and then in _I or (one, then) in _I_HAVE
         for one, then in itertools.pairwise(said)
     )
-    return own or _turns(page, first, end, _TURNS)
+    return own or bool(_TURNS & set(said))
 
 
 _WEEPING = listed("sign:watering sign:agony")

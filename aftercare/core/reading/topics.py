@@ -88,7 +88,7 @@ def topics_of(page: Page, opinion: Opinion, *, irritation: bool, denied: bool) -
         del found[Topic.BOOKING]
     if Topic.STOP not in found:
         for topic in opinion.believed(beside_sign=irritation):
-            if only_told and topic is Topic.FINE:
+            if topic is Topic.FINE and only_told:
                 continue
             if topic is not Topic.QUESTION or Topic.BOOKING not in found:  # a wish to book is none, even put as one
                 found.setdefault(topic, None)

@@ -23,10 +23,20 @@ def did_not_come(page: Page, sign: Mark) -> bool:
         and _FEARED & {token.word for token in page.tokens[mark.start : mark.end]}
         for mark in page.named("scope:will")
     )
-    if not feared or _asks(page, where):
+    if not (feared or _is_asked_by_others(page, where)) or _asks(page, where):
         return False
     later = ((page.sentence[mark.start], mark) for mark in page.named("scope:unmet") if mark.start >= sign.end)
     return any(sentence - where <= _NEXT and not _asks(page, sentence) for sentence, _ in later)
+
+
+_ASKED = listed("asked asks ask asking wondered pregunto pregunta preguntaron")
+
+
+def _is_asked_by_others(page: Page, sentence: int) -> bool:
+    """Mum rang to ask whether they were swollen yet. They're not."""
+    return any(
+        page.sentence[mark.start] == sentence and _ASKED & _words(page, mark) for mark in page.named("scope:report")
+    )
 
 
 _PERSISTS = listed("stopped stop gone eased settled calmed quit let cleared faded shifted")

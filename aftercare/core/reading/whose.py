@@ -200,7 +200,7 @@ def is_long_ago(page: Page, sign: Mark) -> bool:
                 return True
         elif page.sentence[mark.start] == sentence - 1 and mark.start < sign.start:
             words = {token.word for token, place in zip(page.tokens, page.sentence, strict=True) if place == sentence}
-            past = words & PAST_WORDS or tells_a_sign(page, sentence - 1) and _is_told_as_past(page, sentence, words)
+            past = words & PAST_WORDS or _tells_of_harm(page, sentence - 1) and _is_told_as_past(page, sentence, words)
             if past and not words & (PRESENT_WORDS | _UP_TO_NOW | _NOW):
                 return True
     return False
@@ -216,6 +216,14 @@ def _is_told_as_past(page: Page, sentence: int, words: set[str]) -> bool:
     """Hinchada una semana. -- Red lumps, the works. Not had one in ten years."""
     after = {token.word for token, where in zip(page.tokens, page.sentence, strict=True) if where == sentence + 1}
     return bool(words & _LASTED) or bool(after & _ENDED) and not words & EYES
+
+
+_HARM = listed("hospital urgencias casualty reaction reaccion")
+
+
+def _tells_of_harm(page: Page, sentence: int) -> bool:
+    words = {token.word for token, where in zip(page.tokens, page.sentence, strict=True) if where == sentence}
+    return bool(words & _HARM) or tells_a_sign(page, sentence)
 
 
 def tells_a_sign(page: Page, sentence: int) -> bool:

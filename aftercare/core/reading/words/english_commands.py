@@ -280,6 +280,10 @@ COMMANDS = {
         name, want my wife|mum|mom|sister|daughter, this is .. not, work phone, work number, no .. here, company
         phone, not my wife|mum|mom
     """,
+    "notquestion": """
+        what can i say, what more|else can i say, do|did you|u|ya know i|what|that, guess what, you know what, who knew, tell me why,
+        can i just say, do i look bothered, what do i know, where do i start, how do i put, what can i do, how about that
+    """,
     "auto": """
         sent from my, sent from outlook|mail|yahoo|samsung, get outlook for,
         out of office, out of the office, automatic reply, auto reply, autoreply, auto response, automated

@@ -11,6 +11,8 @@ FIGURES = {
         a faint, faint pinkish|itchy|ache, very|so|quite|rather|slightly faint and
     """,
     "figure": """
+        painting|painted|drawing|drew|drawn|sticking|stuck|gluing .. boils|bruises|scars|blood|wounds|pustules|blisters|warts .. on|onto my|me,
+        in the|my face twice, id|youd|theyd|hed go blind, go blind lol|haha|looking|if, look|looks like a? stroke patient|victim,
         glue went|goes|turned all? gooey|goopy|gummy|stringy|lumpy, made|makes my|the|his|her old? strip? lash? glue go|all? gooey|goopy|gummy|sticky|stringy|cloudy|lumpy|stiff,
         itch|itching|itchy|rash|burn|sting|antihistamine|anti cream|creams|powder|tablet|tablets|lotion|gel|spray,
         worst|most pain|painful|agony of|in|thing my|the|i life|ive .. was|is|were

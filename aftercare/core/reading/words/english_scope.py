@@ -172,6 +172,7 @@ SCOPE = {
         both, bit, lots, tons
     """,
     "unmet": """
+        theyre|its|it's|they're not, i do|did not, they|it are|is not, no it|they isnt|arent|didnt,
         still nothing|none|waiting|nowt, do|did|does they|it|i heck|hell|eck|chuff|thump, got neither, had neither, neither happened|came, like heck|hell,
         turns|turned out nope|no|not|never|nothing|none|they|it|im|i ..
         didnt|dont|doesnt|havent|hasnt|isnt|arent|wasnt|not|fine, turns|turned out nope|no|not|never|nothing|none,
@@ -192,6 +193,8 @@ SCOPE = {
         apart from when, until i, till i
     """,
     "over": """
+        that was it, dry|clear|fine|white|calm|quiet|smooth|grand|good|perfect ever? since, its|it's|thats over, all over and|now, is|are
+        smooth|clear|white|flat|back again, over and done, and that was that, end of|end of story,
         never|not came|come|been back|returned|reappeared since?, hasnt|havent|didnt|never come|came|returned|reappeared back?,
         packed|cleared itself? up when|by|before|in|after, poof gone|never, and poof,
         is|are|was|all past, is|are|all|now done with, finito, done and dusted, done n dusted, done and gone,
@@ -440,6 +443,7 @@ SCOPE = {
         should my throat|tongue|chest|lips|face|eye|eyes|lid|lids|vision .. feel|be|look|still
     """,
     "will": """
+        says|reckons|swears|thinks|convinced|claims ill|id|im|we'll|youll|youd go|going|gonna|end|lose|be|wake,
         keeps|keep|kept saying|telling|warning|insisting me? ill|id|theyll|theyd|itll|itd, keeps|keep|kept saying|telling|warning|insisting me? i|they|it
         will|would|might|could, told|warned|promised me|us itd|theyd|id|itll|theyll, told|warned|promised me|us i|it|they would|might|will|could,
         stories|tales|posts|videos|threads|warnings about|of, scaring|frightening|spooking|terrifying|worrying me,
@@ -519,6 +523,7 @@ SCOPE = {
         sick|drop|collapse|keel|black
     """,
     "other": """
+        hed, she'd, he'd,
         our|the|whole|my|his|her whole? office|school|nursery|class|team|ward|household|family|street|shift|crew has|have|had|got|is|are|all,
         in my|our|his|her family everyone|everybody|all|they, stepsister, stepbrother, stepmum, stepdad, stepson, godmother, godchild,
         apprentice, trainee, intern, landlady's, postman, plumber, waitress, waiter, bartender, chef, head chef, pot
@@ -621,6 +626,9 @@ SCOPE = {
         i dont have one|it|any|that, i havent, i dont have
     """,
     "work": """
+        work|works|working|clean|cleaning|temp|temping|volunteer|job|shift|shifts|desk|reception in|at|for
+        an|a|the? optician's|optometrist's|opticians|optometrists|vet's|vets|veterinary|kennels|cattery|specsavers|clinic|dermatologist's|hospice,
+        im|i'm|am an|a? actor|actress|extra|stuntwoman|paramedic|optom|orthoptist|ophthalmic, teach|teaching reception|nursery|swimming|biology|year,
         first aid course|training|refresher|class|dummy|dummies, nurse|doctor|surgeon|sister on|for|in eyes,
         nurse|doctor|work|works|working|job|cleaner|clean|porter|receptionist|student|volunteer|intern|temp|shifts in|on|at|for
         an|the|a? eye|eyes|ophthalmology|optician{s/}|opticians|optometry|ophthalmic|vet|vets|vet's|kennel{s/}|rescue|shelter|cattery|dermatology|burns|allergy
@@ -674,6 +682,7 @@ SCOPE = {
         survived|survive .. crying|tears|sobbing|funeral|wedding|film|movie
     """,
     "report": """
+        to ask, rang|phoned|called|texting to ask, keeps asking,
         told me it|they|that|its|theyd,
         call|calling|calls|called|naming|nicknamed|nicknaming me,
         colleague|friend|partner|mate|husband|sister|doctor|optician|optom|pharmacist .. look|check|examine|peek, had ..

@@ -23,7 +23,7 @@ TOPICS = {
     """,
     "notlost": """
         someone|somebody|he|she|uncle|groom|bride|dad|mum|mate fell|fall in|into|out|off|over|down, fell|falling in|into a|the|love
-        hedge|pool|pond|river|bush|love?, have to|need to come off|out, all gone by|and|before|now|since, by .. it had all gone, bald one|head|man|guy|dad|husband,
+        hedge|pool|pond|river|bush|love?, have|need to come off|out, all gone by|and|before|now|since, by .. it had all gone, bald one|head|man|guy|dad|husband,
         poky|pokey|jabby|stabby|scratchy one .. fell|came|dropped out|off,
         come|came|take|taking off my|the contacts|contact|lenses|pill|meds|tablets|tube|bus|motorway,
         whenever|when|if|next|time you|u|ye have|get|got|find|see a|any? gap|gaps, minding|mind the gap,
@@ -98,6 +98,7 @@ TOPICS = {
         falling, fall fall
     """,
     "booking": """
+        bring forward the|my|our, bring .. forward, push back my|the|our, push .. back to|a|till,
         missed|misd|miss the|my ferry|bus|train|tram|tube|connection|lift,
         next ones|one at|in quarter|half|ten|five|twenty, satnav|gps has|had|sent|took|is,
         alarm never|didnt went|go|off, on my way with, rain check, raincheck,

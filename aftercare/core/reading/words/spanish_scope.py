@@ -56,6 +56,7 @@ SCOPE = {
         salvo cuando, salvo si
     """,
     "over": """
+        a la hora|rato|manana|tarde|noche ya|estaban|estaba? estaban|estaba|nada|secos|seco|bien|normal|normales, desde entonces todo|nada|bien|perfecto|perfectas, ya secos|seco, y despues nada,
         no volvio|volvieron|regreso|regresaron a? nada?|mas?, nunca mas volvio, no me volvio, nomas|nada|solo|solamente|unicamente mas? la|el|esa|ese|por?
         noche|tarde|manana|madrugada|rato|dia del|de|siguiente? <day>,
         ya los? tengo|vi|veo|siento blancos|limpios|normales|bien|perfectos|secos,
@@ -156,6 +157,7 @@ SCOPE = {
         si cierro, si parpadeo, si me tallo, si abro, si puedes, si puede, no se si el
     """,
     "will": """
+        dice|dicen|jura|cree|asegura|insiste que me? voy|vas|va|van|vamos a, dice|dicen|jura|insiste en? que me voy a, voy a quedar|acabar|terminar ciega|ciego|sin,
         juraba que iba|me|se|los|las|iban, jure que iba|me, dice|dicen|dijo|cuenta|cuentan que el|la|las|los
         pegamento|pegante|goma|adhesivo|pestanas|cola suelta|sueltan|quema|queman|irrita|irritan|arde|arden|pica|pican|deja|dejan .. ciega|ciego|alergia|quema|irrita|arde?,
         dice|dicen que el pegamento|adhesivo|pegante suelta y quema|irrita|arde, le|te|les|nos puede|podria|pueden|va|suele
@@ -229,6 +231,8 @@ SCOPE = {
         carcajadas, risa, bautizo, concierto, serie
     """,
     "work": """
+        trabajo|trabaja|turno de|como enfermera|auxiliar|camillera|recepcionista|asistente|tecnica en|de, limpio|limpiando en
+        una|la? optica|clinica|oftalmologia|veterinaria,
         trabajo con gatos|perros|animales|ninos|bebes|caballos|mascotas,
         trabajo en .. oftalmologia|oculista|veterinaria|veterinario|clinica|hospital|urgencias|optica|quemados, soy
         oftalmologa|oculista|veterinaria|enfermera|optometrista|maquilladora|soldadora|cocinera, hago|haciendo maquillaje de|para
