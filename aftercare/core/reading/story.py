@@ -20,7 +20,7 @@ _TURNS = listed("""
     mine anyway anyways today now but however though still since currently tonight mio mios ahora hoy pero sigo siguen
     aunque lately tengo traigo amaneci siento desperte
 """)
-_AND, _I = listed("and n y so"), listed("i im ive my mine")
+_AND, _I = listed("and n y"), listed("i im ive my mine")
 _I_HAVE = {("i", "have"), ("ive", "got"), ("i", "got"), ("i", "woke"), ("thats", "me")}
 _WAKES = listed("woke wake awake desperte amaneci")
 _IS = listed("is are am its theyre hurts burns itches stings esta estan")

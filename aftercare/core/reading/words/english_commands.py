@@ -282,7 +282,7 @@ COMMANDS = {
     """,
     "notquestion": """
         what can i say, what more|else can i say, do|did you|u|ya know i|what|that, guess what, you know what, who knew, tell me why,
-        can i just say, do i look bothered, what do i know, where do i start, how do i put, what can i do, how about that
+        can i just say, do i look bothered, what do i know, where do i start, how do i put, how about that
     """,
     "auto": """
         sent from my, sent from outlook|mail|yahoo|samsung, get outlook for,

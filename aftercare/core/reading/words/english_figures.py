@@ -11,7 +11,7 @@ FIGURES = {
         a faint, faint pinkish|itchy|ache, very|so|quite|rather|slightly faint and
     """,
     "figure": """
-        painting|painted|drawing|drew|drawn|sticking|stuck|gluing .. boils|bruises|scars|blood|wounds|pustules|blisters|warts .. on|onto my|me,
+        painting|painted|drawing|drew|drawn|sticking|stuck|gluing .. boils|bruises|scars|blood|wounds|pustules|blisters|warts .. on|onto my|me eyelids|lids|face|eyes|eye|eyelid|lid?,
         in the|my face twice, id|youd|theyd|hed go blind, go blind lol|haha|looking|if, look|looks like a? stroke patient|victim,
         glue went|goes|turned all? gooey|goopy|gummy|stringy|lumpy, made|makes my|the|his|her old? strip? lash? glue go|all? gooey|goopy|gummy|sticky|stringy|cloudy|lumpy|stiff,
         itch|itching|itchy|rash|burn|sting|antihistamine|anti cream|creams|powder|tablet|tablets|lotion|gel|spray,

@@ -179,6 +179,7 @@ TOPICS = {
         cita, citas, hora, lugar, turno, afuera, confirmo, nos vemos, retoque, relleno, trafico, agenda, horario
     """,
     "plain": """
+        los|las mios|mias|mis ojos? descansando|tranquilos|tranquilas,
         las mias|mis pestanas? intactas|divinas|perfectas|impecables|como si nada|firmes, ni se despeinaron|movieron|inmutaron|despeinan|mueven, y yo divina|tranquila|feliz|regia|como si nada,
         amaneci con todas, todas en su lugar|sitio|puestas|puestecitas, ni una en la almohada, sali premiada, me las chulean|envidian, se mueren de envidia, quien me las hizo, que ojazos,
         ya estoy super bien, ya estoy perfectamente, estoy super bien, feliz con mis pestanas, ando feliz, ya
