@@ -15,6 +15,7 @@ from aftercare.core.reading.tokens import listed
 _HEADS = ("scope:work", "scope:tale", "scope:dream")
 _GOES_ON = 2  # sentences after the one in which a story opens
 _HER_OWN = listed("my me mi mis both own")
+_OWNS = 4  # "my poor left lid"
 _OF_HERS = EYES | listed("left right own upper lower one izquierdo derecho lashline waterline")
 _TURNS = listed("""
     mine anyway anyways today now but however though still since currently tonight mio mios ahora hoy pero sigo siguen
@@ -71,10 +72,8 @@ def _is_of_herself(page: Page, first: int, end: int) -> bool:
     said = [token.word for token in page.tokens[first:end]]
     if _SEES & set(said):
         said = [word for word in said if word not in _TODAY]
-    own = any(
-        one in _HER_OWN and then in _OF_HERS or one in _AND and then in _I or (one, then) in _I_HAVE
-        for one, then in itertools.pairwise(said)
-    )
+    own = any(one in _HER_OWN and _OF_HERS & set(said[place + 1 : place + _OWNS]) for place, one in enumerate(said))
+    own = own or any(one in _AND and then in _I or (one, then) in _I_HAVE for one, then in itertools.pairwise(said))
     return own or bool(_TURNS & set(said))
 
 

@@ -21,21 +21,20 @@ FIGURES = {
         with your|ur|his|her|their eyes shut|closed, do|did|done|doing it|them|these|mine with|w .. eyes shut|closed, scrubbing|scrub|scrubbed the|my|a
         baby|floor|floors|kitchen|oven|bath|bathroom|loo|toilet|duvet|carpet|pots|pans|tiles|shower|house|grill|car|decks|walls|sink|dishes,
         hurts|hurt|hurting|burns to|when|if look|stare|looking|they|people|she|he at|looks? at? me|you|her|him|us,
-        crying|cried|cry|sobbing|weeping|tears|bawling over|about|for him|her|a|my|that|some|this
-        boy|man|lad|guy|ex|breakup|bloke|girl|fella?, stopped|quit|done crying over|about,
-        pinkeye|pink|conjunctivitis|nits|norovirus|measles|impetigo eye? .. going|doing|goes round|around|about|the|through,
+        crying|cried|cry|sobbing|weeping|tears|bawling over|about him|her, crying|cried|cry|sobbing|weeping|tears|bawling over|about|for a|my|that|some|this
+        boy|man|lad|guy|ex|breakup|bloke|girl|fella, stopped|quit|done crying over|about,
+        pinkeye|conjunctivitis|nits|norovirus|measles|impetigo .. going|doing|goes round|around|through, pink eye .. going|doing|goes round|around|through, doing the rounds,
         allergic to
         email|emails|manager|exercise|gym|housework|ironing|cooking|cleaning|small|talk|meetings|maths|math|running|men|exes|romance|queues|admin|spreadsheets|hoovering|effort|waking|alarm|alarms|waiting|being|responsibility|texting|cardio|dating|my,
         knee|back|hip|shoulder|leg|foot|toe|ankle|wrist|elbow|stomach|belly|tummy|tooth|ear|hand|thumb|rib|bum|muscle|growing|labour|labor|period|joint
-        pain|pains|ache|aches|aching|cramp|cramps, back|backs|head|hips|legs|feet|arms aching|killing|breaking|throbbing,
+        pain|pains|ache|aches|aching|cramp|cramps, back|backs|hips|legs|feet|arms aching|killing|breaking|throbbing,
         ego|head|pride|bank|ambition however|though|meanwhile? is|are massively|hugely|very|so? swollen|swelling|inflamed|bursting|puffy|sore|bruised|burning,
         back|legs|waxing|wax|waxed|massage|knee|shoulder|bikini|brows .. and i was|am howling|screaming|yelling|crying|whimpering,
         my fyp|feed|mutuals|followers|dms|dm's|phone .. crying|screaming|sobbing|burning|fire,
-        heart palpitations, gave|gives|giving me .. palpitations, eye patch .. pirate|party|costume|fancy, pirate .. eye patch, eyes bigger|were|are
-        bigger? than my|our|her stomach|belly|tummy|plate, eyes were bigger, arc eye, chlorine|chlorinated
+        price|bill|cost|quote|total .. palpitations, eye patch .. pirate|party|costume|fancy, pirate .. eye patch, eyes bigger|were|are
+        bigger? than my|our|her stomach|belly|tummy|plate, eyes were bigger, chlorine|chlorinated
         always|pool|water|swim|swimmer|swimming|training|does|do|is|bad|affect|ruin|damage|ok|okay|smell|never|used,
-        pick|picking|picked up? the|my|our hamster, the|my|our hamster|hamsters, hamsters get|have|are, tape
-        bit|part, dug|dig|digging his|her|an|their elbow|elbows|thumbs|knuckles, lash glue on
+        pick|picking|picked up? the|my|our hamster, the|my|our hamster|hamsters, hamsters get|have|are,  dug|dig|digging his|her|an|their elbow|elbows|thumbs|knuckles, lash glue on
         his|her|the|my curtains|jumper|sofa|carpet|jeans|table|hands|fingers|dress|shirt, tears for
         fears, no tears shampoo, tear jerker,
         keep|keeping|kept my|the|your eye|eyes shut|closed, though eyes, bambi eyes,

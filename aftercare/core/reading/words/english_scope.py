@@ -9,7 +9,7 @@ from __future__ import annotations
 
 SCOPE = {
     "no": """
-        so much for the|that|those|all|my|your?, no sleep crust|sand|dust|gunk|gunge|goop|grit, where was the|this|that|all,
+        so much for the|that|those|all|my|your?, no sleep crust|sand|dust|gunk|gunge|goop|grit,
         nothing near|around|about|on|in|under|behind my|the|either eye|eyes|lid|lids|lash|lashes, not a grain|crumb|fleck of?,
         not so much as a|an|one, without so much as a|an, not even a|one, not the
         faintest|smallest|tiniest|littlest,
@@ -368,10 +368,9 @@ SCOPE = {
         when i was about|around|maybe|like|only|roughly|bout|nearly? 2|3|4|5|6|7|8|9|10|11|12|13|14|15|16|17|18|19|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen, at the age of, old story|stories, ancient
         history, years back, back in '?, in my teens|twenties|childhood|youth|teenage|uni, at|in
         school|uni|college|primary|secondary once, childhood, as an|a
-        apprentice|student|toddler|youngster|schoolgirl|girl|teen|nipper|bairn|wean, in year|grade|class
+        apprentice|toddler|youngster|schoolgirl|girl|teen|nipper|bairn|wean, in year|grade|class
         7|8|9|10|11|12|five|six|seven|eight|nine|ten, when i turned
-        12|13|15|16|18|20|21|30|twelve|thirteen|fifteen|sixteen|eighteen|twenty, grew out of, i once
-        had|went|got|did|tried|woke, once had|went|got, back in the day, used to get|have|be|suffer, long
+        12|13|15|16|18|20|21|30|twelve|thirteen|fifteen|sixteen|eighteen|twenty, grew out of, i once had|went|got|did|tried|woke, back in the day, used to get|have|be|suffer, long
         time ago, decades ago, a lifetime ago, previous life, before i ever met, my prom|hen|wedding day back,
         had .. in january|february|march|april|june|july|august|september|october|november|december, back in
         january|february|march|april|may|june|july|august|september|october|november|december,
@@ -443,13 +442,12 @@ SCOPE = {
         should my throat|tongue|chest|lips|face|eye|eyes|lid|lids|vision .. feel|be|look|still
     """,
     "will": """
-        says|reckons|swears|thinks|convinced|claims ill|id|im|we'll|youll|youd go|going|gonna|end|lose|be|wake,
+        says|reckons|swears|thinks|convinced|claims ill|id|youll|youd go|end|lose|wake,
         keeps|keep|kept saying|telling|warning|insisting me? ill|id|theyll|theyd|itll|itd, keeps|keep|kept saying|telling|warning|insisting me? i|they|it
         will|would|might|could, told|warned|promised me|us itd|theyd|id|itll|theyll, told|warned|promised me|us i|it|they would|might|will|could,
         stories|tales|posts|videos|threads|warnings about|of, scaring|frightening|spooking|terrifying|worrying me,
         scare stories, can|could|does|will|would|might a|an pollen|nut|latex|food|cat|dog|dust|seasonal allergy, can|could|does|will|would|might a stye|cold, how long after|before a|an|having|the?
-        stye|infection|conjunctivitis|pinkeye|allergy|reaction|rash|cold, glue|adhesive|lashes|they|it|tint|lamp|fumes
-        gives|give|causes|cause|makes|make you|ya|yous|people|u|women|everyone, kept|keep waiting|bracing on|for,
+        stye|infection|conjunctivitis|pinkeye|allergy|reaction|rash|cold, glue|adhesive|lashes|tint|lamp|fumes gives|give|causes|cause you|ya|yous|people|u|women|everyone, kept|keep waiting|bracing on|for,
         waiting|waited on|for the|a|some|that|any
         burn|sting|itch|swelling|redness|pain|puffiness|rash|reaction|drama|hives,
         says|say|said|reckons|swears|claims|heard the lash? glue|adhesive|tint|remover
@@ -512,7 +510,7 @@ SCOPE = {
         swelling|redness|itching|reactions|pain|watering
     """,
     "notwill": """
-        waiting|waited|wait on|for the|it|this|my|that .. to go|settle|stop|calm|ease|clear|fade|die|shift|pass,
+        waiting|waited|wait on|for the|it|this|my|that? .. to go|settle|stop|calm|ease|clear|fade|die|shift|pass|subside|drop|improve|leave|reduce|heal|come|be,
         going to ..
         er|hospital|doctor|drs|dr|gp|urgent|emergency|clinic|pharmacy|work|school|bed|sleep|see|call|ring, gonna
         .. er|hospital|doctor|dr, feel{s/}? .. going to .. faint|pass|throw, going to
@@ -524,9 +522,9 @@ SCOPE = {
     """,
     "other": """
         hed, she'd, he'd,
-        our|the|whole|my|his|her whole? office|school|nursery|class|team|ward|household|family|street|shift|crew has|have|had|got|is|are|all,
+        our|whole|my|his|her whole? office|school|nursery|class|ward|household|family has|have|had|got|is|are|all,
         in my|our|his|her family everyone|everybody|all|they, stepsister, stepbrother, stepmum, stepdad, stepson, godmother, godchild,
-        apprentice, trainee, intern, landlady's, postman, plumber, waitress, waiter, bartender, chef, head chef, pot
+        landlady's, postman, plumber, waitress, waiter, bartender, chef, head chef, pot
         wash, kitchen porter, flat mate, usher, coach, matron, nurse next door, headmaster, headteacher, line manager,
         supervisor, foreman, gaffer, trainer, yoga teacher, physio, masseuse, villain, heroine, actress, actor, singer,
         my nan|gran|granny|auntie|uncle's, donkey, calf, calves eyes, lamb, lambs, cow, cows, parakeet,
@@ -627,13 +625,13 @@ SCOPE = {
     """,
     "work": """
         work|works|working|clean|cleaning|temp|temping|volunteer|job|shift|shifts|desk|reception in|at|for
-        an|a|the? optician's|optometrist's|opticians|optometrists|vet's|vets|veterinary|kennels|cattery|specsavers|clinic|dermatologist's|hospice,
-        im|i'm|am an|a? actor|actress|extra|stuntwoman|paramedic|optom|orthoptist|ophthalmic, teach|teaching reception|nursery|swimming|biology|year,
+        an|a|the? optician's|optometrist's|opticians|optometrists|vet's|vets|veterinary|kennels|cattery|specsavers|dermatologist's,
+        im|i'm|am an|a? actor|actress|extra|stuntwoman|optom|orthoptist|ophthalmic, teach|teaching reception|nursery|swimming|biology|year,
         first aid course|training|refresher|class|dummy|dummies, nurse|doctor|surgeon|sister on|for|in eyes,
         nurse|doctor|work|works|working|job|cleaner|clean|porter|receptionist|student|volunteer|intern|temp|shifts in|on|at|for
         an|the|a? eye|eyes|ophthalmology|optician{s/}|opticians|optometry|ophthalmic|vet|vets|vet's|kennel{s/}|rescue|shelter|cattery|dermatology|burns|allergy
         ward|hospital|clinic|unit|department|casualty|surgery|practice|shop?, eye ward|casualty|nurse|hospital|clinic .. all
-        day|week|night, im|i'm|am|as a|an|the? optician|optometrist|ophthalmologist|vet|veterinarian|welder|chef|dermatologist,
+        day|week|night, im|i'm|am|as a|an|the? optician|optometrist|ophthalmologist|vet|veterinarian|dermatologist,
         vet|veterinary nurse|tech|assistant|student|receptionist, do|doing|did stage|film|sfx|special|theatre|theatrical|halloween|zombie|horror
         makeup|make|effects, makeup artist .. set|shoot|film|show|play, special effects makeup, zombie
         walk|run|film|makeup|extra, play|playing a|the corpse|zombie|witch|vampire|patient|ghost|victim|monster|beast|boxer,
@@ -645,9 +643,8 @@ SCOPE = {
     """,
     "tale": """
         read|reading|reads a|the|some|this|that thread|article|post|story|stories|forum|blog|book about|on|of|by|where|from,
-        in the|a|that|this|my film|movie|show|series|episode|book|novel|play|documentary|panto|soap|podcast|clip|video|reel|audiobook,
-        film|movie|show|series|episode|book|novel|documentary|podcast|clip|vid|video|reel|tiktok|youtube where|about|of|with|in
-        which?, saw|seen|watched|watching a|the|this|one|some vid|video|clip|reel|tiktok|film|movie|documentary|post|thread,
+        in the|a|that|this|my film|movie|show|series|episode|book|novel|play|documentary|panto|soap|podcast|audiobook,
+        film|movie|show|series|episode|book|novel|documentary|podcast about|with|where, clip|vid|video|reel|tiktok|youtube where|about, saw|seen|watched|watching a|the|this|one|some vid|video|clip|reel|tiktok|film|movie|documentary|post|thread,
         read|reading it? about|of|in .. paper|magazine|article|forum|blog|book|novel|thread, on
         facebook|insta|instagram|tiktok|reddit|youtube|telly|tv|netflix|mumsnet a|some|one|this|there
         girl|woman|lady|bride|person|post|story|was, the villain|heroine|detective|killer|character|baddie, horror

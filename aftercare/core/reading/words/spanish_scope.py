@@ -232,16 +232,15 @@ SCOPE = {
     """,
     "work": """
         trabajo|trabaja|turno de|como enfermera|auxiliar|camillera|recepcionista|asistente|tecnica en|de, limpio|limpiando en
-        una|la? optica|clinica|oftalmologia|veterinaria,
+        una|la? optica|oftalmologia|veterinaria,
         trabajo con gatos|perros|animales|ninos|bebes|caballos|mascotas,
-        trabajo en .. oftalmologia|oculista|veterinaria|veterinario|clinica|hospital|urgencias|optica|quemados, soy
-        oftalmologa|oculista|veterinaria|enfermera|optometrista|maquilladora|soldadora|cocinera, hago|haciendo maquillaje de|para
+        trabajo en .. oftalmologia|oculista|veterinaria|veterinario|optica|quemados, soy oftalmologa|oculista|veterinaria|optometrista, hago|haciendo maquillaje de|para
         cine|teatro|terror|zombis|zombies|efectos, maquillaje de
         terror|zombi|zombie|caracterizacion|halloween|efectos|teatro, sangre falsa|de mentira, hago de
         muerta|cadaver|bruja|zombi, todo maquillaje|pintura
     """,
     "tale": """
-        en la|una|esa peli|pelicula|serie|novela|telenovela, en el|un video|libro|capitulo|documental, vi|viendo un|una
+        en la|una|esa peli|pelicula|serie|novela|telenovela, en un video|libro|capitulo|documental, vi|viendo un|una
         video|pelicula|peli|documental|serie, la villana|protagonista|asesina, lo|la lei|leyo en .. revista|periodico|foro|libro
     """,
     "dream": """
