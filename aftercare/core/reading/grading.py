@@ -69,9 +69,7 @@ def with_glue(page: Page, found: list[Mark]) -> list[Mark]:
     return sorted(taken, key=lambda mark: (mark.start, -mark.end))
 
 
-_SWEAT = listed(
-    "sweat sweating sweats sudor sudo shampoo champu soap jabon chlorine cloro sunscreen rain lluvia hair pelo"
-)
+_SWEAT = listed("sweat sweating sweats sudor sudo rain lluvia")
 
 
 def _is_sweat(page: Page, mark: Mark) -> bool:

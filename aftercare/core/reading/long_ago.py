@@ -38,14 +38,15 @@ def is_long_ago(page: Page, sign: Mark) -> bool:
 
 _LASTED = listed("days weeks week fortnight months month dias semana semanas mes meses nights")
 
-
+_UNDER_WAY = listed("in on later post after into")  # "three days in, lids swollen"
 _ENDED = listed("since grew outgrew years never desde anos entonces nunca")
 
 
 def _is_told_as_past(page: Page, sentence: int, words: set[str]) -> bool:
     """Hinchada una semana. -- Red lumps, the works. Not had one in ten years."""
     after = {token.word for token, where in zip(page.tokens, page.sentence, strict=True) if where == sentence + 1}
-    return bool(words & _LASTED) or bool(after & _ENDED) and not words & EYES
+    lasted = words & _LASTED and not words & _UNDER_WAY
+    return bool(lasted) or bool(after & _ENDED) and not words & EYES
 
 
 _HARM = listed("hospital urgencias casualty reaction reaccion")

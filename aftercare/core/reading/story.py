@@ -95,7 +95,7 @@ def is_moved(page: Page, sign: Mark, signs: list[Mark]) -> bool:
     if any(page.sentence[other.start] == where and other.name not in _WEEPING for other in signs):
         return False
     moving = (mark for mark in page.named("scope:moving") if abs(page.sentence[mark.start] - where) <= 1)
-    if not any(not _is_compared(page, mark, signs) for mark in moving):
+    if all(_is_compared(page, mark, signs) for mark in moving):
         return False
     said = {token.word for token, sentence in zip(page.tokens, page.sentence, strict=True) if sentence == where}
     return not said & (EYES | _GOES_ON_WEEPING)

@@ -10,12 +10,12 @@ from aftercare.core.reading.whose import is_written_for_her, persons
 
 _HERE = listed("""
     i im ive my me mine myself now today tonight both left right but anyway still though we our too also same this me mi
-    mis yo tengo estoy ahora hoy pero tambien sigo traigo mios you your
+    mis yo tengo estoy ahora hoy pero tambien sigo traigo mios you your conmigo
 """)
 _OWNED = listed("i im ive me mine myself also too same yo tengo estoy sigo traigo mios tambien")
 _STORY = 2  # sentences for which what is told of somebody goes on
 _TROUBLE = listed("glue adhesive wasp bee pegamento")
-_THIRD = listed("he hes she shes he's she's they theyre her his their him them hers theirs ella el")
+_THIRD = listed("he hes she shes he's she's her his their him hers theirs ella")  # "they" may be her lids
 
 
 def is_told_on(page: Page, sign: Mark) -> bool:

@@ -28,6 +28,7 @@ def test_an_old_story_goes_on(text: str) -> None:
         "in 2019 a girl did mine and I couldn't open my eyes. Today my right eye is red",
         "Used to have eczema as a kid. Lids flaking again this week",
         "Last time was fine. Sore for two days",
+        "I had a reaction last year. Three days in, lids puffy",
         "En 2019 me ardieron. Hoy me arde el izquierdo",
     ],
 )

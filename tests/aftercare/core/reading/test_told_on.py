@@ -40,6 +40,7 @@ def test_her_own_sign_after_it_is_current(text: str) -> None:
     "text",
     [
         "My auntie had an allergy to the glue. Lips tingling and throat tight",
+        "my mate got glue in hers once. Lids sealed shut, they won't open",
         "My wife is reacting it seems. Lids up like balloons. She can't open them, they are sealed",
         "My daughter had a reaction. Couldn't open her eyes this morning. She's 16",
     ],
