@@ -26,7 +26,10 @@ def did_not_come(page: Page, sign: Mark) -> bool:
     if not (feared or _is_asked_by_others(page, where)) or _asks(page, where):
         return False
     later = ((page.sentence[mark.start], mark) for mark in page.named("scope:unmet") if mark.start >= sign.end)
-    return any(sentence - where <= _NEXT and not _asks(page, sentence) for sentence, _ in later)
+    return any(
+        sentence - where <= _NEXT and not _asks(page, sentence) and (feared or _ends_there(page, mark))
+        for sentence, mark in later
+    )
 
 
 _ASKED = listed("asked asks ask asking wondered pregunto pregunta preguntaron")
@@ -73,15 +76,13 @@ def was_only_said(page: Page, sign: Mark) -> bool:
         for mark in page.named("scope:unmet")
         if mark.start >= sign.end and (_DID_NOT & _words(page, mark) or _words(page, mark) <= _AND_NO)
     ]
-    return said and any(
-        page.sentence[mark.start] - where <= 1
-        and (
-            mark.end == len(page.tokens)
-            or page.tokens[mark.end].kind != WORD
-            or page.tokens[mark.end].word in _AFTER_IT
-        )
-        for mark in later
-    )
+    return said and any(page.sentence[mark.start] - where <= 1 and _ends_there(page, mark) for mark in later)
+
+
+def _ends_there(page: Page, mark: Mark) -> bool:
+    """It hasn't; it didn't though -- but not: it hasn't stopped."""
+    following = page.tokens[mark.end] if mark.end < len(page.tokens) else None
+    return following is None or following.kind != WORD or following.word in _AFTER_IT
 
 
 def _words(page: Page, mark: Mark) -> set[str]:

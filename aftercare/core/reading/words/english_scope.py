@@ -172,7 +172,7 @@ SCOPE = {
         both, bit, lots, tons
     """,
     "unmet": """
-        theyre|its|it's|they're not, i do|did not, they|it are|is not, no it|they isnt|arent|didnt,
+        theyre|its|it's|they're not, they|it are|is not, no it|they isnt|arent|didnt,
         still nothing|none|waiting|nowt, do|did|does they|it|i heck|hell|eck|chuff|thump, got neither, had neither, neither happened|came, like heck|hell,
         turns|turned out nope|no|not|never|nothing|none|they|it|im|i ..
         didnt|dont|doesnt|havent|hasnt|isnt|arent|wasnt|not|fine, turns|turned out nope|no|not|never|nothing|none,
@@ -193,8 +193,8 @@ SCOPE = {
         apart from when, until i, till i
     """,
     "over": """
-        that was it, dry|clear|fine|white|calm|quiet|smooth|grand|good|perfect ever? since, its|it's|thats over, all over and|now, is|are
-        smooth|clear|white|flat|back again, over and done, and that was that, end of|end of story,
+        that was it, dry|clear|fine|white|calm|quiet|smooth|grand|good|perfect ever since, its|it's|thats over now|and, all over and|now, is|are
+        smooth|clear|white|flat again, over and done, and that was that, end of|end of story,
         never|not came|come|been back|returned|reappeared since?, hasnt|havent|didnt|never come|came|returned|reappeared back?,
         packed|cleared itself? up when|by|before|in|after, poof gone|never, and poof,
         is|are|was|all past, is|are|all|now done with, finito, done and dusted, done n dusted, done and gone,

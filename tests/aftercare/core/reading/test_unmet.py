@@ -56,7 +56,14 @@ def test_what_others_said_and_is_not_so_is_denied(text: str) -> None:
         "They told me it would sting. It hasn't stopped",
         "my husband says it looks red. it hasn't gone down",
         "me dijeron que arde, y no para de arder",
+        "mum asked whether my lids were swollen. They're not going down, they are like balloons",
     ],
 )
 def test_what_others_said_and_stays_is_a_sign(text: str) -> None:
     assert read(text).urgency is Urgency.SAME_DAY
+
+
+def test_what_others_asked_and_is_not_so_is_denied() -> None:
+    found = read("Mum phoned to ask whether my eyes were swollen yet. They're not, and they don't hurt either")
+
+    assert (found.urgency, found.negated) == (Urgency.NONE, (Sign.SWELLING, Sign.PAIN))
