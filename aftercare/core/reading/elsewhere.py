@@ -41,6 +41,8 @@ def _speaks_of_eyes(page: Page, clause: int) -> bool:
 
 def is_elsewhere(page: Page, sign: Mark) -> bool:
     """Say whether the words are about another part of her: her back, her feet, her purse."""
+    if _are_tired_legs(page, sign):
+        return True
     if sign.name not in _WIDE:
         return False
     clause = page.clause[sign.start]
@@ -52,6 +54,19 @@ def is_elsewhere(page: Page, sign: Mark) -> bool:
         for other in page.named("scope:elsewhere")
     )
     return near and not _speaks_of_eyes(page, clause)
+
+
+_LEGS = listed("legs knees piernas rodillas")
+_SPORT = listed("""
+    gym spin spinning squats lunges crossfit marathon workout pilates hike hiked sentadillas gimnasio maraton zumba
+    burpees hiit
+""")
+
+
+def _are_tired_legs(page: Page, sign: Mark) -> bool:
+    """Did the spinning class, my legs are shaking: no faint."""
+    said = {token.word for token in page.tokens[sign.start : sign.end]}
+    return sign.name == "sign:faint!" and bool(said & _LEGS) and any(token.word in _SPORT for token in page.tokens)
 
 
 # Parts that need no "my" where a sentence begins with them; "back" and "hand" have other meanings there.

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from aftercare.core.reading import grading, times
+from aftercare.core.reading import grading, story, times
 from aftercare.core.reading.elsewhere import is_elsewhere, is_of_a_thing
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
@@ -31,7 +31,7 @@ Stand = list[tuple[Mark, Standing]]
 class Findings:
     """The marks of signs by how they stand; ``explained`` are those that look like current signs and are none.
 
-    ``long_ago`` are whole clauses that tell only of years ago.
+    ``long_ago`` are whole clauses that tell only of years ago, and sentences that tell a story of others.
     """
 
     current: list[Mark]
@@ -70,8 +70,12 @@ def sort_out(page: Page) -> Findings:
 
 
 def _told_of_long_ago(page: Page, current: list[Mark]) -> list[Mark]:
-    """Return the clauses that only tell of years ago: "had a bad do with lash glue back in 2017"."""
+    """Return what only tells of years ago, or a story: "had a bad do with lash glue back in 2017"."""
     told = []
+    of_others = story.sentences(page) - {page.sentence[mark.start] for mark in current}
+    for where in of_others:
+        places = [place for place, sentence in enumerate(page.sentence) if sentence == where]
+        told.append(Mark("scope:tale", places[0], places[-1] + 1))
     for clause in {page.clause[mark.start] for mark in page.named("scope:past")}:
         places = [place for place, where in enumerate(page.clause) if where == clause]
         words = {page.tokens[place].word for place in places}
@@ -97,6 +101,7 @@ def _signs(page: Page) -> tuple[list[Mark], list[Mark]]:
     found = [mark for mark in found if not _is_shut_at_will(page, mark) and not _is_a_search(page, mark)]
     found = [mark for mark in found if not _is_blind_by_swelling(page, mark, found)]
     found = [mark for mark in found if not _is_shed_tears(page, mark) and not _is_tap_water(page, mark)]
+    found = [mark for mark in found if not _is_cooking(page, mark)]
     if page.marks.get("scope:good_kind"):
         found = [mark for mark in found if mark.name not in _OF_LOOKS]
     return found, others
@@ -149,6 +154,20 @@ def _is_tap_water(page: Page, mark: Mark) -> bool:
 
 
 _ON_THE, _CAME_OUT = listed("on over along the my both left right"), listed("salido salidos saliendo")
+_ONIONS = listed("onion onions cebolla cebollas")
+_COMPARES = listed("like as if feels feel felt of though id como si smarting it theyre")
+
+
+def _is_cooking(page: Page, mark: Mark) -> bool:
+    """Chopped six onions for a biryani; but not: like chopping onions."""
+    words = [token.word for token in page.tokens[max(0, mark.start - 3) : mark.end]]
+    return words[-1] in _ONIONS and mark.name == "sign:burning" and not _COMPARES & set(words) and not _has_eyes(page)
+
+
+def _has_eyes(page: Page) -> bool:
+    return any(token.word in grading.EYES for token in page.tokens)
+
+
 _SPOTS = listed("sign:rash sign:hives sign:hives!")
 
 

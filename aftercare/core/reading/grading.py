@@ -59,7 +59,7 @@ def with_glue(page: Page, found: list[Mark]) -> list[Mark]:
                 other.name != mark.name and other.start < mark.end and mark.start < other.end for other in found
             )
             on_a_lid = any(other.end == mark.start and other.name in _ON_A_LID for other in found)
-            if speaks and not known and not is_another_sign and not on_a_lid:
+            if speaks and not known and not is_another_sign and not on_a_lid and not _is_sweat(page, mark):
                 taken.append(Mark("sign:glue_in_eye!", mark.start, mark.end))
         else:
             taken.append(mark)
@@ -67,6 +67,16 @@ def with_glue(page: Page, found: list[Mark]) -> list[Mark]:
         where = next(place for place, token in enumerate(page.tokens) if token.word in _CHEMICAL)
         taken.append(Mark("sign:glue_in_eye!", where, where + 1))
     return sorted(taken, key=lambda mark: (mark.start, -mark.end))
+
+
+_SWEAT = listed("sweat sweating sweats sudor sudo rain lluvia")
+
+
+def _is_sweat(page: Page, mark: Mark) -> bool:
+    """Would sauna melt the glue? I sweat straight into my eyes."""
+    where = page.sentence[mark.start]
+    said = {token.word for token, sentence in zip(page.tokens, page.sentence, strict=True) if sentence == where}
+    return bool(said & _SWEAT) and not said & _STUFF
 
 
 _ON_A_LID = listed("sign:rash sign:swelling sign:redness sign:discharge")  # "granitos en el párpado"

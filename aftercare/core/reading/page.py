@@ -29,6 +29,7 @@ _OVERRULED = {
     "topic:notstop": ("topic:stop",),
     "topic:stop": ("scope:over", "scope:near"),
     "topic:notbooking": ("topic:booking", "topic:booking_weak"),
+    "topic:notquestion": ("topic:question",),
     "topic:notlost": ("topic:retention",),
     "topic:notside": ("topic:left", "topic:right", "topic:both"),
     "topic:retention": ("scope:over",),

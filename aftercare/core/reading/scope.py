@@ -6,7 +6,7 @@ reaches forward until a word that ends it; phrases that only look like triggers 
 
 from __future__ import annotations
 
-from aftercare.core.reading import denial, imagined, times, unmet, whose
+from aftercare.core.reading import denial, denied_after, imagined, long_ago, story, times, told_on, unmet, whose
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
 from aftercare.core.reading.standing import Standing
@@ -16,12 +16,24 @@ __all__ = ["Standing", "standing_of"]
 
 def standing_of(page: Page, sign: Mark, signs: list[Mark]) -> Standing:
     """Return how ``sign`` stands; ``signs`` are all of the page, in order."""
-    if whose.is_another_persons(page, sign):
+    if whose.is_another_persons(page, sign) or _is_of_a_story(page, sign):
         return Standing.NOT_HERS
-    if whose.is_long_ago(page, sign):
+    if long_ago.is_long_ago(page, sign):
         return Standing.LONG_AGO
-    if imagined.is_imagined(page, sign):
-        return Standing.DENIED if unmet.did_not_come(page, sign) else Standing.IMAGINED
+    if imagined.is_imagined(page, sign) and not unmet.goes_on(page, sign):
+        denied = unmet.did_not_come(page, sign) or denied_after.is_denied_after(page, sign)
+        return Standing.DENIED if denied else Standing.IMAGINED
+    if unmet.was_only_said(page, sign):
+        return Standing.DENIED
     if denial.is_denied(page, sign):
         return Standing.DENIED_NOW if denial.no_longer(page, sign) else Standing.DENIED
-    return times.by_time(page, sign, signs)
+    standing = times.by_time(page, sign, signs)
+    if standing is Standing.CURRENT and story.is_moved(page, sign, signs):
+        return Standing.NOT_HERS
+    return standing
+
+
+def _is_of_a_story(page: Page, sign: Mark) -> bool:
+    """Say whether it is told on of somebody else; what is denied after a story is denied of her."""
+    told = told_on.is_told_on(page, sign) or story.in_story(page, sign)
+    return told and not denial.is_denied(page, sign)

@@ -28,7 +28,7 @@ def look_again(reading: Reading, opinion: second.Opinion, page: Page, explained:
         return reading
     calm = reading.urgency is Urgency.NONE
     otherwise = any(page.marks.get(name) for name in _OTHERWISE)
-    lost = reading.about == (Topic.OTHER,) and not explained and not otherwise
+    lost = reading.about == (Topic.OTHER,) and not explained and not otherwise and not page.marks.get("scope:history")
     # "stop by", "don't stop": the word for something else. "start again", "back on": a wish for the contrary.
     other_stop = bool(page.named("topic:notstop")) or bool(_ON & {token.word for token in page.tokens})
     # Of "no me arde" it sees "no me", as in "no me escriban": of what is left of a denial it says nothing.

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from aftercare.core.reading import stopping
+from aftercare.core.reading import asking, stopping
 from aftercare.core.reading.doubt import Doubt
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
@@ -11,11 +11,6 @@ from aftercare.core.reading.tokens import ASK, PICTURE, WORD, listed
 from aftercare.core.reading.values import Topic
 from aftercare.core.reading.words.pictures import PRAISE
 
-_ASKS = listed("""
-    what how why when where which who can could should shall is are do does did will would am may any has have
-    ought must whats hows que como cuando donde cual cuales cuanto cuantos puedo puede podria debo deberia es
-    sera hay sabes me se le tiene tienen usan wat wut cuanta
-""")
 _OWN = (
     "no",
     "not",
@@ -51,7 +46,11 @@ def topics_of(page: Page, answer: str, opinion: Opinion, *, irritation: bool, de
     start = [mark for mark in page.named("topic:start") if not _is_denied(page, mark)]
     if start and not stop:  # "do not text me again" holds both
         found[Topic.START] = start[0]
-    wrong = [mark for mark in page.named("topic:wrong_person") if not _holds_a_sign(page, mark)]
+    wrong = [
+        mark
+        for mark in page.named("topic:wrong_person")
+        if not _holds_a_sign(page, mark) and not _is_a_manner(page, mark)
+    ]
     if wrong and not irritation:  # "and no, that's not me being funny"
         found[Topic.WRONG_PERSON] = wrong[0]
     if irritation:
@@ -73,16 +72,25 @@ def topics_of(page: Page, answer: str, opinion: Opinion, *, irritation: bool, de
             found[topic] = mark
         elif mark is not None and _is_said_twice(page, mark):
             doubted = {topic: mark}
-    question = None if Topic.STOP in found else _question(page)
+    question = None if Topic.STOP in found else asking.question(page)
     if question is not None and not (is_long and doubt.doubts(Topic.QUESTION, question)):
         found[Topic.QUESTION] = question
-    no_praise = (
+    only_told = bool(page.named("scope:history")) and not (denied or irritation or page.named("topic:plain"))
+    no_praise = only_told or (
         opinion.doubts_fine_beside_sign() if irritation else is_long and not denied and opinion.doubts(Topic.FINE)
     )
     if not no_praise and (fine := _fine(page, found, irritation=irritation, denied=denied)) is not None:
         found[Topic.FINE] = fine if fine.start >= 0 else None
+    visit = found.get(Topic.BOOKING)
+    mentioned = Topic.QUESTION in found and visit is not None and _is_mentioned(page, visit)
+    if mentioned:
+        del found[Topic.BOOKING]
     if Topic.STOP not in found:
         for topic in opinion.believed(beside_sign=irritation):
+            if topic is Topic.FINE and only_told or topic is Topic.BOOKING and mentioned:
+                continue
+            if topic is Topic.QUESTION and asking.is_rhetorical(page):
+                continue
             if topic is not Topic.QUESTION or Topic.BOOKING not in found:  # a wish to book is none, even put as one
                 found.setdefault(topic, None)
     if found:
@@ -95,6 +103,17 @@ def topics_of(page: Page, answer: str, opinion: Opinion, *, irritation: bool, de
 
 def _is_said_twice(page: Page, mark: Mark) -> bool:
     return any(other.start >= mark.end for other in page.named(mark.name))
+
+
+_VISIT = listed("appt appts appointment appointments appointment's appt's booked cita")
+
+
+def _is_mentioned(page: Page, visit: Mark) -> bool:
+    """Say whether she only mentions a visit beside her question: "first appt is the 3rd, are goggles ok?"."""
+    asked = {where for token, where in zip(page.tokens, page.sentence, strict=True) if token.kind == ASK}
+    return page.sentence[visit.start] not in asked and all(
+        page.tokens[mark.start].word in _VISIT and mark.end == mark.start + 1 for mark in page.named("topic:booking")
+    )
 
 
 def _first(page: Page, name: str, *, may_be_weak: bool) -> Mark | None:
@@ -111,6 +130,12 @@ def _holds_a_sign(page: Page, mark: Mark) -> bool:
     return any(mark.start < sign.start and sign.end < mark.end for sign in signs)
 
 
+def _is_a_manner(page: Page, mark: Mark) -> bool:
+    """Not me fluttering at the pharmacist: it is her."""
+    words = [token.word for token in page.tokens[mark.start : mark.end + 1]]
+    return words[:-1] == ["not", "me"] and words[-1].endswith("ing")
+
+
 def _is_denied(page: Page, mark: Mark) -> bool:
     """No gaps; not disappointed; haven't lost a single one; don't stop sending them."""
     if mark.name == "topic:stop" and any(one.start < mark.start < one.end for one in page.named("scope:nonneg")):
@@ -124,71 +149,6 @@ def _is_denied(page: Page, mark: Mark) -> bool:
             if all(token.kind == WORD and not page.covers("scope:but", neg.end + k) for k, token in enumerate(between)):
                 return True
     return False
-
-
-def _question(page: Page) -> Mark | None:
-    """Return the words that ask for something; a wish to book or to end messages is none, even put as a question."""
-    tokens = page.tokens
-    no_questions = page.named("topic:booking", "topic:stop", "topic:start", "topic:smalltalk")
-    wishes = {page.sentence[mark.start] for mark in no_questions}
-    asked = {where for token, where in zip(tokens, page.sentence, strict=True) if token.kind == ASK}
-    for mark in page.named("topic:question"):
-        sentence = page.sentence[mark.start]
-        if sentence not in wishes and (sentence in asked or _begins(page, mark)) and not _is_aside(page, mark, asked):
-            return mark
-    for place, token in enumerate(tokens):
-        if token.kind != WORD or token.word not in _ASKS or page.sentence[place] not in asked - wishes:
-            continue
-        before = tokens[place - 1] if place else None
-        if (before is None or before.kind != WORD or before.word in _OPENERS) and _more_words(page, place) >= 1:
-            return Mark("topic:question", place, place + 1)
-    return None
-
-
-_OPENERS = listed("""
-    and so or but also ok okay please y pero o just hi hey hola then well um uh lol because cuz entonces oye
-    oiga pues my like
-""")
-
-
-def _more_words(page: Page, place: int) -> int:
-    following = [
-        index
-        for index in range(place + 1, len(page.tokens))
-        if page.sentence[index] == page.sentence[place] and page.tokens[index].kind == WORD
-    ]
-    return len(following)
-
-
-def _begins(page: Page, mark: Mark) -> bool:
-    """Say whether a phrase without a question mark asks: it opens a clause, or it is one that always asks."""
-    words = [token.word for token in page.tokens[mark.start : mark.end]]
-    joined = " ".join(words)
-    if joined.startswith(_ALWAYS):
-        return True
-    if len(words) < 2:
-        return False
-    before = page.tokens[mark.start - 1] if mark.start else None
-    return before is None or before.kind != WORD or before.word in _OPENERS
-
-
-_ALWAYS_ASKING = """
-    what do i, what should, what can i, what i do, que hago, q hago, should i, let me know what, let me know if
-    i, please advise, help me, pls help, please help, any advice, any tips, just wondering, wondering, wonder
-    if, wanted to ask, want to know, wanted to know, im asking, solo pregunto, need help, help pls, quisiera
-    saber, quiero saber, dime que, ayuda por favor, call me when, ok or, do i need, can i still, can i, how do
-    i, how long, when can i, que me pongo, que debo, who do i, or should i, is that a thing, or nah, is it ok,
-    is it normal, es normal, puedo usar, me puedes, quick question, una pregunta, una duda, or am i
-"""
-_ALWAYS = tuple(" ".join(phrase.split()) for phrase in _ALWAYS_ASKING.split(","))
-
-
-def _is_aside(page: Page, mark: Mark, asked: set[int]) -> bool:
-    """Say whether words that may ask do not do so here: "normal now", "which is fine"."""
-    if page.sentence[mark.start] in asked:
-        return False
-    words = [token.word for token in page.tokens[mark.start : mark.end]]
-    return len(words) == 1
 
 
 def _is_how_much(page: Page, mark: Mark) -> bool:

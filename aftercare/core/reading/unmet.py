@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
-from aftercare.core.reading.tokens import ASK, listed
+from aftercare.core.reading.tokens import ASK, WORD, listed
 
 _FEARED = listed("""
     thought expected expecting expectin figured reckoned convinced sure certain swore sworn dreaded dreading bracing
@@ -23,10 +23,70 @@ def did_not_come(page: Page, sign: Mark) -> bool:
         and _FEARED & {token.word for token in page.tokens[mark.start : mark.end]}
         for mark in page.named("scope:will")
     )
-    if not feared or _asks(page, where):
+    if not (feared or _is_asked_by_others(page, where)) or _asks(page, where):
         return False
     later = ((page.sentence[mark.start], mark) for mark in page.named("scope:unmet") if mark.start >= sign.end)
-    return any(sentence - where <= _NEXT and not _asks(page, sentence) for sentence, _ in later)
+    return any(
+        sentence - where <= _NEXT and not _asks(page, sentence) and (feared or _ends_there(page, mark))
+        for sentence, mark in later
+    )
+
+
+_ASKED = listed("asked asks ask asking wondered pregunto pregunta preguntaron")
+
+
+def _is_asked_by_others(page: Page, sentence: int) -> bool:
+    """Mum rang to ask whether they were swollen yet. They're not."""
+    return any(
+        page.sentence[mark.start] == sentence and _ASKED & _words(page, mark) for mark in page.named("scope:report")
+    )
+
+
+_PERSISTS = listed("stopped stop gone eased settled calmed quit let cleared faded shifted")
+
+
+def goes_on(page: Page, sign: Mark) -> bool:
+    """They told me it would sting. It hasn't stopped: what was foretold came."""
+    where = page.sentence[sign.start]
+    return any(
+        mark.start >= sign.end
+        and page.sentence[mark.start] - where <= 1
+        and _PERSISTS & _words(page, mark)
+        and _DID_NOT & _words(page, mark)
+        for mark in page.named("scope:nonneg")
+    )
+
+
+_SAYING = listed("told said say says saying warned swore swears reckoned reckons dijo dijeron dicen dice")
+_DID_NOT = listed("didnt doesnt dont hasnt havent isnt arent wasnt werent")
+_AND_NO = listed("y pero no nada")
+_AFTER_IT = listed("though tho at one either yet")
+
+
+def was_only_said(page: Page, sign: Mark) -> bool:
+    """People told me it burns, it didn't; it burns, they said. It hasn't."""
+    where = page.sentence[sign.start]
+    if _asks(page, where):
+        return False
+    said = any(
+        page.sentence[mark.start] == where and _SAYING & _words(page, mark) for mark in page.named("scope:report")
+    )
+    later = [
+        mark
+        for mark in page.named("scope:unmet")
+        if mark.start >= sign.end and (_DID_NOT & _words(page, mark) or _words(page, mark) <= _AND_NO)
+    ]
+    return said and any(page.sentence[mark.start] - where <= 1 and _ends_there(page, mark) for mark in later)
+
+
+def _ends_there(page: Page, mark: Mark) -> bool:
+    """It hasn't; it didn't though -- but not: it hasn't stopped."""
+    following = page.tokens[mark.end] if mark.end < len(page.tokens) else None
+    return following is None or following.kind != WORD or following.word in _AFTER_IT
+
+
+def _words(page: Page, mark: Mark) -> set[str]:
+    return {token.word for token in page.tokens[mark.start : mark.end]}
 
 
 def _asks(page: Page, sentence: int) -> bool:

@@ -1,4 +1,4 @@
-"""Whose a sign is, and whether it is of long ago."""
+"""Whose a sign is."""
 
 from __future__ import annotations
 
@@ -8,16 +8,11 @@ from aftercare.core.reading import lexicon
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
 from aftercare.core.reading.tokens import WORD, Token, listed
-from aftercare.core.reading.words.tenses import PAST_WORDS, PRESENT_WORDS
 
-_NOW = listed("now today again these time since mine ahora hoy ahorita contigo still")
-
-
-_UP_TO_NOW = listed("has have ive since desde")  # "my eye has felt dusty since Sunday"
-_PRONOUNS = listed("he she her his him hers el ella ellas ellos")
+_PRONOUNS = listed("he she her his him hers el ella ellas ellos se le les")
 
 
-def _persons(page: Page) -> list[Mark]:
+def persons(page: Page) -> list[Mark]:
     """Return the words for others; "she" without anybody named before is the artist, who has no signs."""
     named: list[Mark] = []
     for mark in page.named("scope:other"):
@@ -101,9 +96,11 @@ _ELSEWHERE = listed("elsewhere another other different else last ago years never
 _OPENING = 9  # tokens within which somebody who writes for a client says who she is
 
 
-def _writes_for_her(page: Page) -> bool:
-    """Tamsin's mum here; mother of Hannah; my daughter had her lashes done with you."""
+def is_written_for_her(page: Page) -> bool:
+    """Say whether somebody writes for the client: Tamsin's mum here; my daughter had her lashes done with you."""
     tokens = page.tokens
+    if page.marks.get("scope:proxy"):
+        return True
     if len(tokens) > 2 and tokens[0].word in _RELATIVES and tokens[1].word == "of":
         return True
     for place, token in enumerate(tokens[:_OPENING]):
@@ -144,12 +141,34 @@ def _is_compared(page: Page, place: int) -> bool:
     return 0 <= place < len(page.tokens) and page.tokens[place].word == "ever"
 
 
+_DOES = listed("""
+    poked jabbed scratched hit kicked elbowed headbutted smacked licked rubbed threw stuck
+""")
+
+
+def _does_to_another(page: Page, own: Mark) -> bool:
+    """My toddler poked dad in the eye: not her."""
+    return page.tokens[own.end - 1].word in _DOES and any(0 <= one.start - own.end <= 1 for one in persons(page))
+
+
+_POSSESSIVE = listed("her his their")
+
+
+def _is_theirs_within(page: Page, mark: Mark, sign: Mark) -> bool:
+    """Couldn't open her eyes for a week; an alarm only where it is of the past, as the client may be meant."""
+    if sign.name.endswith("!") and not page.marks.get("scope:past"):
+        return False
+    return mark.end < sign.end and page.tokens[mark.start].word in _POSSESSIVE and mark.end == mark.start + 1
+
+
 def is_another_persons(page: Page, sign: Mark) -> bool:
     sentence = page.sentence[sign.start]
-    if page.marks.get("scope:proxy") or _writes_for_her(page):
+    if is_written_for_her(page):
         return False
+    if any(mark.start <= sign.start < mark.end and _does_to_another(page, mark) for mark in page.named("scope:self")):
+        return True
     nearest: Mark | None = None
-    others = _persons(page)
+    others = persons(page)
     own = [
         mark
         for mark in page.named("scope:self")
@@ -158,6 +177,7 @@ def is_another_persons(page: Page, sign: Mark) -> bool:
     ]
     for mark in sorted((*others, *own), key=lambda one: one.start):
         in_sign = mark.name == "scope:self" and mark.start < sign.end and mark.end - mark.start > 1  # "in my eye"
+        in_sign = in_sign or mark.name == "scope:other" and _is_theirs_within(page, mark, sign)
         if page.sentence[mark.start] == sentence and (mark.start <= sign.start or in_sign):
             if mark.start == sign.start and mark.name == "scope:other":
                 continue
@@ -175,40 +195,3 @@ def is_another_persons(page: Page, sign: Mark) -> bool:
         and not (mark.start < nearest.start and page.tokens[mark.start].word in _SEEING)  # "saw a woman whose eyes …"
         for mark in page.named("scope:report")
     )
-
-
-def is_long_ago(page: Page, sign: Mark) -> bool:
-    sentence = page.sentence[sign.start]
-    if any(mark.start >= sign.end and page.sentence[mark.start] == sentence for mark in page.named("scope:returns")):
-        return False  # "went faint after my last set too and it's happening again"
-    for mark in page.named("scope:past"):
-        if page.sentence[mark.start] == sentence:
-            low, high = sorted((mark.end, sign.start)) if mark.start < sign.start else (sign.end, mark.start)
-            between = {token.word for token in page.tokens[low:high]}
-            if mark.start < sign.start:
-                if not between & _NOW and "but" not in between and "pero" not in between:
-                    return True
-            elif high - low <= 10 and not _turns(page, low, high) and not _compares(page, low, high):
-                return True
-        elif page.sentence[mark.start] == sentence - 1 and mark.start < sign.start:
-            words = {token.word for token, place in zip(page.tokens, page.sentence, strict=True) if place == sentence}
-            if words & PAST_WORDS and not words & (PRESENT_WORDS | _UP_TO_NOW):
-                return True
-    return False
-
-
-def _turns(page: Page, low: int, high: int) -> bool:
-    """Say whether between a sign and the past she turns to now; "but that was long before" goes on about the sign."""
-    words = [token.word for token in page.tokens[low : high + 1]]
-    turns = any(word in _BUT and words[place + 1 : place + 2] not in _THAT for place, word in enumerate(words[:-1]))
-    return turns or bool(_NOW & set(words[:-1]))
-
-
-_BUT, _THAT = listed("but pero"), (["that"], ["eso"])
-_LIKE, _WHEN = listed("like as same como igual"), listed("when how back cuando")
-
-
-def _compares(page: Page, low: int, high: int) -> bool:
-    """Say whether the past is only what today is compared with: "dry and flaky, like when I had eczema as a child"."""
-    words = (token.word for token in page.tokens[low : high + 1])
-    return any(first in _LIKE and then in _WHEN for first, then in itertools.pairwise(words))

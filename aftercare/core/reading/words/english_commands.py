@@ -164,6 +164,7 @@ COMMANDS = {
         i want out, i wanna out, let me out of this|these|the
     """,
     "notstop": """
+        tick|check|cross me off, so? no need to ring|call|phone me? now|then|back|today|tonight|tomorrow?,
         no more .. hurting|pain|itch{ing}|burn{ing}|swelling|crying|stinging|agony|watering, take .. no more ..
         this|it, unsubscribed from mascara|makeup|men|dating,
         text|message|ring|call|email|txt me when|if|once|before|as|back, reminder|reminders|text a|an|one|two|2
@@ -280,6 +281,10 @@ COMMANDS = {
         number, gave you a fake, gave you the wrong, aint her|him, do not know anyone, dont know anyone, by that
         name, want my wife|mum|mom|sister|daughter, this is .. not, work phone, work number, no .. here, company
         phone, not my wife|mum|mom
+    """,
+    "notquestion": """
+        what can i say, what more|else can i say, do|did you|u|ya know i|what|that, guess what, you know what, who knew, tell me why,
+        can i just say, do i look bothered, what do i know, where do i start, how do i put, how about that
     """,
     "auto": """
         sent from my, sent from outlook|mail|yahoo|samsung, get outlook for,

@@ -12,6 +12,32 @@ FIGURES = {
     """,
     "figure": """
         blood sweat and tears, blood sweat n tears, blood type, blood test{s/}, blood pressure, blood orange{s/}, bad blood, my bloods,
+        painting|painted|drawing|drew|drawn|sticking|stuck|gluing .. boils|bruises|scars|blood|wounds|pustules|blisters|warts .. on|onto my|me eyelids|lids|face|eyes|eye|eyelid|lid?,
+        in the|my face twice, id|youd|theyd|hed go blind, go blind lol|haha|looking|if, look|looks like a? stroke patient|victim,
+        glue went|goes|turned all? gooey|goopy|gummy|stringy|lumpy, made|makes my|the|his|her old? strip? lash? glue go|all? gooey|goopy|gummy|sticky|stringy|cloudy|lumpy|stiff,
+        itch|itching|itchy|rash|burn|sting|antihistamine|anti cream|creams|powder|tablet|tablets|lotion|gel|spray,
+        worst|most pain|painful|agony of|in|thing my|the|i life|ive .. was|is|were
+        childbirth|birth|labour|labor|stepping|giving|lego|parking|paying|divorce|tattoo|tooth|kidney,
+        40|38|39|37|41 min|mins|minutes|minute|hours|hrs|hour|people|quid|euro|euros|dollars|lashes|pounds|year|years,
+        with your|ur|his|her|their eyes shut|closed, do|did|done|doing it|them|these|mine with|w .. eyes shut|closed, scrubbing|scrub|scrubbed the|my|a
+        baby|floor|floors|kitchen|oven|bath|bathroom|loo|toilet|duvet|carpet|pots|pans|tiles|shower|house|grill|car|decks|walls|sink|dishes,
+        hurts|hurt|hurting|burns to|when|if look|stare|looking|they|people|she|he at|looks? at? me|you|her|him|us,
+        crying|cried|cry|sobbing|weeping|tears|bawling over|about him|her, crying|cried|cry|sobbing|weeping|tears|bawling over|about|for a|my|that|some|this
+        boy|man|lad|guy|ex|breakup|bloke|girl|fella, stopped|quit|done crying over|about,
+        pinkeye|conjunctivitis|nits|norovirus|measles|impetigo .. going|doing|goes round|around|through, pink eye .. going|doing|goes round|around|through, doing the rounds,
+        allergic to
+        email|emails|manager|exercise|gym|housework|ironing|cooking|cleaning|small|talk|meetings|maths|math|running|men|exes|romance|queues|admin|spreadsheets|hoovering|effort|waking|alarm|alarms|waiting|being|responsibility|texting|cardio|dating|my,
+        knee|back|hip|shoulder|leg|foot|toe|ankle|wrist|elbow|stomach|belly|tummy|tooth|ear|hand|thumb|rib|bum|muscle|growing|labour|labor|period|joint
+        pain|pains|ache|aches|aching|cramp|cramps, back|backs|hips|legs|feet|arms aching|killing|breaking|throbbing,
+        ego|head|pride|bank|ambition however|though|meanwhile? is|are massively|hugely|very|so? swollen|swelling|inflamed|bursting|puffy|sore|bruised|burning,
+        back|legs|waxing|wax|waxed|massage|knee|shoulder|bikini|brows .. and i was|am howling|screaming|yelling|crying|whimpering,
+        my fyp|feed|mutuals|followers|dms|dm's|phone .. crying|screaming|sobbing|burning|fire,
+        price|bill|cost|quote|total .. palpitations, eye patch .. pirate|party|costume|fancy, pirate .. eye patch, eyes bigger|were|are
+        bigger? than my|our|her stomach|belly|tummy|plate, eyes were bigger, chlorine|chlorinated
+        always|pool|water|swim|swimmer|swimming|training|does|do|is|bad|affect|ruin|damage|ok|okay|smell|never|used,
+        pick|picking|picked up? the|my|our hamster, the|my|our hamster|hamsters, hamsters get|have|are,  dug|dig|digging his|her|an|their elbow|elbows|thumbs|knuckles, lash glue on
+        his|her|the|my curtains|jumper|sofa|carpet|jeans|table|hands|fingers|dress|shirt, tears for
+        fears, no tears shampoo, tear jerker,
         keep|keeping|kept my|the|your eye|eyes shut|closed, though eyes, bambi eyes,
         phone|laptop|screen|computer|tablet blacked|blacking|passed out, burning|burn|burnt through
         mascara|remover|cotton|cleanser|them, welling|welled up at|when|with|over|watching, puffed out
@@ -383,7 +409,7 @@ FIGURES = {
         selfie|pic|photo|pics|selfies, <eye> .. popping out of|in .. selfie|pic|photo|pics|selfies, red|pink is
         my color|colour,
         burning hot take|tip|opinion|topic|question|gossip|tea, hot water bottle,
-        watch|watching|watched|waiting|looking|checking|checked|monitoring|braced|bracing .. for ..
+        watch|watching|watched|looking|checking|checked|monitoring|braced|bracing .. for ..
         reaction|reactions|redness|swelling, his|her|their|everyones|everybodys|mums|moms|peoples|best|priceless reaction, what a reaction, reaction from|of my|the|everyone|him|her|them|people,
         cross|crosses|crossing|crossed|crisscross|crisscrossing|tangled|twisting ..
         needles|swords|knitting|chopsticks, knitting needles, can still? see out of it|them|both

@@ -8,6 +8,10 @@ from __future__ import annotations
 
 PRAISE = {
     "vocative": """
+        good luck, speeding|parking|library|a|huge|small fine, fire drill|alarm|engine|door|extinguisher|brigade|station|exit, please
+        love|hun|babe|darling|lovely|gorgeous, my|his|her|their|our|a bestie|besties, appointment|surgery|op|operation|scan|interview|driving|test|exam went fine|ok|okay|well|great|good,
+        nice lashes|job|work|words dont|doesnt|wont|isnt|but, would|could|should star in, thanks to a|the|my, im fine with|about, grand old, all
+        good things, lovely job for, fine line, hes|shes|he's|she's|theyre|dogs|cats? grand|fine|ok|okay|better now, not bad for a, feel fine about,
         for the love of, hi|hey|hello|hiya|thanks|thank|ta|cheers|sorry|morning|evening|afternoon|ok|okay|right|no|yes|ah
         love|lovely|gorgeous|beautiful|queen|doll|star|angel|darling, love so|can|could|just|im|ive|is|are|do|will|whats|when
         no|not?, loved|love paying|waiting|being|getting charged|ripped|rushed?, love how you|u|ye|yous|they
@@ -169,6 +173,9 @@ PRAISE = {
         unreal, insane, natural, look good, mint, vibes, light, subtle, clear, grateful, no worries at all
     """,
     "plain": """
+        mine are|were having a|the? day|week|night off, sleep like a baby in, mine are? grand|perfect|immaculate|intact|flawless,
+        built|made like a? tank|rock, as good as the day, best windscreen wipers, lashes|lash|set still? immaculate|intact|flawless|unbothered|unmoved|untouched|pristine,
+        not one|a single lash? moved|budged|shifted|fell|dropped|lost, lashes? didnt|havent|never moved|budged|budge|move|flinch|shift,
         look|looks|looking mint|lush|class|unreal|peng|fab|fabulous|ace|mega|stunning|gorgeous|lovely|amazing,
         favourite|favorite set|lashes ever|yet|so?,
         lashes .. super|so pretty|cute|good|full|gorgeous, they are super|so pretty|cute|good, they ate, this

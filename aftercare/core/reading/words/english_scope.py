@@ -9,6 +9,8 @@ from __future__ import annotations
 
 SCOPE = {
     "no": """
+        so much for the|that|those|all|my|your?, no sleep crust|sand|dust|gunk|gunge|goop|grit,
+        nothing near|around|about|on|in|under|behind my|the|either eye|eyes|lid|lids|lash|lashes, not a grain|crumb|fleck of?,
         not so much as a|an|one, without so much as a|an, not even a|one, not the
         faintest|smallest|tiniest|littlest,
         not|nary|without|no|zero|never|nor|aint a|an|the|any|one?
@@ -31,6 +33,7 @@ SCOPE = {
     """,
     "nonneg": """
         no wait, no hang on, no hold on, no actually, no scrap that, no i lie, no tell a lie,
+        so much for no|not|painless|calm|feeling|it|being, nothing near normal|right|ok|okay|fine|as,
         nothing is touching|shifting|denting|dulling|easing,
         gone|went|going pure|all|dead|bright|well|bit? red|pink|puffy|swollen|blurry|cloudy|hazy|stringy|gooey|crusty|itchy|sore|bloodshot|watery|raw|lumpy|bumpy|hard|sticky|gunky|streaming|rosy|flaky|crimson,
         itll|theyll|should|will be|b|have gone|clear|cleared|over|fine|better|normal by|tomorrow|soon,
@@ -178,6 +181,8 @@ SCOPE = {
         both, bit, lots, tons
     """,
     "unmet": """
+        theyre|its|it's|they're not, they|it are|is not, no it|they isnt|arent|didnt,
+        still nothing|none|waiting|nowt, do|did|does they|it|i heck|hell|eck|chuff|thump, got neither, had neither, neither happened|came, like heck|hell,
         turns|turned out nope|no|not|never|nothing|none|they|it|im|i ..
         didnt|dont|doesnt|havent|hasnt|isnt|arent|wasnt|not|fine, turns|turned out nope|no|not|never|nothing|none,
         but|and no|nope|nah|nothing|none|not|nowt|zilch|nada, they|it|mine|i|she
@@ -198,6 +203,10 @@ SCOPE = {
     """,
     "over": """
         sting|stinging|burn|burning|itch|redness|swelling|soreness lasted as long as|until|till|about|only|all of|maybe|barely|a|an|one|two|ten|twenty|30|20|10|5, has|have been off|gone since,
+        that was it, dry|clear|fine|white|calm|quiet|smooth|grand|good|perfect ever since, its|it's|thats over now|and, all over and|now, is|are
+        smooth|clear|white|flat again, over and done, and that was that, end of|end of story,
+        never|not came|come|been back|returned|reappeared since?, hasnt|havent|didnt|never come|came|returned|reappeared back?,
+        packed|cleared itself? up when|by|before|in|after, poof gone|never, and poof,
         is|are|was|all past, is|are|all|now done with, finito, done and dusted, done n dusted, done and gone,
         kaput, buggered|sodded|bogged|naffed|jogged|toddled|trotted|shuffled|cleared off
         after|by|on|overnight|within|now|that|the|before, had|has|have gone by the, was the last of
@@ -387,6 +396,14 @@ SCOPE = {
         time, spreading, getting worse, not gone, started, starting, came up, now, new, comes and goes
     """,
     "past": """
+        in the fifties|sixties|seventies,
+        when i was about|around|maybe|like|only|roughly|bout|nearly? 2|3|4|5|6|7|8|9|10|11|12|13|14|15|16|17|18|19|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen, at the age of, old story|stories, ancient
+        history, years back, back in '?, in my teens|twenties|childhood|youth|teenage|uni, at|in
+        school|uni|college|primary|secondary once, childhood, as an|a
+        apprentice|toddler|youngster|schoolgirl|girl|teen|nipper|bairn|wean, in year|grade|class
+        7|8|9|10|11|12|five|six|seven|eight|nine|ten, when i turned
+        12|13|15|16|18|20|21|30|twelve|thirteen|fifteen|sixteen|eighteen|twenty, grew out of, i once had|went|got|did|tried|woke, back in the day, used to get|have|be|suffer, long
+        time ago, decades ago, a lifetime ago, previous life, before i ever met, my prom|hen|wedding day back,
         had .. in january|february|march|april|june|july|august|september|october|november|december, back in
         january|february|march|april|may|june|july|august|september|october|november|december,
         when i was 3|4|5|6|7|8|9|10|11|12|13|14|15|16|17|18|19|20|22|23|24|26|27|28|30, at age|aged, when i lived|worked,
@@ -416,6 +433,7 @@ SCOPE = {
         a|eating|strawberries|nuts|prawns|shellfish|penicillin|antibiotics|kiwi|eggs|latex|wasp|bee
     """,
     "notpast": """
+        when i was 2|3|4|5|6|7|8|9|10|11|12|13|14|15|16|17|18|19|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen minutes|mins|minute|miles|streets|stops|doors|months|weeks,
         where .. used to be|sit|live,
         wasnt|werent|didnt|hadnt|isnt .. before you|u|i|the|my|this|your|ye,
         im|am|are|is|got|getting|get|be|being|become used to,
@@ -432,6 +450,7 @@ SCOPE = {
         like last
     """,
     "if": """
+        theoretically, in theory, hypothetical, purely|just out of curiosity, asking for a,
         if youd|you had|u had|id|i had|theyd|they had asked, once|whenever they|it|my .. if, when do i, at what point,
         in the event of, providing, provided, on the off chance, let us say, imagine, as long as, so long as, in which
         case, worst case,
@@ -460,6 +479,18 @@ SCOPE = {
         should my throat|tongue|chest|lips|face|eye|eyes|lid|lids|vision .. feel|be|look|still
     """,
     "will": """
+        says|reckons|swears|thinks|convinced|claims ill|id|youll|youd go|end|lose|wake,
+        keeps|keep|kept saying|telling|warning|insisting me? ill|id|theyll|theyd|itll|itd, keeps|keep|kept saying|telling|warning|insisting me? i|they|it
+        will|would|might|could, told|warned|promised me|us itd|theyd|id|itll|theyll, told|warned|promised me|us i|it|they would|might|will|could,
+        stories|tales|posts|videos|threads|warnings about|of, scaring|frightening|spooking|terrifying|worrying me,
+        scare stories, can|could|does|will|would|might a|an pollen|nut|latex|food|cat|dog|dust|seasonal allergy, can|could|does|will|would|might a stye|cold, how long after|before a|an|having|the?
+        stye|infection|conjunctivitis|pinkeye|allergy|reaction|rash|cold, glue|adhesive|lashes|tint|lamp|fumes gives|give|causes|cause you|ya|yous|people|u|women|everyone, kept|keep waiting|bracing on|for,
+        waiting|waited on|for the|a|some|that|any
+        burn|sting|itch|swelling|redness|pain|puffiness|rash|reaction|drama|hives,
+        says|say|said|reckons|swears|claims|heard the lash? glue|adhesive|tint|remover
+        burns|stings|hurts|itches|swells|blinds|melts,
+        pregnant|older|allergic|sensitive women|people|clients|skins|eyes react|swell|itch|burn|more|worse,
+        that would|could|might be my|the luck,
         would a|an|the lift|removal|tint|fill|infill|patch|set|remover, does a|the lift|removal|patch, less
         than|more than extensions|a lift,
         scared|afraid|nervous|terrified|worried|convinced|petrified|frightened|feared|certain
@@ -516,6 +547,7 @@ SCOPE = {
         swelling|redness|itching|reactions|pain|watering
     """,
     "notwill": """
+        waiting|waited|wait on|for the|it|this|my|that? .. to go|settle|stop|calm|ease|clear|fade|die|shift|pass|subside|drop|improve|leave|reduce|heal|come|be,
         going to ..
         er|hospital|doctor|drs|dr|gp|urgent|emergency|clinic|pharmacy|work|school|bed|sleep|see|call|ring, gonna
         .. er|hospital|doctor|dr, feel{s/}? .. going to .. faint|pass|throw, going to
@@ -526,6 +558,13 @@ SCOPE = {
         sick|drop|collapse|keel|black
     """,
     "other": """
+        hed, she'd, he'd,
+        our|whole|my|his|her whole? office|school|nursery|class|ward|household|family has|have|had|got|is|are|all,
+        in my|our|his|her family everyone|everybody|all|they, stepsister, stepbrother, stepmum, stepdad, stepson, godmother, godchild,
+        landlady's, postman, plumber, waitress, waiter, bartender, chef, head chef, pot
+        wash, kitchen porter, flat mate, usher, coach, matron, nurse next door, headmaster, headteacher, line manager,
+        supervisor, foreman, gaffer, trainer, yoga teacher, physio, masseuse, villain, heroine, actress, actor, singer,
+        my nan|gran|granny|auntie|uncle's, donkey, calf, calves eyes, lamb, lambs, cow, cows, parakeet,
         everyones|everybodys|peoples|strangers|their eyes|heads|jaws, everyones, everybodys,
         pup, pups, pup's, puppies, puppy's, kitty, kittens, kitten's,
         wee fella|fellas|fella's|lad|lads|boy|girl, young fella|lad|one|ones, wee ones, the
@@ -626,17 +665,64 @@ SCOPE = {
         mine havent, mine hasnt, mine dont, mine doesnt, mine didnt, mine arent, mine isnt, mine werent, mine never,
         i dont have one|it|any|that, i havent, i dont have
     """,
+    "work": """
+        work|works|working|clean|cleaning|temp|temping|volunteer|job|shift|shifts|desk|reception in|at|for
+        an|a|the? optician's|optometrist's|opticians|optometrists|vet's|vets|veterinary|kennels|cattery|specsavers|dermatologist's,
+        im|i'm|am an|a? actor|actress|extra|stuntwoman|optom|orthoptist|ophthalmic, teach|teaching reception|nursery|swimming|biology|year,
+        first aid course|training|refresher|class|dummy|dummies, nurse|doctor|surgeon|sister on|for|in eyes,
+        nurse|doctor|work|works|working|job|cleaner|clean|porter|receptionist|student|volunteer|intern|temp|shifts in|on|at|for
+        an|the|a? eye|eyes|ophthalmology|optician{s/}|opticians|optometry|ophthalmic|vet|vets|vet's|kennel{s/}|rescue|shelter|cattery|dermatology|burns|allergy
+        ward|hospital|clinic|unit|department|casualty|surgery|practice|shop?, eye ward|casualty|nurse|hospital|clinic .. all
+        day|week|night, im|i'm|am|as a|an|the? optician|optometrist|ophthalmologist|vet|veterinarian|dermatologist,
+        vet|veterinary nurse|tech|assistant|student|receptionist, do|doing|did stage|film|sfx|special|theatre|theatrical|halloween|zombie|horror
+        makeup|make|effects, makeup artist .. set|shoot|film|show|play, special effects makeup, zombie
+        walk|run|film|makeup|extra, play|playing a|the corpse|zombie|witch|vampire|patient|ghost|victim|monster|beast|boxer,
+        fake|stage|latex|prosthetic|painted
+        blood|scar|scars|bruise|bruises|wound|wounds|black|lids|eye|eyelids, face painting, in latex, all
+        paint|makeup|greasepaint, halloween makeup|look|costume, train|training|teach|teaching first aid|aiders, textbook|lecture|slides|exam
+        on|about|of .. eye|eyes, revising|studying|study for .. exam|finals|optometry|nursing, i work|working with
+        dogs|cats|kittens|horses|patients|animals|puppies|babies|toddlers
+    """,
+    "tale": """
+        read|reading|reads a|the|some|this|that thread|article|post|story|stories|forum|blog|book about|on|of|by|where|from,
+        in the|a|that|this|my film|movie|show|series|episode|book|novel|play|documentary|panto|soap|podcast|audiobook,
+        film|movie|show|series|episode|book|novel|documentary|podcast about|with|where, clip|vid|video|reel|tiktok|youtube where|about, saw|seen|watched|watching a|the|this|one|some vid|video|clip|reel|tiktok|film|movie|documentary|post|thread,
+        read|reading it? about|of|in .. paper|magazine|article|forum|blog|book|novel|thread, on
+        facebook|insta|instagram|tiktok|reddit|youtube|telly|tv|netflix|mumsnet a|some|one|this|there
+        girl|woman|lady|bride|person|post|story|was, the villain|heroine|detective|killer|character|baddie, horror
+        film|movie|story|stories, urban legend|myth, scrolling|looking pics|photos|at|through of? .. pics|photos|pictures|stories|allergies|reactions
+    """,
+    "dream": """
+        dreamt, dreamed, had a|the|this|my dream|nightmare, in my|the|a dream|nightmare, nightmare that|where|about|in, bad
+        dream, woke from a dream|nightmare, weird|mad|funny|strange dream
+    """,
+    "moving": """
+        watched|watching .. on the plane|telly|tv|sofa|train|coach|netflix, hen do, cried laughing, stand up, karaoke,
+        film, movie, cinema, rom com, romcom, weepie, wedding, vows, ceremony, the speech|speeches, first dance, funeral, wake
+        for, onion, onions, shallots, leeks, laughed, laughing, laughter, comedian, comedy, hysterics, giggles, goodbye at|to,
+        airport, graduation, finale, last episode, christening, baptism, ballad, musical, concert,
+        soppy, popcorn, reunion, proposal, proposed, scan photo|picture, sonogram, lion king, up the movie, titanic, the notebook
+    """,
+    "history": """
+        asked about|for my? history|allergies|conditions, so you|u|ya know my history, form|card|sheet|questionnaire
+        wanted|asked|asks|needs, for my|the|your file|records|history|notes, only|just mentioning|mention|telling
+        you|u|it? because|as|since|cos|cuz, i mention it as|because|since, thats my history, wanted to know everything
+    """,
     "good_kind": "good kind|way|sense|type, cute kind|way, best way|kind, in a good way",
     "before": """
         havent|hasnt|not had mine|them|it|any done yet, havent|hasnt had mine|them|my|any lash{es/}|set|eyelashes? done
         yet, not been in yet, havent been in|to you yet
     """,
     "wept": """
+        eyes streaming|watering|wet|streamed|watered from|with laughing|laughter|giggling|joy, laughed|laughing so hard
+        .. cried|tears|streaming|wept|crying, laughed|laughing till|til|until .. cried|tears|streaming|wept|crying,
         balled|bawled|cried|sobbed|wept|blubbed my eyes? eyes out, balled|bawled|cried|sobbed|wept|blubbed my eyes
         out, bawled|cried|sobbed|wept|blubbed at|over|through|during|all|like, ugly cried|crying|cry, proper cried,
         survived|survive .. crying|tears|sobbing|funeral|wedding|film|movie
     """,
     "report": """
+        to ask, rang|phoned|called|texting to ask, keeps asking,
+        told me it|they|that|its|theyd,
         call|calling|calls|called|naming|nicknamed|nicknaming me,
         colleague|friend|partner|mate|husband|sister|doctor|optician|optom|pharmacist .. look|check|examine|peek, had ..
         look,

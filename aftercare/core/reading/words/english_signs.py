@@ -206,6 +206,7 @@ SIGNS = {
         dey pain|paining|hurt me?, paining me, is paining, are paining
     """,
     "watering": """
+        i|ive|eyes|they|mine|lids|we didnt|havent|dont|not|never|hasnt|arent .. tear|teared|torn|tearing up,
         eye{s/} .. crying all, crying all the day, eyes .. havent|not stopped|stop running, havent stopped
         running, third hanky|hankie|tissue, hanky, hankies, chopping onions, slicing onions,
         slicing|chopping|peeling .. onions,

@@ -22,6 +22,9 @@ TOPICS = {
         next fill, need a fill, train late
     """,
     "notlost": """
+        someone|somebody|he|she|uncle|groom|bride|dad|mum|mate fell|fall in|into|out|off|over|down, fell|falling in|into a|the|love
+        hedge|pool|pond|river|bush|love?, have|need to come off|out, all gone by|and|before|now|since, by .. it had all gone, bald one|head|man|guy|dad|husband,
+        poky|pokey|jabby|stabby|scratchy one .. fell|came|dropped out|off,
         come|came|take|taking off my|the contacts|contact|lenses|pill|meds|tablets|tube|bus|motorway,
         whenever|when|if|next|time you|u|ye have|get|got|find|see a|any? gap|gaps, minding|mind the gap,
         make|makes|making them|lashes|extensions shed|fall|drop, would|will|does|could that|it|this make them
@@ -95,6 +98,7 @@ TOPICS = {
         falling, fall fall
     """,
     "booking": """
+        bring forward the|my|our, bring .. forward, push back my|the|our, push .. back to|a|till,
         missed|misd|miss the|my ferry|bus|train|tram|tube|connection|lift,
         next ones|one at|in quarter|half|ten|five|twenty, satnav|gps has|had|sent|took|is,
         alarm never|didnt went|go|off, on my way with, rain check, raincheck,
@@ -210,6 +214,8 @@ TOPICS = {
         sitter .. cancelled, running .. late, im running, be there .. at|by|for, see you .. <day>
     """,
     "notbooking": """
+        for two|three|four|five days|weeks|hours|months|nights, on the tram|bus|train|tube|plane|ferry|metro, stop|stopped|stops|stopping|halt traffic, on my way
+        to|from pick|collect|get|the|a|work|home|school|my, nearly|almost didnt book, only booked|book cuz|because|cos|cause|coz|as,
         on my|the way home|back, way home from|on, on the bus|train|tube|tram|metro home|back|today|yesterday,
         come|came|coming down with a|an severe|bad|serious|terrible|acute, could|can you do
         pastel|pink|blue|purple|red|brown|green|glitter|coloured|colored|colour|color|rainbow|ombre|wispy|wispies|cat|doll|anime|manga|shorter|longer|natural,
@@ -330,6 +336,8 @@ TOPICS = {
         treating|with|your?, how was vegas|spain|paris|ibiza|tenerife|greece|crete|dubai|mexico|your|bali|portugal
     """,
     "complaint": """
+        better lashes on a, never again, want them|it|these? changed|redone|off again?, rush|rushed job, expected more, dont look nothing like, nothing like the
+        pic|picture|photo|pics, i said no glitter|colour|color|drama|volume|spikes, one side is|are longer|shorter|thicker|fuller|lower|higher, paid to not|look, seen quicker,
 
         felt|feel small|stupid|silly|ignored|judged|rushed|dismissed|awkward|unwelcome|uncomfortable after|about|when|in|while|tbh,
         listened to at all, didnt|dont feel listened|heard|welcome, bit|felt|very|so rushed,

@@ -57,6 +57,9 @@ SCOPE = {
         salvo cuando, salvo si
     """,
     "over": """
+        a la hora|rato|manana|tarde|noche ya|estaban|estaba? estaban|estaba|nada|secos|seco|bien|normal|normales, desde entonces todo|nada|bien|perfecto|perfectas, ya secos|seco, y despues nada,
+        no volvio|volvieron|regreso|regresaron a? nada?|mas?, nunca mas volvio, no me volvio, nomas|nada|solo|solamente|unicamente mas? la|el|esa|ese|por?
+        noche|tarde|manana|madrugada|rato|dia del|de|siguiente? <day>,
         ya los? tengo|vi|veo|siento blancos|limpios|normales|bien|perfectos|secos,
         ya amanecieron|amanecio|amaneci|estan|estaban|quedaron blancos|blanco|blanquitos|limpios|limpio|sequito|sequitos|seco|secos|normales|normal|bien|perfectos|perfecto|como
         si|de lo mas|sanos, y luego ya, luego ya nada|no|bien, de ahi|ahi en|pa adelante
@@ -126,6 +129,11 @@ SCOPE = {
         empezaron
     """,
     "past": """
+        en 2009|2010|2011|2012|2013|2014|2015|2016|2017|2018, alla por el|2015|2016|2017|2018|2019,
+        de chavala|chavalilla|cria|adolescente|jovencita|estudiante|joven, cuando tenia
+        seis|siete|ocho|nueve|diez|once|doce|trece|catorce|quince|6|7|8|9|10|11|12|13|14|15|16|17|18|20, en el
+        colegio|cole|instituto|secundaria|prepa|liceo, a los 6|7|8|9|10|11|12|13|14|15|16|17|18|seis|siete|ocho|nueve|diez|once|doce|quince anos,
+        historia vieja, cuento viejo, en los noventa|ochenta, en mis tiempos, de pequena|pequeno|nina|nino siempre|me, hace siglos|mil,
         hace como|casi|mas|unos? .. ano|anos|meses, hace cinco|seis|siete|ocho|diez|cuatro|tres anos,
         aquella vez|ocasion, del otro sitio|salon|lugar, otro sitio, en el otro sitio, de chiquita|pequena|chiquilla|pequeno|chamaca, de mas joven, cuando
         chica|nina|pequena|chiquita,
@@ -140,6 +148,7 @@ SCOPE = {
         como la vez pasada, igual que|a, como la otra vez, como el ano pasado, como la ultima vez, misma que
     """,
     "if": """
+        si una|uno es|tiene|fuera|fuese|sufre, si alguien es|tiene, si eres|sos|es|fuera|fuese alergica|alergico,
         en caso de que|haber|tener, cuanto es normal, es normal que dure, por si acaso,
         si algun dia, si .. llegara{n/} a, llegara a, en caso de que, si acaso me, si me llega a, y si soy|tengo|me|se|las|los|amanezco, si manana, si llego a, si llegara{n/} a, si soy, suponiendo, si
         despues, si me, si se, si los, si las, si el, si la, si llega{n/}, si pasa, si tengo, si siento, si
@@ -152,6 +161,12 @@ SCOPE = {
         si cierro, si parpadeo, si me tallo, si abro, si puedes, si puede, no se si el
     """,
     "will": """
+        dice|dicen|jura|cree|asegura|insiste que me? voy|vas|va|van|vamos a, dice|dicen|jura|insiste en? que me voy a, voy a quedar|acabar|terminar ciega|ciego|sin,
+        juraba que iba|me|se|los|las|iban, jure que iba|me, dice|dicen|dijo|cuenta|cuentan que el|la|las|los
+        pegamento|pegante|goma|adhesivo|pestanas|cola suelta|sueltan|quema|queman|irrita|irritan|arde|arden|pica|pican|deja|dejan .. ciega|ciego|alergia|quema|irrita|arde?,
+        dice|dicen que el pegamento|adhesivo|pegante suelta y quema|irrita|arde, le|te|les|nos puede|podria|pueden|va|suele
+        dar|causar|hacer|producir|provocar, iba a amanecer|despertar|salir|terminar|quedar|acabar, esperaba|esperando
+        el|la|un|una|los|las? ardor|picazon|hinchazon|enrojecimiento|roncha|ronchas|dolor, historias|cuentos|videos de, me mete|metia|metian|meten miedo,
         es normal que piquen|arda|ardan|duela|duelan|lloren|llore|lagrimeen|molesten|moleste|raspe|raspen,
         duele quitar{las/la/selas}, duelen al quitar, duele al quitar, duele
         ponerselas|ponerlas|ponermelas|quitarmelas, duele la remocion|el retiro|el retoque|mucho ponerse, va a, van
@@ -168,6 +183,11 @@ SCOPE = {
         puede que tenga, puede ser, van a explotar, va a explotar, voy a desmayar, va a reventar
     """,
     "other": """
+        se le, se les,
+        en mi familia|casa|oficina|trabajo todas|todos|todo, a la|el que le pica|arde|duele|molesta|lloran|llora|pican|arden es, al que le pica|arde|duele|pican|arden|lloran es,
+        mi nene, mi nino, mi nina, mi cuate, el perro, la perra, al perro, al gato, mi vecino, el vecino, mi jefa, mi
+        profe, el profe, la profe, mi entrenador, la villana, el malo, la mala, la protagonista, mi suegra|suegro|nuera, mi
+        ahijado, mi primita, mi compa, los de mi, las de mi|la oficina|trabajo, mi gata|gato, mi caballo, la yegua, mi loro,
         gente de|con|que, personas|clientas|alguien con|de|que, a ella|ellas|ellos, la jefa, cuñis, el nene,
         crio, cria, crios, crias, nene, nena, nenes, el peque, la peque, los peques, chiquillo, chiquilla, chavo|chava
         de, la|una chica|senora|muchacha de|del|que,
@@ -195,6 +215,7 @@ SCOPE = {
         escribe su, le escribe su
     """,
     "unmet": """
+        nada que ver, y nada, ni ahi, ni cerca, ni por asomo, pero ni, ni de lejos, de eso nada, que va,
         pero no|nada|ninguna|ninguno|cero, y no|nada|ninguna, resulta que no, resulto que no, al final no|nada, no fue
         asi, no paso, no me paso, nunca paso, para nada
     """,
@@ -204,6 +225,35 @@ SCOPE = {
         dice, dijo, dicen, dijeron, cree, piensa, me dijo, pregunta, pregunto, noto, vio, me llevo, me lleva, me
         trajo, opina, preguntaron, asustad{o/a}, preocupad{o/a}, ama, encanta{n/}, encanto, encantaron, reconocio,
         me ve, me vio, mira, quiere, es enfermera, es doctora, es doctor, es medico, es enfermero, escribe, escribo
+    """,
+    "wept": """
+        vengo|venia|venir|salgo|sali|salir|saliendo de llorar, llorar de|en|como un|una velorio|entierro|funeral|boda|risa|alegria|emocion|felicidad|pelicula,
+        llore|llorando|lloramos|lloro|llora|lloraron de|en risa|alegria|emocion|felicidad|la|el|mi|un|una
+        boda|pelicula|peli|cine|novela|serie|despedida|velorio|funeral|entierro|graduacion|concierto|misa?, hecha un mar|magdalena|rio|fuente, a moco
+        tendido, como una? magdalena
+    """,
+    "moving": """
+        cebolla, cebollas, pelicula, peli, cine, boda, velorio, funeral, entierro, novela, votos, despedida, graduacion,
+        carcajadas, risa, bautizo, concierto, serie
+    """,
+    "work": """
+        trabajo|trabaja|turno de|como enfermera|auxiliar|camillera|recepcionista|asistente|tecnica en|de, limpio|limpiando en
+        una|la? optica|oftalmologia|veterinaria,
+        trabajo con gatos|perros|animales|ninos|bebes|caballos|mascotas,
+        trabajo en .. oftalmologia|oculista|veterinaria|veterinario|optica|quemados, soy oftalmologa|oculista|veterinaria|optometrista, hago|haciendo maquillaje de|para
+        cine|teatro|terror|zombis|zombies|efectos, maquillaje de
+        terror|zombi|zombie|caracterizacion|halloween|efectos|teatro, sangre falsa|de mentira, hago de
+        muerta|cadaver|bruja|zombi, todo maquillaje|pintura
+    """,
+    "tale": """
+        en la|una|esa peli|pelicula|serie|novela|telenovela, en un video|libro|capitulo|documental, vi|viendo un|una
+        video|pelicula|peli|documental|serie, la villana|protagonista|asesina, lo|la lei|leyo en .. revista|periodico|foro|libro
+    """,
+    "dream": """
+        sone, un sueno, una pesadilla, en el|mi sueno
+    """,
+    "history": """
+        para|por la|mi|el|su|tu ficha|historial|expediente|formulario|registro, te lo cuento|aviso|digo por|para, se lo cuento|aviso|digo por|para
     """,
     "thing": """
         precio, precios, cuenta, factura, costo, cartera, bolsillo, pagina, enlace, link, app, foto, fotos, video,

@@ -7,6 +7,10 @@ from __future__ import annotations
 
 TOPICS = {
     "figure": """
+        arden|arde|ardiendo|ardo|muero|mueren de celos|envidia|rabia|curiosidad|ganas,
+        pique|picar|picando|picaba|pico medio|un|una|dos|tres|la|el|las|unas? kilo|kilos|de? cebolla|cebollas|ajo|verdura|carne|tomate|de? ..
+        cebolla|cebollas|ajo|verdura|carne|tomate, picar|pique|picando|pico cebolla|cebollas|ajo|verdura|carne|tomate, tiemblan las piernas .. spinning|gym|sentadillas|clase,
+        alergica a los|las? lunes|madrugar|mananas|hombres|cocinar|trabajo|trabajar|cuentas,
         veo dos|tres|2|3 de menos|mas, llevo .. sin abrir el|la|los|mi|tu
         insta|instagram|mensaje|correo|whatsapp|cel|app|link, cayo el pegamento al|en
         piso|suelo|pelo|mesa|ropa|blusa|camisa, a oscuras con|por|en el|la|mi apagon|casa|cuarto|sala, apago la
@@ -180,6 +184,9 @@ TOPICS = {
         cita, citas, hora, lugar, turno, afuera, confirmo, nos vemos, retoque, relleno, trafico, agenda, horario
     """,
     "plain": """
+        los|las mios|mias|mis ojos? descansando|tranquilos|tranquilas,
+        las mias|mis pestanas? intactas|divinas|perfectas|impecables|como si nada|firmes, ni se despeinaron|movieron|inmutaron|despeinan|mueven, y yo divina|tranquila|feliz|regia|como si nada,
+        amaneci con todas, todas en su lugar|sitio|puestas|puestecitas, ni una en la almohada, sali premiada, me las chulean|envidian, se mueren de envidia, quien me las hizo, que ojazos,
         ya estoy super bien, ya estoy perfectamente, estoy super bien, feliz con mis pestanas, ando feliz, ya
         todo super|perfecto|normal, todo super, me encantan, las amo, yo ando perfecta, regia, me quedan regias,
         me queda regia, pestanas bellisimas|hermosas|lindas|bellas|divinas|preciosas, ya todo bien, ya estoy

@@ -56,6 +56,9 @@ SEEN = (
     "many_alarms",
     "many_words",
     "many_spanish",
+    "many_odd",
+    "many_stories",
+    "many_hidden",
 )
 UNSEEN = ("ora", "pip", "que", "rex", "gil", "hal", "xen")  # measured as a whole, never read: see corpus/README.md
 URGENT = ("emergency", "same_day")

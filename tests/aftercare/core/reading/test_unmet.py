@@ -39,3 +39,31 @@ def test_what_may_come_is_neither_there_nor_denied() -> None:
     found = read("I thought it would sting, does it?")
 
     assert (found.urgency, found.negated) == (Urgency.NONE, ())
+
+
+@pytest.mark.parametrize(
+    "text", ["People told me it burns, it didn't", "it burns, they said. it didn't", "me dijeron que arde, y no"]
+)
+def test_what_others_said_and_is_not_so_is_denied(text: str) -> None:
+    found = read(text)
+
+    assert (found.urgency, found.negated) == (Urgency.NONE, (Sign.BURNING,))
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "They told me it would sting. It hasn't stopped",
+        "my husband says it looks red. it hasn't gone down",
+        "me dijeron que arde, y no para de arder",
+        "mum asked whether my lids were swollen. They're not going down, they are like balloons",
+    ],
+)
+def test_what_others_said_and_stays_is_a_sign(text: str) -> None:
+    assert read(text).urgency is Urgency.SAME_DAY
+
+
+def test_what_others_asked_and_is_not_so_is_denied() -> None:
+    found = read("Mum phoned to ask whether my eyes were swollen yet. They're not, and they don't hurt either")
+
+    assert (found.urgency, found.negated) == (Urgency.NONE, (Sign.SWELLING, Sign.PAIN))

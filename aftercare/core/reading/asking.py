@@ -1,0 +1,102 @@
+"""What asks in a reply: a question that waits for an answer."""
+
+from __future__ import annotations
+
+from aftercare.core.reading.page import Page
+from aftercare.core.reading.phrases import Mark
+from aftercare.core.reading.tokens import ASK, WORD, listed
+
+_ASKS = listed("""
+    what how why when where which who can could should shall is are do does did will would am may any has have
+    ought must whats hows que como cuando donde cual cuales cuanto cuantos puedo puede podria debo deberia es
+    sera hay sabes me se le tiene tienen usan wat wut cuanta
+""")
+
+
+def question(page: Page) -> Mark | None:
+    """Return the words that ask for something; a wish to book or to end messages is none, even put as a question."""
+    tokens = page.tokens
+    no_questions = page.named("topic:booking", "topic:stop", "topic:start", "topic:smalltalk")
+    wishes = {page.sentence[mark.start] for mark in no_questions}
+    asked = {where for token, where in zip(tokens, page.sentence, strict=True) if token.kind == ASK}
+    answered = {where for where in asked if _answers_herself(page, where)}
+    asked -= answered
+    wishes |= answered
+    for mark in page.named("topic:question"):
+        sentence = page.sentence[mark.start]
+        if sentence not in wishes and (sentence in asked or _begins(page, mark)) and not _is_aside(page, mark, asked):
+            return mark
+    for place, token in enumerate(tokens):
+        if token.kind != WORD or token.word not in _ASKS or page.sentence[place] not in asked - wishes:
+            continue
+        before = tokens[place - 1] if place else None
+        if (before is None or before.kind != WORD or before.word in _OPENERS) and _more_words(page, place) >= 1:
+            return Mark("topic:question", place, place + 1)
+    return None
+
+
+_ANSWERS = listed("no nope nah yes yep yup also never si sip tampoco")
+_ANSWER = 3  # words
+_BESIDE = listed("also big hard still thank god lol unfortunately sadly actually not at all tampoco para nada sir maam")
+
+
+def _answers_herself(page: Page, sentence: int) -> bool:
+    """Does it burn? No. Are they red? Also no."""
+    said = [
+        t.word for t, where in zip(page.tokens, page.sentence, strict=True) if where == sentence + 1 and t.kind == WORD
+    ]
+    return 0 < len(said) <= _ANSWER and said[0] in _ANSWERS and set(said) <= _ANSWERS | _BESIDE
+
+
+def is_rhetorical(page: Page) -> bool:
+    """Say whether whatever looks like a question is answered by herself, or only a turn of speech."""
+    asked = {where for token, where in zip(page.tokens, page.sentence, strict=True) if token.kind == ASK}
+    if not asked:
+        return bool(page.named("topic:notquestion"))
+    return all(_answers_herself(page, where) for where in asked)
+
+
+_OPENERS = listed("""
+    and so or but also ok okay please y pero o just hi hey hola then well um uh lol because cuz entonces oye
+    oiga pues my like
+""")
+
+
+def _more_words(page: Page, place: int) -> int:
+    following = [
+        index
+        for index in range(place + 1, len(page.tokens))
+        if page.sentence[index] == page.sentence[place] and page.tokens[index].kind == WORD
+    ]
+    return len(following)
+
+
+def _begins(page: Page, mark: Mark) -> bool:
+    """Say whether a phrase without a question mark asks: it opens a clause, or it is one that always asks."""
+    words = [token.word for token in page.tokens[mark.start : mark.end]]
+    joined = " ".join(words)
+    if joined.startswith(_ALWAYS):
+        return True
+    if len(words) < 2:
+        return False
+    before = page.tokens[mark.start - 1] if mark.start else None
+    return before is None or before.kind != WORD or before.word in _OPENERS
+
+
+_ALWAYS_ASKING = """
+    what do i, what should, what can i, what i do, que hago, q hago, should i, let me know what, let me know if
+    i, please advise, help me, pls help, please help, any advice, any tips, just wondering, wondering, wonder
+    if, wanted to ask, want to know, wanted to know, im asking, solo pregunto, need help, help pls, quisiera
+    saber, quiero saber, dime que, ayuda por favor, call me when, ok or, do i need, can i still, can i, how do
+    i, how long, when can i, que me pongo, que debo, who do i, or should i, is that a thing, or nah, is it ok,
+    is it normal, es normal, puedo usar, me puedes, quick question, una pregunta, una duda, or am i
+"""
+_ALWAYS = tuple(" ".join(phrase.split()) for phrase in _ALWAYS_ASKING.split(","))
+
+
+def _is_aside(page: Page, mark: Mark, asked: set[int]) -> bool:
+    """Say whether words that may ask do not do so here: "normal now", "which is fine"."""
+    if page.sentence[mark.start] in asked:
+        return False
+    words = [token.word for token in page.tokens[mark.start : mark.end]]
+    return len(words) == 1

@@ -1,0 +1,26 @@
+from __future__ import annotations
+
+import pytest
+
+from aftercare.core.reading import Topic, read
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "are yours ok with goggles? first appt is the 3rd",
+        "my appointment is on Friday. do you take them off for free?",
+    ],
+)
+def test_a_visit_mentioned_beside_a_question_is_no_wish_to_book(text: str) -> None:
+    assert read(text).about == (Topic.QUESTION,)
+
+
+def test_a_wish_to_move_a_visit_beside_a_question_is_one() -> None:
+    found = read("are yours ok with goggles? and can we move my appointment to the 5th")
+
+    assert {Topic.QUESTION, Topic.BOOKING} <= set(found.about)
+
+
+def test_history_told_for_the_form_is_no_praise() -> None:
+    assert read("I had a proper asthma attack in '94. Form wanted history, so that's mine").about == (Topic.OTHER,)
