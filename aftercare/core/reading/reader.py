@@ -6,7 +6,7 @@ import re
 from dataclasses import replace
 
 from aftercare.core import commands
-from aftercare.core.reading import bare, foreign, grading, language, pictures, quoting, sides, topics
+from aftercare.core.reading import bare, foreign, grading, language, pictures, quoting, second, sides, topics
 from aftercare.core.reading.findings import Findings, sort_out
 from aftercare.core.reading.page import Page, lay_out
 from aftercare.core.reading.phrases import Mark
@@ -72,9 +72,12 @@ def _answer(answer: str, question: str) -> Reading:
     reading = _judged(page, answer, found, opinion, told.code)
     if (answered := bare.answered(tokens, question, reading, over=bool(page.marks.get("scope:over")))) is not None:
         return answered
+    after_all = bool(found.long_ago) and opinion.sign > second.SIGN_AFTER_ALL
     if found.long_ago:  # of what is urgent, the second opinion has no say by what was years ago
         opinion = opinion_of(answer, page, [*found.explained, *found.long_ago])
     seen_again = look_again(reading, opinion, page, found.explained)
+    if after_all and seen_again.urgency is Urgency.NONE:  # a story that may be of today is for a person
+        seen_again = replace(seen_again, unread=True)
     if seen_again.urgency in _URGENT and not seen_again.signs:
         seen_again = _named(seen_again, opinion, answer)
     return _or_foreign(seen_again, answer, page)
