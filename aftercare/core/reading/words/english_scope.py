@@ -202,6 +202,7 @@ SCOPE = {
         apart from when, until i, till i
     """,
     "over": """
+        down again|now|already by|before|at|after, back down by|after|before, settled|calm|flat|white again by|before,
         sting|stinging|burn|burning|itch|redness|swelling|soreness lasted as long as|until|till|about|only|all of|maybe|barely|a|an|one|two|ten|twenty|30|20|10|5, has|have been off|gone since,
         that was it, dry|clear|fine|white|calm|quiet|smooth|grand|good|perfect ever since, its|it's|thats over now|and, all over and|now, is|are
         smooth|clear|white|flat again, over and done, and that was that, end of|end of story,
@@ -479,6 +480,7 @@ SCOPE = {
         should my throat|tongue|chest|lips|face|eye|eyes|lid|lids|vision .. feel|be|look|still
     """,
     "will": """
+        i|we always|usually|normally|often get, normal|usual during|while the|an appointment|application|treatment|set,
         says|reckons|swears|thinks|convinced|claims ill|id|youll|youd go|end|lose|wake,
         keeps|keep|kept saying|telling|warning|insisting me? ill|id|theyll|theyd|itll|itd, keeps|keep|kept saying|telling|warning|insisting me? i|they|it
         will|would|might|could, told|warned|promised me|us itd|theyd|id|itll|theyll, told|warned|promised me|us i|it|they would|might|will|could,
@@ -710,6 +712,7 @@ SCOPE = {
     """,
     "good_kind": "good kind|way|sense|type, cute kind|way, best way|kind, in a good way",
     "before": """
+        asking before i|we book|come|commit, before i book|commit,
         havent|hasnt|not had mine|them|it|any done yet, havent|hasnt had mine|them|my|any lash{es/}|set|eyelashes? done
         yet, not been in yet, havent been in|to you yet
     """,

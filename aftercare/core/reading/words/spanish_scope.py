@@ -57,6 +57,7 @@ SCOPE = {
         salvo cuando, salvo si
     """,
     "over": """
+        la primera noche|tarde nada mas|nomas|solamente, solo|nomas|unicamente la primera noche|tarde, nada mas la primera noche|tarde, el primer dia nada mas|nomas|solamente, nada mas el primer dia,
         a la hora|rato|manana|tarde|noche ya|estaban|estaba? estaban|estaba|nada|secos|seco|bien|normal|normales, desde entonces todo|nada|bien|perfecto|perfectas, ya secos|seco, y despues nada,
         no volvio|volvieron|regreso|regresaron a? nada?|mas?, nunca mas volvio, no me volvio, nomas|nada|solo|solamente|unicamente mas? la|el|esa|ese|por?
         noche|tarde|manana|madrugada|rato|dia del|de|siguiente? <day>,
