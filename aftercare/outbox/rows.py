@@ -235,7 +235,7 @@ def _plan_once(connection: BaseDatabaseWrapper, **_more: object) -> None:
     """Have PostgreSQL keep the plan of a prepared statement (its manual, PREPARE).
 
     As it takes ten values for an array that it has not seen, and for few what it has, it would plan anew each time:
-    for a window of ten that took as long as all the rest.
+    for a single message that took nearly as long as all the rest.
     """
     if connection.vendor == "postgresql":
         with connection.cursor() as cursor:
