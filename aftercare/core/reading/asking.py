@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
-from aftercare.core.reading.tokens import ASK, WORD, listed
+from aftercare.core.reading.tokens import WORD, listed
 
 _ASKS = listed("""
     what how why when where which who can could should shall is are do does did will would am may any has have
@@ -18,7 +18,7 @@ def question(page: Page) -> Mark | None:
     tokens = page.tokens
     no_questions = page.named("topic:booking", "topic:stop", "topic:start", "topic:smalltalk")
     wishes = {page.sentence[mark.start] for mark in no_questions}
-    asked = {where for token, where in zip(tokens, page.sentence, strict=True) if token.kind == ASK}
+    asked = page.asked()
     answered = {where for where in asked if _answers_herself(page, where)}
     asked -= answered
     wishes |= answered
@@ -50,7 +50,7 @@ def _answers_herself(page: Page, sentence: int) -> bool:
 
 def is_rhetorical(page: Page) -> bool:
     """Say whether whatever looks like a question is answered by herself, or only a turn of speech."""
-    asked = {where for token, where in zip(page.tokens, page.sentence, strict=True) if token.kind == ASK}
+    asked = page.asked()
     if not asked:
         return bool(page.named("topic:notquestion"))
     return all(_answers_herself(page, where) for where in asked)

@@ -65,8 +65,9 @@ def _is_of_sight(page: Page, sign: Mark) -> bool:
 def _asked_of_others(page: Page, sign: Mark) -> bool:
     """Is it normal for eyes to water? Mine haven't."""
     sentence = page.sentence[sign.start]
-    asks = any(token.kind == ASK and where == sentence for token, where in zip(page.tokens, page.sentence, strict=True))
-    return asks and any(page.sentence[mark.start] == sentence + 1 for mark in page.named("scope:minenot"))
+    return sentence in page.asked() and any(
+        page.sentence[mark.start] == sentence + 1 for mark in page.named("scope:minenot")
+    )
 
 
 def _reaches(page: Page, mark: Mark, target: int, *, alarm: bool) -> bool:

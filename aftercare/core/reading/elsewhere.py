@@ -81,8 +81,9 @@ def _is_owned(page: Page, part: Mark) -> bool:
     before = page.tokens[part.start - 1] if part.start else None
     if before is None or before.kind != WORD:
         sentence = page.sentence[part.start]
-        said = {token.word for token, where in zip(page.tokens, page.sentence, strict=True) if where == sentence}
-        return page.tokens[part.start].word in _PARTS and not said & EYES  # "nose is itchy and so are my eyes"
+        return (
+            page.tokens[part.start].word in _PARTS and not page.said(sentence) & EYES
+        )  # "nose is itchy and so are my eyes"
     if before.word not in _POSSESSIVE:
         return False
     return part.end == len(page.tokens) or page.tokens[part.end].word != "side"

@@ -9,7 +9,7 @@ from aftercare.core.reading.elsewhere import is_elsewhere, is_of_a_thing
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
 from aftercare.core.reading.scope import Standing, standing_of
-from aftercare.core.reading.tokens import ASK, listed
+from aftercare.core.reading.tokens import listed
 from aftercare.core.reading.words.tenses import PAST_WORDS, PRESENT_WORDS
 
 # They grade a sign beside them and are none by themselves.
@@ -133,10 +133,7 @@ def _with(stand: Stand, *standings: Standing) -> list[Mark]:
 def _is_taken_back(page: Page, mark: Mark, stand: Stand) -> bool:
     """Define red? Kidding, they're not red. -- A question or a twisted denial, plainly denied afterwards."""
     twisted = any(one.start <= mark.start < one.end + 4 for one in page.named("scope:nonneg"))
-    asked = any(
-        token.kind == ASK and where == page.sentence[mark.start]
-        for token, where in zip(page.tokens, page.sentence, strict=True)
-    )
+    asked = page.sentence[mark.start] in page.asked()
     habit = bool(_HABIT & {token.word for token in page.tokens[max(0, mark.start - 4) : mark.start]})
     return any(
         standing is Standing.DENIED

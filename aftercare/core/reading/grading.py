@@ -74,8 +74,7 @@ _SWEAT = listed("sweat sweating sweats sudor sudo rain lluvia")
 
 def _is_sweat(page: Page, mark: Mark) -> bool:
     """Would sauna melt the glue? I sweat straight into my eyes."""
-    where = page.sentence[mark.start]
-    said = {token.word for token, sentence in zip(page.tokens, page.sentence, strict=True) if sentence == where}
+    said = page.said(page.sentence[mark.start])
     return bool(said & _SWEAT) and not said & _STUFF
 
 

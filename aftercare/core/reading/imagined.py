@@ -6,7 +6,7 @@ import itertools
 
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
-from aftercare.core.reading.tokens import ASK, COMMA, LINE, Token, listed
+from aftercare.core.reading.tokens import COMMA, LINE, Token, listed
 
 _TO_COME = listed("ill will would should call let tell ring book")
 _MIGHT = listed("would will could might can normal usual do does")
@@ -14,16 +14,16 @@ _MIGHT = listed("would will could might can normal usual do does")
 
 def _is_asked_about(page: Page, sentence: int) -> bool:
     """Would watery eyes be normal? Haven't had mine done yet."""
-    said = [token for token, where in zip(page.tokens, page.sentence, strict=True) if where == sentence]
-    return any(token.kind == ASK for token in said) and any(token.word in _MIGHT for token in said)
+    return sentence in page.asked() and bool(_MIGHT & page.said(sentence))
 
 
 def _happens_in_light(page: Page, sentence: int) -> bool:
     """If I go outside the sun hurts them: so it is whenever she does. If light hurts, I'll call: so it is not yet."""
     if _is_asked_about(page, sentence):
         return False
-    words = {token.word for token, where in zip(page.tokens, page.sentence, strict=True) if where == sentence}
-    return not words & _TO_COME and any(page.sentence[mark.start] == sentence for mark in page.named("sign:light"))
+    return not page.said(sentence) & _TO_COME and any(
+        page.sentence[mark.start] == sentence for mark in page.named("sign:light")
+    )
 
 
 # "could you take them off, because they burn": what comes after is no longer imagined.
@@ -80,7 +80,4 @@ _CONSEQUENCE = listed("""
 
 def _has_consequence(page: Page, sentence: int) -> bool:
     """Say whether a Spanish "si" is "if" here: without a consequence or a question it is more likely a "sí"."""
-    return any(
-        where == sentence and (token.kind == ASK or token.word in _CONSEQUENCE)
-        for token, where in zip(page.tokens, page.sentence, strict=True)
-    )
+    return sentence in page.asked() or bool(_CONSEQUENCE & page.said(sentence))

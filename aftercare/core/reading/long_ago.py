@@ -29,7 +29,7 @@ def is_long_ago(page: Page, sign: Mark) -> bool:
             elif high - low <= 10 and not _turns(page, low, high) and not _compares(page, low, high):
                 return True
         elif page.sentence[mark.start] == sentence - 1 and mark.start < sign.start:
-            words = {token.word for token, place in zip(page.tokens, page.sentence, strict=True) if place == sentence}
+            words = page.said(sentence)
             past = words & PAST_WORDS or _tells_of_harm(page, sentence - 1) and _is_told_as_past(page, sentence, words)
             if past and not words & (PRESENT_WORDS | _UP_TO_NOW | _NOW):
                 return True
@@ -44,7 +44,7 @@ _ENDED = listed("since grew outgrew years never desde anos entonces nunca")
 
 def _is_told_as_past(page: Page, sentence: int, words: set[str]) -> bool:
     """Hinchada una semana. -- Red lumps, the works. Not had one in ten years."""
-    after = {token.word for token, where in zip(page.tokens, page.sentence, strict=True) if where == sentence + 1}
+    after = page.said(sentence + 1)
     lasted = words & _LASTED and not words & _UNDER_WAY
     return bool(lasted) or bool(after & _ENDED) and not words & EYES
 
@@ -53,7 +53,7 @@ _HARM = listed("hospital urgencias casualty reaction reaccion")
 
 
 def _tells_of_harm(page: Page, sentence: int) -> bool:
-    words = {token.word for token, where in zip(page.tokens, page.sentence, strict=True) if where == sentence}
+    words = page.said(sentence)
     return bool(words & _HARM) or tells_a_sign(page, sentence)
 
 

@@ -79,6 +79,14 @@ class Page:
         found = [mark for name in names for mark in self.marks.get(name, ())]
         return sorted(found, key=lambda mark: (mark.start, mark.end))
 
+    def said(self, sentence: int) -> set[str]:
+        """Return the words and marks of a sentence."""
+        return {token.word for token, where in zip(self.tokens, self.sentence, strict=True) if where == sentence}
+
+    def asked(self) -> set[int]:
+        """Return the sentences that have a question mark."""
+        return {where for token, where in zip(self.tokens, self.sentence, strict=True) if token.kind == ASK}
+
     def covers(self, name: str, place: int) -> bool:
         """Say whether a mark of this name lies over a token."""
         return any(mark.start <= place < mark.end for mark in self.marks.get(name, ()))

@@ -56,7 +56,7 @@ def _end(page: Page, sentence: int) -> int:
 
 
 def _speaks_of_eyes(page: Page, sentence: int) -> bool:
-    return any(token.word in EYES for token, where in zip(page.tokens, page.sentence, strict=True) if where == sentence)
+    return bool(EYES & page.said(sentence))
 
 
 def _turns(page: Page, first: int, end: int, words: frozenset[str]) -> bool:
@@ -97,8 +97,7 @@ def is_moved(page: Page, sign: Mark, signs: list[Mark]) -> bool:
     moving = (mark for mark in page.named("scope:moving") if abs(page.sentence[mark.start] - where) <= 1)
     if all(_is_compared(page, mark, signs) for mark in moving):
         return False
-    said = {token.word for token, sentence in zip(page.tokens, page.sentence, strict=True) if sentence == where}
-    return not said & (EYES | _GOES_ON_WEEPING)
+    return not page.said(where) & (EYES | _GOES_ON_WEEPING)
 
 
 _LIKE = listed("like as if though si id vibes eyes")

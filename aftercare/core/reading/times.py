@@ -46,9 +46,7 @@ def _is_foretold(page: Page, mark: Mark) -> bool:
 
 def _is_mild(page: Page, sign: Mark) -> bool:
     sentence = page.sentence[sign.start]
-    return any(
-        token.word in _MILD for token, where in zip(page.tokens, page.sentence, strict=True) if where == sentence
-    )
+    return bool(_MILD & page.said(sentence))
 
 
 _PAST_SIGNS = listed("""

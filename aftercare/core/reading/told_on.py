@@ -5,7 +5,7 @@ from __future__ import annotations
 from aftercare.core.reading.long_ago import tells_a_sign
 from aftercare.core.reading.page import EYES, Page
 from aftercare.core.reading.phrases import Mark
-from aftercare.core.reading.tokens import ASK, listed
+from aftercare.core.reading.tokens import listed
 from aftercare.core.reading.whose import is_written_for_her, persons
 
 _HERE = listed("""
@@ -24,21 +24,19 @@ def is_told_on(page: Page, sign: Mark) -> bool:
     An alarm, or a word of eyes, is somebody else's only where the sentence, or the next one, says whose.
     """
     last = page.sentence[sign.start]
-    said = _said(page, last)
+    said = page.said(last)
     if is_written_for_her(page) or said & _HERE:
         return False
     grave = sign.name.endswith("!") or bool(said & EYES)
     if grave and not (said & _THIRD or _opens_with(page, last + 1, _THIRD)):
         return False
     for where in range(last - 1, max(-1, last - 1 - _STORY), -1):
-        before = _said(page, where)
+        before = page.said(where)
         if any(page.sentence[mark.start] == where and not _is_a_look(page, mark) for mark in persons(page)):
             if grave and before & _MAY_BE_CLIENTS and not _is_of_the_past(page, where):
                 return False
             told = any(page.sentence[mark.start] == where for mark in page.named("scope:report"))
-            asked = any(
-                token.kind == ASK and place == where for token, place in zip(page.tokens, page.sentence, strict=True)
-            )
+            asked = where in page.asked()
             return not (before & _OWNED or told or asked) and (bool(before & _TROUBLE) or tells_a_sign(page, where))
         if before & (_HERE - {"you", "your"}):
             return False
@@ -61,10 +59,6 @@ def _opens_with(page: Page, sentence: int, words: frozenset[str]) -> bool:
         next((token.word for token, where in zip(page.tokens, page.sentence, strict=True) if where == sentence), "")
         in words
     )
-
-
-def _said(page: Page, sentence: int) -> set[str]:
-    return {token.word for token, where in zip(page.tokens, page.sentence, strict=True) if where == sentence}
 
 
 def _is_a_look(page: Page, mark: Mark) -> bool:

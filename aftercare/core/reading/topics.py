@@ -110,7 +110,7 @@ _VISIT = listed("appt appts appointment appointments appointment's appt's booked
 
 def _is_mentioned(page: Page, visit: Mark) -> bool:
     """Say whether she only mentions a visit beside her question: "first appt is the 3rd, are goggles ok?"."""
-    asked = {where for token, where in zip(page.tokens, page.sentence, strict=True) if token.kind == ASK}
+    asked = page.asked()
     return page.sentence[visit.start] not in asked and all(
         page.tokens[mark.start].word in _VISIT and mark.end == mark.start + 1 for mark in page.named("topic:booking")
     )

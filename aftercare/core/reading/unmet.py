@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
-from aftercare.core.reading.tokens import ASK, WORD, listed
+from aftercare.core.reading.tokens import WORD, listed
 
 _FEARED = listed("""
     thought expected expecting expectin figured reckoned convinced sure certain swore sworn dreaded dreading bracing
@@ -23,11 +23,11 @@ def did_not_come(page: Page, sign: Mark) -> bool:
         and _FEARED & {token.word for token in page.tokens[mark.start : mark.end]}
         for mark in page.named("scope:will")
     )
-    if not (feared or _is_asked_by_others(page, where)) or _asks(page, where):
+    if not (feared or _is_asked_by_others(page, where)) or where in page.asked():
         return False
     later = ((page.sentence[mark.start], mark) for mark in page.named("scope:unmet") if mark.start >= sign.end)
     return any(
-        sentence - where <= _NEXT and not _asks(page, sentence) and (feared or _ends_there(page, mark))
+        sentence - where <= _NEXT and sentence not in page.asked() and (feared or _ends_there(page, mark))
         for sentence, mark in later
     )
 
@@ -66,7 +66,7 @@ _AFTER_IT = listed("though tho at one either yet")
 def was_only_said(page: Page, sign: Mark) -> bool:
     """People told me it burns, it didn't; it burns, they said. It hasn't."""
     where = page.sentence[sign.start]
-    if _asks(page, where):
+    if where in page.asked():
         return False
     said = any(
         page.sentence[mark.start] == where and _SAYING & _words(page, mark) for mark in page.named("scope:report")
@@ -87,7 +87,3 @@ def _ends_there(page: Page, mark: Mark) -> bool:
 
 def _words(page: Page, mark: Mark) -> set[str]:
     return {token.word for token in page.tokens[mark.start : mark.end]}
-
-
-def _asks(page: Page, sentence: int) -> bool:
-    return any(token.kind == ASK and where == sentence for token, where in zip(page.tokens, page.sentence, strict=True))
