@@ -118,7 +118,11 @@ def hers(context: Context, client: Client | None, at: datetime | None) -> str:
 
 @register.filter
 def span(length: timedelta | int | None) -> str:
-    """Say how long: minutes, or a timedelta: "45 min", "2 h 05", "23 h", "3 days"."""
+    """Say how long: minutes, or a timedelta: "45 min", "2 h 05", "23 h", "3 days", never broken between two lines."""
+    return _long(length).replace(" ", "\N{NO-BREAK SPACE}")
+
+
+def _long(length: timedelta | int | None) -> str:
     if length is None:
         return ""
     minutes = length if isinstance(length, int) else int(length.total_seconds()) // 60
