@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from aftercare.core.reading import grading, seeming, story, times
+from aftercare.core.reading import around, grading, seeming, story, times
 from aftercare.core.reading.elsewhere import is_elsewhere, is_of_a_thing
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
@@ -52,15 +52,25 @@ def sort_out(page: Page) -> Findings:
     stand = _standings(page, of_eyes)
     current = [mark for mark in _with(stand, Standing.CURRENT) if not _is_taken_back(page, mark, stand)]
     near = _with(stand, Standing.NEARLY_OVER)
-    explained = [mark for mark, standing in stand if standing not in (Standing.CURRENT, Standing.NEARLY_OVER)]
+    explained = [_explained(page, mark, standing, current) for mark, standing in stand if standing not in _TOLD]
     return Findings(
         current=current,
         near=near,
         over=_with(stand, Standing.OVER, Standing.DENIED_NOW),
         denied=_with(stand, Standing.DENIED, Standing.DENIED_NOW),
-        explained=[*page.named("topic:figure"), *of_others, *explained],
+        explained=[*page.named("topic:figure"), *of_others, *explained, *around.bare_places(page, current)],
         long_ago=_told_of_long_ago(page, current),
     )
+
+
+_TOLD = {Standing.CURRENT, Standing.NEARLY_OVER}
+
+
+def _explained(page: Page, mark: Mark, standing: Standing, current: list[Mark]) -> Mark:
+    """Return the words that a sign which is none now explains, beside its own."""
+    if standing is Standing.DENIED:
+        return around.place_with(page, mark)
+    return around.clause_of_another(page, mark, current) if standing is Standing.NOT_HERS else mark
 
 
 def _told_of_long_ago(page: Page, current: list[Mark]) -> list[Mark]:

@@ -201,6 +201,79 @@ FIGURES = {
         swell see|sounds|idea|cheers|thanks, surf|ocean|sea swell, swell at|off bondi|manly, swell at|off the beach|pier|point|bay|coast, puffy
         white|black|pink|blue|red|green|grey|cream|yellow?
         jacket|coat|vest|gilet|anorak|parka|taco|tacos|sleeve|sleeves|paint|stickers|crisps|cheetos|clouds|cloud|bread,
+        my|the|me blood is|was? boiling|boils|boil|boiled, blood running|runs|ran cold, makes|made|make|making my|the blood
+        boil|run|curdle, out for blood, sweating blood, blood money, blood from a stone, bleeding money|cash|dry|funds|hell|obvious|nora|expensive|freezing|lovely|gorgeous|cheek|marvellous|typical|ages,
+        bleed|bleeds|bled me|us|my dry, bleeding my? bank|wallet|account|purse dry?, make|makes|made|making my|me|the eyes water|sting|bleed what|how you|u|ye|much|they, make|makes|made my eyes water paying,
+        what|price|prices|bill|cost make|makes|made my eyes water, bald|bare|empty|thin|missing spots|spot,
+        melting|melted|melt like a|an? cheese|ice|icecream|butter|candle|snow|wax|chocolate|snowman|lolly, so|too hot
+        that? i|im|i'm|we am|are? melting|sweating|roasting|boiling, i cant|wont|couldnt|never go back to
+        mascara|strips|falsies|clusters|drugstore|my|before|life|being|bare|makeup|wearing|anyone|another,
+        cant|wont|couldnt go back to mascara|strips|falsies|clusters|bare|makeup,
+        licked|licks|licking|kissed|slobbered|nuzzled|snogged|slobbering on|all|over? my|me whole|entire|poor?
+        face|eyes|hand|ear|eyelids|cheek|lashes, sleep|sleeping|slept|lie|lying|nap|napping face down|first,
+        sleep|sleeping|slept|lie|lying on my|the tummy|stomach|belly|front|face|back|side|left|right, facedown sleeper,
+        feel|feels|feeling|felt like|as though|if? i have|had|got|ive|im|am wearing|got? nothing on|there|at|in,
+        feel|feels|felt like nothing on|there|at|is, i mean blind, he|she|they|him|date couldnt|cant|didnt see
+        past|over|round|beyond|for|through the|my|these|them,
+        shes|hes|theyre|mum|mom|mam|he|she|kids|kid|hubby|husband|boss|daughter|nan
+        is|are|keeps|keep|been|was|has|always? nagging, nagging me|her|him|us for|to|about|since|all|again|every,
+        cried|crying|wept|howled|howling|weeping|weep|cry laughing, cried|crying|wept|howled with laughter,
+        face|nose|cheeks|shoulders|me|skin|back like|as|is|are|was|red as? a? tomato|lobster|beetroot|prawn
+        from|in|off|after the|a?
+        sun|sunbathing|heat|wind|cold|gym|run|running|sauna|beach|pool|skiing|slopes|wine|tan|sunbed, my lungs are|is|at
+        the|like size|of|a|in, told my lungs, nearly|almost|practically|basically|legit?
+        fainted|collapsed|died|passed|keeled out|over? when|at|seeing|looking|after? ..
+        price|bill|mirror|myself|result|photo|cost|invoice|reflection, fainted|collapsed|died when|at|hearing|reading ..
+        price|bill|cost|quote|invoice|total, eyes nearly|almost|practically? fell|popped|dropped|jumped|shot out of
+        my|me head|sockets|skull|face when|at|seeing, opened|open|opens|opening like|as
+        curtains|flowers|flower|normal|normally|clockwork|dream|usual|always, open and shut|close
+        like|as|fine|normally|normal|just, not|isnt|arent|wasnt|werent stuck|glued|sealed|gummed|crusted
+        in|at|together|shut|down|one the|all|whatsoever|bit?,
+        sobbing|crying|bawling|weeping|blubbing|cried|sobbed|tearing
+        theyre|they|these|its|it|are|is|how|because|cos|cause|at|up? so|that|too|how|are|r|is? so|that|too|how?
+        pretty|cute|gorgeous|beautiful|stunning|perfect|good|unreal|lovely, actual|real|legit|literal|proper tears
+        at|on|in|over the? bus|train|tube|car|mirror|desk|work|tesco|kitchen|salon, seeing double at|in|round|up
+        our|the|my|this|here place|house|home|office|gaff|gym|salon|family|flat|lol, seeing double we|me|my|with|since
+        my|the|me twin|sister|bestie|mate|friend|cousin, painting|varnishing|tiling|blocking|digging my|the|our|up
+        front|back|garden? door|hall|fence|house|gate|stairs|wall|drive|driveway|road|landing, cant get out of?
+        my|the|our house|drive|driveway|door|street|road|flat|car|parking|work|meeting,
+        usually|normally|always|typically i? come|comes|break|breaks|flare|react|swell|get|blow up|out? in|out? a?
+        rash|hives|spots|welts|bumps off|to|from|with everything|anything|most|every|all|plasters|nickel|perfume,
+        like|as a|an|the sausage|cattle|number|sheep|parcel|product|tin|bean|car|chicken on|in a|the|some
+        conveyor|conveyer|assembly|production|factory, on|in a conveyor|conveyer belt, sheep dip, peeling|peel|peeled
+        like an? onion|snake|banana|orange|lizard, burnt|burned|fried|frazzled to a? crisp|cinder|frazzle,
+        gasp|gasped|swoon|squeal|scream|yelp a? bit|little|actual? each|every|whenever|anytime time? i?
+        pass|see|catch|walk|look|time|spot, gravel|gravelly|sandy|stony|grassy|pebbly|gritty
+        bit|drive|path|car|carpark|driveway|track|yard|lane|road|patch|area|beach, gritted|gritting teeth, salt|sand
+        lorry|truck|pit|castle|castles|dunes, snowed|rained|iced|fogged|flooded in|off|under|out
+        up|over|down|here|and|again|sorry|at|today, sheep|cows|snow|leaves|toys|kids|glitter|boxes everywhere, voice|vn
+        note|notes|memo|message|msg|text|mail|texting|dictation|typing, speech to text, keeps
+        writing|writting|typing|saying|sending|putting|spelling period|comma|stop|dot|full|the|wrong, full stop smiley,
+        smiley face, in the|my top|bottom|middle|second|left|right|kitchen|big
+        drawer|shelf|cupboard|cabinet|freezer|fridge, gate|shop|back|side|front|barn is|was|will|be?
+        open|unlocked|locked|shut, bit of alright|allright, righto, rightio, okie dokie, roger that, copy that,
+        resting|got|have|has|had|my .. glam|glamour|bitch|supermodel face, resting .. face, eye
+        drops|prescription|glasses|spray for|at|from the|my|me? pharmacy|chemist|boots|nan|gran|mum|dad|dog|cat,
+        collecting|picking|fetching|getting up? my|the|me
+        nans|nan|granny|grannys|granny's|nan's|mums|mum's|dads|dad's|dog's|cat's|husbands|his|her eye?
+        drops|prescription|tablets|glasses|meds|cream, bawl|cry|weep|stream|squint|water|wince when|whenever|if|in|at
+        the? sun|sunlight|wind|light|cold|onions hits|gets|catches|shines|blows|is|comes|out me?
+        normally|usually|always|anyway, drove|driving|drive into the? low? sun|sunset, in my|the eye|eyes line, eyeline,
+        eye doctor|surgeon to|for|get|got .. spider|lashes|fans|extensions, went|going|been to the eye doctor to|for,
+        eye|oily|oil|micellar|waterproof|cleansing|makeup|gentle|cotton makeup|make|eye
+        remover|pads|wipes|cleanser|balm|pad, oily|oil|micellar|makeup|waterproof|cleansing based|free|make|balm?
+        remover|cleanser|water, remover|cleanser|balm i|ive|you have|use|used|got|bought|recommend
+        says|melts|dissolves|claims|is|for, melts|melt|dissolves|dissolve|eats|rots|loosens the|any|my|lash?
+        glue|bond|adhesive|bonds, eye patch|patches on|in|from|for my|the|that
+        profile|pic|photo|picture|insta|party|costume|pirate|fancy|halloween, asking|asks|asked|wondering which|what
+        hospital, lamp|light|lights|ring|spotlight was|is|were|are blinding|glaring|dazzling|bright
+        and|but|so|while|plus|too the|i|my|bed|chair|music|room|your|hot|for|cold|hard,
+        aranas|mariposas|abanicos|alas|escobas|persianas en los ojos, the way i
+        screamed|yelled|squealed|gasped|shrieked|jumped|cried, screamed|yelled|squealed|shrieked when|at
+        i|seeing|the|my? saw|mirror|reflection|looked, seeing my eyes for the? first|1st, arc eye
+        as|back|when|years|once, know|knows|knew all about burnt|burned|red|sore|bad|swollen|itchy eyes|eye|lids,
+        could|would|will|can|might|these|they|nearly|almost take|have|poke|put|took|had
+        an|someones|somebodys|your|his|her|the eye|eyes out,
         seven|7 year itch, lid|lids of|on|from|for your|the|my|her|a ..
         lunchbox|box|jar|pot|tupperware|cleanser|bottle|bin|pan|saucepan|tub|container|kettle|tin|flask|cup|tea|coffee,
         keep|keeping|kept|put a|the lid on, london eye, eye to eye, eye test|tests|exam|appointment, eye for

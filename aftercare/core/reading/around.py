@@ -1,0 +1,93 @@
+"""What goes with words that are explained: the place that is named with them, the clause about somebody else.
+
+Of "no bumps along the lash line" the second opinion would else see "no, along the lash line"; of "our pug has one red
+eye" that there is an eye.
+"""
+
+from __future__ import annotations
+
+from aftercare.core.reading.page import EYES, Page
+from aftercare.core.reading.phrases import Mark
+from aftercare.core.reading.tokens import WORD, listed
+
+_PLACES = EYES | listed("""
+    lash lashline line corner corners side sides waterline rim rims edge edges whites lashes middle slightest least
+    comisura comisuras esquina esquinas lado lados pestanas borde medio
+""")
+_LEADS = listed("""
+    in on along around round near under at of to by from within across over inside above below in the a an my me mine
+    either both each one left right upper lower top bottom inner outer end bit part going all whatsoever skin very
+    en la el los las de del mis mi por sobre izquierdo derecho izquierda derecha ambos dos cada un una lado
+""")
+_LINKS = listed("""
+    are r is look looks looked feel feels felt were was been have has havent hasnt isnt arent dont doesnt not no didnt
+    wasnt werent at all even a bit my the both left right either neither one or nor and any still not so far much
+    no esta estan se me tengo tiene los las mis el mi ni siento nada
+""")
+_FURTHEST = 7  # words before or after
+_BARE = listed("""
+    gap gaps gappy bald balding bare sparse patchy thin thinning thinner hole holes hueco huecos rala ralas ralo ralos
+    pelona pelonas pelado pelada calva calvas missing clump
+""")
+
+
+def place_with(page: Page, mark: Mark) -> Mark:
+    """Return the mark with the part of the eye that is named before or after it: "lids are not swollen"."""
+    return Mark(mark.name, _start_of_place(page, mark), _end_of_place(page, mark))
+
+
+def _end_of_place(page: Page, mark: Mark) -> int:
+    end = mark.end
+    for place in range(mark.end, min(len(page.tokens), mark.end + _FURTHEST)):
+        token = page.tokens[place]
+        if token.kind != WORD or page.clause[place] != page.clause[mark.end - 1]:
+            break
+        if token.word in _PLACES:
+            end = place + 1
+        elif token.word not in _LEADS:
+            break
+    return end
+
+
+def _start_of_place(page: Page, mark: Mark) -> int:
+    start = mark.start
+    for place in range(mark.start - 1, max(-1, mark.start - 1 - _FURTHEST), -1):
+        token = page.tokens[place]
+        if token.kind != WORD or page.clause[place] != page.clause[mark.start]:
+            break
+        if token.word in _PLACES:
+            start = place
+        elif token.word not in _LINKS:
+            break
+    return start
+
+
+def bare_places(page: Page, current: list[Mark]) -> list[Mark]:
+    """Return the places where lashes are missing: "a gap in the middle of my left eye"; nothing beside a sign."""
+    clauses = {page.clause[mark.start] for mark in current}
+    found = []
+    for mark in page.named("topic:retention"):
+        if page.clause[mark.start] in clauses:
+            continue
+        if not _BARE & {token.word for token in page.tokens[mark.start : mark.end]}:
+            continue
+        start, end = _start_of_place(page, mark), _end_of_place(page, mark)
+        found += [Mark(mark.name, first, last) for first, last in ((start, mark.start), (mark.end, end)) if first < last]
+    return found
+
+
+_HERSELF = listed("i im ive me mine myself id ill we yo mio mios mias conmigo me tengo")
+
+
+def clause_of_another(page: Page, mark: Mark, current: list[Mark]) -> Mark:
+    """Return the mark with what its clause tells of somebody else: "our pug has one red weepy eye"."""
+    clause = page.clause[mark.start]
+    if any(page.clause[one.start] == clause for one in current):
+        return mark
+    persons = [one.start for one in page.named("scope:other") if page.clause[one.start] == clause]
+    start = min([mark.start, *persons])
+    end = mark.end
+    while end < len(page.tokens) and page.clause[end] == clause and page.tokens[end].kind == WORD:
+        end += 1
+    told = {token.word for token in page.tokens[start:end]}
+    return mark if told & _HERSELF else Mark(mark.name, start, end)
