@@ -31,6 +31,29 @@ _BARE = listed("""
 """)
 
 
+_ACCOUNTED = (
+    *("topic:fine", "topic:plain", "topic:figure", "topic:booking", "topic:question", "topic:complaint"),
+    *("topic:thanks", "topic:wrong_person", "topic:stop", "scope:unmet", "scope:work", "scope:tale", "scope:past"),
+)
+_SOME_WORDS = 3
+
+
+def known_clauses(page: Page, explained: list[Mark]) -> set[int]:
+    """Return the clauses of which the rules know what they say."""
+    return {page.clause[mark.start] for mark in (*page.named(*_ACCOUNTED), *explained)}
+
+
+def accounted(page: Page, known: set[int]) -> bool:
+    """Say whether every clause says something that the rules know, so that nothing else can be of the same eye.
+
+    "Lids aren't swollen, one of them feels like a coal": what the coal is in, only the first clause tells.
+    """
+    words: dict[int, int] = {}
+    for token, clause in zip(page.tokens, page.clause, strict=True):
+        words[clause] = words.get(clause, 0) + (token.kind == WORD)
+    return all(clause in known or count < _SOME_WORDS for clause, count in words.items())
+
+
 def place_with(page: Page, mark: Mark) -> Mark:
     """Return the mark with the part of the eye that is named before or after it: "lids are not swollen"."""
     return Mark(mark.name, _start_of_place(page, mark), _end_of_place(page, mark))
@@ -79,10 +102,16 @@ def bare_places(page: Page, current: list[Mark]) -> list[Mark]:
 _HERSELF = listed("i im ive me mine myself id ill we yo mio mios mias conmigo me tengo")
 
 
-def clause_of_another(page: Page, mark: Mark, current: list[Mark]) -> Mark:
-    """Return the mark with what its clause tells of somebody else: "our pug has one red weepy eye"."""
+def clause_of_another(page: Page, mark: Mark, current: list[Mark], known: set[int]) -> Mark:
+    """Return the mark with what its clause tells of somebody else: "our pug has one red weepy eye".
+
+    Not where she goes on about herself in words that the rules do not know: "with me it's the whole face".
+    """
     clause = page.clause[mark.start]
     if any(page.clause[one.start] == clause for one in current):
+        return mark
+    own = {page.clause[place] for place, token in enumerate(page.tokens) if token.word in _HERSELF and place > mark.start}
+    if own - known:
         return mark
     persons = [one.start for one in page.named("scope:other") if page.clause[one.start] == clause]
     start = min([mark.start, *persons])

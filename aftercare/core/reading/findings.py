@@ -25,7 +25,8 @@ Stand = list[tuple[Mark, Standing]]
 class Findings:
     """The marks of signs by how they stand; ``explained`` are those that look like current signs and are none.
 
-    ``long_ago`` are whole clauses that tell only of years ago, and sentences that tell a story of others.
+    ``long_ago`` are whole clauses that tell only of years ago, and sentences that tell a story of others; ``around`` is
+    what goes with the explained: "(no bumps) along the lash line".
     """
 
     current: list[Mark]
@@ -34,6 +35,7 @@ class Findings:
     denied: list[Mark]
     explained: list[Mark]
     long_ago: list[Mark]
+    around: list[Mark]
 
     @property
     def told(self) -> list[Mark]:
@@ -52,25 +54,30 @@ def sort_out(page: Page) -> Findings:
     stand = _standings(page, of_eyes)
     current = [mark for mark in _with(stand, Standing.CURRENT) if not _is_taken_back(page, mark, stand)]
     near = _with(stand, Standing.NEARLY_OVER)
-    explained = [_explained(page, mark, standing, current) for mark, standing in stand if standing not in _TOLD]
+    explained = [mark for mark, standing in stand if standing not in _TOLD]
     return Findings(
         current=current,
         near=near,
         over=_with(stand, Standing.OVER, Standing.DENIED_NOW),
         denied=_with(stand, Standing.DENIED, Standing.DENIED_NOW),
-        explained=[*page.named("topic:figure"), *of_others, *explained, *around.bare_places(page, current)],
+        explained=[*page.named("topic:figure"), *of_others, *explained],
         long_ago=_told_of_long_ago(page, current),
+        around=[*_around(page, stand, current), *around.bare_places(page, current)],
     )
 
 
 _TOLD = {Standing.CURRENT, Standing.NEARLY_OVER}
 
 
-def _explained(page: Page, mark: Mark, standing: Standing, current: list[Mark]) -> Mark:
-    """Return the words that a sign which is none now explains, beside its own."""
-    if standing is Standing.DENIED:
-        return around.place_with(page, mark)
-    return around.clause_of_another(page, mark, current) if standing is Standing.NOT_HERS else mark
+def _around(page: Page, stand: Stand, current: list[Mark]) -> list[Mark]:
+    """Return what goes with signs that are none now."""
+    none = [(mark, standing) for mark, standing in stand if standing not in _TOLD]
+    known = around.known_clauses(page, [mark for mark, _ in none])
+    found = []
+    if not current and around.accounted(page, known):
+        found = [around.place_with(page, mark) for mark, standing in none if standing is Standing.DENIED]
+    others = (mark for mark, standing in none if standing is Standing.NOT_HERS)
+    return found + [around.clause_of_another(page, mark, current, known) for mark in others]
 
 
 def _told_of_long_ago(page: Page, current: list[Mark]) -> list[Mark]:

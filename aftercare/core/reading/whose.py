@@ -60,6 +60,7 @@ def _is_likeness(page: Page, mark: Mark) -> bool:
 
 _HELLO = listed("bestie besties sis bro mate ma pal hun nena tia mama mami amiga amigo amigas comadre mija")
 _HELLO_WITH_COMMA = listed("sister brother auntie aunty aunt mum mom prima hermana hermano madre nan") | _HELLO
+_CALLS = listed("shame ag oh hey yo nah yeah aw aww damn jeez cheers ta eish haibo nice lovely thanks sorry no yes ok")
 _WHOSE = listed("my mine his her hers our their your a an the this that one another some mi mis su sus tu una un la el")
 
 
@@ -69,6 +70,8 @@ def _is_spoken_to(page: Page, mark: Mark) -> bool:
     if mark.end - mark.start > 1 or mark.start and tokens[mark.start - 1].word in _WHOSE:
         return False
     word = tokens[mark.start].word
+    if word in ("man", "girl", "guys") and mark.start and tokens[mark.start - 1].word in _CALLS:
+        return True
     opens = not mark.start or tokens[mark.start - 1].kind != WORD
     closes = mark.end == len(tokens) or tokens[mark.end].kind != WORD
     if word in _HELLO and (opens or closes):
@@ -89,7 +92,7 @@ _WITH_YOU |= {
 }
 _DONE = listed("""
     lift lashes lash appointment set fill extensions done visit pestanas cita
-    pusieron pusiste puso hizo hicieron hiciste
+    pusieron pusiste puso hizo hicieron hiciste fue vino estuvo atendieron atendiste
 """)
 _HAD_THEM = {f"{had} {what} done" for had in ("had", "has", "got") for what in ("them", "these", "those", "it")}
 _ELSEWHERE = listed("elsewhere another other different else last ago years never")

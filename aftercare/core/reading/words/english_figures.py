@@ -211,7 +211,7 @@ FIGURES = {
         cant|wont|couldnt go back to mascara|strips|falsies|clusters|bare|makeup,
         licked|licks|licking|kissed|slobbered|nuzzled|snogged|slobbering on|all|over? my|me whole|entire|poor?
         face|eyes|hand|ear|eyelids|cheek|lashes, sleep|sleeping|slept|lie|lying|nap|napping face down|first,
-        sleep|sleeping|slept|lie|lying on my|the tummy|stomach|belly|front|face|back|side|left|right, facedown sleeper,
+        sleep|sleeping|slept|lie|lying on my|the tummy|stomach|belly|front|face|back, facedown sleeper,
         feel|feels|feeling|felt like|as though|if? i have|had|got|ive|im|am wearing|got? nothing on|there|at|in,
         feel|feels|felt like nothing on|there|at|is, i mean blind, he|she|they|him|date couldnt|cant|didnt see
         past|over|round|beyond|for|through the|my|these|them,

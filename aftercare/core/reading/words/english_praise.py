@@ -90,6 +90,14 @@ PRAISE = {
         apples, apples now, jaw|jaws hit|dropped|hitting|on, camera roll, supermodel, like a supermodel,
         eyes|lids|they behaving|behaved, behaving themselves|itself|nicely|beautifully, zero|no|nil
         drama|dramas|fuss|aggro|hassle|grief|faff, cool as a? cucumber, as white as milk|snow|pearls,
+        feel|feels|feeling|felt like|as|though|if? i have|had|got|ive|im|am wearing? nothing on|there|at, feel|feels
+        like nothing on|there, open|opened|opening like curtains|normal|clockwork|dream, open and shut
+        like|fine|normally, the way i screamed|yelled|squealed|gasped|shrieked when, screamed|squealed|shrieked when i
+        saw|looked, bit of alright|allright, dont you dare change|stop|touch|switch, only one|glue|brand|place|girl ive
+        ever? got|gotten|had on|along|luck with, whatever that glue is dont, not one|ONE|a shifted|budged|moved|strayed,
+        behaving impeccably|perfectly|beautifully|nicely|themselves|well, all is as it should, as it should be, as they
+        should be, lashes sit|hold|stay and|so|well|nicely|perfectly|tight, didnt|didn't|dont|havent
+        budge|budged|shift|shifted,
         havent|hasnt|didnt had|need|needed to? reach|use|touch for? the? drops,
         like a|an fairytale|fairy|disney|hollywood|absolute|proper|actual? princess|queen|goddess|bride|model|duchess|empress|starlet|celeb|celebrity|mermaid|siren,
         nicest|prettiest|best|loveliest|finest|comfiest lashes|set|pair|ones ive|i|id ever?

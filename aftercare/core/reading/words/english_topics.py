@@ -272,6 +272,8 @@ TOPICS = {
         bad, who do i call, do i come, do i go, is he tripping, whats this, what is this, what are these, know
         if, or should i, ok to start, should we, im asking, just asking, just wondering, wondering when, just
         wanted to ask, wanted to ask, wanted to know, want to know, curious about, puzzled by, confused about,
+        is it catchin|catching|contagious|bad|ok|okay|alright|allowed 2|to|for|if|that, yes or no, yay or no, yes or
+        nah, bad idea or, allowed or, ok or no,
         did|have|had i|we leave|left|forget|forgotten|drop|dropped|lose a|my|the, wheres|where is|are|was
         it|that|they|this from, whats the
         drill|procedure|protocol|process|deal|story|difference|craic|wifi|code|password|catch|plan|policy|score|verdict|damage|limit|maximum|minimum,
