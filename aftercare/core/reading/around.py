@@ -9,6 +9,7 @@ from __future__ import annotations
 from aftercare.core.reading.page import EYES, Page
 from aftercare.core.reading.phrases import Mark
 from aftercare.core.reading.tokens import WORD, listed
+from aftercare.core.reading.whose import is_written_for_her, persons
 
 _PLACES = EYES | listed("""
     lash lashline line corner corners side sides waterline rim rims edge edges whites lashes middle slightest least
@@ -35,7 +36,7 @@ _ACCOUNTED = (
     *("topic:fine", "topic:plain", "topic:figure", "topic:booking", "topic:question", "topic:complaint"),
     *("topic:thanks", "topic:wrong_person", "topic:stop", "scope:unmet", "scope:work", "scope:tale", "scope:past"),
 )
-_SOME_WORDS = 3
+_SOME_WORDS = 4
 
 
 def known_clauses(page: Page, explained: list[Mark]) -> set[int]:
@@ -108,15 +109,41 @@ def clause_of_another(page: Page, mark: Mark, current: list[Mark], known: set[in
     Not where she goes on about herself in words that the rules do not know: "with me it's the whole face".
     """
     clause = page.clause[mark.start]
-    if any(page.clause[one.start] == clause for one in current):
+    if any(page.clause[one.start] == clause for one in current) or is_written_for_her(page):
         return mark
     own = {page.clause[place] for place, token in enumerate(page.tokens) if token.word in _HERSELF and place > mark.start}
     if own - known:
         return mark
     persons = [one.start for one in page.named("scope:other") if page.clause[one.start] == clause]
-    start = min([mark.start, *persons])
+    return _to_the_end(page, Mark(mark.name, min([mark.start, *persons]), mark.end)) or mark
+
+
+def _to_the_end(page: Page, mark: Mark) -> Mark | None:
+    """Return the mark up to the end of its clause, None where that tells of herself."""
     end = mark.end
-    while end < len(page.tokens) and page.clause[end] == clause and page.tokens[end].kind == WORD:
+    while end < len(page.tokens) and page.clause[end] == page.clause[mark.start] and page.tokens[end].kind == WORD:
         end += 1
-    told = {token.word for token in page.tokens[start:end]}
-    return mark if told & _HERSELF else Mark(mark.name, start, end)
+    told = {token.word for token in page.tokens[mark.start : end]}
+    return None if told & _HERSELF else Mark(mark.name, mark.start, end)
+
+
+_OPENING = 2  # tokens of a clause within which the other one stands: "and our pup's eyes"
+
+
+def clauses_of_others(page: Page, current: list[Mark], known: set[int]) -> list[Mark]:
+    """Return clauses that open with somebody else and tell of an eye: "our pup's eyes haven't opened yet"."""
+    if current or is_written_for_her(page):
+        return []
+    own = {page.clause[place] for place, token in enumerate(page.tokens) if token.word in _HERSELF}
+    if own - known:
+        return []
+    found = []
+    for person in persons(page):
+        clause = page.clause[person.start]
+        first = page.clause.index(clause)
+        if person.start - first > _OPENING or any(page.clause[one.start] == clause for one in page.named("scope:report")):
+            continue
+        whole = _to_the_end(page, Mark("scope:other", first, person.end))
+        if whole is not None and EYES & {token.word for token in page.tokens[whole.start : whole.end]}:
+            found.append(whole)
+    return found

@@ -35,7 +35,7 @@ def is_denied(page: Page, sign: Mark) -> bool:
         return False  # "rojo no tengo, picazón sí"
     if any(mark.start >= sign.end for mark in page.named("scope:wrong")):
         return False  # "I said no itching. I spoke too soon"
-    if any(mark.start <= sign.start < mark.end for mark in page.named("scope:nonneg")):
+    if any(mark.start <= sign.start < mark.end and not _never(page, mark) for mark in page.named("scope:nonneg")):
         return False
     for mark in reversed(page.named("scope:no", "scope:not")):
         if mark.start >= sign.end or page.sentence[mark.start] != page.sentence[sign.start]:
@@ -52,6 +52,11 @@ def is_denied(page: Page, sign: Mark) -> bool:
         ):
             return not _has_condition(page, sign)
     return False
+
+
+def _never(page: Page, mark: Mark) -> bool:
+    """Never went red."""
+    return mark.start > 0 and page.tokens[mark.start - 1].word == "never" and page.tokens[mark.start].word == "went"
 
 
 _UNCLEAR = listed("hazy blurry blurred foggy cloudy fuzzy misty dim dark double wavy milky")

@@ -20,7 +20,32 @@ _NO_AFTER = listed("no tampoco nope nah nay nil")
 
 def is_denied_after(page: Page, sign: Mark) -> bool:
     """Say whether the words right behind a sign deny it."""
-    return _answered_no(page, sign) or _no_after(page, sign)
+    return _answered_no(page, sign) or _no_after(page, sign) or _taken_back(page, sign)
+
+
+_THEY = listed("they it theyre its that those these we")
+_ARE_NOT = listed("isnt arent aint dont doesnt didnt havent hasnt wasnt werent wont")
+_ARE = listed("are is were was do does did have has")
+_WELL = listed("most certainly really definitely simply just absolutely sure both")
+_AND = listed("and because cause as but")
+
+
+def _taken_back(page: Page, sign: Mark) -> bool:
+    """Red they are not; it isn't that they hurt, they don't; if they itched, and they don't."""
+    tokens = page.tokens
+    place = sign.end
+    if place < len(tokens) and tokens[place].kind == COMMA:
+        place += 1
+    if place < len(tokens) and tokens[place].word in _AND:
+        place += 1
+    words = [token.word for token in tokens[place : place + 5] if token.word not in _WELL]
+    if not words or words[0] not in _THEY:
+        return False
+    said = 2 if words[1:2] and words[1] in _ARE_NOT else 3 if words[1:3] and words[1] in _ARE and words[2:3] == ["not"] else 0
+    if not said:
+        return False
+    end = place + said + sum(token.word in _WELL for token in tokens[place : place + 5])
+    return end >= len(tokens) or tokens[end].kind != WORD or tokens[end].word == "though"
 
 
 def _answered_no(page: Page, sign: Mark) -> bool:

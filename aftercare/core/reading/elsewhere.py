@@ -13,7 +13,7 @@ _WIDE = listed("""
 _POSSESSIVE = listed("my the her his your our in mi la el las los mis su tu")
 _OF_HERS = EYES | listed("lashes corner corners lashline waterline tearduct lagrimal comisura")
 _AND = listed("and n y")
-_BEFORE, _AFTER = 4, 6  # tokens within which the other part stands
+_BEFORE, _AFTER = 7, 6  # tokens within which the other part stands
 
 
 _OF_THINGS = _WIDE | listed("sign:vision sign:vision! sign:sealed_eye! sign:light sign:poking sign:gritty")
@@ -59,7 +59,7 @@ def is_elsewhere(page: Page, sign: Mark) -> bool:
 _LEGS = listed("legs knees piernas rodillas")
 _SPORT = listed("""
     gym spin spinning squats lunges crossfit marathon workout pilates hike hiked sentadillas gimnasio maraton zumba
-    burpees hiit
+    burpees hiit hen dancing danced dancefloor disco festival stairs stilettos
 """)
 
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from aftercare.core.reading import around, grading, seeming, story, times
+from aftercare.core.reading import around, grading, hyperbole, seeming, story, times
 from aftercare.core.reading.elsewhere import is_elsewhere, is_of_a_thing
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
@@ -60,7 +60,7 @@ def sort_out(page: Page) -> Findings:
         near=near,
         over=_with(stand, Standing.OVER, Standing.DENIED_NOW),
         denied=_with(stand, Standing.DENIED, Standing.DENIED_NOW),
-        explained=[*page.named("topic:figure"), *of_others, *explained],
+        explained=[*page.named("topic:figure"), *seeming.shed_tears(page), *of_others, *explained],
         long_ago=_told_of_long_ago(page, current),
         around=[*_around(page, stand, current), *around.bare_places(page, current)],
     )
@@ -77,7 +77,8 @@ def _around(page: Page, stand: Stand, current: list[Mark]) -> list[Mark]:
     if not current and around.accounted(page, known):
         found = [around.place_with(page, mark) for mark, standing in none if standing is Standing.DENIED]
     others = (mark for mark, standing in none if standing is Standing.NOT_HERS)
-    return found + [around.clause_of_another(page, mark, current, known) for mark in others]
+    found += [around.clause_of_another(page, mark, current, known) for mark in others]
+    return found + around.clauses_of_others(page, current, known)
 
 
 def _told_of_long_ago(page: Page, current: list[Mark]) -> list[Mark]:
@@ -105,7 +106,11 @@ def _signs(page: Page) -> tuple[list[Mark], list[Mark]]:
     found += _left_open(page)
     found.sort(key=lambda mark: (mark.start, -mark.end))
     found = grading.with_glue(page, found)
-    others = [mark for mark in found if is_elsewhere(page, mark) or is_of_a_thing(page, mark)]
+    others = [
+        mark
+        for mark in found
+        if is_elsewhere(page, mark) or is_of_a_thing(page, mark) or hyperbole.is_hyperbole(page, mark, found)
+    ]
     found = [mark for mark in found if mark not in others]
     found = seeming.without(page, found)
     if page.marks.get("scope:good_kind"):

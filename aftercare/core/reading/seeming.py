@@ -42,8 +42,12 @@ def _is_shed_tears(page: Page, mark: Mark) -> bool:
     """Bawled my eyes out in these, streaming, and not one moved: tears of a feeling."""
     if mark.name != "sign:watering":
         return False
-    shed = (one for one in page.named("scope:wept") if not one.start or page.tokens[one.start - 1].word not in _AS_IF)
-    return any(page.sentence[one.start] == page.sentence[mark.start] for one in shed)
+    return any(page.sentence[one.start] == page.sentence[mark.start] for one in shed_tears(page))
+
+
+def shed_tears(page: Page) -> list[Mark]:
+    """Return the words that tell of tears of a feeling."""
+    return [one for one in page.named("scope:wept") if not one.start or page.tokens[one.start - 1].word not in _AS_IF]
 
 
 _SHUT_EYE = listed("sign:swollen_shut! sign:sealed_eye!")

@@ -154,7 +154,27 @@ def _does_to_another(page: Page, own: Mark) -> bool:
     return page.tokens[own.end - 1].word in _DOES and any(0 <= one.start - own.end <= 1 for one in persons(page))
 
 
+_SEES_ME = _SEEING | listed("met hugged kissed passed") | listed("at")
+_AND_WENT = listed("went goes turned became was got looked")
+
+
+def _is_seen_by_another(page: Page, own: Mark) -> bool:
+    """Ex saw me and went red: the one who sees goes on."""
+    words = [token.word for token in page.tokens[max(0, own.start - 1) : own.end + 2]]
+    return len(words) == 4 and words[0] in _SEES_ME and words[1] in ("me", "us") and (
+        words[2] in ("and", "then") and words[3] in _AND_WENT
+    )
+
+
 _POSSESSIVE = listed("her his their")
+_PARTS = listed("face eyes eye cheeks chin nose head")
+
+
+def _is_theirs_behind(page: Page, sign: Mark, others: list[Mark]) -> bool:
+    """Tears streaming down his face, where he was named before."""
+    words = [token.word for token in page.tokens[sign.end : sign.end + 2]]
+    behind = len(words) == 2 and words[0] in _POSSESSIVE and words[1] in _PARTS
+    return behind and any(mark.start == sign.end for mark in others)
 
 
 def _is_theirs_within(page: Page, mark: Mark, sign: Mark) -> bool:
@@ -172,11 +192,14 @@ def is_another_persons(page: Page, sign: Mark) -> bool:
         return True
     nearest: Mark | None = None
     others = persons(page)
+    if _is_theirs_behind(page, sign, others):
+        return True
     own = [
         mark
         for mark in page.named("scope:self")
         if not any(one.start < mark.start and mark.end <= one.end for one in others)
         and not _is_compared(page, mark.end)
+        and not _is_seen_by_another(page, mark)
     ]
     for mark in sorted((*others, *own), key=lambda one: one.start):
         in_sign = mark.name == "scope:self" and mark.start < sign.end and mark.end - mark.start > 1  # "in my eye"

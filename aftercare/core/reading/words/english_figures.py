@@ -237,6 +237,14 @@ FIGURES = {
         my|the|me twin|sister|bestie|mate|friend|cousin, painting|varnishing|tiling|blocking|digging my|the|our|up
         front|back|garden? door|hall|fence|house|gate|stairs|wall|drive|driveway|road|landing, cant get out of?
         my|the|our house|drive|driveway|door|street|road|flat|car|parking|work|meeting,
+        throat on me|him|her like|as, nurse|dentist|hairdresser|vet|chef|cleaner|florist with a|an
+        proper|bad|severe|real|known|actual|diagnosed allergy|intolerance, legs|arms|abs|glutes|thighs are|is|in in?
+        bits|pieces|shreds|ribbons, cant|couldnt lift my|me arms|legs, like a built in?
+        parasol|sunshade|umbrella|awning, bite|chunk|bites out of my|the|me lash|lashes line|row?, what|whats
+        does|do|is|would|by gritty|weepy|crusty|puffy|tender|inflamed|gloopy|hazy|bloodshot mean|supposed|like, is|are
+        it|that|they like sand|grit|gravel, eye hospital|clinic|infirmary canteen|reception|cleaner|for|have|as,
+        clean|cook|temp|volunteer at|in|for the|an eye hospital|clinic|unit|ward|infirmary, woke up looking like,
+        landlord|landlords|landlady selling|sells|sold|evicting up?,
         usually|normally|always|typically i? come|comes|break|breaks|flare|react|swell|get|blow up|out? in|out? a?
         rash|hives|spots|welts|bumps off|to|from|with everything|anything|most|every|all|plasters|nickel|perfume,
         like|as a|an|the sausage|cattle|number|sheep|parcel|product|tin|bean|car|chicken on|in a|the|some

@@ -95,6 +95,7 @@ PRAISE = {
         like|fine|normally, the way i screamed|yelled|squealed|gasped|shrieked when, screamed|squealed|shrieked when i
         saw|looked, bit of alright|allright, dont you dare change|stop|touch|switch, only one|glue|brand|place|girl ive
         ever? got|gotten|had on|along|luck with, whatever that glue is dont, not one|ONE|a shifted|budged|moved|strayed,
+        woke up looking like a|an, looking like a bond|cover|pin|weather|bollywood|hollywood girl|star|up,
         behaving impeccably|perfectly|beautifully|nicely|themselves|well, all is as it should, as it should be, as they
         should be, lashes sit|hold|stay and|so|well|nicely|perfectly|tight, didnt|didn't|dont|havent
         budge|budged|shift|shifted,

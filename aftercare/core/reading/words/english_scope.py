@@ -413,6 +413,7 @@ SCOPE = {
         xmas|christmas|easter|halloween|thanksgiving, in 2012|2013|2014, the one who had that|the|an?
         awful|bad|terrible|horrible? reaction, place by the, in a past life, once upon a time, back home once,
         with the former, former salon|studio|place|tech, from another salon|studio|place|shop, at another salon|studio|place|shop, in 2015|2016|2017|2018|2019|2020|2021|2022|2023|2024|2025, at easter|christmas|xmas|thanksgiving,
+        years|yrs ago a|an|some|this trainee|girl|place|salon, in january|february|march|april|may|june|july|august|september|october|november|december with you|ye|u one|a|some,
  last spring|autumn|fall|winter|summer|easter, normally by day, before all this, from another place, another place last, after the sets of, last year, years ago, year ago, a year ago, months ago, month ago, weeks ago, last time, the last time, last
         set, last fill, previous set, previous time, previously, first time i ever, first set i ever, my
         old|last|other|previous|former salon|tech|girl|lady|artist|place|studio, old tech, last place, other place,
@@ -580,6 +581,11 @@ SCOPE = {
         sis in law, bro in law, sister's, brother's,
         lad, lads, lass, wean, bairn, bairns, ex, exes, colleague's, auntie's, next door, niece's, nephew's, little
         brother|sister, small brother|sister, baby brother|sister, best man, bride, groom, oul lad|fella|one, himself,
+        patient|patients|client|clients|friend|mate|pal|colleague|customer|cousin|neighbour|neighbor|lad|girl|lass|woman|man|nurse
+        of mine|ours|my, my|our
+        nans|grans|mums|moms|mams|dads|sons|sisters|brothers|hubbys|husbands|wifes|nanas|uncles|aunties|babys|grandads
+        eye|eyes|lid|lids|face|cataract|cataracts, enemies, haters, rivals, an? ex came|went|texted|looked|bumped,
+        trainee|apprentice elsewhere,
         herself, man upstairs, wee man's, flatmate's, housemate's, in laws, mother in law's, father in law, goddaughter,
         godson, step daughter, step son, carer, old lady, old man, neighbor lady,
         wee one, wee ones, wee man, wee lad, wee lass, little one, little ones, little man, grandkid, grandkids, grandbaby, grandbabies, neighbour's, neighbor's, hairdresser, my|a|another|one patient, my patients, girlfriends, friend of mine, friends of mine, mate of mine,

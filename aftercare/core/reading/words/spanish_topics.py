@@ -50,6 +50,14 @@ TOPICS = {
         rojo, labial rojo, labios rojos, vino tinto, unas rojas, tacones rojos, semaforo rojo, luz roja, en
         rojo, numeros rojos, vestido rosa, labial rosa, unas rosas, cruz roja, blusa roja, bolsa roja, bolsa
         rosa, caperucita roja, ardo en deseos, arde .. envidia, arde{n/} .. envidia, ardid{a/as/os} .. envidia,
+        me? ardio|ardieron|arde|dolio|duele|pico|quemo|lastimo|irrito el|la|tu|su|ese|esa
+        precio|precios|cuenta|tarifa|costo|cobro|bolsillo|cartera|ticket|factura, no me? gust{o/a/aron/an} como|cómo me?
+        veo|miro|quedo|quedaron|quedan|ven|queda|veia, no me? gust{o/a/aron} como me|se veo|ve|ven, alergica|alergico a
+        medio|todo|casi|cuanta|mil|tantas mundo|mundo|cosa|cosas|todo|lo, alergica|alergico a todo, con|tengo|traigo
+        el|la agua|soga|trabajo al|hasta el? cuello, agua al cuello, hasta el cuello de|en|con
+        trabajo|pendientes|deudas|chamba, el|la|los|las? del|de ojo|ojos malo|rojo|rojos|hinchado|mal|pachucho
+        es|era|son|fue mi|una|el|la, traigo|tengo|parecen|parece|cree|piensa|que?
+        aranas|mariposas|abanicos|alas|escobas|plumas en los|mis ojos,
         estan ardidas, me arde el bolsillo, ardiendo de envidia, la cosa arde, lloro de felicidad, lloro de
         alegria, llorando de felicidad|alegria|emocion|risa, llore de felicidad|emocion|alegria|la, lloro de la
         emocion, lagrimas de felicidad|alegria|emocion, llorar de felicidad|emocion|alegria|risa, me hizo
