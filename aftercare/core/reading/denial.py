@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import itertools
 
-from aftercare.core.reading.denied_after import EYE_WORDS, SAYS_NO, is_denied_after
+from aftercare.core.reading.denied_after import EYE_WORDS, SAYS_NO, is_affirmed_after, is_denied_after
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
 from aftercare.core.reading.tokens import ASK, COMMA, LINE, PICTURE, STOP, WORD, Token, listed
@@ -30,6 +30,8 @@ _SELF = listed("i im ive my me yo mi mis tengo estoy siento traigo")
 def is_denied(page: Page, sign: Mark) -> bool:
     if is_denied_after(page, sign) or _asked_of_others(page, sign):
         return True
+    if is_affirmed_after(page, sign):
+        return False
     after = [token.word for token in page.tokens[sign.end : sign.end + 2]]
     if after[:1] == ["sip"] and (len(after) == 1 or not after[1].isalpha()):
         return False  # "rojo no tengo, picazón sí"

@@ -30,6 +30,16 @@ _WELL = listed("most certainly really definitely simply just absolutely sure bot
 _AND = listed("and because cause as but")
 
 
+def is_affirmed_after(page: Page, sign: Mark) -> bool:
+    """Swollen it isn't, itchy it certainly is."""
+    tokens = page.tokens
+    words = [token.word for token in tokens[sign.end : sign.end + 4] if token.word not in _WELL]
+    if len(words) < 2 or words[0] not in _THEY or words[1] not in _ARE:
+        return False
+    end = sign.end + 2 + sum(token.word in _WELL for token in tokens[sign.end : sign.end + 4])
+    return end >= len(tokens) or tokens[end].kind != WORD or tokens[end].word in _AND
+
+
 def _taken_back(page: Page, sign: Mark) -> bool:
     """Red they are not; it isn't that they hurt, they don't; if they itched, and they don't."""
     tokens = page.tokens

@@ -79,11 +79,13 @@ def _is_of_a_price(page: Page, mark: Mark) -> bool:
 def _is_a_greeting(page: Page, mark: Mark) -> bool:
     """Swell, see you Thursday."""
     alone = mark.end == 1 < len(page.tokens) and page.tokens[1].kind != WORD
-    return alone and page.tokens[0].word == "swell" and page.tokens[1].word in (",", ".", "!")
+    greets = bool(page.named("topic:booking", "topic:fine", "topic:thanks"))
+    return alone and greets and page.tokens[0].word == "swell" and page.tokens[1].word in (",", ".", "!")
 
 
 _OVERCOME = listed("sign:breathing! sign:faint! sign:vision!")
-_AWE = listed("speechless stunned gobsmacked mirror reflection floored shook swooning lashful selfies")
+_AWE = listed("speechless stunned gobsmacked floored shook swooning lashful")
+_AT_HERSELF = listed("breath mirror reflection selfie selfies")
 _FEW = 2  # words
 
 
@@ -94,7 +96,5 @@ def _is_awe(page: Page, mark: Mark, found: list[Mark]) -> bool:
     words = {token.word for token in page.tokens}
     clause = page.clause[mark.start]
     own = sum(token.kind == WORD for token, at in zip(page.tokens, page.clause, strict=True) if at == clause)
-    breath = any(
-        page.tokens[place].word == "breath" for one in page.named("topic:figure") for place in range(one.start, one.end)
-    )
-    return own <= _FEW and not words & EYES and (breath or bool(words & _AWE))
+    figures = {token.word for one in page.named("topic:figure") for token in page.tokens[one.start : one.end]}
+    return own <= _FEW and not words & EYES and bool(words & _AWE or figures & _AT_HERSELF)

@@ -166,6 +166,23 @@ def _is_seen_by_another(page: Page, own: Mark) -> bool:
     )
 
 
+_SO_DO = {("so", "do"), ("so", "am"), ("so", "have"), ("so", "are"), ("so", "is"), ("so", "does"), ("so", "has")}
+_SHE_TOO = {("me", "too"), ("mine", "too"), ("me", "also"), ("same", "here"), ("i", "do"), ("i", "am"), ("i", "have")}
+
+
+def _and_so_is_she(page: Page, sign: Mark) -> bool:
+    """My cat has pink eye and now I do; her eye is red, mine too; so do I."""
+    place = sign.end
+    while place < len(page.tokens) and (page.tokens[place].kind != WORD or page.tokens[place].word in _GOES_ON):
+        if page.sentence[place] != page.sentence[sign.start]:
+            return False
+        place += 1
+    said = tuple(token.word for token in page.tokens[place : place + 2])
+    ends = place + 2 >= len(page.tokens) or page.tokens[place + 2].kind != WORD
+    return said in _SO_DO or said in _SHE_TOO and ends
+
+
+_GOES_ON = listed("eye eyes lid lids and but eyelid now")
 _POSSESSIVE = listed("her his their")
 _PARTS = listed("face eyes eye cheeks chin nose head")
 
@@ -194,6 +211,8 @@ def is_another_persons(page: Page, sign: Mark) -> bool:
     others = persons(page)
     if _is_theirs_behind(page, sign, others):
         return True
+    if _and_so_is_she(page, sign):
+        return False
     own = [
         mark
         for mark in page.named("scope:self")
