@@ -127,6 +127,16 @@ def _to_the_end(page: Page, mark: Mark) -> Mark | None:
     return None if told & _HERSELF else Mark(mark.name, mark.start, end)
 
 
+def _sentence_of(page: Page, mark: Mark) -> Mark | None:
+    """Return the mark up to the end of its sentence, None where that speaks of eyes again, or of herself."""
+    end = mark.end
+    while end < len(page.tokens) and page.sentence[end] == page.sentence[mark.start]:
+        end += 1
+    told = {token.word for token in page.tokens[mark.end : end]}
+    return None if told & (_HERSELF | EYES | _OWNED) else Mark(mark.name, mark.start, end)
+
+
+_OWNED = listed("my mi mis")
 _OPENING = 2  # tokens of a clause within which the other one stands: "and our pup's eyes"
 
 
@@ -145,5 +155,5 @@ def clauses_of_others(page: Page, current: list[Mark], known: set[int]) -> list[
             continue
         whole = _to_the_end(page, Mark("scope:other", first, person.end))
         if whole is not None and EYES & {token.word for token in page.tokens[whole.start : whole.end]}:
-            found.append(whole)
+            found.append(_sentence_of(page, whole) or whole)
     return found

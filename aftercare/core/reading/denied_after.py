@@ -32,12 +32,8 @@ _AND = listed("and because cause as but")
 
 def is_affirmed_after(page: Page, sign: Mark) -> bool:
     """Swollen it isn't, itchy it certainly is."""
-    tokens = page.tokens
-    words = [token.word for token in tokens[sign.end : sign.end + 4] if token.word not in _WELL]
-    if len(words) < 2 or words[0] not in _THEY or words[1] not in _ARE:
-        return False
-    end = sign.end + 2 + sum(token.word in _WELL for token in tokens[sign.end : sign.end + 4])
-    return end >= len(tokens) or tokens[end].kind != WORD or tokens[end].word in _AND
+    said = _said_of_it(page, sign.end)
+    return bool(said) and said[0] in _THEY and said[1:] in [[one] for one in _ARE]
 
 
 def _taken_back(page: Page, sign: Mark) -> bool:
@@ -48,14 +44,26 @@ def _taken_back(page: Page, sign: Mark) -> bool:
         place += 1
     if place < len(tokens) and tokens[place].word in _AND:
         place += 1
-    words = [token.word for token in tokens[place : place + 5] if token.word not in _WELL]
-    if not words or words[0] not in _THEY:
+    said = _said_of_it(page, place)
+    if not said or said[0] not in _THEY:
         return False
-    said = 2 if words[1:2] and words[1] in _ARE_NOT else 3 if words[1:3] and words[1] in _ARE and words[2:3] == ["not"] else 0
-    if not said:
-        return False
-    end = place + said + sum(token.word in _WELL for token in tokens[place : place + 5])
-    return end >= len(tokens) or tokens[end].kind != WORD or tokens[end].word == "though"
+    return said[1:] in [[no] for no in _ARE_NOT] or len(said) == len(_THEY_ARE_NOT) and said[1] in _ARE and said[2] == "not"
+
+
+_THEY_ARE_NOT = ("they", "are", "not")
+
+
+def _said_of_it(page: Page, place: int) -> list[str]:
+    """Return the words up to the end of what is said there, without those that only strengthen."""
+    said: list[str] = []
+    while place < len(page.tokens) and len(said) <= len(_THEY_ARE_NOT):
+        token = page.tokens[place]
+        if token.kind != WORD or said and token.word in (*_AND, "though"):
+            break
+        if token.word not in _WELL:
+            said.append(token.word)
+        place += 1
+    return said
 
 
 def _answered_no(page: Page, sign: Mark) -> bool:

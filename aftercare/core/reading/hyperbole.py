@@ -14,6 +14,7 @@ def is_hyperbole(page: Page, mark: Mark, found: list[Mark]) -> bool:
         or _is_of_a_thought(page, mark)
         or _is_of_a_price(page, mark)
         or _is_a_greeting(page, mark)
+        or _is_a_word(page, mark)
         or _is_awe(page, mark, found)
     )
 
@@ -81,6 +82,17 @@ def _is_a_greeting(page: Page, mark: Mark) -> bool:
     alone = mark.end == 1 < len(page.tokens) and page.tokens[1].kind != WORD
     greets = bool(page.named("topic:booking", "topic:fine", "topic:thanks"))
     return alone and greets and page.tokens[0].word == "swell" and page.tokens[1].word in (",", ".", "!")
+
+
+_ASKED, _MEANT = listed("what whats define que"), listed("mean means meaning significa")
+_HERS = listed("my i im ive me mi me")
+
+
+def _is_a_word(page: Page, mark: Mark) -> bool:
+    """What does 'gritty' mean?"""
+    before = {token.word for token in page.tokens[max(0, mark.start - 4) : mark.start]}
+    after = {token.word for token in page.tokens[mark.end : mark.end + 3]}
+    return bool(before & _ASKED and after & _MEANT) and not before & (_HERS | EYES)
 
 
 _OVERCOME = listed("sign:breathing! sign:faint! sign:vision!")

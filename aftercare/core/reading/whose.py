@@ -154,6 +154,7 @@ def _does_to_another(page: Page, own: Mark) -> bool:
     return page.tokens[own.end - 1].word in _DOES and any(0 <= one.start - own.end <= 1 for one in persons(page))
 
 
+_SAYS = listed("says said say reckons thinks told")
 _SEES_ME = _SEEING | listed("met hugged kissed passed") | listed("at")
 _AND_WENT = listed("went goes turned became was got looked")
 
@@ -236,6 +237,8 @@ def is_another_persons(page: Page, sign: Mark) -> bool:
         page.sentence[mark.start] == sentence
         and mark.start < sign.start
         and mark.end >= nearest.start - 1
+        and not (page.tokens[mark.start].word in _SAYS and mark.end == nearest.start - 1)  # "vet says the cat's got …"
+        and not any(_is_seen_by_another(page, own) for own in page.named("scope:self") if own.start == mark.end)
         and not _is_compared(page, mark.start - 1)
         and not (mark.start < nearest.start and page.tokens[mark.start].word in _SEEING)  # "saw a woman whose eyes …"
         for mark in page.named("scope:report")

@@ -188,6 +188,7 @@ COMMANDS = {
         unsubscribe|unsubscribed|unsubscribing|opt|opted|opting|quitting|cancelling|resign|resigning from|out|of of?
         sleep|work|mornings|monday|mondays|people|ageing|aging|housework|cooking|chores|gravity|family|adulthood|responsibility|winter|january|summer,
         rain|snow|storm|wind|sleet wont|hasnt|doesnt|didnt|never stop|stopped, till|until it stops,
+        stop it i|im look|looks|am|feel|cant, just stop it i|im|these|they, dont you? dare|ever stop, dare you stop,
         take|took|cross|cancel|scratch me|us off for|on this|next?
         friday|monday|tuesday|wednesday|thursday|saturday|sunday|today|tomorrow,
         cancel|ignore|scrap|forget|disregard|delete that|my|the last? previous? text|message|msg|one,
@@ -258,6 +259,9 @@ COMMANDS = {
         there is no .. on|at|here|in, theres no .. here|at|on, meant to text, meant to message, meant for, old
         number, got this phone|number in|last|from|a, i got this phone|number, landline, please check your
         contact{s/}, check your records|contacts, not denise|jessica|tasha|her|him|sarah|maria, this isnt ..,
+        your|youre|you are? texting|messaging|contacting|emailing|calling|phoning|ringing a|an|the
+        tattoo|barber|pizza|dental|dentist|flower|tyre|butcher|garage|school|church|pub|hospital|clinic|plumber|business|company|stranger|bloke|man|guy|wrong|random|kebab|chip|coffee
+        shop|office|salon|surgery|place|number|person?,
         used to be .. number|phone|mobile|cell|line, this was .. number|phone|mobile|line, not the number for|of, isnt
         the number for|of, not .. number anymore, not who you think|want|mean|need,
         this|the sim|number came|is|was new|from|reassigned, fresh|secondhand sim, my?
@@ -292,6 +296,7 @@ COMMANDS = {
         reply|response|message, annual leave, on leave, maternity leave, on vacation until, until further notice,
         limited access to email, currently driving, im driving, driving with focus|do, do not disturb, will reply
         when, get back to you, ill get back, cant talk right now, cant talk now, busy right now, in a meeting,
+        landline text service, is a landline text, text to landline,
         emails are not being, not monitored, undeliverable, delivery failed, this mailbox, ooo, i am away, i will be
         away, im away from, away from my desk, return on, returning on, on holiday until, call you later, ill call
         you

@@ -237,6 +237,8 @@ FIGURES = {
         my|the|me twin|sister|bestie|mate|friend|cousin, painting|varnishing|tiling|blocking|digging my|the|our|up
         front|back|garden? door|hall|fence|house|gate|stairs|wall|drive|driveway|road|landing, cant get out of?
         my|the|our house|drive|driveway|door|street|road|flat|car|parking|work|meeting,
+        runny sort|kind|type|one|glue|remover|stuff|gel|honey|egg|eggs|texture|consistency, throat on me|him|her like|as
+        a? sandpaper|gravel|razors|razor|badger|glass,
         throat on me|him|her like|as, nurse|dentist|hairdresser|vet|chef|cleaner|florist with a|an
         proper|bad|severe|real|known|actual|diagnosed allergy|intolerance, legs|arms|abs|glutes|thighs are|is|in in?
         bits|pieces|shreds|ribbons, cant|couldnt lift my|me arms|legs, like a built in?

@@ -510,6 +510,7 @@ SCOPE = {
         common, common after, level for, pain level for, usually hurt|sting|itch|burn, normally
         hurt|sting|itch|burn, expect any, whats the pain, does .. hurt, removal hurt|sting|painful, less painful
         than, will it|they|that|this|my|the|there|i, would it|they, gonna, going to,
+        your|you|ya|youre supposed|meant to burn|sting|hurt|itch,
         will|would|could|might|may|can|wont|wouldnt
         get|swell|react|burn|hurt|itch|cause|become|happen|sting|irritate|make|give, does it, does the, does
         this, does that, do they, do these, does removal, does a, does lash, do lash, do you get, do
