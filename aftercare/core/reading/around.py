@@ -8,15 +8,16 @@ from __future__ import annotations
 
 from aftercare.core.reading.page import EYES, Page
 from aftercare.core.reading.phrases import Mark
-from aftercare.core.reading.tokens import WORD, listed
+from aftercare.core.reading.tokens import COMMA, WORD, listed
 from aftercare.core.reading.whose import is_written_for_her, persons
 
 _PLACES = EYES | listed("""
+    left right izquierdo derecho
     lash lashline line corner corners side sides waterline rim rims edge edges whites lashes middle slightest least
     comisura comisuras esquina esquinas lado lados pestanas borde medio
 """)
 _LEADS = listed("""
-    in on along around round near under at of to by from within across over inside above below in the a an my me mine
+    in on along around round near under at of to by from off within across over inside above below in the a an my me mine
     either both each one left right upper lower top bottom inner outer end bit part going all whatsoever skin very
     en la el los las de del mis mi por sobre izquierdo derecho izquierda derecha ambos dos cada un una lado
 """)
@@ -25,10 +26,11 @@ _LINKS = listed("""
     wasnt werent at all even a bit my the both left right either neither one or nor and any still not so far much
     no esta estan se me tengo tiene los las mis el mi ni siento nada
 """)
+_ON_THE_WAY = _LINKS | _LEADS | listed("going getting looking already")
 _FURTHEST = 7  # words before or after
 _BARE = listed("""
     gap gaps gappy bald balding bare sparse patchy thin thinning thinner hole holes hueco huecos rala ralas ralo ralos
-    pelona pelonas pelado pelada calva calvas missing clump
+    pelona pelonas pelado pelada calva calvas missing clump handful few half couple crossed twisted crooked lost fallen
 """)
 
 
@@ -41,7 +43,9 @@ _SOME_WORDS = 4
 
 def known_clauses(page: Page, explained: list[Mark]) -> set[int]:
     """Return the clauses of which the rules know what they say."""
-    return {page.clause[mark.start] for mark in (*page.named(*_ACCOUNTED), *explained)}
+    asked = page.asked()
+    clauses = {clause for clause, where in zip(page.clause, page.sentence, strict=True) if where in asked}
+    return clauses | {page.clause[mark.start] for mark in (*page.named(*_ACCOUNTED), *explained)}
 
 
 def accounted(page: Page, known: set[int]) -> bool:
@@ -81,7 +85,7 @@ def _start_of_place(page: Page, mark: Mark) -> int:
             break
         if token.word in _PLACES:
             start = place
-        elif token.word not in _LINKS:
+        elif token.word not in _ON_THE_WAY:
             break
     return start
 
@@ -95,9 +99,34 @@ def bare_places(page: Page, current: list[Mark]) -> list[Mark]:
             continue
         if not _BARE & {token.word for token in page.tokens[mark.start : mark.end]}:
             continue
-        start, end = _start_of_place(page, mark), _end_of_place(page, mark)
+        start, end = _start_of_place(page, mark), _and_more_places(page, _end_of_place(page, mark))
         found += [Mark(mark.name, first, last) for first, last in ((start, mark.start), (mark.end, end)) if first < last]
     return found
+
+
+def _and_more_places(page: Page, end: int) -> int:
+    """Return the end of a clause behind that only names places: "crossed over each other, both eyes"."""
+    place = end
+    while place < len(page.tokens) and page.tokens[place].kind == WORD and page.clause[place] == page.clause[end - 1]:
+        place += 1
+    if place == len(page.tokens) or page.tokens[place].kind != COMMA:
+        return end
+    last = place + 1
+    while last < len(page.tokens) and page.tokens[last].kind == WORD and page.tokens[last].word in _LEADS | _PLACES:
+        last += 1
+    closes = last == len(page.tokens) or page.tokens[last].kind != WORD
+    return last if closes and last > place + 1 else end
+
+
+def feared(page: Page, mark: Mark) -> Mark:
+    """Return an imagined sign with all that was imagined: "thought I'd come out looking like a boxer"."""
+    heads = [
+        one.start
+        for one in page.named("scope:will", "scope:if")
+        if page.clause[one.start] == page.clause[mark.start] and one.start <= mark.start
+    ]
+    placed = place_with(page, mark)
+    return Mark(mark.name, min([placed.start, *heads]), placed.end)
 
 
 _HERSELF = listed("i im ive me mine myself id ill we yo mio mios mias conmigo me tengo")

@@ -90,7 +90,7 @@ _ALWAYS_ASKING = """
     saber, quiero saber, dime que, ayuda por favor, call me when, ok or, do i need, can i still, can i, how do
     i, how long, when can i, que me pongo, que debo, who do i, or should i, is that a thing, or nah, is it ok,
     is it normal, es normal, puedo usar, me puedes, quick question, una pregunta, una duda, or am i, yes or no, yay or
-    nay, yes or nah, si o no
+    nay, yes or nah, si o no, hasta cuando sirve, hasta cuando vale
 """
 _ALWAYS = tuple(" ".join(phrase.split()) for phrase in _ALWAYS_ASKING.split(","))
 

@@ -66,6 +66,7 @@ def sort_out(page: Page) -> Findings:
     )
 
 
+_PLACED = {Standing.DENIED, Standing.DENIED_NOW, Standing.OVER, Standing.LONG_AGO}
 _TOLD = {Standing.CURRENT, Standing.NEARLY_OVER}
 
 
@@ -75,7 +76,8 @@ def _around(page: Page, stand: Stand, current: list[Mark]) -> list[Mark]:
     known = around.known_clauses(page, [mark for mark, _ in none])
     found = []
     if not current and around.accounted(page, known):
-        found = [around.place_with(page, mark) for mark, standing in none if standing is Standing.DENIED]
+        found = [around.feared(page, mark) for mark, standing in none if standing is Standing.IMAGINED]
+        found += [around.place_with(page, mark) for mark, standing in none if standing in _PLACED]
     others = (mark for mark, standing in none if standing is Standing.NOT_HERS)
     found += [around.clause_of_another(page, mark, current, known) for mark in others]
     return found + around.clauses_of_others(page, current, known)

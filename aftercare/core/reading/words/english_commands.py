@@ -90,6 +90,12 @@ COMMANDS = {
         f|eff|bog|buzz off, get stuffed, just|please|so get lost, let this|that|it be the? final|last one|text|message|reminder|ping|time, <msg> are .. last thing i need|want,
         last thing i need .. <msg>, dont|not|never hit my|this|me
         line|phone|cell|number|inbox|dms|up|again|no|anymore, bored|tired|sick|weary of|with getting|receiving these|them|those, none would be better|best|lovely|ideal|great|perfect|nice,
+        be|am|left off|from these|the|your|any|all check|checks|mailing|messages|texts|reminders, left off
+        the|your|these list|lists|messages|texts|reminders|check, let|make this|that one|message|text|be|the? be? the?
+        last|final one|x|please|message|text?, make sure|certain there|theres|that are|is|no no|more more|of?,
+        live|do|manage|cope without the|your|these|any|all texts|messages|reminders|msgs|pings|check,
+        texts|messages|reminders|msgs|pings i could|can live|do|manage|cope without, next|one one|more of|text|message
+        these|this|those? gets|is|and|youre|your blocked|reported,
         want|like|need|wish|prefer .. these|them|messages|texts|reminders
         ended|stopped|discontinued|terminated|halted, never signed for|up, kindly cease|halt|stop|end,
         come|coming off the|your|ur|these reminders|texts|messages|list|emails|alerts, dont|not send here|nothing,
@@ -259,6 +265,7 @@ COMMANDS = {
         there is no .. on|at|here|in, theres no .. here|at|on, meant to text, meant to message, meant for, old
         number, got this phone|number in|last|from|a, i got this phone|number, landline, please check your
         contact{s/}, check your records|contacts, not denise|jessica|tasha|her|him|sarah|maria, this isnt ..,
+        sorry this is .. phone|mobile|number,
         your|youre|you are? texting|messaging|contacting|emailing|calling|phoning|ringing a|an|the
         tattoo|barber|pizza|dental|dentist|flower|tyre|butcher|garage|school|church|pub|hospital|clinic|plumber|business|company|stranger|bloke|man|guy|wrong|random|kebab|chip|coffee
         shop|office|salon|surgery|place|number|person?,

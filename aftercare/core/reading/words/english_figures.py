@@ -237,6 +237,63 @@ FIGURES = {
         my|the|me twin|sister|bestie|mate|friend|cousin, painting|varnishing|tiling|blocking|digging my|the|our|up
         front|back|garden? door|hall|fence|house|gate|stairs|wall|drive|driveway|road|landing, cant get out of?
         my|the|our house|drive|driveway|door|street|road|flat|car|parking|work|meeting,
+        it is|its so? hot that|here|today|out|outside, here it is|its so? hot, asking|asks|asked|begs|makes|tells me to
+        blink|wink|flutter|bat at|for|again, blink|wink for him|her|them|me|us, make|makes|making|made a?
+        wind|breeze|draught|draft|gale when|if|every i|time i?, hasnt|havent|isnt|not|no|never|without been? a|any|the?
+        problem|problems|trouble|issue|issues|bother|bothered|hassle in|with|from|on either|my|both|the|me|any
+        eye|eyes|lid|lids, stomach|tummy|sickness|sick|winter bug, eyes are|look|looking|is fire|lit|insane|unreal
+        in|on|at, friendly paramedic|nurse|doctor|neighbourhood|optician,
+        room|salon|studio|place|shop|chair|bed|floor|water was|is|were so|too|a|bit|absolutely|always?
+        freezing|cold|baltic|boiling|hot|stuffy|tiny|noisy|arctic, music was|is so|too|bit|very? loud, cant|couldnt
+        swallow|handle|cope|deal how|with how .. look|looks|are tbh|ngl|lol|honestly|rn, with my|me whole|full|entire
+        chest, cant|couldnt stop looking|staring|peeking|checking|admiring ..
+        windows|window|mirror|mirrors|reflection|selfies|camera, blind date went|goes|was|tonight|well|is,
+        see|saw|seeing every|each|all wrinkle|wrinkles|pore|pores|line|freckle|flaw|leaf, no
+        pillowy|balloon|boxer|frog|panda|zombie|rabbit|vampire|racoon|raccoon lids|lid|eyes|eye, slit lamp,
+        cornea|corneas is|are|looks? clear|fine|perfect|healthy|intact|spotless, no|zero
+        injection|staining|infiltrates|flare|cells|papillae at|all|whatsoever|seen?, went|gone|go|going|goes blind
+        with|from|by regret|rage|envy|jealousy|lust|love|desire|fury, asked three|two|ten|four|five|a|several|3|2
+        times|hundred, pulled|ripped|tugged|yanked a|the|some clump|bunch|few|handful|couple out|off in|while|during
+        my|sleeping|the? sleep|night?, like a|an? snout|muzzle, snout|muzzle|paw like|is a|the balloon|football|melon,
+        sick in the head, sick to death of?, sick and tired of?, sick of being|paying|waiting|the|your|hearing|getting,
+        in the? sun|daylight|sunlight|sunshine it|they|the is|are|look|looks|come|goes|go
+        brown|red|purple|grey|ginger|orange|green|rusty, dark|black as i|we|they ordered|asked|wanted|hoped|said,
+        dont|not even know how to say|put|tell|word, colour|color|curl|length|one|ones|shade|style you|u|ye
+        picked|chose|used|put|gave|did for|on|in the|my? inner|outer|top? corner|corners|middle,
+        cat|fox|doll|siren|squirrel|puppy|kitten|open eye|eyes style|set|look|and|but|got|shape|map|mapping|effect,
+        printed|written|typed so small|tiny|faint, print|font|writing|letters|lettering is|so|too|was so|too?
+        small|tiny|faint, new pair of eyes|specs|glasses, send|resend|forward|email|mail ..
+        receipt|invoice|bill|voucher|form|address, havent|not received|gotten|got the|any|my|a
+        message|text|confirmation|email|reply|answer|link, steam from|off the|my|cooking|kettle|pots|shower|iron|wok,
+        loosen|loosens|weaken|weakens the|my|your bond|bonds|glue|adhesive|hold,
+        yoga|room|class|studio|sauna|office|kitchen|outside|weather|bath|shop|salon is|was|at|hits
+        35|36|37|38|39|40|41|42|43|44|45 degrees|c|celsius?, 35|36|37|38|39|40|41|42 degrees
+        in|outside|here|today|at|heat, glue go|goes|get|gets|going all? gooey|gloopy|soft|sticky|runny|stringy, car
+        park|carpark .. shut|shuts|close|closes|open, voucher|gift card run|runs|expire|expires|valid|lapse out?, my
+        labrador|dog|puppy|pup|baby|toddler|kid|mum|friend sit|wait|come|stay in|with|along|there, what|which
+        oil|cleanser|remover|mascara|cream|spf|moisturiser|serum i|we|you? can|cant|should|shouldnt|must use|wear,
+        sweat|sweats|sweating|drips|dripping|pouring down|straight|right|all? down|straight? into|in my|the|me
+        eyes|face|eye, kind|type|sort that|which can|could|might|will|would hurt|burn|sting|damage|hurts|burns
+        if|when|you|people|eyes, compliments|praise|attention since|from i|the? left|leaving|walking, since i left
+        your|you|there|the|yours, nothing to report, from|at|on this|my|our end|side,
+        unsubscribed|retired|resigned|opted out? from|of mascara|makeup|falsies|strips|dating, my
+        feet|back|legs|head|knees|shoulders do|does|did|are|is lol|though|tho|from|after, breathing
+        normal|normally|fine|ok|okay|easy|grand|perfectly, no|zero tightness|tight chest,
+        butterfly|doe|bambi|princess|disney|mermaid eyes, said|told|says|tell dont|not to? rub|touch|pick|pull|get, oven
+        mitts|gloves|mittens, gloves|mittens|mitts on so|to|at|in|all, dreading|dreaded|hated|hate the
+        tape|pads|patches|lamp|bit|lying, sensitive skin|eyes, used to go|get|turn|be|swell|go
+        beetroot|red|puffy|itchy|swollen|up|pink with|from|off|at every|any|all|other|most|my, onion in|on
+        this|the|my|our kitchen|board|kebab, thought id hate the|it|them|having? feeling|feel|look, hate the
+        feeling|feel|sensation of?, stroking the|them|my|their|it, shouts|shouting|asks|asking|yells|calls any|is|are ..
+        swelling|redness|itching|pain|itch, any swelling|redness up|down|over the stairs|phone|garden, sand in
+        my|the|our ears|bra|bread|shoes|hair|tent|bag|car|bed|sandwiches|knickers|pockets, sandstorm, not a|one
+        grain|crumb, fake scar|blood|bruise|wound|injury, swollen|bruised black? eye on me for, short film, survived
+        the|your|my|that remover, panda eyes, cry|cries|crying|cried|weep|sob at
+        adverts|ads|all|every|commercials|films|movies|everything|weddings|reunions|adoption|bake|strictly, cats|as
+        god|nature made|intended them|me, call 911|999 these|my|the lashes|extensions|fans, committed a
+        murder|crime|felony, look|looks|looking like ive|i|id been? bawling|crying|sobbing|weeping|up .. and|but
+        ive|i|havent not|have|havent|was, dont you? dare|ever stop|change|leave|quit|retire
+        doing|using|making|being|that|the|these|this|on|me,
         runny sort|kind|type|one|glue|remover|stuff|gel|honey|egg|eggs|texture|consistency, throat on me|him|her like|as
         a? sandpaper|gravel|razors|razor|badger|glass,
         throat on me|him|her like|as, nurse|dentist|hairdresser|vet|chef|cleaner|florist with a|an

@@ -58,6 +58,10 @@ TOPICS = {
         trabajo|pendientes|deudas|chamba, el|la|los|las? del|de ojo|ojos malo|rojo|rojos|hinchado|mal|pachucho
         es|era|son|fue mi|una|el|la, traigo|tengo|parecen|parece|cree|piensa|que?
         aranas|mariposas|abanicos|alas|escobas|plumas en los|mis ojos,
+        hecha|hecho un mar de lagrimas, mar de lagrimas, rimel de|por|corrido .. suelo|piso, saliendo|salgo|sali del|de
+        hospital|trabajo|turno|guardia|consultorio, turno de enfermera|noche|guardia|urgencias, ojeras que|hasta me|el?
+        llegan|suelo|piso, me|les|nos|le entra|entre|entro|cae|caiga agua|jabon|shampoo|champu|sudor|arena
+        en|cuando|a|al el|la|los|mi? ducha|ojo|ojos|alberca|bano|regadera,
         estan ardidas, me arde el bolsillo, ardiendo de envidia, la cosa arde, lloro de felicidad, lloro de
         alegria, llorando de felicidad|alegria|emocion|risa, llore de felicidad|emocion|alegria|la, lloro de la
         emocion, lagrimas de felicidad|alegria|emocion, llorar de felicidad|emocion|alegria|risa, me hizo
@@ -144,6 +148,8 @@ TOPICS = {
         lindisim{as/a/o/os}, bonit{a/as/o/os}, bonitisim{as/a/o/os}, divin{a/as/o/os}, divis, espectacular{es/},
         spectacular, increible{s/}, perfect{o/a/as/os/amente}, perfectisim{as/o}, excelente{s/}, genial{es/},
         maravill{osa/osas/oso/a/as/ada}, maravilloso, chevere{s/}, chid{o/as/a/os}, padre, padrisim{o/as/a},
+        loc{a/o} de felicidad|alegria|amor|contenta|gusto, me tienen|tiene
+        loca|enamorada|encantada|feliz|contenta|maravillada, las mias intactas|perfectas|impecables|firmes|como,
         chul{as/a/o/os}, chulisim{as/o/a}, chulad{a/as}, bacan{o/as/es/a}, brutal{es/}, mortales, de lujo, lujo,
         quede hecha una reina|diosa|muneca|princesa, son una
         cucada|pasada|monada|preciosidad|hermosura|maravilla, amaneci como nueva|nuevo, quede como reina|nueva,
@@ -222,6 +228,8 @@ TOPICS = {
         se me caen, se me cayo, se me cayeron, se me han caido, se me estan cayendo, se estan cayendo, se caen, se
         cayo, se cayeron, caido, caidas, cayendo, cayeron, se me esta cayendo, se me caian, se me cae, perdi ..
         pestan{a/as}, perdi como|varias|la|muchas|algunas|unas, perdiendo .. pestan{a/as}, perdiendo, hueco{s/},
+        hueco|huecos|hoyo|hoyos|claro|claros enorme|grande|gigante|feo|en las|las|el|la|mis|del, abriendo|haciendo
+        huecos|hoyos, peine viejo,
         huequit{o/os}, espacios, espacios vacios, calva{s/}, pelona, pelonas, pelon, peladita, vaci{o/os},
         se me? torcio|torcieron|doblo|doblaron|giro|giraron|volteo|voltearon|chueco una|unas|varias|dos|tres|todas,
         apunta{n/} para|pa|hacia adentro|dentro|abajo|lado|arriba, se quedo|quedaron en la
@@ -302,6 +310,9 @@ TOPICS = {
         en cuanto sale|esta, que onda con, puedo banarme|nadar|entrar|dormir|maquillarme|ponerme, es normal que, se
         pueden|puede mojar, cada cuanto,
         sera por, sera el|la|alergia|normal|que, es verdad, dimelo what i do, dime que, que sera, solo pregunto,
+        aguantan|aguanta|resisten|resiste|soportan|sobreviven el|la|al|una|un|en
+        gym|gimnasio|agua|sudor|alberca|piscina|mar|playa|sauna|lluvia|clase|vapor|calor, cuando
+        vence|caduca|expira|sirve, vale|bono de regalo,
         pregunto, quiero preguntar, usan el mismo, usan algo, ustedes usan, hay algun, me lo puedo, me las puedo, lo
         puedo, las puedo, puedo quitar, a donde voy, voy al doctor, que tan, cada cuanto, hasta cuando, con que, que
         jabon, se vale, esta bien que, es grave, me preocupo, debo preocuparme, que hago, q hago, que puedo
