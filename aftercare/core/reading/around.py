@@ -118,15 +118,22 @@ def _and_more_places(page: Page, end: int) -> int:
     return last if closes and last > place + 1 else end
 
 
+_FEARS = listed("thought expected figured convinced sure dreaded scared afraid worried braced bracing pense crei temia")
+
+
 def feared(page: Page, mark: Mark) -> Mark:
-    """Return an imagined sign with all that was imagined: "thought I'd come out looking like a boxer"."""
-    heads = [
-        one.start
-        for one in page.named("scope:will", "scope:if")
-        if page.clause[one.start] == page.clause[mark.start] and one.start <= mark.start
-    ]
+    """Return an imagined sign with all that was imagined: "thought I'd come out looking like a boxer".
+
+    What is only asked stays, where she does not say that all is well: "does the burning end eventually".
+    """
+    clause = page.clause[mark.start]
+    heads = [one for one in page.named("scope:will", "scope:if") if page.clause[one.start] == clause]
+    heads = [one for one in heads if one.start <= mark.start]
+    fears = any(_FEARS & {token.word for token in page.tokens[one.start : one.end]} for one in heads)
+    if not fears and not page.named("topic:fine", "topic:plain"):
+        return mark
     placed = place_with(page, mark)
-    return Mark(mark.name, min([placed.start, *heads]), placed.end)
+    return Mark(mark.name, min([placed.start, *(one.start for one in heads)]), placed.end)
 
 
 _HERSELF = listed("i im ive me mine myself id ill we yo mio mios mias conmigo me tengo")

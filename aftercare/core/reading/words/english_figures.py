@@ -227,11 +227,8 @@ FIGURES = {
         price|bill|cost|quote|invoice|total, eyes nearly|almost|practically? fell|popped|dropped|jumped|shot out of
         my|me head|sockets|skull|face when|at|seeing, opened|open|opens|opening like|as
         curtains|flowers|flower|normal|normally|clockwork|dream|usual|always, open and shut|close
-        like|as|fine|normally|normal|just, not|isnt|arent|wasnt|werent stuck|glued|sealed|gummed|crusted
-        in|at|together|shut|down|one the|all|whatsoever|bit?,
-        sobbing|crying|bawling|weeping|blubbing|cried|sobbed|tearing
-        theyre|they|these|its|it|are|is|how|because|cos|cause|at|up? so|that|too|how|are|r|is? so|that|too|how?
-        pretty|cute|gorgeous|beautiful|stunning|perfect|good|unreal|lovely, actual|real|legit|literal|proper tears
+        like|as|fine|normally|normal|just, isnt|arent|wasnt|werent stuck|glued|sealed|gummed|crusted in|at|together|shut, not stuck|glued|sealed|gummed|crusted in|at|together|shut,
+        sobbing|crying|bawling|weeping|blubbing|cried|sobbed theyre|they|its|it|how|at? are|is? so|that|too|how? pretty|cute|gorgeous|beautiful|stunning|perfect|good|unreal|lovely, hasnt|havent|never been a|any? problem|trouble|issue|bother in|with either|my|both|the eye|eyes|lid|lids, actual|real|legit|literal|proper tears
         at|on|in|over the? bus|train|tube|car|mirror|desk|work|tesco|kitchen|salon, seeing double at|in|round|up
         our|the|my|this|here place|house|home|office|gaff|gym|salon|family|flat|lol, seeing double we|me|my|with|since
         my|the|me twin|sister|bestie|mate|friend|cousin, painting|varnishing|tiling|blocking|digging my|the|our|up
@@ -239,9 +236,7 @@ FIGURES = {
         my|the|our house|drive|driveway|door|street|road|flat|car|parking|work|meeting,
         it is|its so? hot that|here|today|out|outside, here it is|its so? hot, asking|asks|asked|begs|makes|tells me to
         blink|wink|flutter|bat at|for|again, blink|wink for him|her|them|me|us, make|makes|making|made a?
-        wind|breeze|draught|draft|gale when|if|every i|time i?, hasnt|havent|isnt|not|no|never|without been? a|any|the?
-        problem|problems|trouble|issue|issues|bother|bothered|hassle in|with|from|on either|my|both|the|me|any
-        eye|eyes|lid|lids, stomach|tummy|sickness|sick|winter bug, eyes are|look|looking|is fire|lit|insane|unreal
+        wind|breeze|draught|draft|gale when|if|every i|time i?, hasnt|havent|isnt|no|never|without|been a|any? problem|problems|trouble|issue|issues|bother|hassle in|with|from either|my|both|the eye|eyes|lid|lids, stomach|tummy|sickness|sick|winter bug, eyes are|look|looking|is fire|lit|insane|unreal
         in|on|at, friendly paramedic|nurse|doctor|neighbourhood|optician,
         room|salon|studio|place|shop|chair|bed|floor|water was|is|were so|too|a|bit|absolutely|always?
         freezing|cold|baltic|boiling|hot|stuffy|tiny|noisy|arctic, music was|is so|too|bit|very? loud, cant|couldnt
@@ -263,9 +258,9 @@ FIGURES = {
         cat|fox|doll|siren|squirrel|puppy|kitten|open eye|eyes style|set|look|and|but|got|shape|map|mapping|effect,
         printed|written|typed so small|tiny|faint, print|font|writing|letters|lettering is|so|too|was so|too?
         small|tiny|faint, new pair of eyes|specs|glasses, send|resend|forward|email|mail ..
-        receipt|invoice|bill|voucher|form|address, havent|not received|gotten|got the|any|my|a
-        message|text|confirmation|email|reply|answer|link, steam from|off the|my|cooking|kettle|pots|shower|iron|wok,
+        receipt|invoice|bill|voucher|form|address, havent|hasnt received|gotten|got|had the|any|my|a message|text|confirmation|email|reply|answer|link, not received the|any|my|a message|text|confirmation|email|reply|answer|link, steam from|off the|my|cooking|kettle|pots|shower|iron|wok,
         loosen|loosens|weaken|weakens the|my|your bond|bonds|glue|adhesive|hold,
+        only|one glue|place|girl|brand|adhesive ive|i ever? got|get|gotten on|along with,
         yoga|room|class|studio|sauna|office|kitchen|outside|weather|bath|shop|salon is|was|at|hits
         35|36|37|38|39|40|41|42|43|44|45 degrees|c|celsius?, 35|36|37|38|39|40|41|42 degrees
         in|outside|here|today|at|heat, glue go|goes|get|gets|going all? gooey|gloopy|soft|sticky|runny|stringy, car
@@ -291,8 +286,7 @@ FIGURES = {
         the|your|my|that remover, panda eyes, cry|cries|crying|cried|weep|sob at
         adverts|ads|all|every|commercials|films|movies|everything|weddings|reunions|adoption|bake|strictly, cats|as
         god|nature made|intended them|me, call 911|999 these|my|the lashes|extensions|fans, committed a
-        murder|crime|felony, look|looks|looking like ive|i|id been? bawling|crying|sobbing|weeping|up .. and|but
-        ive|i|havent not|have|havent|was, dont you? dare|ever stop|change|leave|quit|retire
+        murder|crime|felony, like ive been? bawling|crying|sobbing .. and|but ive not, like ive been? bawling|crying|sobbing .. and|but i havent, dont you? dare|ever stop|change|leave|quit|retire
         doing|using|making|being|that|the|these|this|on|me,
         runny sort|kind|type|one|glue|remover|stuff|gel|honey|egg|eggs|texture|consistency, throat on me|him|her like|as
         a? sandpaper|gravel|razors|razor|badger|glass,
@@ -304,8 +298,7 @@ FIGURES = {
         it|that|they like sand|grit|gravel, eye hospital|clinic|infirmary canteen|reception|cleaner|for|have|as,
         clean|cook|temp|volunteer at|in|for the|an eye hospital|clinic|unit|ward|infirmary, woke up looking like,
         landlord|landlords|landlady selling|sells|sold|evicting up?,
-        usually|normally|always|typically i? come|comes|break|breaks|flare|react|swell|get|blow up|out? in|out? a?
-        rash|hives|spots|welts|bumps off|to|from|with everything|anything|most|every|all|plasters|nickel|perfume,
+        usually|normally|always|typically i? come|break|flare|react|swell up|out? in? a? rash|hives|spots off|to|from|with everything|anything|most|every|all,
         like|as a|an|the sausage|cattle|number|sheep|parcel|product|tin|bean|car|chicken on|in a|the|some
         conveyor|conveyer|assembly|production|factory, on|in a conveyor|conveyer belt, sheep dip, peeling|peel|peeled
         like an? onion|snake|banana|orange|lizard, burnt|burned|fried|frazzled to a? crisp|cinder|frazzle,

@@ -102,6 +102,7 @@ PRAISE = {
         one|single blink|bat|flutter|wink, knocked out two|three|four|half|several|the, hands|fingers
         should|need|needs|must be? insured|insuring|insurance, insure those|your|her|them hands|fingers, lethal
         and|in|i|weapons|lashes|on|with, are lethal|deadly|dangerous|illegal|weapons and|in|lol|i|omg|babe|xx?,
+        dont you? ever stop doing|making|being|what,
         inflict|inflicting|doing|do|does|did damage|numbers, take|have an eye out, id thank them|you|her, id|i
         would|will perish|die|cry|riot if|without?, whistled|wolf at|whistled|whistles, been whistled, hold you|u|ye
         responsible|accountable, been|are a|no|any problem|trouble|bother in|with either|both|my, only thing|part|bit

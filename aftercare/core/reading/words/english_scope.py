@@ -556,6 +556,9 @@ SCOPE = {
         er|hospital|doctor|drs|dr|gp|urgent|emergency|clinic|pharmacy|work|school|bed|sleep|see|call|ring, gonna
         .. er|hospital|doctor|dr, feel{s/}? .. going to .. faint|pass|throw, going to
         faint|pass|collapse|lose|die, gonna faint|pass|throw|lose|die, might be, may be, could be, might have,
+        does|do|will|when|would the|this|my|it
+        burning|itching|stinging|redness|swelling|itch|pain|puffiness|soreness|watering|crusting ever?
+        eventually|ever|finally? end|stop|ease|go|settle|wear|calm|fade|leave,
         ready|desperate|dying|praying|begging|longing for the|this|it .. to end|stop|go|be|ease|pass|settle|calm, no one|nobody|noone said|told|warned|mentioned me? it|they would|will|might, never|didnt say|tell|warn|mention me? it|they would|will|might, no one|nobody|noone said|told|warned|mentioned me? itd|theyd|id, never|didnt say|tell|warn|mention me? itd|theyd|id,
         may have, could have, gonna be sick, going to be sick, about to faint, feel|feels|feeling|felt like
         im|i|ill gonna|going|about, gonna|going|about drop|collapse|keel|fall|black, gonna be

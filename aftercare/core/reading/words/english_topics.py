@@ -62,7 +62,7 @@ TOPICS = {
         in|on|all my|the|over, one|two|three|another|some|loads|half|few flew|landed|floated|plopped|ended|wound
         off|in|into|up|on|down, bite out of, took|taken|has|had|having a bite|chunk out, moth eaten, moths
         got|been|have|at, mice|mouse|rats been|at|got|nibbled|chewed, nibbled|chewed|eaten by,
-        lashes|extensions|they|them|ones are? going|go|goes|gone|went away|bye|missing|awol, lashes|extensions are?
+        lashes|extensions are? going|go|goes|gone|went away|bye|missing|awol, lashes|extensions are?
         leaving|escaping|running|fleeing|vanishing|disappearing, left|leaving|leave the
         building|chat|party|group|premises, wind|breeze|fan|blew took|blew .. off|left|away|out, full|a|done|complete
         you turn, done|did|doing a|full u|you turn, going|getting|gone|goes|went|gettin|goin
@@ -402,7 +402,7 @@ TOPICS = {
         again, price hike, cheeky, cheek of, disappointed, disappointing, disappointment, unhappy, not happy,
         tip|tipping screen|machine|prompt|options|reader, starting|starts at 20|25|30 percent|%, sick in the head, sick
         to death of, sick of being|paying|waiting|your, sick and tired of, rung|ringing|called|calling|phoned
-        at|in|during work, curl|colour|color|length|shape|style|set is|was|are wrong|off|loose|not|brown|different,
+        at|in|during work, curl|colour|color|length|shape|style is|was|are wrong|off|loose|brown|different,
         daylight robbery my|that|this|honestly|so|for|mate|guy|pal|hun|love, online .. till|desk|counter|door|salon, for
         the card, card fee|charge|surcharge|payments,
         pure|dead|proper|all|well|so|really|totally|bit|completely|gone|sitting|looking
