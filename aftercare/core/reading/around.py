@@ -17,9 +17,10 @@ _PLACES = EYES | listed("""
     comisura comisuras esquina esquinas lado lados pestanas borde medio
 """)
 _LEADS = listed("""
-    in on along around round near under at of to by from off within across over inside above below in the a an my me mine
-    either both each one left right upper lower top bottom inner outer end bit part going all whatsoever skin very
+    in on along around round near under at of to by from off within across over inside above below in the a an my me
+    mine either both each one left right upper lower top bottom inner outer end bit part going all whatsoever skin very
     en la el los las de del mis mi por sobre izquierdo derecho izquierda derecha ambos dos cada un una lado
+    como unas unos varias dos tres cuatro cinco seis like about two three four five six seven
 """)
 _LINKS = listed("""
     are r is look looks looked feel feels felt were was been have has havent hasnt isnt arent dont doesnt not no didnt
@@ -27,16 +28,26 @@ _LINKS = listed("""
     no esta estan se me tengo tiene los las mis el mi ni siento nada
 """)
 _ON_THE_WAY = _LINKS | _LEADS | listed("going getting looking already")
-_FURTHEST = 7  # words before or after
+_FURTHEST = 9  # words before or after
 _BARE = listed("""
     gap gaps gappy bald balding bare sparse patchy thin thinning thinner hole holes hueco huecos rala ralas ralo ralos
     pelona pelonas pelado pelada calva calvas missing clump handful few half couple crossed twisted crooked lost fallen
+    cayeron caen cae caido caida
 """)
 
 
 _ACCOUNTED = (
     *("topic:fine", "topic:plain", "topic:figure", "topic:booking", "topic:question", "topic:complaint"),
-    *("topic:thanks", "topic:wrong_person", "topic:stop", "scope:unmet", "scope:work", "scope:tale", "scope:past"),
+    *(
+        "topic:thanks",
+        "topic:wrong_person",
+        "topic:stop",
+        "scope:unmet",
+        "scope:work",
+        "scope:tale",
+        "scope:past",
+        "scope:calm",
+    ),
 )
 _SOME_WORDS = 4
 
@@ -97,11 +108,22 @@ def bare_places(page: Page, current: list[Mark]) -> list[Mark]:
     for mark in page.named("topic:retention"):
         if page.clause[mark.start] in clauses:
             continue
-        if not _BARE & {token.word for token in page.tokens[mark.start : mark.end]}:
+        said = {token.word for token in page.tokens[mark.start : mark.end]}
+        if not (_BARE & said or _LASHES & page.said(page.sentence[mark.start]) and not _went_in(page, mark)):
             continue
         start, end = _start_of_place(page, mark), _and_more_places(page, _end_of_place(page, mark))
-        found += [Mark(mark.name, first, last) for first, last in ((start, mark.start), (mark.end, end)) if first < last]
+        found += [
+            Mark(mark.name, first, last) for first, last in ((start, mark.start), (mark.end, end)) if first < last
+        ]
     return found
+
+
+_LASHES = listed("lashes extensions extension fans fan ones cluster clusters spikes pestanas extensiones")
+
+
+def _went_in(page: Page, mark: Mark) -> bool:
+    """Some lashes came off in my eye: where they went, and not where they are missing."""
+    return {"in", "into"} & {token.word for token in page.tokens[mark.end - 1 : mark.end + 1]} != set()
 
 
 def _and_more_places(page: Page, end: int) -> int:
@@ -147,7 +169,9 @@ def clause_of_another(page: Page, mark: Mark, current: list[Mark], known: set[in
     clause = page.clause[mark.start]
     if any(page.clause[one.start] == clause for one in current) or is_written_for_her(page):
         return mark
-    own = {page.clause[place] for place, token in enumerate(page.tokens) if token.word in _HERSELF and place > mark.start}
+    own = {
+        page.clause[place] for place, token in enumerate(page.tokens) if token.word in _HERSELF and place > mark.start
+    }
     if own - known:
         return mark
     persons = [one.start for one in page.named("scope:other") if page.clause[one.start] == clause]
@@ -187,7 +211,9 @@ def clauses_of_others(page: Page, current: list[Mark], known: set[int]) -> list[
     for person in persons(page):
         clause = page.clause[person.start]
         first = page.clause.index(clause)
-        if person.start - first > _OPENING or any(page.clause[one.start] == clause for one in page.named("scope:report")):
+        if person.start - first > _OPENING or any(
+            page.clause[one.start] == clause for one in page.named("scope:report")
+        ):
             continue
         whole = _to_the_end(page, Mark("scope:other", first, person.end))
         if whole is not None and EYES & {token.word for token in page.tokens[whole.start : whole.end]}:

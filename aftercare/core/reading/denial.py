@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-import itertools
-
+from aftercare.core.reading import until_now
 from aftercare.core.reading.denied_after import EYE_WORDS, SAYS_NO, is_affirmed_after, is_denied_after
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
@@ -190,7 +189,6 @@ def _denies_a_sign(page: Page, mark: Mark, comma: int, target: int) -> bool:
 
 
 _IS = listed("is are has have keeps wont cant esta estan")
-_UNTIL, _LATELY = listed("until till til hasta"), listed("now today tonight just last this yesterday hoy ahora")
 
 
 _SAYING = listed("say claim pretend swear promise argue think reckon suppose decir digo diria diga creo")
@@ -207,19 +205,17 @@ def _is_unsaid(page: Page, mark: Mark) -> bool:
     return bool(said) and bool(_UNSAID & set(words[:said]))
 
 
-def _began_lately(page: Page, sign: Mark) -> bool:
-    """It wasn't sore till today; no itch until last night."""
-    after = [token.word for token in page.tokens[sign.end : sign.end + 3] if token.kind == WORD]
-    return any(first in _UNTIL and then in _LATELY for first, then in itertools.pairwise(after))
-
-
 def _has_condition(page: Page, sign: Mark) -> bool:
     """It doesn't hurt unless I touch it."""
-    return _began_lately(page, sign) or any(
-        0 <= mark.start - sign.end <= 3
-        and page.sentence[mark.start] == page.sentence[sign.end - 1]
-        and not _is_a_joke(page, mark)
-        for mark in page.named("scope:unless")
+    return (
+        until_now.began_lately(page, sign)
+        or until_now.is_now(page, sign)
+        or any(
+            0 <= mark.start - sign.end <= 3
+            and page.sentence[mark.start] == page.sentence[sign.end - 1]
+            and not _is_a_joke(page, mark)
+            for mark in page.named("scope:unless")
+        )
     )
 
 

@@ -47,7 +47,12 @@ def _taken_back(page: Page, sign: Mark) -> bool:
     said = _said_of_it(page, place)
     if not said or said[0] not in _THEY:
         return False
-    return said[1:] in [[no] for no in _ARE_NOT] or len(said) == len(_THEY_ARE_NOT) and said[1] in _ARE and said[2] == "not"
+    return (
+        said[1:] in [[no] for no in _ARE_NOT]
+        or len(said) == len(_THEY_ARE_NOT)
+        and said[1] in _ARE
+        and said[2] == "not"
+    )
 
 
 _THEY_ARE_NOT = ("they", "are", "not")

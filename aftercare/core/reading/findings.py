@@ -78,6 +78,7 @@ def _around(page: Page, stand: Stand, current: list[Mark]) -> list[Mark]:
     if not current and around.accounted(page, known):
         found = [around.feared(page, mark) for mark, standing in none if standing is Standing.IMAGINED]
         found += [around.place_with(page, mark) for mark, standing in none if standing in _PLACED]
+        found += [around.place_with(page, mark) for mark in page.named("scope:calm")]
     others = (mark for mark, standing in none if standing is Standing.NOT_HERS)
     found += [around.clause_of_another(page, mark, current, known) for mark in others]
     return found + around.clauses_of_others(page, current, known)

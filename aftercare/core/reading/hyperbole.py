@@ -72,7 +72,9 @@ def _is_of_a_price(page: Page, mark: Mark) -> bool:
     if mark.name not in _HURTS or not where:
         return False
     own = {token.word for token in page.tokens[mark.start : mark.end]}
-    words = {token.word for token, at in zip(page.tokens, page.sentence, strict=True) if at == where and token.kind == WORD}
+    words = {
+        token.word for token, at in zip(page.tokens, page.sentence, strict=True) if at == where and token.kind == WORD
+    }
     before = page.said(where - 1)
     return words <= own | _BARELY and bool(before & _MONEY) and not before & EYES
 

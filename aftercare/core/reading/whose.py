@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import itertools
 
-from aftercare.core.reading import lexicon
+from aftercare.core.reading import lexicon, she_too
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
 from aftercare.core.reading.tokens import WORD, Token, listed
@@ -162,28 +162,14 @@ _AND_WENT = listed("went goes turned became was got looked")
 def _is_seen_by_another(page: Page, own: Mark) -> bool:
     """Ex saw me and went red: the one who sees goes on."""
     words = [token.word for token in page.tokens[max(0, own.start - 1) : own.end + 2]]
-    return len(words) == 4 and words[0] in _SEES_ME and words[1] in ("me", "us") and (
-        words[2] in ("and", "then") and words[3] in _AND_WENT
+    return (
+        len(words) == 4
+        and words[0] in _SEES_ME
+        and words[1] in ("me", "us")
+        and (words[2] in ("and", "then") and words[3] in _AND_WENT)
     )
 
 
-_SO_DO = {("so", "do"), ("so", "am"), ("so", "have"), ("so", "are"), ("so", "is"), ("so", "does"), ("so", "has")}
-_SHE_TOO = {("me", "too"), ("mine", "too"), ("me", "also"), ("same", "here"), ("i", "do"), ("i", "am"), ("i", "have")}
-
-
-def _and_so_is_she(page: Page, sign: Mark) -> bool:
-    """My cat has pink eye and now I do; her eye is red, mine too; so do I."""
-    place = sign.end
-    while place < len(page.tokens) and (page.tokens[place].kind != WORD or page.tokens[place].word in _GOES_ON):
-        if page.sentence[place] != page.sentence[sign.start]:
-            return False
-        place += 1
-    said = tuple(token.word for token in page.tokens[place : place + 2])
-    ends = place + 2 >= len(page.tokens) or page.tokens[place + 2].kind != WORD
-    return said in _SO_DO or said in _SHE_TOO and ends
-
-
-_GOES_ON = listed("eye eyes lid lids and but eyelid now")
 _POSSESSIVE = listed("her his their")
 _PARTS = listed("face eyes eye cheeks chin nose head")
 
@@ -212,7 +198,7 @@ def is_another_persons(page: Page, sign: Mark) -> bool:
     others = persons(page)
     if _is_theirs_behind(page, sign, others):
         return True
-    if _and_so_is_she(page, sign):
+    if she_too.has_it_too(page, sign):
         return False
     own = [
         mark

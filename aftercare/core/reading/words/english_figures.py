@@ -261,10 +261,19 @@ FIGURES = {
         receipt|invoice|bill|voucher|form|address, havent|hasnt received|gotten|got|had the|any|my|a message|text|confirmation|email|reply|answer|link, not received the|any|my|a message|text|confirmation|email|reply|answer|link, steam from|off the|my|cooking|kettle|pots|shower|iron|wok,
         loosen|loosens|weaken|weakens the|my|your bond|bonds|glue|adhesive|hold,
         only|one glue|place|girl|brand|adhesive ive|i ever? got|get|gotten on|along with,
+        muck|mess|gum|clog up the|your|my glue|bond|adhesive, room|salon|studio|place|it was|is like|as an?
+        icebox|ice|fridge|freezer|oven|sauna|furnace, radio|music|tv|telly|speaker was|is|were
+        blaring|blasting|deafening|booming, price|prices|bill|cost|invoice|total|speech|song|ad|advert
+        brought|brings|bring a|tears? tear|tears to my|the|me eye|eyes, actual|literal|proper|audible|big|loud
+        gasp|gasps|gasping, so|too good|pretty|hot|fit|gorgeous|cute|beautiful its
+        painful|criminal|unfair|illegal|rude|unreal, on fire tonight|today|tonite at|in|on the|my
+        club|dancefloor|party|town|gram|insta|bar|disco, whole|entire
+        bar|pub|room|club|office|restaurant|bus|train|party|table was|were
+        choking|gasping|drooling|weeping|crying|screaming|dying|fainting, by my own beauty|reflection|face,
         yoga|room|class|studio|sauna|office|kitchen|outside|weather|bath|shop|salon is|was|at|hits
         35|36|37|38|39|40|41|42|43|44|45 degrees|c|celsius?, 35|36|37|38|39|40|41|42 degrees
         in|outside|here|today|at|heat, glue go|goes|get|gets|going all? gooey|gloopy|soft|sticky|runny|stringy, car
-        park|carpark .. shut|shuts|close|closes|open, voucher|gift card run|runs|expire|expires|valid|lapse out?, my
+        park|carpark .. shut|shuts|close|closes|open, voucher|card run|runs|expire|expires|lapse|valid out?, my
         labrador|dog|puppy|pup|baby|toddler|kid|mum|friend sit|wait|come|stay in|with|along|there, what|which
         oil|cleanser|remover|mascara|cream|spf|moisturiser|serum i|we|you? can|cant|should|shouldnt|must use|wear,
         sweat|sweats|sweating|drips|dripping|pouring down|straight|right|all? down|straight? into|in my|the|me

@@ -103,6 +103,9 @@ PRAISE = {
         should|need|needs|must be? insured|insuring|insurance, insure those|your|her|them hands|fingers, lethal
         and|in|i|weapons|lashes|on|with, are lethal|deadly|dangerous|illegal|weapons and|in|lol|i|omg|babe|xx?,
         dont you? ever stop doing|making|being|what,
+        asked|carded for id|proof, couldnt|cant|wont stop staring|looking at?, not a peep|murmur|tingle|twinge, not so
+        much as a tingle|twinge|itch|flicker, popped out of my head, by my own beauty, they are unreal, actual|audible
+        gasp, dying over|here the? how|curl|length|them, everythings tickety|dandy|rosy,
         inflict|inflicting|doing|do|does|did damage|numbers, take|have an eye out, id thank them|you|her, id|i
         would|will perish|die|cry|riot if|without?, whistled|wolf at|whistled|whistles, been whistled, hold you|u|ye
         responsible|accountable, been|are a|no|any problem|trouble|bother in|with either|both|my, only thing|part|bit

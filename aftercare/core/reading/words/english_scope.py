@@ -471,6 +471,7 @@ SCOPE = {
         lying if i said|say, id be lying if,
         normal lang|po|ba|na|for my? .. if, is it|this|that usual|common|ok|okay if,
         as if, not sure if, idk if, dont know if, do not know if, wondering if, wonder if, normal if, ok if, see if,
+        what does it mean if|when my|the|ur|your, does it mean something|anything if|when my|the,
         even if, unsure if, if you look, if i close, if i touch, if i rub, if i press, if i look, if i blink, if i
         move, if you could, if possible, if thats ok, if thats okay, tell if, if not, if i open, if i lie, if
         anything its, if im honest, if im being honest, if you dont mind, if you can, if you have, dunno if, no idea
@@ -556,6 +557,7 @@ SCOPE = {
         er|hospital|doctor|drs|dr|gp|urgent|emergency|clinic|pharmacy|work|school|bed|sleep|see|call|ring, gonna
         .. er|hospital|doctor|dr, feel{s/}? .. going to .. faint|pass|throw, going to
         faint|pass|collapse|lose|die, gonna faint|pass|throw|lose|die, might be, may be, could be, might have,
+        what does it mean if|when my|the|ur|your,
         does|do|will|when|would the|this|my|it
         burning|itching|stinging|redness|swelling|itch|pain|puffiness|soreness|watering|crusting ever?
         eventually|ever|finally? end|stop|ease|go|settle|wear|calm|fade|leave,
@@ -721,6 +723,11 @@ SCOPE = {
         wanted|asked|asks|needs, for my|the|your file|records|history|notes, only|just mentioning|mention|telling
         you|u|it? because|as|since|cos|cuz, i mention it as|because|since, thats my history, wanted to know everything
     """,
+    "calm": """
+        whites of my|both? eyes are|look|is white|clear|normal|fine, <eye> <be> all|perfectly|completely|totally|still|both? normal|white|clear|healthy|calm|happy|themselves|fine|grand|good|perfect,
+        <eye> normal|white|clear|fine|perfect|ok|okay|grand, not a peep|murmur|whisper|squeak|tingle|twinge|flicker|complaint from|on|in|out, not so much as a|an tingle|twinge|itch|flicker|tickle|murmur|twitch|hint, nothing in|on|near|wrong|with|around my|either|both|the? <eye>,
+        everythings|everything tickety|hunky|dandy|rosy|peachy|hunkydory boo|dory?, in|with|from either|neither|both eye|eyes
+    """,
     "good_kind": "good kind|way|sense|type, cute kind|way, best way|kind, in a good way",
     "before": """
         asking before i|we book|come|commit, before i book|commit,
@@ -757,6 +764,7 @@ SCOPE = {
         price, prices, cost, costs, bill, fee, total, purse, wallet, ego, pride, app, website, site, page, pdf, form,
         link, attachment, file, document, email, door, gate, car, boot, engine, music, playlist, queue, parking, traffic,
         bed, chair, couch, lamp, glasses, camera, photo, photos, pic, pics, picture, video, map, calendar, envy,
+        invoice, receipt, quote, surcharge, deposit, tip, balance, voucher,
         tube, train, elevator, shutters, station, tin, lid of the, envelope, parcel, window of the, letter,
         jealousy, comments, reviews, competition, toast, dinner, oven, kettle, boiler, candle, bag, box, bottle, jar
     """,

@@ -62,6 +62,8 @@ TOPICS = {
         in|on|all my|the|over, one|two|three|another|some|loads|half|few flew|landed|floated|plopped|ended|wound
         off|in|into|up|on|down, bite out of, took|taken|has|had|having a bite|chunk out, moth eaten, moths
         got|been|have|at, mice|mouse|rats been|at|got|nibbled|chewed, nibbled|chewed|eaten by,
+        hole|gap|space|patch in my|the left|right? set|row|side|corner, big|massive|huge|great bare|empty|bald
+        bit|patch|spot|bits,
         lashes|extensions are? going|go|goes|gone|went away|bye|missing|awol, lashes|extensions are?
         leaving|escaping|running|fleeing|vanishing|disappearing, left|leaving|leave the
         building|chat|party|group|premises, wind|breeze|fan|blew took|blew .. off|left|away|out, full|a|done|complete
@@ -288,6 +290,10 @@ TOPICS = {
         glue|bond|adhesive|lashes|bonds|yoga|sauna go|get|turn|melt|come|hold|survive|cope|loosen|last, what|which
         oil|cleanser|remover|mascara|cream can|cant|should|do i, does it shut|close|open at|on|early|before, does the|my
         voucher|card|gift,
+        am i allowed, are we allowed, does|do|will|would|can|could
+        sunscreen|spf|oil|chlorine|steam|sweat|makeup|moisturiser|vaseline|sunblock
+        muck|mess|ruin|affect|loosen|damage|melt|break|hurt, whats the latest|earliest|soonest|longest, how long|much
+        do|does|would|will they|it|these,
         is it catchin|catching|contagious|bad|ok|okay|alright|allowed 2|to|for|if|that, yes or no, yay or no, yes or
         nah, bad idea or, allowed or, ok or no,
         did|have|had i|we leave|left|forget|forgotten|drop|dropped|lose a|my|the, wheres|where is|are|was
@@ -407,6 +413,9 @@ TOPICS = {
         the card, card fee|charge|surcharge|payments,
         pure|dead|proper|all|well|so|really|totally|bit|completely|gone|sitting|looking
         wonky|squint|squinty|skewwhiff|lopsided|uneven|crooked hen|hun|babe|pal|mate|love|and|one|the|like|on,
+        extra for what|the|a|that, wasnt|isnt|not what i showed|sent|picked|pointed, barely|hardly|never looked|glanced
+        up, collapsed|fainted|died at the bill|price|cost|total, brought a|tears? tear|tears to, like an?
+        icebox|fridge|freezer|oven|sauna in|and|so, blaring|blasting|deafening,
         skewwhiff, skew whiff, side|sides|one|lash|lashes|wans up|sits|sitting to|tae|at|near my|ma|me|the
         eyebrow|brow|eyebrows|forehead, not what we|i|you had|have?
         agreed|discussed|talked|booked|arranged|decided|spoken, photo|pic|picture|reference shows|showed|has

@@ -58,6 +58,8 @@ TOPICS = {
         trabajo|pendientes|deudas|chamba, el|la|los|las? del|de ojo|ojos malo|rojo|rojos|hinchado|mal|pachucho
         es|era|son|fue mi|una|el|la, traigo|tengo|parecen|parece|cree|piensa|que?
         aranas|mariposas|abanicos|alas|escobas|plumas en los|mis ojos,
+        me queme|corte|lastime|quebre|rompi|torci la|el|un|una mano|dedo|pie|pierna|brazo|muneca|tobillo .. no puedo
+        manejar|conducir|escribir|ir,
         hecha|hecho un mar de lagrimas, mar de lagrimas, rimel de|por|corrido .. suelo|piso, saliendo|salgo|sali del|de
         hospital|trabajo|turno|guardia|consultorio, turno de enfermera|noche|guardia|urgencias, ojeras que|hasta me|el?
         llegan|suelo|piso, me|les|nos|le entra|entre|entro|cae|caiga agua|jabon|shampoo|champu|sudor|arena
