@@ -41,7 +41,7 @@ def _speaks_of_eyes(page: Page, clause: int) -> bool:
 
 def is_elsewhere(page: Page, sign: Mark) -> bool:
     """Say whether the words are about another part of her: her back, her feet, her purse."""
-    if _are_tired_legs(page, sign):
+    if _are_tired_legs(page, sign) or _is_after_the_dentist(page, sign):
         return True
     if sign.name not in _WIDE:
         return False
@@ -67,6 +67,18 @@ def _are_tired_legs(page: Page, sign: Mark) -> bool:
     """Did the spinning class, my legs are shaking: no faint."""
     said = {token.word for token in page.tokens[sign.start : sign.end]}
     return sign.name == "sign:faint!" and bool(said & _LEGS) and any(token.word in _SPORT for token in page.tokens)
+
+
+_TOOTH, _OUT = listed("tooth teeth molar wisdom"), listed("out pulled extracted removed yanked")
+_OF_FACE = listed("sign:swelling! sign:swelling sign:pain sign:pain!")
+
+
+def _is_after_the_dentist(page: Page, sign: Mark) -> bool:
+    """Had a tooth out, face like a football."""
+    if sign.name not in _OF_FACE or page.said(page.sentence[sign.start]) & _OF_HERS:
+        return False
+    words = [token.word for token in page.tokens[: sign.start]]
+    return any(word in _TOOTH and _OUT & set(words[place + 1 : place + 3]) for place, word in enumerate(words))
 
 
 # Parts that need no "my" where a sentence begins with them; "back" and "hand" have other meanings there.

@@ -93,6 +93,7 @@ COMMANDS = {
         be|am|left off|from these|the|your|any|all check|checks|mailing|messages|texts|reminders, left off
         the|your|these list|lists|messages|texts|reminders|check, let|make this|that one|message|text|be|the? be? the?
         last|final one|x|please|message|text?, make sure|certain there|theres|that are|is|no no|more more|of?,
+        make these|the|your|those texts|messages|reminders|msgs go|stop|end|disappear away?,
         live|do|manage|cope without the|your|these|any|all texts|messages|reminders|msgs|pings|check,
         texts|messages|reminders|msgs|pings i could|can live|do|manage|cope without, next|one one|more of|text|message
         these|this|those? gets|is|and|youre|your blocked|reported,
@@ -295,6 +296,7 @@ COMMANDS = {
     """,
     "notquestion": """
         what can i say, what more|else can i say, do|did you|u|ya know i|what|that, guess what, you know what, who knew, tell me why,
+        doing what you|u|ye do,
         can i just say, do i look bothered, what do i know, where do i start, how do i put, how about that
     """,
     "auto": """

@@ -261,6 +261,9 @@ FIGURES = {
         receipt|invoice|bill|voucher|form|address, havent|hasnt received|gotten|got|had the|any|my|a message|text|confirmation|email|reply|answer|link, not received the|any|my|a message|text|confirmation|email|reply|answer|link, steam from|off the|my|cooking|kettle|pots|shower|iron|wok,
         loosen|loosens|weaken|weakens the|my|your bond|bonds|glue|adhesive|hold,
         only|one glue|place|girl|brand|adhesive ive|i ever? got|get|gotten on|along with,
+        kids|kid|toddler|baby|dog|son|daughter|horse|cat wont|refuses|refuse|refusing to?
+        get|put|leave|eat|go|wear|sit|settle|sleep|stop|nap, take|took|taking|keep my|me|your|his|her|their eyes off,
+        lost my|all breath when|at|seeing,
         muck|mess|gum|clog up the|your|my glue|bond|adhesive, room|salon|studio|place|it was|is like|as an?
         icebox|ice|fridge|freezer|oven|sauna|furnace, radio|music|tv|telly|speaker was|is|were
         blaring|blasting|deafening|booming, price|prices|bill|cost|invoice|total|speech|song|ad|advert

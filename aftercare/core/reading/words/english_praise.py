@@ -103,6 +103,11 @@ PRAISE = {
         should|need|needs|must be? insured|insuring|insurance, insure those|your|her|them hands|fingers, lethal
         and|in|i|weapons|lashes|on|with, are lethal|deadly|dangerous|illegal|weapons and|in|lol|i|omg|babe|xx?,
         dont you? ever stop doing|making|being|what,
+        killer lashes|set|fans|curl, literally|absolutely|pure deadly, jaw is|was|hit on? the? floor|deck|ground,
+        wet|peed myself|meself|my when|at|laughing, heart stopped|skipped|melted|sang|exploded|burst when|at|over, lost
+        my breath when|at|seeing, take my eyes off myself|them|these|me, theyre|they|these are? everything,
+        eyes|eyeballs|peepers|lids are|is|look happy|delighted|thriving|chuffed, present and correct, not a|one lash
+        lost|moved|gone|shed|down|dropped|missing,
         asked|carded for id|proof, couldnt|cant|wont stop staring|looking at?, not a peep|murmur|tingle|twinge, not so
         much as a tingle|twinge|itch|flicker, popped out of my head, by my own beauty, they are unreal, actual|audible
         gasp, dying over|here the? how|curl|length|them, everythings tickety|dandy|rosy,

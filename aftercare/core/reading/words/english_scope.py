@@ -512,6 +512,8 @@ SCOPE = {
         hurt|sting|itch|burn, expect any, whats the pain, does .. hurt, removal hurt|sting|painful, less painful
         than, will it|they|that|this|my|the|there|i, would it|they, gonna, going to,
         your|you|ya|youre supposed|meant to burn|sting|hurt|itch,
+        thought|expected|figured|reckoned|assumed|worried|scared|afraid|sure|convinced my|the|both
+        eyes|eye|lids|lid|face|lips would|might|will|were|was,
         will|would|could|might|may|can|wont|wouldnt
         get|swell|react|burn|hurt|itch|cause|become|happen|sting|irritate|make|give, does it, does the, does
         this, does that, do they, do these, does removal, does a, does lash, do lash, do you get, do
@@ -726,6 +728,8 @@ SCOPE = {
     "calm": """
         whites of my|both? eyes are|look|is white|clear|normal|fine, <eye> <be> all|perfectly|completely|totally|still|both? normal|white|clear|healthy|calm|happy|themselves|fine|grand|good|perfect,
         <eye> normal|white|clear|fine|perfect|ok|okay|grand, not a peep|murmur|whisper|squeak|tingle|twinge|flicker|complaint from|on|in|out, not so much as a|an tingle|twinge|itch|flicker|tickle|murmur|twitch|hint, nothing in|on|near|wrong|with|around my|either|both|the? <eye>,
+        both? peepers|eyeballs present|happy|fine|grand|good|perfect and? correct?, eyeballs|peepers are|is|look
+        happy|fine|grand|delighted|thriving|good|chuffed,
         everythings|everything tickety|hunky|dandy|rosy|peachy|hunkydory boo|dory?, in|with|from either|neither|both eye|eyes
     """,
     "good_kind": "good kind|way|sense|type, cute kind|way, best way|kind, in a good way",

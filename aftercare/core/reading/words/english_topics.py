@@ -26,6 +26,7 @@ TOPICS = {
         hedge|pool|pond|river|bush|love?, have|need to come off|out, all gone by|and|before|now|since, by .. it had all gone, bald one|head|man|guy|dad|husband,
         poky|pokey|jabby|stabby|scratchy one .. fell|came|dropped out|off,
         come|came|take|taking off my|the contacts|contact|lenses|pill|meds|tablets|tube|bus|motorway,
+        came|come|comes|coming out in|with red|hives|spots|rash|lumps|welts|blotches|a, in bits from|after|since,
         whenever|when|if|next|time you|u|ye have|get|got|find|see a|any? gap|gaps, minding|mind the gap,
         make|makes|making them|lashes|extensions shed|fall|drop, would|will|does|could that|it|this make them
         shed|fall|drop|twist
@@ -64,6 +65,8 @@ TOPICS = {
         got|been|have|at, mice|mouse|rats been|at|got|nibbled|chewed, nibbled|chewed|eaten by,
         hole|gap|space|patch in my|the left|right? set|row|side|corner, big|massive|huge|great bare|empty|bald
         bit|patch|spot|bits,
+        facing|pointing|going|sticking every|all|different|whichever which? direction|directions|way|ways, all over
+        the|my duvet|pillow|pillows|sheets|sofa|bed|floor|sink,
         lashes|extensions are? going|go|goes|gone|went away|bye|missing|awol, lashes|extensions are?
         leaving|escaping|running|fleeing|vanishing|disappearing, left|leaving|leave the
         building|chat|party|group|premises, wind|breeze|fan|blew took|blew .. off|left|away|out, full|a|done|complete
@@ -290,6 +293,8 @@ TOPICS = {
         glue|bond|adhesive|lashes|bonds|yoga|sauna go|get|turn|melt|come|hold|survive|cope|loosen|last, what|which
         oil|cleanser|remover|mascara|cream can|cant|should|do i, does it shut|close|open at|on|early|before, does the|my
         voucher|card|gift,
+        can|could|may my|a|the mate|friend|mum|sister|pal|partner|hubby watch|wait|sit|stay|come|join, are you|ye|yous|u
+        shut|closed|open|off|in on|over|at|for|this|during,
         am i allowed, are we allowed, does|do|will|would|can|could
         sunscreen|spf|oil|chlorine|steam|sweat|makeup|moisturiser|vaseline|sunblock
         muck|mess|ruin|affect|loosen|damage|melt|break|hurt, whats the latest|earliest|soonest|longest, how long|much
@@ -416,6 +421,11 @@ TOPICS = {
         extra for what|the|a|that, wasnt|isnt|not what i showed|sent|picked|pointed, barely|hardly|never looked|glanced
         up, collapsed|fainted|died at the bill|price|cost|total, brought a|tears? tear|tears to, like an?
         icebox|fridge|freezer|oven|sauna in|and|so, blaring|blasting|deafening,
+        quid|pounds|dollars|bucks|euro|euros i? expected|expect|thought|wouldve|want, one side|eye|set is
+        noticeably|much|way|clearly|visibly|loads bigger|longer|fuller|shorter|thicker|different|heavier,
+        bed|chair|table gave|gives|given me a|my|bad, told|said you|u|ye|her no|not|nothing
+        glitter|drama|dramatic|spikes|colour|long|thick|heavy, chatting|gossiping|gabbing|yapping|talking to|with
+        her|your|the .. whole|entire|time,
         skewwhiff, skew whiff, side|sides|one|lash|lashes|wans up|sits|sitting to|tae|at|near my|ma|me|the
         eyebrow|brow|eyebrows|forehead, not what we|i|you had|have?
         agreed|discussed|talked|booked|arranged|decided|spoken, photo|pic|picture|reference shows|showed|has
