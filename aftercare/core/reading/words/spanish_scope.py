@@ -267,6 +267,6 @@ SCOPE = {
         espalda, pie, pies, pierna, piernas, rodilla, cintura, panza, estomago, barriga, bolsillo, cartera, muela,
         muelas, diente, brazo, mano, manos, hombro, cuerpo, oido, alma, corazon, bolsa, nariz, pelo, cabello,
         cadera, regla, menstruales, colicos, unas, codo, tobillo, cola, cuello, quincena, billetera, uñas, cuadril,
-        lomo, gluteos
+        lomo, gluteos, barbilla, menton, frente, tobillos, dedo, dedos, rodillas
     """,
 }

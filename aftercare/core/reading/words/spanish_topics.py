@@ -58,6 +58,9 @@ TOPICS = {
         trabajo|pendientes|deudas|chamba, el|la|los|las? del|de ojo|ojos malo|rojo|rojos|hinchado|mal|pachucho
         es|era|son|fue mi|una|el|la, traigo|tengo|parecen|parece|cree|piensa|que?
         aranas|mariposas|abanicos|alas|escobas|plumas en los|mis ojos,
+        salieron|saltaron|cayeron|salian|salen las|unas lagrimas de la|pura|pura? emocion|felicidad|alegria|risa|gusto,
+        opero|operaron|operan de la|los|las vista|ojos|cataratas, pelicula|serie|novela triste|romantica|llore,
+        vi|viendo una|la pelicula|serie|novela .. llore|lloraba|lloramos,
         me queme|corte|lastime|quebre|rompi|torci la|el|un|una mano|dedo|pie|pierna|brazo|muneca|tobillo .. no puedo
         manejar|conducir|escribir|ir,
         hecha|hecho un mar de lagrimas, mar de lagrimas, rimel de|por|corrido .. suelo|piso, saliendo|salgo|sali del|de
@@ -150,6 +153,8 @@ TOPICS = {
         lindisim{as/a/o/os}, bonit{a/as/o/os}, bonitisim{as/a/o/os}, divin{a/as/o/os}, divis, espectacular{es/},
         spectacular, increible{s/}, perfect{o/a/as/os/amente}, perfectisim{as/o}, excelente{s/}, genial{es/},
         maravill{osa/osas/oso/a/as/ada}, maravilloso, chevere{s/}, chid{o/as/a/os}, padre, padrisim{o/as/a},
+        sin aliento cuando|al me? vi|verme|ver, estan|quedaron de muerte|infarto|impacto|revista|pelicula|miedo, pero
+        valio|valieron|vale,
         loc{a/o} de felicidad|alegria|amor|contenta|gusto, me tienen|tiene
         loca|enamorada|encantada|feliz|contenta|maravillada, las mias intactas|perfectas|impecables|firmes|como,
         chul{as/a/o/os}, chulisim{as/o/a}, chulad{a/as}, bacan{o/as/es/a}, brutal{es/}, mortales, de lujo, lujo,
@@ -230,6 +235,10 @@ TOPICS = {
         se me caen, se me cayo, se me cayeron, se me han caido, se me estan cayendo, se estan cayendo, se caen, se
         cayo, se cayeron, caido, caidas, cayendo, cayeron, se me esta cayendo, se me caian, se me cae, perdi ..
         pestan{a/as}, perdi como|varias|la|muchas|algunas|unas, perdiendo .. pestan{a/as}, perdiendo, hueco{s/},
+        casi no me? quedan|queda|tengo, me quede|quedo|quedan con? dos|tres|cuatro|cinco|seis|pocos|pocas
+        pelos|pelitos|pestanas|contados|contadas, pelos contados, en la funda|almohada|sabana|sabanas, apunta|apuntan
+        al|a|pa|para la|el? cielo|techo|piso|arriba|abajo|nariz|lado, quedan|quedaron
+        tres|cuatro|cinco|pocas|poquitas|contadas,
         hueco|huecos|hoyo|hoyos|claro|claros enorme|grande|gigante|feo|en las|las|el|la|mis|del, abriendo|haciendo
         huecos|hoyos, peine viejo,
         huequit{o/os}, espacios, espacios vacios, calva{s/}, pelona, pelonas, pelon, peladita, vaci{o/os},
@@ -315,6 +324,8 @@ TOPICS = {
         aguantan|aguanta|resisten|resiste|soportan|sobreviven el|la|al|una|un|en
         gym|gimnasio|agua|sudor|alberca|piscina|mar|playa|sauna|lluvia|clase|vapor|calor, cuando
         vence|caduca|expira|sirve, vale|bono de regalo,
+        puedo entrar|meterme|ir|pasar al|a el|la? temazcal|sauna|vapor|alberca|jacuzzi|mar|gym|gimnasio|playa|rio,
+        aceptan|reciben|toman tarjeta|transferencia|efectivo|tarjetas|zelle|bizum,
         pregunto, quiero preguntar, usan el mismo, usan algo, ustedes usan, hay algun, me lo puedo, me las puedo, lo
         puedo, las puedo, puedo quitar, a donde voy, voy al doctor, que tan, cada cuanto, hasta cuando, con que, que
         jabon, se vale, esta bien que, es grave, me preocupo, debo preocuparme, que hago, q hago, que puedo
@@ -360,6 +371,8 @@ TOPICS = {
         quedo mas corta|larga, verguenza salir, me da verguenza, pague .. y ya, carisimas, insatisfecha,
         mediocre, fatal, no me la esperaba asi, no me esperaba, una decepcion, mal puestas, no estan parejas, no
         quedaron parejas, un desastre, desastre, descuidad{a/o}, a medias, no es justo, abus{o/an}, no volvere,
+        silla|camilla|cama estaba|esta dura|durisima|incomoda|horrible|sucia, hacia un? frio|calor|ruido, precio
+        subio|subieron|sube, subio|subieron el|los|sus precio|precios, ni avisaron|avisan|avisaste|aviso,
         no vuelvo, me arrepiento, perdida de tiempo|dinero, tirar el dinero, tirado el dinero, no me
         gust{o/a/an/aron}, no me gustaron, no me encant{an/a/o/aron}, no me convenc{e/en/io/ieron},
         lo que pague|cobras|cobran|cuesta|cobraste, no se|lo vale, asi no vale, tiesas, quedaron
