@@ -43,12 +43,8 @@ def read(tokens: list[Token], question: str, told: Told) -> Reading | None:
     words = [token.word for token in tokens if token.kind == WORD]
     if not words:
         return _without_words(tokens)
-    if (answered := _numbered(tokens, question, told)) is not None:
-        return answered
     if len(words) > _LONGEST:
         return None
-    if len(words) == 2 and words[1] in _VERY and words[0] in _YES:
-        words = words[:1]  # "yes, very"
     said = " ".join(words)
     core = " ".join(word for word in words if word not in _POLITE or word in _YES or word in _NO)
     if _NUMBER.fullmatch(core) and core not in ("10/10", "100", "11/10", "100/10", "5/5"):
@@ -77,27 +73,6 @@ def read(tokens: list[Token], question: str, told: Told) -> Reading | None:
     if len(said) == 1:
         return _simple(tokens, Topic.OTHER, told, unread=True)
     return None
-
-
-_VERY = listed("very really totally absolutely completely extremely definitely so muy mucho totalmente bastante")
-_LETTERS = {"n": "no", "y": "yes", "s": "si"}
-
-
-def _numbered(tokens: list[Token], question: str, told: Told) -> Reading | None:
-    """Return the reading of an answer to each of several: "1 no 2 no 3 no", "1: N, 2: Y"."""
-    written = [_LETTERS.get(token.written, token.word) for token in tokens if token.kind == WORD]
-    numbers, said = written[::2], written[1::2]
-    if len(said) < _SEVERAL or len(numbers) != len(said) or not all(number.isdigit() for number in numbers):
-        return None
-    if all(one in _SAYS_NO for one in said):
-        asks = _ASKS_SIGNS.search(question)
-        return _simple(tokens, Topic.FINE if asks else Topic.OTHER, told, unread=not asks)
-    if all(one in _SAYS_NO | _SAYS_YES for one in said):
-        return _simple(tokens, Topic.IRRITATION, told, Urgency.SAME_DAY)
-    return None
-
-
-_SEVERAL = 2
 
 
 def _chosen(tokens: list[Token], chosen: str, told: Told) -> Reading:

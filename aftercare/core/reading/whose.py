@@ -92,7 +92,7 @@ _WITH_YOU |= {
 }
 _DONE = listed("""
     lift lashes lash appointment set fill extensions done visit pestanas cita
-    pusieron pusiste puso hizo hicieron hiciste fue vino estuvo atendieron atendiste
+    pusieron pusiste puso hizo hicieron hiciste atendieron atendiste atendio fue estuvo vino
 """)
 _HAD_THEM = {f"{had} {what} done" for had in ("had", "has", "got") for what in ("them", "these", "those", "it")}
 _ELSEWHERE = listed("elsewhere another other different else last ago years never")

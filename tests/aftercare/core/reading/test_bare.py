@@ -99,22 +99,3 @@ def test_what_is_over_answers_a_question_about_signs() -> None:
     found = read("Day one only, it has passed." + ASKED)
 
     assert (found.urgency, found.about) == (Urgency.WATCH, (Topic.IRRITATION,))
-
-
-@pytest.mark.parametrize(
-    ("text", "urgency", "about", "unread"),
-    [
-        ("1 no 2 no 3 no" + ASKED, Urgency.NONE, (Topic.FINE,), False),
-        ("1: N\n2: N", Urgency.NONE, (Topic.OTHER,), True),
-        ("1: N\n2: N\n3: Y", Urgency.SAME_DAY, (Topic.IRRITATION,), False),
-        ("1 no 2 sí", Urgency.SAME_DAY, (Topic.IRRITATION,), False),
-        ("Yes, very.\n\n> Are you happy with your lashes?", Urgency.NONE, (Topic.FINE,), False),
-        ("Yes, very." + ASKED, Urgency.SAME_DAY, (Topic.IRRITATION,), False),
-    ],
-)
-def test_each_of_several_questions_may_be_answered(
-    text: str, urgency: Urgency, about: tuple[Topic, ...], unread: bool
-) -> None:
-    found = read(text)
-
-    assert (found.urgency, found.about, found.unread) == (urgency, about, unread)
