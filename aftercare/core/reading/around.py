@@ -123,7 +123,7 @@ _LASHES = listed("lashes extensions extension fans fan ones cluster clusters spi
 
 def _went_in(page: Page, mark: Mark) -> bool:
     """Some lashes came off in my eye: where they went, and not where they are missing."""
-    return {"in", "into"} & {token.word for token in page.tokens[mark.end - 1 : mark.end + 1]} != set()
+    return bool({"in", "into"} & {token.word for token in page.tokens[mark.end - 1 : mark.end + 1]})
 
 
 def _and_more_places(page: Page, end: int) -> int:

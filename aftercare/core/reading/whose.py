@@ -155,7 +155,7 @@ def _does_to_another(page: Page, own: Mark) -> bool:
 
 
 _SAYS = listed("says said say reckons thinks told")
-_SEES_ME = _SEEING | listed("met hugged kissed passed") | listed("at")
+_SEES_ME = _SEEING | listed("met hugged kissed passed at")
 _AND_WENT = listed("went goes turned became was got looked")
 
 

@@ -264,6 +264,8 @@ FIGURES = {
         kids|kid|toddler|baby|dog|son|daughter|horse|cat wont|refuses|refuse|refusing to?
         get|put|leave|eat|go|wear|sit|settle|sleep|stop|nap, take|took|taking|keep my|me|your|his|her|their eyes off,
         lost my|all breath when|at|seeing,
+        dont you? dare|ever stop using|buying|changing that|this|the|your glue|adhesive|stuff, whatever that|the
+        glue|adhesive is,
         muck|mess|gum|clog up the|your|my glue|bond|adhesive, room|salon|studio|place|it was|is like|as an?
         icebox|ice|fridge|freezer|oven|sauna|furnace, radio|music|tv|telly|speaker was|is|were
         blaring|blasting|deafening|booming, price|prices|bill|cost|invoice|total|speech|song|ad|advert

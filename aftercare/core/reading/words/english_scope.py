@@ -472,6 +472,9 @@ SCOPE = {
         normal lang|po|ba|na|for my? .. if, is it|this|that usual|common|ok|okay if,
         as if, not sure if, idk if, dont know if, do not know if, wondering if, wonder if, normal if, ok if, see if,
         what does it mean if|when my|the|ur|your, does it mean something|anything if|when my|the,
+        if this|that|the|my .. doesnt|dont|hasnt|isnt|wont|keeps|carries
+        go|settle|stop|stopped|ease|eased|clear|calm|gone|better|improve|on|up,
+        bad|serious|worrying|dangerous|weird|wrong|concerning if my|one|both .. is|are|feels|feel|looks|look|keeps|keep,
         even if, unsure if, if you look, if i close, if i touch, if i rub, if i press, if i look, if i blink, if i
         move, if you could, if possible, if thats ok, if thats okay, tell if, if not, if i open, if i lie, if
         anything its, if im honest, if im being honest, if you dont mind, if you can, if you have, dunno if, no idea
@@ -560,6 +563,8 @@ SCOPE = {
         .. er|hospital|doctor|dr, feel{s/}? .. going to .. faint|pass|throw, going to
         faint|pass|collapse|lose|die, gonna faint|pass|throw|lose|die, might be, may be, could be, might have,
         what does it mean if|when my|the|ur|your,
+        should i worry|worried|concerned about the|this|my|these|that, should i be? worried|concerned about|by
+        the|this|my|these|that,
         does|do|will|when|would the|this|my|it
         burning|itching|stinging|redness|swelling|itch|pain|puffiness|soreness|watering|crusting ever?
         eventually|ever|finally? end|stop|ease|go|settle|wear|calm|fade|leave,

@@ -34,7 +34,7 @@ def test_the_words_beside_are_explained_too(text: str, words: str) -> None:
     ("text", "words"),
     [
         ("lids aren't swollen, one of them feels like a coal", "lids"),
-        ("my sister only had puffy eyes, with me it's the whole face", "sister"),
+        ("my sister only had puffy eyes, with me it is something else", "sister"),
         ("some lashes came off in my eye", "eye"),
         ("does the burning end eventually", "burning"),
     ],
