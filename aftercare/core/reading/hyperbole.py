@@ -63,6 +63,7 @@ _MONEY = listed("""
     £ $ € quid price prices charge charges charged bill deposit fee fees pounds dollars euros cost costs precio cuenta
     cobraron cobraste
 """)
+_STUFF = listed("glue adhesive remover drops solvent acetone tint pegamento removedor")
 _BARELY = listed("that this it which ouch oof really did has and proper actually well eso me si duele")
 
 
@@ -76,7 +77,7 @@ def _is_of_a_price(page: Page, mark: Mark) -> bool:
         token.word for token, at in zip(page.tokens, page.sentence, strict=True) if at == where and token.kind == WORD
     }
     before = page.said(where - 1)
-    return words <= own | _BARELY and bool(before & _MONEY) and not before & EYES
+    return words <= own | _BARELY and bool(before & _MONEY) and not before & (EYES | _STUFF)
 
 
 def _is_a_greeting(page: Page, mark: Mark) -> bool:
