@@ -89,7 +89,8 @@ _ALWAYS_ASKING = """
     if, wanted to ask, want to know, wanted to know, im asking, solo pregunto, need help, help pls, quisiera
     saber, quiero saber, dime que, ayuda por favor, call me when, ok or, do i need, can i still, can i, how do
     i, how long, when can i, que me pongo, que debo, who do i, or should i, is that a thing, or nah, is it ok,
-    is it normal, es normal, puedo usar, me puedes, quick question, una pregunta, una duda, or am i
+    is it normal, es normal, puedo usar, me puedes, quick question, una pregunta, una duda, or am i, yes or no, yay or
+    nay, yes or nah, si o no, hasta cuando sirve, hasta cuando vale
 """
 _ALWAYS = tuple(" ".join(phrase.split()) for phrase in _ALWAYS_ASKING.split(","))
 

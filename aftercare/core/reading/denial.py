@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-import itertools
-
-from aftercare.core.reading.denied_after import EYE_WORDS, SAYS_NO, is_denied_after
+from aftercare.core.reading import until_now
+from aftercare.core.reading.denied_after import EYE_WORDS, SAYS_NO, is_affirmed_after, is_denied_after
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
 from aftercare.core.reading.tokens import ASK, COMMA, LINE, PICTURE, STOP, WORD, Token, listed
@@ -30,12 +29,14 @@ _SELF = listed("i im ive my me yo mi mis tengo estoy siento traigo")
 def is_denied(page: Page, sign: Mark) -> bool:
     if is_denied_after(page, sign) or _asked_of_others(page, sign):
         return True
+    if is_affirmed_after(page, sign):
+        return False
     after = [token.word for token in page.tokens[sign.end : sign.end + 2]]
     if after[:1] == ["sip"] and (len(after) == 1 or not after[1].isalpha()):
         return False  # "rojo no tengo, picazón sí"
     if any(mark.start >= sign.end for mark in page.named("scope:wrong")):
         return False  # "I said no itching. I spoke too soon"
-    if any(mark.start <= sign.start < mark.end for mark in page.named("scope:nonneg")):
+    if any(mark.start <= sign.start < mark.end and not _never(page, mark) for mark in page.named("scope:nonneg")):
         return False
     for mark in reversed(page.named("scope:no", "scope:not")):
         if mark.start >= sign.end or page.sentence[mark.start] != page.sentence[sign.start]:
@@ -52,6 +53,11 @@ def is_denied(page: Page, sign: Mark) -> bool:
         ):
             return not _has_condition(page, sign)
     return False
+
+
+def _never(page: Page, mark: Mark) -> bool:
+    """Never went red."""
+    return mark.start > 0 and page.tokens[mark.start - 1].word == "never" and page.tokens[mark.start].word == "went"
 
 
 _UNCLEAR = listed("hazy blurry blurred foggy cloudy fuzzy misty dim dark double wavy milky")
@@ -183,7 +189,6 @@ def _denies_a_sign(page: Page, mark: Mark, comma: int, target: int) -> bool:
 
 
 _IS = listed("is are has have keeps wont cant esta estan")
-_UNTIL, _LATELY = listed("until till til hasta"), listed("now today tonight just last this yesterday hoy ahora")
 
 
 _SAYING = listed("say claim pretend swear promise argue think reckon suppose decir digo diria diga creo")
@@ -200,19 +205,17 @@ def _is_unsaid(page: Page, mark: Mark) -> bool:
     return bool(said) and bool(_UNSAID & set(words[:said]))
 
 
-def _began_lately(page: Page, sign: Mark) -> bool:
-    """It wasn't sore till today; no itch until last night."""
-    after = [token.word for token in page.tokens[sign.end : sign.end + 3] if token.kind == WORD]
-    return any(first in _UNTIL and then in _LATELY for first, then in itertools.pairwise(after))
-
-
 def _has_condition(page: Page, sign: Mark) -> bool:
     """It doesn't hurt unless I touch it."""
-    return _began_lately(page, sign) or any(
-        0 <= mark.start - sign.end <= 3
-        and page.sentence[mark.start] == page.sentence[sign.end - 1]
-        and not _is_a_joke(page, mark)
-        for mark in page.named("scope:unless")
+    return (
+        until_now.began_lately(page, sign)
+        or until_now.is_now(page, sign)
+        or any(
+            0 <= mark.start - sign.end <= 3
+            and page.sentence[mark.start] == page.sentence[sign.end - 1]
+            and not _is_a_joke(page, mark)
+            for mark in page.named("scope:unless")
+        )
     )
 
 

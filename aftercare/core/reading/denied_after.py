@@ -20,7 +20,55 @@ _NO_AFTER = listed("no tampoco nope nah nay nil")
 
 def is_denied_after(page: Page, sign: Mark) -> bool:
     """Say whether the words right behind a sign deny it."""
-    return _answered_no(page, sign) or _no_after(page, sign)
+    return _answered_no(page, sign) or _no_after(page, sign) or _taken_back(page, sign)
+
+
+_THEY = listed("they it theyre its that those these we")
+_ARE_NOT = listed("isnt arent aint dont doesnt didnt havent hasnt wasnt werent wont")
+_ARE = listed("are is were was do does did have has")
+_WELL = listed("most certainly really definitely simply just absolutely sure both")
+_AND = listed("and because cause as but")
+
+
+def is_affirmed_after(page: Page, sign: Mark) -> bool:
+    """Swollen it isn't, itchy it certainly is."""
+    said = _said_of_it(page, sign.end)
+    return bool(said) and said[0] in _THEY and said[1:] in [[one] for one in _ARE]
+
+
+def _taken_back(page: Page, sign: Mark) -> bool:
+    """Red they are not; it isn't that they hurt, they don't; if they itched, and they don't."""
+    tokens = page.tokens
+    place = sign.end
+    if place < len(tokens) and tokens[place].kind == COMMA:
+        place += 1
+    if place < len(tokens) and tokens[place].word in _AND:
+        place += 1
+    said = _said_of_it(page, place)
+    if not said or said[0] not in _THEY:
+        return False
+    return (
+        said[1:] in [[no] for no in _ARE_NOT]
+        or len(said) == len(_THEY_ARE_NOT)
+        and said[1] in _ARE
+        and said[2] == "not"
+    )
+
+
+_THEY_ARE_NOT = ("they", "are", "not")
+
+
+def _said_of_it(page: Page, place: int) -> list[str]:
+    """Return the words up to the end of what is said there, without those that only strengthen."""
+    said: list[str] = []
+    while place < len(page.tokens) and len(said) <= len(_THEY_ARE_NOT):
+        token = page.tokens[place]
+        if token.kind != WORD or said and token.word in (*_AND, "though"):
+            break
+        if token.word not in _WELL:
+            said.append(token.word)
+        place += 1
+    return said
 
 
 def _answered_no(page: Page, sign: Mark) -> bool:

@@ -13,7 +13,7 @@ _WIDE = listed("""
 _POSSESSIVE = listed("my the her his your our in mi la el las los mis su tu")
 _OF_HERS = EYES | listed("lashes corner corners lashline waterline tearduct lagrimal comisura")
 _AND = listed("and n y")
-_BEFORE, _AFTER = 4, 6  # tokens within which the other part stands
+_BEFORE, _AFTER = 7, 6  # tokens within which the other part stands
 
 
 _OF_THINGS = _WIDE | listed("sign:vision sign:vision! sign:sealed_eye! sign:light sign:poking sign:gritty")
@@ -41,7 +41,7 @@ def _speaks_of_eyes(page: Page, clause: int) -> bool:
 
 def is_elsewhere(page: Page, sign: Mark) -> bool:
     """Say whether the words are about another part of her: her back, her feet, her purse."""
-    if _are_tired_legs(page, sign):
+    if _are_tired_legs(page, sign) or _is_after_the_dentist(page, sign):
         return True
     if sign.name not in _WIDE:
         return False
@@ -59,7 +59,7 @@ def is_elsewhere(page: Page, sign: Mark) -> bool:
 _LEGS = listed("legs knees piernas rodillas")
 _SPORT = listed("""
     gym spin spinning squats lunges crossfit marathon workout pilates hike hiked sentadillas gimnasio maraton zumba
-    burpees hiit
+    burpees hiit hen dancing danced dancefloor disco festival stairs stilettos
 """)
 
 
@@ -67,6 +67,18 @@ def _are_tired_legs(page: Page, sign: Mark) -> bool:
     """Did the spinning class, my legs are shaking: no faint."""
     said = {token.word for token in page.tokens[sign.start : sign.end]}
     return sign.name == "sign:faint!" and bool(said & _LEGS) and any(token.word in _SPORT for token in page.tokens)
+
+
+_TOOTH, _OUT = listed("tooth teeth molar wisdom"), listed("out pulled extracted removed yanked")
+_OF_FACE = listed("sign:swelling! sign:swelling sign:pain sign:pain!")
+
+
+def _is_after_the_dentist(page: Page, sign: Mark) -> bool:
+    """Had a tooth out, face like a football."""
+    if sign.name not in _OF_FACE or page.said(page.sentence[sign.start]) & _OF_HERS:
+        return False
+    words = [token.word for token in page.tokens[: sign.start]]
+    return any(word in _TOOTH and _OUT & set(words[place + 1 : place + 3]) for place, word in enumerate(words))
 
 
 # Parts that need no "my" where a sentence begins with them; "back" and "hand" have other meanings there.

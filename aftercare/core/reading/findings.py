@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from aftercare.core.reading import grading, seeming, story, times
+from aftercare.core.reading import around, grading, hyperbole, seeming, story, times
 from aftercare.core.reading.elsewhere import is_elsewhere, is_of_a_thing
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
@@ -25,7 +25,8 @@ Stand = list[tuple[Mark, Standing]]
 class Findings:
     """The marks of signs by how they stand; ``explained`` are those that look like current signs and are none.
 
-    ``long_ago`` are whole clauses that tell only of years ago, and sentences that tell a story of others.
+    ``long_ago`` are whole clauses that tell only of years ago, and sentences that tell a story of others; ``around`` is
+    what goes with the explained: "(no bumps) along the lash line".
     """
 
     current: list[Mark]
@@ -34,6 +35,7 @@ class Findings:
     denied: list[Mark]
     explained: list[Mark]
     long_ago: list[Mark]
+    around: list[Mark]
 
     @property
     def told(self) -> list[Mark]:
@@ -52,15 +54,34 @@ def sort_out(page: Page) -> Findings:
     stand = _standings(page, of_eyes)
     current = [mark for mark in _with(stand, Standing.CURRENT) if not _is_taken_back(page, mark, stand)]
     near = _with(stand, Standing.NEARLY_OVER)
-    explained = [mark for mark, standing in stand if standing not in (Standing.CURRENT, Standing.NEARLY_OVER)]
+    explained = [mark for mark, standing in stand if standing not in _TOLD]
     return Findings(
         current=current,
         near=near,
         over=_with(stand, Standing.OVER, Standing.DENIED_NOW),
         denied=_with(stand, Standing.DENIED, Standing.DENIED_NOW),
-        explained=[*page.named("topic:figure"), *of_others, *explained],
+        explained=[*page.named("topic:figure"), *seeming.shed_tears(page), *of_others, *explained],
         long_ago=_told_of_long_ago(page, current),
+        around=[*_around(page, stand, current), *around.bare_places(page, current)],
     )
+
+
+_PLACED = {Standing.DENIED, Standing.DENIED_NOW, Standing.OVER, Standing.LONG_AGO}
+_TOLD = {Standing.CURRENT, Standing.NEARLY_OVER}
+
+
+def _around(page: Page, stand: Stand, current: list[Mark]) -> list[Mark]:
+    """Return what goes with signs that are none now."""
+    none = [(mark, standing) for mark, standing in stand if standing not in _TOLD]
+    known = around.known_clauses(page, [mark for mark, _ in none])
+    found = []
+    if not current and around.accounted(page, known):
+        found = [around.feared(page, mark) for mark, standing in none if standing is Standing.IMAGINED]
+        found += [around.place_with(page, mark) for mark, standing in none if standing in _PLACED]
+        found += [around.place_with(page, mark) for mark in page.named("scope:calm")]
+    others = (mark for mark, standing in none if standing is Standing.NOT_HERS)
+    found += [around.clause_of_another(page, mark, current, known) for mark in others]
+    return found + around.clauses_of_others(page, current, known)
 
 
 def _told_of_long_ago(page: Page, current: list[Mark]) -> list[Mark]:
@@ -88,7 +109,11 @@ def _signs(page: Page) -> tuple[list[Mark], list[Mark]]:
     found += _left_open(page)
     found.sort(key=lambda mark: (mark.start, -mark.end))
     found = grading.with_glue(page, found)
-    others = [mark for mark in found if is_elsewhere(page, mark) or is_of_a_thing(page, mark)]
+    others = [
+        mark
+        for mark in found
+        if is_elsewhere(page, mark) or is_of_a_thing(page, mark) or hyperbole.is_hyperbole(page, mark, found)
+    ]
     found = [mark for mark in found if mark not in others]
     found = seeming.without(page, found)
     if page.marks.get("scope:good_kind"):

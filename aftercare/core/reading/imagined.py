@@ -74,7 +74,8 @@ def is_imagined(page: Page, sign: Mark) -> bool:
 
 
 _CONSEQUENCE = listed("""
-    que puedo puede debo deberia entonces hago pasa voy vengo llamo aviso quitan cuanto como regreso
+    que puedo puede debo deberia entonces hago pasa voy vengo llamo aviso quitan cuanto como regreso quitas quitarias
+    harias haces hacen devuelven devuelves cobran cobras reembolsan atiendes atienden vendria iria llamaria avisaria
 """)
 
 

@@ -69,12 +69,14 @@ def _answer(answer: str, question: str) -> Reading:
     page = lay_out(tokens, english=told.english, spanish=told.spanish)
     found = sort_out(page)
     opinion = opinion_of(answer, page, found.explained)
+    if found.around:
+        opinion = opinion.calmed_by(opinion_of(answer, page, [*found.explained, *found.around]))
     reading = _judged(page, answer, found, opinion, told.code)
     if (answered := bare.answered(tokens, question, reading, over=bool(page.marks.get("scope:over")))) is not None:
         return answered
     after_all = bool(found.long_ago) and opinion.sign > second.SIGN_AFTER_ALL
     if found.long_ago:  # of what is urgent, the second opinion has no say by what was years ago
-        opinion = opinion_of(answer, page, [*found.explained, *found.long_ago])
+        opinion = opinion_of(answer, page, [*found.explained, *found.around, *found.long_ago])
     seen_again = look_again(reading, opinion, page, found.explained)
     if after_all and seen_again.urgency is Urgency.NONE:  # a story that may be of today is for a person
         seen_again = replace(seen_again, unread=True)

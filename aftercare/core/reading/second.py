@@ -9,7 +9,7 @@ the reply as well, unless the wish is certain. Where the rules saw no sign in wh
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import lru_cache
 from pathlib import Path
 
@@ -68,6 +68,10 @@ class Opinion:
         """What it is likeliest about, or None where nothing is likely enough."""
         likeliest = max(self.topics, key=lambda topic: self.topics[topic], default=None)
         return likeliest if likeliest is not None and self.topics[likeliest] > TOPIC else None
+
+    def calmed_by(self, other: Opinion) -> Opinion:
+        """Return this opinion with no more of a sign or an emergency than the ``other`` sees."""
+        return replace(self, sign=min(self.sign, other.sign), emergency=min(self.emergency, other.emergency))
 
     def doubts(self, topic: Topic) -> bool:
         """Whether a word of this topic is likelier of another matter."""

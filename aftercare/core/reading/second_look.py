@@ -33,6 +33,8 @@ def look_again(reading: Reading, opinion: second.Opinion, page: Page, explained:
     other_stop = bool(page.named("topic:notstop")) or bool(_ON & {token.word for token in page.tokens})
     # Of "no me arde" it sees "no me", as in "no me escriban": of what is left of a denial it says nothing.
     ends = opinion.stop if not explained and not otherwise and calm else 0.0
+    if Topic.WRONG_PERSON in reading.about and ends < second.CERTAIN_STOP:
+        ends = 0.0  # "you have the wrong number" sounds like one
     if _is_mere_praise(reading, opinion, page):
         kept = tuple(topic for topic in reading.about if topic is not Topic.IRRITATION)
         return replace(reading, urgency=Urgency.NONE, about=_joined(kept, Topic.FINE), signs=(), side=None, unread=True)

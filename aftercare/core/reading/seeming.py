@@ -42,8 +42,12 @@ def _is_shed_tears(page: Page, mark: Mark) -> bool:
     """Bawled my eyes out in these, streaming, and not one moved: tears of a feeling."""
     if mark.name != "sign:watering":
         return False
-    shed = (one for one in page.named("scope:wept") if not one.start or page.tokens[one.start - 1].word not in _AS_IF)
-    return any(page.sentence[one.start] == page.sentence[mark.start] for one in shed)
+    return any(page.sentence[one.start] == page.sentence[mark.start] for one in shed_tears(page))
+
+
+def shed_tears(page: Page) -> list[Mark]:
+    """Return the words that tell of tears of a feeling."""
+    return [one for one in page.named("scope:wept") if not one.start or page.tokens[one.start - 1].word not in _AS_IF]
 
 
 _SHUT_EYE = listed("sign:swollen_shut! sign:sealed_eye!")
@@ -85,6 +89,7 @@ def _is_tap_water(page: Page, mark: Mark) -> bool:
 
 
 _ON_THE, _CAME_OUT = listed("on over along the my both left right"), listed("salido salidos saliendo")
+_OF_ONIONS = ("sign:burning", "sign:watering")
 _ONIONS = listed("onion onions cebolla cebollas")
 _COMPARES = listed("like as if feels feel felt of though id como si smarting it theyre")
 
@@ -92,7 +97,7 @@ _COMPARES = listed("like as if feels feel felt of though id como si smarting it 
 def _is_cooking(page: Page, mark: Mark) -> bool:
     """Chopped six onions for a biryani; but not: like chopping onions."""
     words = [token.word for token in page.tokens[max(0, mark.start - 3) : mark.end]]
-    return words[-1] in _ONIONS and mark.name == "sign:burning" and not _COMPARES & set(words) and not _has_eyes(page)
+    return words[-1] in _ONIONS and mark.name in _OF_ONIONS and not _COMPARES & set(words) and not _has_eyes(page)
 
 
 def _has_eyes(page: Page) -> bool:

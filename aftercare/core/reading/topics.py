@@ -70,7 +70,7 @@ def topics_of(page: Page, answer: str, opinion: Opinion, *, irritation: bool, de
         mark = _first(page, str(topic), may_be_weak=may_be_weak)
         if mark is not None and not (is_long and doubt.doubts(topic, mark)):
             found[topic] = mark
-        elif mark is not None and _is_said_twice(page, mark):
+        elif mark is not None and (_is_said_twice(page, mark) or not _is_vague(mark)):
             doubted = {topic: mark}
     question = None if Topic.STOP in found else asking.question(page)
     if question is not None and not (is_long and doubt.doubts(Topic.QUESTION, question)):
@@ -98,7 +98,18 @@ def topics_of(page: Page, answer: str, opinion: Opinion, *, irritation: bool, de
     if doubted:
         return doubted
     marked = not page.named("topic:photo") and any(token.kind == ASK for token in page.tokens)  # laughed at "How …?"
-    return {Topic.QUESTION: question} if question is not None and marked else {Topic.OTHER: None}
+    if question is not None and (marked or not _is_vague(question)):
+        return {Topic.QUESTION: question}
+    praise = None if only_told else _fine(page, found, irritation=irritation, denied=denied)
+    return {Topic.OTHER: None} if praise is None or _is_vague(praise) else {Topic.FINE: praise}
+
+
+_SAYS_MUCH = 3  # words
+
+
+def _is_vague(mark: Mark) -> bool:
+    """Say whether so few words may well be of another matter: "late", "gap"; "hardly any left" may not."""
+    return mark.end - mark.start < _SAYS_MUCH
 
 
 def _is_said_twice(page: Page, mark: Mark) -> bool:

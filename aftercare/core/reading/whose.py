@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import itertools
 
-from aftercare.core.reading import lexicon
+from aftercare.core.reading import lexicon, she_too
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
 from aftercare.core.reading.tokens import WORD, Token, listed
@@ -60,6 +60,7 @@ def _is_likeness(page: Page, mark: Mark) -> bool:
 
 _HELLO = listed("bestie besties sis bro mate ma pal hun nena tia mama mami amiga amigo amigas comadre mija")
 _HELLO_WITH_COMMA = listed("sister brother auntie aunty aunt mum mom prima hermana hermano madre nan") | _HELLO
+_CALLS = listed("shame ag oh hey yo nah yeah aw aww damn jeez cheers ta eish haibo nice lovely thanks sorry no yes ok")
 _WHOSE = listed("my mine his her hers our their your a an the this that one another some mi mis su sus tu una un la el")
 
 
@@ -69,6 +70,8 @@ def _is_spoken_to(page: Page, mark: Mark) -> bool:
     if mark.end - mark.start > 1 or mark.start and tokens[mark.start - 1].word in _WHOSE:
         return False
     word = tokens[mark.start].word
+    if word in ("man", "girl", "guys") and mark.start and tokens[mark.start - 1].word in _CALLS:
+        return True
     opens = not mark.start or tokens[mark.start - 1].kind != WORD
     closes = mark.end == len(tokens) or tokens[mark.end].kind != WORD
     if word in _HELLO and (opens or closes):
@@ -89,7 +92,7 @@ _WITH_YOU |= {
 }
 _DONE = listed("""
     lift lashes lash appointment set fill extensions done visit pestanas cita
-    pusieron pusiste puso hizo hicieron hiciste
+    pusieron pusiste puso hizo hicieron hiciste atendieron atendiste atendio fue estuvo vino
 """)
 _HAD_THEM = {f"{had} {what} done" for had in ("had", "has", "got") for what in ("them", "these", "those", "it")}
 _ELSEWHERE = listed("elsewhere another other different else last ago years never")
@@ -151,7 +154,31 @@ def _does_to_another(page: Page, own: Mark) -> bool:
     return page.tokens[own.end - 1].word in _DOES and any(0 <= one.start - own.end <= 1 for one in persons(page))
 
 
+_SAYS = listed("says said say reckons thinks told")
+_SEES_ME = _SEEING | listed("met hugged kissed passed at")
+_AND_WENT = listed("went goes turned became was got looked")
+
+
+def _is_seen_by_another(page: Page, own: Mark) -> bool:
+    """Ex saw me and went red: the one who sees goes on."""
+    words = [token.word for token in page.tokens[max(0, own.start - 1) : own.end + 2]]
+    return (
+        len(words) == 4
+        and words[0] in _SEES_ME
+        and words[1] in ("me", "us")
+        and (words[2] in ("and", "then") and words[3] in _AND_WENT)
+    )
+
+
 _POSSESSIVE = listed("her his their")
+_PARTS = listed("face eyes eye cheeks chin nose head")
+
+
+def _is_theirs_behind(page: Page, sign: Mark, others: list[Mark]) -> bool:
+    """Tears streaming down his face, where he was named before."""
+    words = [token.word for token in page.tokens[sign.end : sign.end + 2]]
+    behind = len(words) == 2 and words[0] in _POSSESSIVE and words[1] in _PARTS
+    return behind and any(mark.start == sign.end for mark in others)
 
 
 def _is_theirs_within(page: Page, mark: Mark, sign: Mark) -> bool:
@@ -169,11 +196,16 @@ def is_another_persons(page: Page, sign: Mark) -> bool:
         return True
     nearest: Mark | None = None
     others = persons(page)
+    if _is_theirs_behind(page, sign, others):
+        return True
+    if she_too.has_it_too(page, sign):
+        return False
     own = [
         mark
         for mark in page.named("scope:self")
         if not any(one.start < mark.start and mark.end <= one.end for one in others)
         and not _is_compared(page, mark.end)
+        and not _is_seen_by_another(page, mark)
     ]
     for mark in sorted((*others, *own), key=lambda one: one.start):
         in_sign = mark.name == "scope:self" and mark.start < sign.end and mark.end - mark.start > 1  # "in my eye"
@@ -191,6 +223,8 @@ def is_another_persons(page: Page, sign: Mark) -> bool:
         page.sentence[mark.start] == sentence
         and mark.start < sign.start
         and mark.end >= nearest.start - 1
+        and not (page.tokens[mark.start].word in _SAYS and mark.end == nearest.start - 1)  # "vet says the cat's got …"
+        and not any(_is_seen_by_another(page, own) for own in page.named("scope:self") if own.start == mark.end)
         and not _is_compared(page, mark.start - 1)
         and not (mark.start < nearest.start and page.tokens[mark.start].word in _SEEING)  # "saw a woman whose eyes …"
         for mark in page.named("scope:report")

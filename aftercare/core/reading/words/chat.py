@@ -35,7 +35,7 @@ _SPELLINGS = """
     grx=gracias grcs=gracias grac=gracias ojs=ojos hsta=hasta pro=pero aserca=acerca ase=hace ace=hace ora=hora
     asta=hasta aller=ayer oi=hoy oy=hoy entonses=entonces entons=entonces neva=never nvr=never evn=even
     bcs=because sry=sorry srry=sorry ion=dont iont=dont finna=gonna tryna=trying gon=gonna boutta=about
-    sm=much soooo=so dizy=dizzy tingley=tingly squeezin=squeezing closin=closing poundin=pounding cryin=crying
+    yrs=years yr=year sm=much soooo=so dizy=dizzy tingley=tingly squeezin=squeezing closin=closing poundin=pounding cryin=crying
     liek=like cnat=cant waht=what adn=and thsi=this jsut=just taht=that becuase=because somethng=something
     teh=the hte=the thru=through sumtin=something sumn=something somthing=something swolen=swollen dificulty=difficulty
     difficultys=difficulty dificult=difficult sittin=sitting standin=standing beathe=breathe breate=breathe ive=ive

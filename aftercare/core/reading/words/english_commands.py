@@ -90,6 +90,13 @@ COMMANDS = {
         f|eff|bog|buzz off, get stuffed, just|please|so get lost, let this|that|it be the? final|last one|text|message|reminder|ping|time, <msg> are .. last thing i need|want,
         last thing i need .. <msg>, dont|not|never hit my|this|me
         line|phone|cell|number|inbox|dms|up|again|no|anymore, bored|tired|sick|weary of|with getting|receiving these|them|those, none would be better|best|lovely|ideal|great|perfect|nice,
+        be|am|left off|from these|the|your|any|all check|checks|mailing|messages|texts|reminders, left off
+        the|your|these list|lists|messages|texts|reminders|check, let|make this|that one|message|text|be|the? be? the?
+        last|final one|x|please|message|text?, make sure|certain there|theres|that are|is|no no|more more|of?,
+        make these|the|your|those texts|messages|reminders|msgs go|stop|end|disappear away?,
+        live|do|manage|cope without the|your|these|any|all texts|messages|reminders|msgs|pings|check,
+        texts|messages|reminders|msgs|pings i could|can live|do|manage|cope without, next|one one|more of|text|message
+        these|this|those? gets|is|and|youre|your blocked|reported,
         want|like|need|wish|prefer .. these|them|messages|texts|reminders
         ended|stopped|discontinued|terminated|halted, never signed for|up, kindly cease|halt|stop|end,
         come|coming off the|your|ur|these reminders|texts|messages|list|emails|alerts, dont|not send here|nothing,
@@ -188,6 +195,7 @@ COMMANDS = {
         unsubscribe|unsubscribed|unsubscribing|opt|opted|opting|quitting|cancelling|resign|resigning from|out|of of?
         sleep|work|mornings|monday|mondays|people|ageing|aging|housework|cooking|chores|gravity|family|adulthood|responsibility|winter|january|summer,
         rain|snow|storm|wind|sleet wont|hasnt|doesnt|didnt|never stop|stopped, till|until it stops,
+        stop it i|im look|looks|am|feel|cant, just stop it i|im|these|they, dont you? dare|ever stop, dare you stop,
         take|took|cross|cancel|scratch me|us off for|on this|next?
         friday|monday|tuesday|wednesday|thursday|saturday|sunday|today|tomorrow,
         cancel|ignore|scrap|forget|disregard|delete that|my|the last? previous? text|message|msg|one,
@@ -258,6 +266,10 @@ COMMANDS = {
         there is no .. on|at|here|in, theres no .. here|at|on, meant to text, meant to message, meant for, old
         number, got this phone|number in|last|from|a, i got this phone|number, landline, please check your
         contact{s/}, check your records|contacts, not denise|jessica|tasha|her|him|sarah|maria, this isnt ..,
+        sorry this is .. phone|mobile|number,
+        your|youre|you are? texting|messaging|contacting|emailing|calling|phoning|ringing a|an|the
+        tattoo|barber|pizza|dental|dentist|flower|tyre|butcher|garage|school|church|pub|hospital|clinic|plumber|business|company|stranger|bloke|man|guy|wrong|random|kebab|chip|coffee
+        shop|office|salon|surgery|place|number|person?,
         used to be .. number|phone|mobile|cell|line, this was .. number|phone|mobile|line, not the number for|of, isnt
         the number for|of, not .. number anymore, not who you think|want|mean|need,
         this|the sim|number came|is|was new|from|reassigned, fresh|secondhand sim, my?
@@ -284,6 +296,7 @@ COMMANDS = {
     """,
     "notquestion": """
         what can i say, what more|else can i say, do|did you|u|ya know i|what|that, guess what, you know what, who knew, tell me why,
+        doing what you|u|ye do,
         can i just say, do i look bothered, what do i know, where do i start, how do i put, how about that
     """,
     "auto": """
@@ -292,6 +305,7 @@ COMMANDS = {
         reply|response|message, annual leave, on leave, maternity leave, on vacation until, until further notice,
         limited access to email, currently driving, im driving, driving with focus|do, do not disturb, will reply
         when, get back to you, ill get back, cant talk right now, cant talk now, busy right now, in a meeting,
+        landline text service, is a landline text, text to landline,
         emails are not being, not monitored, undeliverable, delivery failed, this mailbox, ooo, i am away, i will be
         away, im away from, away from my desk, return on, returning on, on holiday until, call you later, ill call
         you

@@ -201,6 +201,153 @@ FIGURES = {
         swell see|sounds|idea|cheers|thanks, surf|ocean|sea swell, swell at|off bondi|manly, swell at|off the beach|pier|point|bay|coast, puffy
         white|black|pink|blue|red|green|grey|cream|yellow?
         jacket|coat|vest|gilet|anorak|parka|taco|tacos|sleeve|sleeves|paint|stickers|crisps|cheetos|clouds|cloud|bread,
+        my|the|me blood is|was? boiling|boils|boil|boiled, blood running|runs|ran cold, makes|made|make|making my|the blood
+        boil|run|curdle, out for blood, sweating blood, blood money, blood from a stone, bleeding money|cash|dry|funds|hell|obvious|nora|expensive|freezing|lovely|gorgeous|cheek|marvellous|typical|ages,
+        bleed|bleeds|bled me|us|my dry, bleeding my? bank|wallet|account|purse dry?, make|makes|made|making my|me|the eyes water|sting|bleed what|how you|u|ye|much|they, make|makes|made my eyes water paying,
+        what|price|prices|bill|cost make|makes|made my eyes water, bald|bare|empty|thin|missing spots|spot,
+        melting|melted|melt like a|an? cheese|ice|icecream|butter|candle|snow|wax|chocolate|snowman|lolly, so|too hot
+        that? i|im|i'm|we am|are? melting|sweating|roasting|boiling, i cant|wont|couldnt|never go back to
+        mascara|strips|falsies|clusters|drugstore|my|before|life|being|bare|makeup|wearing|anyone|another,
+        cant|wont|couldnt go back to mascara|strips|falsies|clusters|bare|makeup,
+        licked|licks|licking|kissed|slobbered|nuzzled|snogged|slobbering on|all|over? my|me whole|entire|poor?
+        face|eyes|hand|ear|eyelids|cheek|lashes, sleep|sleeping|slept|lie|lying|nap|napping face down|first,
+        sleep|sleeping|slept|lie|lying on my|the tummy|stomach|belly|front|face|back, facedown sleeper,
+        feel|feels|feeling|felt like|as though|if? i have|had|got|ive|im|am wearing|got? nothing on|there|at|in,
+        feel|feels|felt like nothing on|there|at|is, i mean blind, he|she|they|him|date couldnt|cant|didnt see
+        past|over|round|beyond|for|through the|my|these|them,
+        shes|hes|theyre|mum|mom|mam|he|she|kids|kid|hubby|husband|boss|daughter|nan
+        is|are|keeps|keep|been|was|has|always? nagging, nagging me|her|him|us for|to|about|since|all|again|every,
+        cried|crying|wept|howled|howling|weeping|weep|cry laughing, cried|crying|wept|howled with laughter,
+        face|nose|cheeks|shoulders|me|skin|back like|as|is|are|was|red as? a? tomato|lobster|beetroot|prawn
+        from|in|off|after the|a?
+        sun|sunbathing|heat|wind|cold|gym|run|running|sauna|beach|pool|skiing|slopes|wine|tan|sunbed, my lungs are|is|at
+        the|like size|of|a|in, told my lungs, nearly|almost|practically|basically|legit?
+        fainted|collapsed|died|passed|keeled out|over? when|at|seeing|looking|after? ..
+        price|bill|mirror|myself|result|photo|cost|invoice|reflection, fainted|collapsed|died when|at|hearing|reading ..
+        price|bill|cost|quote|invoice|total, eyes nearly|almost|practically? fell|popped|dropped|jumped|shot out of
+        my|me head|sockets|skull|face when|at|seeing, opened|open|opens|opening like|as
+        curtains|flowers|flower|normal|normally|clockwork|dream|usual|always, open and shut|close
+        like|as|fine|normally|normal|just, isnt|arent|wasnt|werent stuck|glued|sealed|gummed|crusted in|at|together|shut, not stuck|glued|sealed|gummed|crusted in|at|together|shut,
+        sobbing|crying|bawling|weeping|blubbing|cried|sobbed theyre|they|its|it|how|at? are|is? so|that|too|how? pretty|cute|gorgeous|beautiful|stunning|perfect|good|unreal|lovely, hasnt|havent|never been a|any? problem|trouble|issue|bother in|with either|my|both|the eye|eyes|lid|lids, actual|real|legit|literal|proper tears
+        at|on|in|over the? bus|train|tube|car|mirror|desk|work|tesco|kitchen|salon, seeing double at|in|round|up
+        our|the|my|this|here place|house|home|office|gaff|gym|salon|family|flat|lol, seeing double we|me|my|with|since
+        my|the|me twin|sister|bestie|mate|friend|cousin, painting|varnishing|tiling|blocking|digging my|the|our|up
+        front|back|garden? door|hall|fence|house|gate|stairs|wall|drive|driveway|road|landing, cant get out of?
+        my|the|our house|drive|driveway|door|street|road|flat|car|parking|work|meeting,
+        it is|its so? hot that|here|today|out|outside, here it is|its so? hot, asking|asks|asked|begs|makes|tells me to
+        blink|wink|flutter|bat at|for|again, blink|wink for him|her|them|me|us, make|makes|making|made a?
+        wind|breeze|draught|draft|gale when|if|every i|time i?, hasnt|havent|isnt|no|never|without|been a|any? problem|problems|trouble|issue|issues|bother|hassle in|with|from either|my|both|the eye|eyes|lid|lids, stomach|tummy|sickness|sick|winter bug, eyes are|look|looking|is fire|lit|insane|unreal
+        in|on|at, friendly paramedic|nurse|doctor|neighbourhood|optician,
+        room|salon|studio|place|shop|chair|bed|floor|water was|is|were so|too|a|bit|absolutely|always?
+        freezing|cold|baltic|boiling|hot|stuffy|tiny|noisy|arctic, music was|is so|too|bit|very? loud, cant|couldnt
+        swallow|handle|cope|deal how|with how .. look|looks|are tbh|ngl|lol|honestly|rn, with my|me whole|full|entire
+        chest, cant|couldnt stop looking|staring|peeking|checking|admiring ..
+        windows|window|mirror|mirrors|reflection|selfies|camera, blind date went|goes|was|tonight|well|is,
+        see|saw|seeing every|each|all wrinkle|wrinkles|pore|pores|line|freckle|flaw|leaf, no
+        pillowy|balloon|boxer|frog|panda|zombie|rabbit|vampire|racoon|raccoon lids|lid|eyes|eye, slit lamp,
+        cornea|corneas is|are|looks? clear|fine|perfect|healthy|intact|spotless, no|zero
+        injection|staining|infiltrates|flare|cells|papillae at|all|whatsoever|seen?, went|gone|go|going|goes blind
+        with|from|by regret|rage|envy|jealousy|lust|love|desire|fury, asked three|two|ten|four|five|a|several|3|2
+        times|hundred, pulled|ripped|tugged|yanked a|the|some clump|bunch|few|handful|couple out|off in|while|during
+        my|sleeping|the? sleep|night?, like a|an? snout|muzzle, snout|muzzle|paw like|is a|the balloon|football|melon,
+        sick in the head, sick to death of?, sick and tired of?, sick of being|paying|waiting|the|your|hearing|getting,
+        in the? sun|daylight|sunlight|sunshine it|they|the is|are|look|looks|come|goes|go
+        brown|red|purple|grey|ginger|orange|green|rusty, dark|black as i|we|they ordered|asked|wanted|hoped|said,
+        dont|not even know how to say|put|tell|word, colour|color|curl|length|one|ones|shade|style you|u|ye
+        picked|chose|used|put|gave|did for|on|in the|my? inner|outer|top? corner|corners|middle,
+        cat|fox|doll|siren|squirrel|puppy|kitten|open eye|eyes style|set|look|and|but|got|shape|map|mapping|effect,
+        printed|written|typed so small|tiny|faint, print|font|writing|letters|lettering is|so|too|was so|too?
+        small|tiny|faint, new pair of eyes|specs|glasses, send|resend|forward|email|mail ..
+        receipt|invoice|bill|voucher|form|address, havent|hasnt received|gotten|got|had the|any|my|a message|text|confirmation|email|reply|answer|link, not received the|any|my|a message|text|confirmation|email|reply|answer|link, steam from|off the|my|cooking|kettle|pots|shower|iron|wok,
+        loosen|loosens|weaken|weakens the|my|your bond|bonds|glue|adhesive|hold,
+        only|one glue|place|girl|brand|adhesive ive|i ever? got|get|gotten on|along with,
+        kids|kid|toddler|baby|dog|son|daughter|horse|cat wont|refuses|refuse|refusing to?
+        get|put|leave|eat|go|wear|sit|settle|sleep|stop|nap, take|took|taking|keep my|me|your|his|her|their eyes off,
+        lost my|all breath when|at|seeing,
+        dont you? dare|ever stop using|buying|changing that|this|the|your glue|adhesive|stuff, whatever that|the
+        glue|adhesive is,
+        muck|mess|gum|clog up the|your|my glue|bond|adhesive, room|salon|studio|place|it was|is like|as an?
+        icebox|ice|fridge|freezer|oven|sauna|furnace, radio|music|tv|telly|speaker was|is|were
+        blaring|blasting|deafening|booming, price|prices|bill|cost|invoice|total|speech|song|ad|advert
+        brought|brings|bring a|tears? tear|tears to my|the|me eye|eyes, actual|literal|proper|audible|big|loud
+        gasp|gasps|gasping, so|too good|pretty|hot|fit|gorgeous|cute|beautiful its
+        painful|criminal|unfair|illegal|rude|unreal, on fire tonight|today|tonite at|in|on the|my
+        club|dancefloor|party|town|gram|insta|bar|disco, whole|entire
+        bar|pub|room|club|office|restaurant|bus|train|party|table was|were
+        choking|gasping|drooling|weeping|crying|screaming|dying|fainting, by my own beauty|reflection|face,
+        yoga|room|class|studio|sauna|office|kitchen|outside|weather|bath|shop|salon is|was|at|hits
+        35|36|37|38|39|40|41|42|43|44|45 degrees|c|celsius?, 35|36|37|38|39|40|41|42 degrees
+        in|outside|here|today|at|heat, glue go|goes|get|gets|going all? gooey|gloopy|soft|sticky|runny|stringy, car
+        park|carpark .. shut|shuts|close|closes|open, voucher|card run|runs|expire|expires|lapse|valid out?, my
+        labrador|dog|puppy|pup|baby|toddler|kid|mum|friend sit|wait|come|stay in|with|along|there, what|which
+        oil|cleanser|remover|mascara|cream|spf|moisturiser|serum i|we|you? can|cant|should|shouldnt|must use|wear,
+        sweat|sweats|sweating|drips|dripping|pouring down|straight|right|all? down|straight? into|in my|the|me
+        eyes|face|eye, kind|type|sort that|which can|could|might|will|would hurt|burn|sting|damage|hurts|burns
+        if|when|you|people|eyes, compliments|praise|attention since|from i|the? left|leaving|walking, since i left
+        your|you|there|the|yours, nothing to report, from|at|on this|my|our end|side,
+        unsubscribed|retired|resigned|opted out? from|of mascara|makeup|falsies|strips|dating, my
+        feet|back|legs|head|knees|shoulders do|does|did|are|is lol|though|tho|from|after, breathing
+        normal|normally|fine|ok|okay|easy|grand|perfectly, no|zero tightness|tight chest,
+        butterfly|doe|bambi|princess|disney|mermaid eyes, said|told|says|tell dont|not to? rub|touch|pick|pull|get, oven
+        mitts|gloves|mittens, gloves|mittens|mitts on so|to|at|in|all, dreading|dreaded|hated|hate the
+        tape|pads|patches|lamp|bit|lying, sensitive skin|eyes, used to go|get|turn|be|swell|go
+        beetroot|red|puffy|itchy|swollen|up|pink with|from|off|at every|any|all|other|most|my, onion in|on
+        this|the|my|our kitchen|board|kebab, thought id hate the|it|them|having? feeling|feel|look, hate the
+        feeling|feel|sensation of?, stroking the|them|my|their|it, shouts|shouting|asks|asking|yells|calls any|is|are ..
+        swelling|redness|itching|pain|itch, any swelling|redness up|down|over the stairs|phone|garden, sand in
+        my|the|our ears|bra|bread|shoes|hair|tent|bag|car|bed|sandwiches|knickers|pockets, sandstorm, not a|one
+        grain|crumb, fake scar|blood|bruise|wound|injury, swollen|bruised black? eye on me for, short film, survived
+        the|your|my|that remover, panda eyes, cry|cries|crying|cried|weep|sob at
+        adverts|ads|all|every|commercials|films|movies|everything|weddings|reunions|adoption|bake|strictly, cats|as
+        god|nature made|intended them|me, call 911|999 these|my|the lashes|extensions|fans, committed a
+        murder|crime|felony, like ive been? bawling|crying|sobbing .. and|but ive not, like ive been? bawling|crying|sobbing .. and|but i havent, dont you? dare|ever stop|change|leave|quit|retire
+        doing|using|making|being|that|the|these|this|on|me,
+        runny sort|kind|type|one|glue|remover|stuff|gel|honey|egg|eggs|texture|consistency, throat on me|him|her like|as
+        a? sandpaper|gravel|razors|razor|badger|glass,
+        throat on me|him|her like|as, nurse|dentist|hairdresser|vet|chef|cleaner|florist with a|an
+        proper|bad|severe|real|known|actual|diagnosed allergy|intolerance, legs|arms|abs|glutes|thighs are|is|in in?
+        bits|pieces|shreds|ribbons, cant|couldnt lift my|me arms|legs, like a built in?
+        parasol|sunshade|umbrella|awning, bite|chunk|bites out of my|the|me lash|lashes line|row?, what|whats
+        does|do|is|would|by gritty|weepy|crusty|puffy|tender|inflamed|gloopy|hazy|bloodshot mean|supposed|like, is|are
+        it|that|they like sand|grit|gravel, eye hospital|clinic|infirmary canteen|reception|cleaner|for|have|as,
+        clean|cook|temp|volunteer at|in|for the|an eye hospital|clinic|unit|ward|infirmary, woke up looking like,
+        landlord|landlords|landlady selling|sells|sold|evicting up?,
+        usually|normally|always|typically i? come|break|flare|react|swell up|out? in? a? rash|hives|spots off|to|from|with everything|anything|most|every|all,
+        like|as a|an|the sausage|cattle|number|sheep|parcel|product|tin|bean|car|chicken on|in a|the|some
+        conveyor|conveyer|assembly|production|factory, on|in a conveyor|conveyer belt, sheep dip, peeling|peel|peeled
+        like an? onion|snake|banana|orange|lizard, burnt|burned|fried|frazzled to a? crisp|cinder|frazzle,
+        gasp|gasped|swoon|squeal|scream|yelp a? bit|little|actual? each|every|whenever|anytime time? i?
+        pass|see|catch|walk|look|time|spot, gravel|gravelly|sandy|stony|grassy|pebbly|gritty
+        bit|drive|path|car|carpark|driveway|track|yard|lane|road|patch|area|beach, gritted|gritting teeth, salt|sand
+        lorry|truck|pit|castle|castles|dunes, snowed|rained|iced|fogged|flooded in|off|under|out
+        up|over|down|here|and|again|sorry|at|today, sheep|cows|snow|leaves|toys|kids|glitter|boxes everywhere, voice|vn
+        note|notes|memo|message|msg|text|mail|texting|dictation|typing, speech to text, keeps
+        writing|writting|typing|saying|sending|putting|spelling period|comma|stop|dot|full|the|wrong, full stop smiley,
+        smiley face, in the|my top|bottom|middle|second|left|right|kitchen|big
+        drawer|shelf|cupboard|cabinet|freezer|fridge, gate|shop|back|side|front|barn is|was|will|be?
+        open|unlocked|locked|shut, bit of alright|allright, righto, rightio, okie dokie, roger that, copy that,
+        resting|got|have|has|had|my .. glam|glamour|bitch|supermodel face, resting .. face, eye
+        drops|prescription|glasses|spray for|at|from the|my|me? pharmacy|chemist|boots|nan|gran|mum|dad|dog|cat,
+        collecting|picking|fetching|getting up? my|the|me
+        nans|nan|granny|grannys|granny's|nan's|mums|mum's|dads|dad's|dog's|cat's|husbands|his|her eye?
+        drops|prescription|tablets|glasses|meds|cream, bawl|cry|weep|stream|squint|water|wince when|whenever|if|in|at
+        the? sun|sunlight|wind|light|cold|onions hits|gets|catches|shines|blows|is|comes|out me?
+        normally|usually|always|anyway, drove|driving|drive into the? low? sun|sunset, in my|the eye|eyes line, eyeline,
+        eye doctor|surgeon to|for|get|got .. spider|lashes|fans|extensions, went|going|been to the eye doctor to|for,
+        eye|oily|oil|micellar|waterproof|cleansing|makeup|gentle|cotton makeup|make|eye
+        remover|pads|wipes|cleanser|balm|pad, oily|oil|micellar|makeup|waterproof|cleansing based|free|make|balm?
+        remover|cleanser|water, remover|cleanser|balm i|ive|you have|use|used|got|bought|recommend
+        says|melts|dissolves|claims|is|for, melts|melt|dissolves|dissolve|eats|rots|loosens the|any|my|lash?
+        glue|bond|adhesive|bonds, eye patch|patches on|in|from|for my|the|that
+        profile|pic|photo|picture|insta|party|costume|pirate|fancy|halloween, asking|asks|asked|wondering which|what
+        hospital, lamp|light|lights|ring|spotlight was|is|were|are blinding|glaring|dazzling|bright
+        and|but|so|while|plus|too the|i|my|bed|chair|music|room|your|hot|for|cold|hard,
+        aranas|mariposas|abanicos|alas|escobas|persianas en los ojos, the way i
+        screamed|yelled|squealed|gasped|shrieked|jumped|cried, screamed|yelled|squealed|shrieked when|at
+        i|seeing|the|my? saw|mirror|reflection|looked, seeing my eyes for the? first|1st, arc eye
+        as|back|when|years|once, know|knows|knew all about burnt|burned|red|sore|bad|swollen|itchy eyes|eye|lids,
+        could|would|will|can|might|these|they|nearly|almost take|have|poke|put|took|had
+        an|someones|somebodys|your|his|her|the eye|eyes out,
         seven|7 year itch, lid|lids of|on|from|for your|the|my|her|a ..
         lunchbox|box|jar|pot|tupperware|cleanser|bottle|bin|pan|saucepan|tub|container|kettle|tin|flask|cup|tea|coffee,
         keep|keeping|kept|put a|the lid on, london eye, eye to eye, eye test|tests|exam|appointment, eye for

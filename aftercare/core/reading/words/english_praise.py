@@ -90,6 +90,43 @@ PRAISE = {
         apples, apples now, jaw|jaws hit|dropped|hitting|on, camera roll, supermodel, like a supermodel,
         eyes|lids|they behaving|behaved, behaving themselves|itself|nicely|beautifully, zero|no|nil
         drama|dramas|fuss|aggro|hassle|grief|faff, cool as a? cucumber, as white as milk|snow|pearls,
+        feel|feels|feeling|felt like|as|though|if? i have|had|got|ive|im|am wearing? nothing on|there|at, feel|feels
+        like nothing on|there, open|opened|opening like curtains|normal|clockwork|dream, open and shut
+        like|fine|normally, the way i screamed|yelled|squealed|gasped|shrieked when, screamed|squealed|shrieked when i
+        saw|looked, bit of alright|allright, dont you dare change|stop|touch|switch, only one|glue|brand|place|girl ive
+        ever? got|gotten|had on|along|luck with, whatever that glue is dont, not one|ONE|a shifted|budged|moved|strayed,
+        like|love them|these|it|em so much|that|very, such volume|length|curl|fullness, my? compliments to your|the|you,
+        clear as day|crystal|anything|glass,
+        stabbed|killed|slain|slayed|knocked|wiped|floored|decked|dropped|flattened|assassinated|murdered out?
+        two|three|half|several|a|four|every|all|five .. blink|bar|men|lads|office|room|accountants|pub|vicar|queue,
+        one|single blink|bat|flutter|wink, knocked out two|three|four|half|several|the, hands|fingers
+        should|need|needs|must be? insured|insuring|insurance, insure those|your|her|them hands|fingers, lethal
+        and|in|i|weapons|lashes|on|with, are lethal|deadly|dangerous|illegal|weapons and|in|lol|i|omg|babe|xx?,
+        dont you? ever stop doing|making|being|what,
+        killer lashes|set|fans|curl, literally|absolutely|pure deadly, jaw is|was|hit on? the? floor|deck|ground,
+        wet|peed myself|meself|my when|at|laughing, heart stopped|skipped|melted|sang|exploded|burst when|at|over, lost
+        my breath when|at|seeing, take my eyes off myself|them|these|me, theyre|they|these are? everything,
+        eyes|eyeballs|peepers|lids are|is|look happy|delighted|thriving|chuffed, present and correct, not a|one lash
+        lost|moved|gone|shed|down|dropped|missing,
+        asked|carded for id|proof, couldnt|cant|wont stop staring|looking at?, not a peep|murmur|tingle|twinge, not so
+        much as a tingle|twinge|itch|flicker, popped out of my head, by my own beauty, they are unreal, actual|audible
+        gasp, dying over|here the? how|curl|length|them, everythings tickety|dandy|rosy,
+        inflict|inflicting|doing|do|does|did damage|numbers, take|have an eye out, id thank them|you|her, id|i
+        would|will perish|die|cry|riot if|without?, whistled|wolf at|whistled|whistles, been whistled, hold you|u|ye
+        responsible|accountable, been|are a|no|any problem|trouble|bother in|with either|both|my, only thing|part|bit
+        not suffering|hurting|aching|sore|broken|dying today|is|was|on|that, best nap|sleep|kip|snooze|rest
+        ive|i|in|since|all, what is|kind this|of sorcery|witchcraft|magic|wizardry, catch|caught|catching myself
+        stroking|touching|admiring|smiling|grinning|staring|fluttering|batting, they|these are? lekker, lekker
+        hey|lashes|set|work|job|man|hoor, know|knows where to look,
+        barista|bartender|waiter|driver|bouncer|postman|cashier gave|let|comped|upgraded|offered me|us, free|fre
+        oat|coffee|drink|drinks|cake|upgrade|pint|latte, its the lashes|lashs|eyelashes|fans, cured me of, committed a
+        murder|crime|felony, no panda eyes, fluffy as|and|like, still fluffy|full|perfect, hasnt|havent left the
+        mirror|bathroom|selfie, one good feature, survived the|your remover|onions|kitchen|tent|festival, breathing
+        normal|fine|ok|okay|grand|easy, no tightness, they look brand|like new,
+        woke up looking like a|an, looking like a bond|cover|pin|weather|bollywood|hollywood girl|star|up,
+        behaving impeccably|perfectly|beautifully|nicely|themselves|well, all is as it should, as it should be, as they
+        should be, lashes sit|hold|stay and|so|well|nicely|perfectly|tight, didnt|didn't|dont|havent
+        budge|budged|shift|shifted,
         havent|hasnt|didnt had|need|needed to? reach|use|touch for? the? drops,
         like a|an fairytale|fairy|disney|hollywood|absolute|proper|actual? princess|queen|goddess|bride|model|duchess|empress|starlet|celeb|celebrity|mermaid|siren,
         nicest|prettiest|best|loveliest|finest|comfiest lashes|set|pair|ones ive|i|id ever?

@@ -413,6 +413,7 @@ SCOPE = {
         xmas|christmas|easter|halloween|thanksgiving, in 2012|2013|2014, the one who had that|the|an?
         awful|bad|terrible|horrible? reaction, place by the, in a past life, once upon a time, back home once,
         with the former, former salon|studio|place|tech, from another salon|studio|place|shop, at another salon|studio|place|shop, in 2015|2016|2017|2018|2019|2020|2021|2022|2023|2024|2025, at easter|christmas|xmas|thanksgiving,
+        years|yrs ago a|an|some|this trainee|girl|place|salon, in january|february|march|april|may|june|july|august|september|october|november|december with you|ye|u one|a|some,
  last spring|autumn|fall|winter|summer|easter, normally by day, before all this, from another place, another place last, after the sets of, last year, years ago, year ago, a year ago, months ago, month ago, weeks ago, last time, the last time, last
         set, last fill, previous set, previous time, previously, first time i ever, first set i ever, my
         old|last|other|previous|former salon|tech|girl|lady|artist|place|studio, old tech, last place, other place,
@@ -470,6 +471,10 @@ SCOPE = {
         lying if i said|say, id be lying if,
         normal lang|po|ba|na|for my? .. if, is it|this|that usual|common|ok|okay if,
         as if, not sure if, idk if, dont know if, do not know if, wondering if, wonder if, normal if, ok if, see if,
+        what does it mean if|when my|the|ur|your, does it mean something|anything if|when my|the,
+        if this|that|the|my .. doesnt|dont|hasnt|isnt|wont|keeps|carries
+        go|settle|stop|stopped|ease|eased|clear|calm|gone|better|improve|on|up,
+        bad|serious|worrying|dangerous|weird|wrong|concerning if my|one|both .. is|are|feels|feel|looks|look|keeps|keep,
         even if, unsure if, if you look, if i close, if i touch, if i rub, if i press, if i look, if i blink, if i
         move, if you could, if possible, if thats ok, if thats okay, tell if, if not, if i open, if i lie, if
         anything its, if im honest, if im being honest, if you dont mind, if you can, if you have, dunno if, no idea
@@ -509,6 +514,9 @@ SCOPE = {
         common, common after, level for, pain level for, usually hurt|sting|itch|burn, normally
         hurt|sting|itch|burn, expect any, whats the pain, does .. hurt, removal hurt|sting|painful, less painful
         than, will it|they|that|this|my|the|there|i, would it|they, gonna, going to,
+        your|you|ya|youre supposed|meant to burn|sting|hurt|itch,
+        thought|expected|figured|reckoned|assumed|worried|scared|afraid|sure|convinced my|the|both
+        eyes|eye|lids|lid|face|lips would|might|will|were|was,
         will|would|could|might|may|can|wont|wouldnt
         get|swell|react|burn|hurt|itch|cause|become|happen|sting|irritate|make|give, does it, does the, does
         this, does that, do they, do these, does removal, does a, does lash, do lash, do you get, do
@@ -554,6 +562,12 @@ SCOPE = {
         er|hospital|doctor|drs|dr|gp|urgent|emergency|clinic|pharmacy|work|school|bed|sleep|see|call|ring, gonna
         .. er|hospital|doctor|dr, feel{s/}? .. going to .. faint|pass|throw, going to
         faint|pass|collapse|lose|die, gonna faint|pass|throw|lose|die, might be, may be, could be, might have,
+        what does it mean if|when my|the|ur|your,
+        should i worry|worried|concerned about the|this|my|these|that, should i be? worried|concerned about|by
+        the|this|my|these|that,
+        does|do|will|when|would the|this|my|it
+        burning|itching|stinging|redness|swelling|itch|pain|puffiness|soreness|watering|crusting ever?
+        eventually|ever|finally? end|stop|ease|go|settle|wear|calm|fade|leave,
         ready|desperate|dying|praying|begging|longing for the|this|it .. to end|stop|go|be|ease|pass|settle|calm, no one|nobody|noone said|told|warned|mentioned me? it|they would|will|might, never|didnt say|tell|warn|mention me? it|they would|will|might, no one|nobody|noone said|told|warned|mentioned me? itd|theyd|id, never|didnt say|tell|warn|mention me? itd|theyd|id,
         may have, could have, gonna be sick, going to be sick, about to faint, feel|feels|feeling|felt like
         im|i|ill gonna|going|about, gonna|going|about drop|collapse|keel|fall|black, gonna be
@@ -580,6 +594,11 @@ SCOPE = {
         sis in law, bro in law, sister's, brother's,
         lad, lads, lass, wean, bairn, bairns, ex, exes, colleague's, auntie's, next door, niece's, nephew's, little
         brother|sister, small brother|sister, baby brother|sister, best man, bride, groom, oul lad|fella|one, himself,
+        patient|patients|client|clients|friend|mate|pal|colleague|customer|cousin|neighbour|neighbor|lad|girl|lass|woman|man|nurse
+        of mine|ours|my, my|our
+        nans|grans|mums|moms|mams|dads|sons|sisters|brothers|hubbys|husbands|wifes|nanas|uncles|aunties|babys|grandads
+        eye|eyes|lid|lids|face|cataract|cataracts, enemies, haters, rivals, an? ex came|went|texted|looked|bumped,
+        trainee|apprentice elsewhere,
         herself, man upstairs, wee man's, flatmate's, housemate's, in laws, mother in law's, father in law, goddaughter,
         godson, step daughter, step son, carer, old lady, old man, neighbor lady,
         wee one, wee ones, wee man, wee lad, wee lass, little one, little ones, little man, grandkid, grandkids, grandbaby, grandbabies, neighbour's, neighbor's, hairdresser, my|a|another|one patient, my patients, girlfriends, friend of mine, friends of mine, mate of mine,
@@ -614,6 +633,7 @@ SCOPE = {
         my one|other|poor|good|bad|two|2|own|wee|top|bottom|whole eye|eyes|lid|lids|eyelid|eyelids|face|side, me
         eye|eyes|lid|lids|left|right|face|throat|lips|tongue|chest, mi eye|eyes|lid|lids|face|throat|chest, ma
         eye|eyes|lid|lids|face|lips|throat, meself, maself,
+        client hat on, my|the client hat, with my? client hat,
         took|take|taking|drove|driving|drive|walked|walking|walk|fed|feeding|collected|collecting my|the kid|kids|son|daughter|toddler|baby|dog|cat|mum|mom|dad|sister|brother|husband|wife|partner|boyfriend|friend|niece|nephew|grandson|granddaughter|child|children|puppy|horse, picked|picking|dropped|dropping up|off? my|the kid|kids|son|daughter|toddler|baby|dog|cat|mum|mom|dad|sister|brother|husband|wife|partner|boyfriend|friend|niece|nephew|grandson|granddaughter|child|children|puppy|horse, playing with|feeding|holding|hugging|cuddling my|the kid|kids|son|daughter|toddler|baby|dog|cat|mum|mom|dad|sister|brother|husband|wife|partner|boyfriend|friend|niece|nephew|grandson|granddaughter|child|children|puppy|horse, kid|kids|son|daughter|toddler|baby|dog|cat|mum|mom|dad|sister|brother|husband|wife|partner|boyfriend|friend|niece|nephew|grandson|granddaughter|child|children|puppy|horse stuck|poked|jabbed|scratched|hit|kicked|elbowed|headbutted|smacked|licked|rubbed|threw, kid|kids|son|daughter|toddler|baby|dog|cat|mum|mom|dad|sister|brother|husband|wife|partner|boyfriend|friend|niece|nephew|grandson|granddaughter|child|children|puppy|horse accidentally|just stuck|poked|jabbed|scratched|hit|kicked|elbowed|headbutted|smacked, like someone|somebody, as if someone|somebody, as though someone|somebody, my
         eye|eyes|lid|lids|eyelid|eyelids|left|right|lash|lashes|lip|lips|face|throat|tongue|chest|whole|skin|vision|sight|upper|lower|inner|outer,
         rabbit|rabbits|bunny|pug|bulldog eyed|eyes, i|im .. scare|scared you|u,
@@ -710,6 +730,13 @@ SCOPE = {
         wanted|asked|asks|needs, for my|the|your file|records|history|notes, only|just mentioning|mention|telling
         you|u|it? because|as|since|cos|cuz, i mention it as|because|since, thats my history, wanted to know everything
     """,
+    "calm": """
+        whites of my|both? eyes are|look|is white|clear|normal|fine, <eye> <be> all|perfectly|completely|totally|still|both? normal|white|clear|healthy|calm|happy|themselves|fine|grand|good|perfect,
+        <eye> normal|white|clear|fine|perfect|ok|okay|grand, not a peep|murmur|whisper|squeak|tingle|twinge|flicker|complaint from|on|in|out, not so much as a|an tingle|twinge|itch|flicker|tickle|murmur|twitch|hint, nothing in|on|near|wrong|with|around my|either|both|the? <eye>,
+        both? peepers|eyeballs present|happy|fine|grand|good|perfect and? correct?, eyeballs|peepers are|is|look
+        happy|fine|grand|delighted|thriving|good|chuffed,
+        everythings|everything tickety|hunky|dandy|rosy|peachy|hunkydory boo|dory?, in|with|from either|neither|both eye|eyes
+    """,
     "good_kind": "good kind|way|sense|type, cute kind|way, best way|kind, in a good way",
     "before": """
         asking before i|we book|come|commit, before i book|commit,
@@ -746,6 +773,7 @@ SCOPE = {
         price, prices, cost, costs, bill, fee, total, purse, wallet, ego, pride, app, website, site, page, pdf, form,
         link, attachment, file, document, email, door, gate, car, boot, engine, music, playlist, queue, parking, traffic,
         bed, chair, couch, lamp, glasses, camera, photo, photos, pic, pics, picture, video, map, calendar, envy,
+        invoice, receipt, quote, surcharge, deposit, tip, balance, voucher,
         tube, train, elevator, shutters, station, tin, lid of the, envelope, parcel, window of the, letter,
         jealousy, comments, reviews, competition, toast, dinner, oven, kettle, boiler, candle, bag, box, bottle, jar
     """,

@@ -26,6 +26,7 @@ TOPICS = {
         hedge|pool|pond|river|bush|love?, have|need to come off|out, all gone by|and|before|now|since, by .. it had all gone, bald one|head|man|guy|dad|husband,
         poky|pokey|jabby|stabby|scratchy one .. fell|came|dropped out|off,
         come|came|take|taking off my|the contacts|contact|lenses|pill|meds|tablets|tube|bus|motorway,
+        came|come|comes|coming out in|with red|hives|spots|rash|lumps|welts|blotches|a, in bits from|after|since,
         whenever|when|if|next|time you|u|ye have|get|got|find|see a|any? gap|gaps, minding|mind the gap,
         make|makes|making them|lashes|extensions shed|fall|drop, would|will|does|could that|it|this make them
         shed|fall|drop|twist
@@ -62,6 +63,17 @@ TOPICS = {
         in|on|all my|the|over, one|two|three|another|some|loads|half|few flew|landed|floated|plopped|ended|wound
         off|in|into|up|on|down, bite out of, took|taken|has|had|having a bite|chunk out, moth eaten, moths
         got|been|have|at, mice|mouse|rats been|at|got|nibbled|chewed, nibbled|chewed|eaten by,
+        hole|gap|space|patch in my|the left|right? set|row|side|corner, big|massive|huge|great bare|empty|bald
+        bit|patch|spot|bits,
+        facing|pointing|going|sticking every|all|different|whichever which? direction|directions|way|ways, all over
+        the|my duvet|pillow|pillows|sheets|sofa|bed|floor|sink,
+        lashes|extensions are? going|go|goes|gone|went away|bye|missing|awol, lashes|extensions are?
+        leaving|escaping|running|fleeing|vanishing|disappearing, left|leaving|leave the
+        building|chat|party|group|premises, wind|breeze|fan|blew took|blew .. off|left|away|out, full|a|done|complete
+        you turn, done|did|doing a|full u|you turn, going|getting|gone|goes|went|gettin|goin
+        thin|thinner|gappy|bald|patchy|sparse, about|around|like|roughly <some> missing|gone|left|out, <some>
+        have|has|had|already|just? come|came|fallen|popped|pinged|slid|dropped off|out|away, coming|come|came away
+        one|on|both|in|from side|the|each|bits|clumps?,
         melted|singed|frazzled|burnt|burned|fried|scorched the|my|half|all? ends|tips|fans|lashes,
         hole|holes|space|spaces|bald|empty patch|spot? in|at the|my?
         middle|centre|center|corner|corners|row|line|set|lashes|lashline, count .. on one hand|fingers, count whats
@@ -144,6 +156,10 @@ TOPICS = {
         spots, a spot, squeeze me, fit me in, fit in, get in sooner|earlier|before|this|on|next|for|with, pencil
         me, put me down|in, put me on, move
         my|it|the|me|to|our|us|today|tomorrow|mine|friday|fridays|mondays|tuesdays|thursdays|wednesdays|saturdays,
+        leave it till|until|til|for|to|a the|next|after|new|another|bit|week|month|while, will|ill
+        ring|call|book|message|text|phone|be in|in|after|once|next|when|when|touch
+        january|february|march|april|may|june|july|august|september|october|november|december|the|new|im|i|money|in,
+        confirm|check|change|move|cancel|have|make my|our|the|a reservation|reservations|booking,
         put|pencil|book|squeeze|slot|fit|stick|pop her|him|us|me|mum|mom|nan|sister|daughter|friend|mate|cousin|bestie down|in for|on|at, put|pencil my mum|mom|nan|sister|daughter|friend|mate|cousin|bestie down|in, can|could|will|would you
         see|fit|take me|us today|tomorrow|tonight|now|asap|this|on|sooner|earlier, can|could|may|might i|we
         swap|switch|change|move|slide|push|bump|nudge|scoot|shift to
@@ -272,6 +288,19 @@ TOPICS = {
         bad, who do i call, do i come, do i go, is he tripping, whats this, what is this, what are these, know
         if, or should i, ok to start, should we, im asking, just asking, just wondering, wondering when, just
         wanted to ask, wanted to ask, wanted to know, want to know, curious about, puzzled by, confused about,
+        send|resend|forward|email .. receipt|invoice|bill to|again|please|over, whats|what the|is? diff|difference|diffs
+        between, diff between, will|would|does|do|can|could the|my|your|hot|this
+        glue|bond|adhesive|lashes|bonds|yoga|sauna go|get|turn|melt|come|hold|survive|cope|loosen|last, what|which
+        oil|cleanser|remover|mascara|cream can|cant|should|do i, does it shut|close|open at|on|early|before, does the|my
+        voucher|card|gift,
+        can|could|may my|a|the mate|friend|mum|sister|pal|partner|hubby watch|wait|sit|stay|come|join, are you|ye|yous|u
+        shut|closed|open|off|in on|over|at|for|this|during,
+        am i allowed, are we allowed, does|do|will|would|can|could
+        sunscreen|spf|oil|chlorine|steam|sweat|makeup|moisturiser|vaseline|sunblock
+        muck|mess|ruin|affect|loosen|damage|melt|break|hurt, whats the latest|earliest|soonest|longest, how long|much
+        do|does|would|will they|it|these,
+        is it catchin|catching|contagious|bad|ok|okay|alright|allowed 2|to|for|if|that, yes or no, yay or no, yes or
+        nah, bad idea or, allowed or, ok or no,
         did|have|had i|we leave|left|forget|forgotten|drop|dropped|lose a|my|the, wheres|where is|are|was
         it|that|they|this from, whats the
         drill|procedure|protocol|process|deal|story|difference|craic|wifi|code|password|catch|plan|policy|score|verdict|damage|limit|maximum|minimum,
@@ -382,6 +411,27 @@ TOPICS = {
         heavy, droopy eyes, sparse set, thought id get, supposed to be, bare minimum, no apology, never
         apologi{zed/sed}, kept waiting, ages waiting, wasted, charged, cost me, costs too, so expensive, went up
         again, price hike, cheeky, cheek of, disappointed, disappointing, disappointment, unhappy, not happy,
+        tip|tipping screen|machine|prompt|options|reader, starting|starts at 20|25|30 percent|%, sick in the head, sick
+        to death of, sick of being|paying|waiting|your, sick and tired of, rung|ringing|called|calling|phoned
+        at|in|during work, curl|colour|color|length|shape|style is|was|are wrong|off|loose|brown|different,
+        daylight robbery my|that|this|honestly|so|for|mate|guy|pal|hun|love, online .. till|desk|counter|door|salon, for
+        the card, card fee|charge|surcharge|payments,
+        pure|dead|proper|all|well|so|really|totally|bit|completely|gone|sitting|looking
+        wonky|squint|squinty|skewwhiff|lopsided|uneven|crooked hen|hun|babe|pal|mate|love|and|one|the|like|on,
+        extra for what|the|a|that, wasnt|isnt|not what i showed|sent|picked|pointed, barely|hardly|never looked|glanced
+        up, collapsed|fainted|died at the bill|price|cost|total, brought a|tears? tear|tears to, like an?
+        icebox|fridge|freezer|oven|sauna in|and|so, blaring|blasting|deafening,
+        quid|pounds|dollars|bucks|euro|euros i? expected|expect|thought|wouldve|want, one side|eye|set is
+        noticeably|much|way|clearly|visibly|loads bigger|longer|fuller|shorter|thicker|different|heavier,
+        bed|chair|table gave|gives|given me a|my|bad, told|said you|u|ye|her no|not|nothing
+        glitter|drama|dramatic|spikes|colour|long|thick|heavy, chatting|gossiping|gabbing|yapping|talking to|with
+        her|your|the .. whole|entire|time,
+        skewwhiff, skew whiff, side|sides|one|lash|lashes|wans up|sits|sitting to|tae|at|near my|ma|me|the
+        eyebrow|brow|eyebrows|forehead, not what we|i|you had|have?
+        agreed|discussed|talked|booked|arranged|decided|spoken, photo|pic|picture|reference shows|showed|has
+        something|much|far|more|different, picked|chose .. eyesore, asked for cat|fox|doll|natural .. got|and,
+        printed|print so|too small|tiny, nobody|no one|noone told|mentioned|warned me|us about|of|that, not as|so
+        dark|black|long|full|thick|curly|natural as|like i|we|you|the,
         sour|bad|bitter|nasty|funny taste, rub|rubs|rubbed|rubbing me|us up? the wrong, thats not right, for that
         money, might as well not|have, neednt have bothered, not have bothered, wish i hadnt bothered, far|way|much
         too|to chunky|bulky|full|big|bold|clumpy|wispy|bushy|spiky|long|short|thick|heavy, like im|i wearing

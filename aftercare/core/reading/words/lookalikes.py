@@ -8,7 +8,7 @@ from __future__ import annotations
 from aftercare.core.reading.tokens import listed
 
 LOOKALIKES = listed("""
-    pasteles pastel pastelito pastelitos wheely wheelie wheelies pisando pisar pisan pisado guevos huevos
+    abriendo abriendose pasteles pastel pastelito pastelitos wheely wheelie wheelies pisando pisar pisan pisado guevos huevos
     empapada empapadas empapado empapados quitando quitandome quitandote quitandose quitandomelas enchinador
     cyclone cyclones pillando pillado pillados camilla camillas
     quedado quedada quedados quedadas respondo intentado intentada mananas fait sont cest soll quem keeley

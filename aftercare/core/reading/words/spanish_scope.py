@@ -6,6 +6,9 @@ How phrases are written: `aftercare.core.reading.phrases`; words are spelled as 
 from __future__ import annotations
 
 SCOPE = {
+    "calm": """
+        parpados|ojos|ojitos estan|se|los|las? ven|veo|tengo? normales|normal|blancos|bien|perfectos|sanos|tranquilos|limpios|como siempre?
+    """,
     "no": """
         ningun{o/a/}, sin, ni, nada de, cero, 0, tampoco, ni siquiera, ausencia de, libre de, ni un, ni una, ni
         tantit{o/a}, niega, cero cero
@@ -127,7 +130,7 @@ SCOPE = {
     "worse": """
         sigue, siguen, sigo, aun, todavia, peor, empeora{n/}, empeorando, otra vez, de nuevo, volvio, volvieron,
         regreso, cada vez mas, cada vez peor, sigue igual, va y viene, ahora me, hoy me, ahorita me, empezo,
-        empezaron
+        empezaron, salio|salieron|aparecio|aparecieron otro|otra|otros|otras
     """,
     "past": """
         en 2009|2010|2011|2012|2013|2014|2015|2016|2017|2018, alla por el|2015|2016|2017|2018|2019,
@@ -264,6 +267,6 @@ SCOPE = {
         espalda, pie, pies, pierna, piernas, rodilla, cintura, panza, estomago, barriga, bolsillo, cartera, muela,
         muelas, diente, brazo, mano, manos, hombro, cuerpo, oido, alma, corazon, bolsa, nariz, pelo, cabello,
         cadera, regla, menstruales, colicos, unas, codo, tobillo, cola, cuello, quincena, billetera, uñas, cuadril,
-        lomo, gluteos
+        lomo, gluteos, barbilla, menton, frente, tobillos, dedo, dedos, rodillas
     """,
 }

@@ -50,6 +50,23 @@ TOPICS = {
         rojo, labial rojo, labios rojos, vino tinto, unas rojas, tacones rojos, semaforo rojo, luz roja, en
         rojo, numeros rojos, vestido rosa, labial rosa, unas rosas, cruz roja, blusa roja, bolsa roja, bolsa
         rosa, caperucita roja, ardo en deseos, arde .. envidia, arde{n/} .. envidia, ardid{a/as/os} .. envidia,
+        me? ardio|ardieron|arde|dolio|duele|pico|quemo|lastimo|irrito el|la|tu|su|ese|esa
+        precio|precios|cuenta|tarifa|costo|cobro|bolsillo|cartera|ticket|factura, no me? gust{o/a/aron/an} como|cómo me?
+        veo|miro|quedo|quedaron|quedan|ven|queda|veia, no me? gust{o/a/aron} como me|se veo|ve|ven, alergica|alergico a
+        medio|todo|casi|cuanta|mil|tantas mundo|mundo|cosa|cosas|todo|lo, alergica|alergico a todo, con|tengo|traigo
+        el|la agua|soga|trabajo al|hasta el? cuello, agua al cuello, hasta el cuello de|en|con
+        trabajo|pendientes|deudas|chamba, el|la|los|las? del|de ojo|ojos malo|rojo|rojos|hinchado|mal|pachucho
+        es|era|son|fue mi|una|el|la, traigo|tengo|parecen|parece|cree|piensa|que?
+        aranas|mariposas|abanicos|alas|escobas|plumas en los|mis ojos,
+        salieron|saltaron|cayeron|salian|salen las|unas lagrimas de la|pura|pura? emocion|felicidad|alegria|risa|gusto,
+        opero|operaron|operan de la|los|las vista|ojos|cataratas, pelicula|serie|novela triste|romantica|llore,
+        vi|viendo una|la pelicula|serie|novela .. llore|lloraba|lloramos,
+        me queme|corte|lastime|quebre|rompi|torci la|el|un|una mano|dedo|pie|pierna|brazo|muneca|tobillo .. no puedo
+        manejar|conducir|escribir|ir,
+        hecha|hecho un mar de lagrimas, mar de lagrimas, rimel de|por|corrido .. suelo|piso, saliendo|salgo|sali del|de
+        hospital|trabajo|turno|guardia|consultorio, turno de enfermera|noche|guardia|urgencias, ojeras que|hasta me|el?
+        llegan|suelo|piso, me|les|nos|le entra|entre|entro|cae|caiga agua|jabon|shampoo|champu|sudor|arena
+        en|cuando|a|al el|la|los|mi? ducha|ojo|ojos|alberca|bano|regadera,
         estan ardidas, me arde el bolsillo, ardiendo de envidia, la cosa arde, lloro de felicidad, lloro de
         alegria, llorando de felicidad|alegria|emocion|risa, llore de felicidad|emocion|alegria|la, lloro de la
         emocion, lagrimas de felicidad|alegria|emocion, llorar de felicidad|emocion|alegria|risa, me hizo
@@ -136,6 +153,10 @@ TOPICS = {
         lindisim{as/a/o/os}, bonit{a/as/o/os}, bonitisim{as/a/o/os}, divin{a/as/o/os}, divis, espectacular{es/},
         spectacular, increible{s/}, perfect{o/a/as/os/amente}, perfectisim{as/o}, excelente{s/}, genial{es/},
         maravill{osa/osas/oso/a/as/ada}, maravilloso, chevere{s/}, chid{o/as/a/os}, padre, padrisim{o/as/a},
+        sin aliento cuando|al me? vi|verme|ver, estan|quedaron de muerte|infarto|impacto|revista|pelicula|miedo, pero
+        valio|valieron|vale,
+        loc{a/o} de felicidad|alegria|amor|contenta|gusto, me tienen|tiene
+        loca|enamorada|encantada|feliz|contenta|maravillada, las mias intactas|perfectas|impecables|firmes|como,
         chul{as/a/o/os}, chulisim{as/o/a}, chulad{a/as}, bacan{o/as/es/a}, brutal{es/}, mortales, de lujo, lujo,
         quede hecha una reina|diosa|muneca|princesa, son una
         cucada|pasada|monada|preciosidad|hermosura|maravilla, amaneci como nueva|nuevo, quede como reina|nueva,
@@ -214,6 +235,12 @@ TOPICS = {
         se me caen, se me cayo, se me cayeron, se me han caido, se me estan cayendo, se estan cayendo, se caen, se
         cayo, se cayeron, caido, caidas, cayendo, cayeron, se me esta cayendo, se me caian, se me cae, perdi ..
         pestan{a/as}, perdi como|varias|la|muchas|algunas|unas, perdiendo .. pestan{a/as}, perdiendo, hueco{s/},
+        casi no me? quedan|queda|tengo, me quede|quedo|quedan con? dos|tres|cuatro|cinco|seis|pocos|pocas
+        pelos|pelitos|pestanas|contados|contadas, pelos contados, en la funda|almohada|sabana|sabanas, apunta|apuntan
+        al|a|pa|para la|el? cielo|techo|piso|arriba|abajo|nariz|lado, quedan|quedaron
+        tres|cuatro|cinco|pocas|poquitas|contadas,
+        hueco|huecos|hoyo|hoyos|claro|claros enorme|grande|gigante|feo|en las|las|el|la|mis|del, abriendo|haciendo
+        huecos|hoyos, peine viejo,
         huequit{o/os}, espacios, espacios vacios, calva{s/}, pelona, pelonas, pelon, peladita, vaci{o/os},
         se me? torcio|torcieron|doblo|doblaron|giro|giraron|volteo|voltearon|chueco una|unas|varias|dos|tres|todas,
         apunta{n/} para|pa|hacia adentro|dentro|abajo|lado|arriba, se quedo|quedaron en la
@@ -294,6 +321,11 @@ TOPICS = {
         en cuanto sale|esta, que onda con, puedo banarme|nadar|entrar|dormir|maquillarme|ponerme, es normal que, se
         pueden|puede mojar, cada cuanto,
         sera por, sera el|la|alergia|normal|que, es verdad, dimelo what i do, dime que, que sera, solo pregunto,
+        aguantan|aguanta|resisten|resiste|soportan|sobreviven el|la|al|una|un|en
+        gym|gimnasio|agua|sudor|alberca|piscina|mar|playa|sauna|lluvia|clase|vapor|calor, cuando
+        vence|caduca|expira|sirve, vale|bono de regalo,
+        puedo entrar|meterme|ir|pasar al|a el|la? temazcal|sauna|vapor|alberca|jacuzzi|mar|gym|gimnasio|playa|rio,
+        aceptan|reciben|toman tarjeta|transferencia|efectivo|tarjetas|zelle|bizum,
         pregunto, quiero preguntar, usan el mismo, usan algo, ustedes usan, hay algun, me lo puedo, me las puedo, lo
         puedo, las puedo, puedo quitar, a donde voy, voy al doctor, que tan, cada cuanto, hasta cuando, con que, que
         jabon, se vale, esta bien que, es grave, me preocupo, debo preocuparme, que hago, q hago, que puedo
@@ -339,6 +371,8 @@ TOPICS = {
         quedo mas corta|larga, verguenza salir, me da verguenza, pague .. y ya, carisimas, insatisfecha,
         mediocre, fatal, no me la esperaba asi, no me esperaba, una decepcion, mal puestas, no estan parejas, no
         quedaron parejas, un desastre, desastre, descuidad{a/o}, a medias, no es justo, abus{o/an}, no volvere,
+        silla|camilla|cama estaba|esta dura|durisima|incomoda|horrible|sucia, hacia un? frio|calor|ruido, precio
+        subio|subieron|sube, subio|subieron el|los|sus precio|precios, ni avisaron|avisan|avisaste|aviso,
         no vuelvo, me arrepiento, perdida de tiempo|dinero, tirar el dinero, tirado el dinero, no me
         gust{o/a/an/aron}, no me gustaron, no me encant{an/a/o/aron}, no me convenc{e/en/io/ieron},
         lo que pague|cobras|cobran|cuesta|cobraste, no se|lo vale, asi no vale, tiesas, quedaron

@@ -24,3 +24,27 @@ def test_a_denial_may_follow_its_sign(text: str, denied: Sign) -> None:
 @pytest.mark.parametrize("text", ["Sore? Me? Yes.", "swelling? only my left eye", "Red? Not half", "itchy now"])
 def test_what_follows_may_be_no_denial(text: str) -> None:
     assert read(text).urgency is Urgency.SAME_DAY
+
+
+@pytest.mark.parametrize(
+    ("text", "denied"),
+    [
+        ("Red they are not!", Sign.REDNESS),
+        ("it isnt that they hurt, they dont, theyre just so uneven", Sign.PAIN),
+        ("It's not as though I wouldn't tell you if they itched, and they don't", Sign.ITCHING),
+    ],
+)
+def test_a_sign_may_be_taken_back(text: str, denied: Sign) -> None:
+    found = read(text)
+
+    assert (found.urgency, found.negated) == (Urgency.NONE, (denied,))
+
+
+def test_what_is_affirmed_behind_is_not_denied_before() -> None:
+    found = read("swollen it isn't, itchy it certainly is")
+
+    assert (found.signs, found.negated) == ((Sign.ITCHING,), (Sign.SWELLING,))
+
+
+def test_another_verb_behind_denies_nothing() -> None:
+    assert read("they itch, they don't stop").signs == (Sign.ITCHING,)

@@ -11,3 +11,11 @@ def test_legs_that_shake_after_sport_are_no_faint() -> None:
 
 def test_legs_that_shake_without_it_are_one() -> None:
     assert read("me puso el pegamento y me tiemblan las piernas, me mareo").urgency is Urgency.EMERGENCY
+
+
+def test_a_face_after_the_dentist_is_no_reaction() -> None:
+    assert read("had a tooth out, face like a football, can we push to friday").urgency is Urgency.NONE
+
+
+def test_one_without_it_is() -> None:
+    assert read("face like a football since you did my lashes").urgency is Urgency.EMERGENCY

@@ -67,3 +67,8 @@ def test_what_others_asked_and_is_not_so_is_denied() -> None:
     found = read("Mum phoned to ask whether my eyes were swollen yet. They're not, and they don't hurt either")
 
     assert (found.urgency, found.negated) == (Urgency.NONE, (Sign.SWELLING, Sign.PAIN))
+
+
+@pytest.mark.parametrize("text", ["was scared I'd swell up and I have", "you said it might sting and it did"])
+def test_what_was_feared_and_came_true_is_told(text: str) -> None:
+    assert read(text).urgency is Urgency.SAME_DAY

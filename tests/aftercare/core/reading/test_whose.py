@@ -137,3 +137,18 @@ def test_who_is_only_mentioned_has_no_sign(text: str, sign: Sign) -> None:
 def test_blood_is_read_by_a_person_whatever_else_is_said() -> None:
     assert read("cleaned them like you said and got a bit of blood on the pad").urgency is Urgency.SAME_DAY
     assert read("blood sweat and tears but worth it").urgency is Urgency.NONE
+
+
+@pytest.mark.parametrize(
+    ("text", "urgency"),
+    [
+        ("vet says the cats got pink eye so i need to cancel", Urgency.NONE),
+        ("my ex saw me n went red as a beetroot", Urgency.NONE),
+        ("my brother came in, tears streaming down his face", Urgency.NONE),
+        ("vet says my eyes are red too", Urgency.SAME_DAY),
+        ("mum saw me and my eyes were so swollen, they still are", Urgency.SAME_DAY),
+        ("Shame man its a bit swollen by the lid", Urgency.SAME_DAY),
+    ],
+)
+def test_who_is_seen_or_spoken_of(text: str, urgency: Urgency) -> None:
+    assert read(text).urgency is urgency
