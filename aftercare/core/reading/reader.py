@@ -64,13 +64,14 @@ def _answer(answer: str, question: str) -> Reading:
     told = language.tell(tokens, answer)
     if told.foreign:
         return foreign.read(answer, told.code)
-    if (reading := bare.read(tokens, question, told)) is not None:
+    if (reading := bare.read(answer, tokens, question, told)) is not None:
         return reading
     page = lay_out(tokens, english=told.english, spanish=told.spanish)
     found = sort_out(page)
     opinion = opinion_of(answer, page, found.explained)
     reading = _judged(page, answer, found, opinion, told.code)
-    if (answered := bare.answered(tokens, question, reading, over=bool(page.marks.get("scope:over")))) is not None:
+    over, praised = bool(page.marks.get("scope:over")), topics.is_praised(page)
+    if (answered := bare.answered(tokens, question, reading, over=over, praised=praised)) is not None:
         return answered
     after_all = bool(found.long_ago) and opinion.sign > second.SIGN_AFTER_ALL
     if found.long_ago:  # of what is urgent, the second opinion has no say by what was years ago

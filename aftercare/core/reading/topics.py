@@ -101,6 +101,11 @@ def topics_of(page: Page, answer: str, opinion: Opinion, *, irritation: bool, de
     return {Topic.QUESTION: question} if question is not None and marked else {Topic.OTHER: None}
 
 
+def is_praised(page: Page) -> bool:
+    """Say whether she says that all is well, and not only thanks."""
+    return any(not page.covers("topic:thanks", mark.start) for mark in page.named("topic:fine", "topic:plain"))
+
+
 def _is_said_twice(page: Page, mark: Mark) -> bool:
     return any(other.start >= mark.end for other in page.named(mark.name))
 
