@@ -45,6 +45,8 @@ def is_denied(page: Page, sign: Mark) -> bool:
             continue
         if _is_unsaid(page, mark):
             return False
+        if not inside and mark.end < sign.start and page.tokens[sign.start].word in _OWN_SUBJECT:
+            continue  # "it's not red it's my breathing"
         if (
             inside
             or mark.start < sign.start < mark.end
@@ -54,6 +56,7 @@ def is_denied(page: Page, sign: Mark) -> bool:
     return False
 
 
+_OWN_SUBJECT = listed("its theyre theres im ive")
 _UNCLEAR = listed("hazy blurry blurred foggy cloudy fuzzy misty dim dark double wavy milky")
 
 

@@ -31,6 +31,8 @@ ALARMS = {
         red|blood|burgundy|crimson
     """,
     "swelling!": """
+        not the|my eyes|lids|eye|lid|lashes its my tongue|lips|lip|mouth|face,
+        with me its|it the? my? whole|entire face, not just the lids|eyes its my|the whole|entire face, this time its my|the whole|entire face,
         puffed|swollen|swelled|ballooned|blown|balloon|waterbed|michelin|inflated .. from the|my
         neck|chin|collar|shoulders up,
         gone|went|going|turned|im|being|full|pure|looking|look all|like|full|a|into|pure?
@@ -174,6 +176,7 @@ ALARMS = {
         eyeball|cornea, sticking|stuck|poking out of|from .. eyeball
     """,
     "vision!": """
+        see|seeing|saw|sees two|2|three|3 lines|cars|lights|moons|phones|screens|people|faces|fingers|heads|lanes|signs|dogs|cats|everything|headlights|cursors|clocks|roads|images|letters|of .. where|when theres|there|its was|is|should|only? .. one|1, two|2 of everything, every .. is|are two pairs|of,
         lines|edges|letters|words|tiles|print ..
         wriggle|wriggles|wriggling|squirm|squirming|crawl|crawling|wiggling|waving|jiggle|jiggling,
         chunk|bit|part|half|piece|slice|quarter|corner|lump|patch of|from what .. eye|i sees|see|saw|seeing,
@@ -279,6 +282,8 @@ ALARMS = {
         telly|tv|moon|screen|clock|lamp|phone|cat|dog|everything|everyone|road|door .. has|got|have a? twin{s/}
     """,
     "breathing!": """
+        not the|my eyes|lids|eye|lid|lashes its my throat|chest|breathing|windpipe|airway,
+        whistle|whistles|whistled|whistling|squeak|squeaks|squeaking|rattle|rattles|rattling|wheezes|crackle|crackles|crackling|hiss .. inhale|inhaling|breathe|breathing|breath, kettle|harmonica|flute|accordion|bagpipes|squeaky|whistle .. inhale|breathe|breath in?, inhale|breathe|breath in? and? .. whistle|whistles|squeak|squeaks|squeeak|squeeeak|wheeze|rattle|rattles|crackle|crackles|hiss|hisses,
         work|working|works|worked|struggle|struggling|fight|fighting|battle|battling|strain|straining to|for?
         get|getting|drag|dragging|pull|pulling|suck|sucking|draw|drawing enough? air|breath in,
         drag|dragging|pulling|sucking|hauling air|breath in, throat|windpipe|gullet|airway
@@ -415,6 +420,7 @@ ALARMS = {
         drops, wrong bottle .. <eye>, squeezed|squirted|put <glue> in .. <eye>
     """,
     "sealed_eye!": """
+        neither lid|eye|one? will|would|can|wants part|open|budge|separate, still wont part|budge|separate, lids wont part|budge|separate, lid wont part|separate, stuck .. still wont part,
         left|right|eye|lid|lids|lefty|righty|one .. hasnt|havent opened, lefty|righty|leftie|rightie|left|right|eye|lid|lids is|are|has|got|gone superglued|glued|welded|sealed|cemented|fused|stapled|bolted|shut,
         lefty|righty is|has superglued|glued|sealed|shut|closed|stuck, top lashes .. bottom lashes, uppers ..
         lowers .. stuck|glued|together, top .. bottom .. glued|superglued|fused, like a clam|oyster, a clam basically, clammed shut, shut like a clam|safe|vault|purse,
@@ -617,6 +623,7 @@ ALARMS = {
         er|hospital|a&e|casualty, im in|at .. er|hospital|a&e|urgent, off to a & e, off to .. er|hospital
     """,
     "agony": """
+        pain .. so|that bad i|that|ive, hurts|hurting|hurt so bad|badly that|i cant|threw|want, aches so bad|badly i,
         so much|bad .. been|being|am|was sick, been|being|was sick with|from the? pain, vomiting, throwing up, vomited,
         codeine, morphine, nothing touches it, nothing touching it, wont touch it, through the roof, off the charts,
         on the floor, brought me to my knees, throw up, threw up, crying in my car, cant even open|think|function|look|move|talk,

@@ -268,6 +268,7 @@ FRAMES = {
         light|lights|lamp|lamps|bulb
     """,
     "vision": """
+        blink|blinks|blinking|blinked .. before|until|till|til .. .. sharp|sharpens|focus|focuses|clear|clears|readable|read|comes,
         slight|bit|touch|little|faint of? haze|fog|mist|film|blur|bleariness ..
         til|till|until|after|wipes|lifts,
          bleary,  bleariness, its all swimmy,
@@ -336,6 +337,8 @@ FRAMES = {
         blood, <eye> .. blood red, red where .. white, no white
     """,
     "swelling": """
+        lid|lids|eyelid|eyelids .. drooping|sagging|droopy|saggy|flopping|flopped|hooding,
+        up they|it came|puffed again|both|overnight,
         <doughy> where my|the left|right? <eye>, <frogs> where my|the left|right? <eye>,
         left|right|both|lid|lids|eye|eyes|eyelid|eyelids .. <pudgy>, bump|lump on|in|under|inside .. lid|eyelid|lashline,
         <eye> .. after? blowing|blown|puffing|puffed|swelling|coming up|out,
@@ -385,6 +388,7 @@ FRAMES = {
         veins .. <eye>, vein{s/} .. showing, burst vessel{s/}, <eye> .. raw red, road map
     """,
     "itching": """
+        keep|keeping|kept my? hands|nails|fingers|paws|knuckles|fists off|away|from from? my? <eye>, leave my? <eye> alone,
         want|need|wanna|have|had to? scrub|claw my|the|them|at,
         tickle|tickles|tickling like|so|badly|all|constantly, eye|eyes|lid|lids tickle|tickles,
         dig|digging|grind|grinding|jam|stick|shove|press|screw .. knuckle|knuckles|fist|fists in|into|at,
@@ -417,6 +421,7 @@ FRAMES = {
         rub|scratch|claw, rubbing them|em|at
     """,
     "burning": """
+        <eye> make|makes|making|made fire, fire in|inside my <eye>, <eye> full of fire,
         side|lid|lids|eye|eyes nip|nips|nipping|nippy,
         days|hours|nights|morning|evening|bout of scorching|burning|searing|blistering|smouldering|roasting
         <eye>, scorching|searing|scalding|smouldering|smoldering|roasting|toasty <eye>, <eye> ..
@@ -526,6 +531,7 @@ FRAMES = {
         skin|lids|lid|eyelid|eyelids|it .. like .. alligator|lizard|snake|crocodile|reptile|parchment
     """,
     "light": """
+        cant|couldnt|cannot be|sit|stay|stand in the? same? room as|with <lightsrc>|lamp|bulb|candle|tv|telly|screen, cant|couldnt|cannot be|sit|stay in a? room with|where .. <lightsrc>|lamp|lights|light,
         cant|couldnt|cannot take|stand|bear|face even a? candle|candlelight,
         headlights|streetlights|lights|light|lamps|fridge|screens|screen|sun|sunshine|daylight|brightness|glare|telly|tv|torch|bulb|windows
         .. recoil|recoils|flinch|flinches|shrink|shrinks|cower|cowering|hide|scrunch|crease|cringe|shy, <eye> ..

@@ -32,6 +32,7 @@ SCOPE = {
         remotely, not in the least, neither of them|my|is|are, failed to
     """,
     "nonneg": """
+        in the|at zero, wouldnt|dont|couldnt|wont|never wish this|that|it|these, wouldnt|dont|couldnt|never wish .. on|upon, turn|turned|turning|turns .. screen|phone|brightness|lights|telly|tv|monitor|laptop|tablet .. down, pulled|pull|pulling|drew|drawn|shut the? blinds|curtains|blind .. down,
         no wait, no hang on, no hold on, no actually, no scrap that, no i lie, no tell a lie,
         so much for no|not|painless|calm|feeling|it|being, nothing near normal|right|ok|okay|fine|as,
         nothing is touching|shifting|denting|dulling|easing,
@@ -158,6 +159,7 @@ SCOPE = {
         trying|asking|thinking|warning|fail|doubt|exaggerating|exaggeration|realising|realizing|knowing|meaning|wanting
     """,
     "returns": """
+        up they|it|she came|went|came|puffed again|both, back up again, up again they|it|she came|went,
         up they came again, up it came again, came up again, come up again, up again, flared up again, flared
         again, started again, back up again, and again since, round two, second round,
         happening again, happened again, doing it again, back again now, same again, same again now, same thing again, same
@@ -605,6 +607,7 @@ SCOPE = {
         homie, girl|lady|woman|person|client next|beside|opposite|in
     """,
     "self": """
+        client|customer hat on, as a client|customer|punter, speaking as a client|customer,
         its just|only they|theyre|its|mine|the|that, its just|only that, just that they|theyre|its|mine|it, only thing|issue|problem|snag, one
         thing is, me and my? mum|mom|mam|sister|sis|friend|mate|bestie|daughter both|are|have|got, us both|two,
         i had|birthed|pushed|popped|delivered two|three|four|five|2|3|4? kids|babies|children|weans|twins,
