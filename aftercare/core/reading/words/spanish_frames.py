@@ -115,6 +115,7 @@ FRAMES = {
         pecho .. silbido{s/}
     """,
     "swelling!": """
+        cara entera|completa|toda hecha|como|igual un|una globo|balon|pelota|sandia, lengua .. gorda|gordisima|enorme|inflada|hinchada, lengua .. hablo .. borracha|raro|trabada,
         lengua .. gorda|gordisima|no me cabe|se me pone gorda|gruesa|enorme, no me cabe en la boca, cachetes ..
         inflados|inflada|infla|hinchados, cara .. infla|inflada|hinchadisima, labios .. hinchadisimos|inflados,
         morros|bemba|jeta|labios|labio|boca|lengua|trompa|hocico ..
@@ -146,6 +147,7 @@ FRAMES = {
         .. <ojillo>, <ojillo> .. todo negro|oscuro
     """,
     "pain!": """
+        me parte|revienta|estalla|explota la cabeza .. ganas de vomitar|devolver,
         <duele> .. no se aguanta|soporta|tolera, <duele> .. no se quita con nada, no se aguanta|soporta .. <duele>, vomite|vomitar|vomito|vomitando del? dolor, <ojillo> .. que me? explota|revienta|estalla, me explota|revienta|estalla .. el|los <ojillo>, me retuerzo .. <duele>, me retuerzo del? dolor, <duele> .. ni con ibuprofeno|paracetamol|pastillas|nada|calmantes .. calma|quita|baja|pasa|cede|alivia, ni con ibuprofeno|paracetamol|calmantes .. <duele>, <duele> .. no le|se lo? deseo|desearia,
         no lo|la|los|las|me|me? lo? aguanto|soporto|resisto .. duele|dolor|ojo|ojos, duele|duelen|dolor .. no ..
         aguanto|soporto|resisto|puedo, me lo quiero arrancar, quiero|quisiera arrancarme|arrancarmelo ..
@@ -241,6 +243,7 @@ FRAMES = {
     """,
     "burning": "como .. <quema>, <quema> .. en los? <ojillo>, me enchil{o/e/aron}, me echaron .. <quema>",
     "gritty": """
+        media|toda la? playa en <ojillo>, trajera|traigo|tuviera|tengo .. playa|desierto en .. <ojillo>,
         como .. <molido> .. <ojillo>, <molido> molido|molida, como si|con|tuviera .. <molido>, <molido>
         en|dentro .. <ojillo>|adentro,
         como .. <granito>, <granito> .. en el|los? <ojillo>, <ojillo> .. <granito>, siento
