@@ -79,7 +79,8 @@ def _reaches(page: Page, mark: Mark, target: int, *, alarm: bool) -> bool:
     place = mark.end
     if target - place > _REACH:
         return False
-    if alarm and {token.word for token in tokens[place:target]} & _SELF:
+    first = place + (page.covers("scope:no", mark.start) and tokens[place].word == "me")  # "no me entró pegamento"
+    if alarm and {token.word for token in tokens[first:target]} & _SELF:
         return False  # "I don't feel good my throat is tight"
     before_noun = mark.name == "scope:no"
     if place < len(tokens) and tokens[place].kind in (COMMA, STOP, PICTURE) and tokens[mark.end - 1].word in SAYS_NO:

@@ -27,6 +27,7 @@ def _topic(text: str) -> re.Pattern[str]:
 
 _NOT = _topic(others.NOT)
 _FACE, _GLUE, _IN_EYE = _topic(others.FACE), _topic(others.GLUE), _topic(others.IN_EYE)
+_FEVER = _topic(others.FEVER)
 _OVER, _NEAR = _topic(others.OVER), _topic(others.NEAR)
 _TOPICS = {
     Topic.STOP: _topic(others.STOP),
@@ -82,15 +83,19 @@ def read(text: str, code: str) -> Reading:
     return replace(reading, side=_side(folded))
 
 
+_PROPERLY = re.compile(r"\b(?:enxerg\w+|ver|vejo|abr\w+|respir\w+|fech\w+|dormir) direito\b")
+
+
 def _side(folded: str) -> Side | None:
+    folded = _PROPERLY.sub(" ", folded)
     left, right = _LEFT.search(folded), _RIGHT.search(folded)
     if left and right:
-        return None  # "direito" is also "properly": which is meant is for a person to say
+        return None  # which is meant is for a person to say
     return Side.LEFT if left else Side.RIGHT if right else None
 
 
 def _is_emergency(folded: str, signs: list[Sign]) -> bool:
-    if Sign.SWELLING in signs and _FACE.search(folded):
+    if Sign.SWELLING in signs and (_FACE.search(folded) or _FEVER.search(folded)):
         return True
     return Sign.REDNESS in signs and Sign.LIGHT in signs or Sign.VISION in signs
 

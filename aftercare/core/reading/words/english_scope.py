@@ -335,6 +335,7 @@ SCOPE = {
         normal|flat|clear by? <day>, back to normal by? <day>
     """,
     "near": """
+        80%|85%|90%|95%|97%|98%|99% away|gone|better|there|fine|back,
         90|95|80|85|99|98|75% back|better|there|normal|gone|clear, 90 percent|per cent back|better|normal,
         just|only one|a pink|red|tiny|little|small? thread|patch|spot|dot|streak|line|vein|bump left,
         way|far|much|lot|a|loads|bit fewer|milder|fainter|smaller|drier|flatter|softer|quieter|gentler|lighter

@@ -122,6 +122,7 @@ SIGNS = {
         सास नही | सास लेने | หายใจไม่ออก | หายใจลำบาก | δεν μπορω να αναπνευσω
     """,
     "vision!": r"""
+        не видит | ничего не виж | почти не виж | перестал видеть | consigo enxergar direito | consigo ver direito | enxergo mal | enxergando mal | enxergando embac | enxergando dobrad | vedo poco | vedo male | vedo a macchie | vois mal\b | vois trouble | sehe schlecht | seh schlecht | kaum sehen | kaum etwas sehen | zie bijna niets | zie slecht | zie wazig | widze slabo | slabo widze | goremiyor | 看东西模糊 |
         vois double | vois en double | auge nichts | auge nix | nichts mehr seh | vendo tudo dobrado | dobrado | presque plus | ne vois plus | ne vois pas | seh alles doppelt | doppelt |
         makakita | biglang dumilim | dumilim | темно | потемнело | 突然暗 | 変に見 | nao consigo ver |
         nao enxergo | nao vejo | visao dupla | visao embacada | visao turva | vejo dobrado | vendo dobrado |
@@ -153,6 +154,7 @@ SIGNS = {
         מודבק | לא נפתח | לא מצליחה לפתוח | לא יכולה לפתוח | आंख नहीं खुल | नही खुल | ลืมตาไม่ขึ้น | ลืมตาไม่ได้
     """,
     "swelling!": r"""
+        labios parecem | labios enormes | labios .{0,12}(?:salsich|gigante|imensos) | rosto .{0,12}(?:balao|bola|enorme) | cara .{0,10}(?:de balao|uma bola|enorme) | hele gezicht | gezicht is dik | gezicht .{0,8}opgezwollen | dikke lippen | lippen zijn dik | visage .{0,12}(?:ballon|enorme|double) | levres .{0,12}(?:enorme|double|saucisse) | gesicht .{0,16}(?:ballon|dick|aufgequollen|zugeschwollen) | lippen .{0,12}(?:dick|riesig) | faccia .{0,12}(?:pallone|enorme) | labbra .{0,12}(?:enorm|canott) | лицо .{0,12}(?:шар|раздул|распух) | губы .{0,12}(?:раздул|распух|огромн) | ang laki na? ng (?:labi|mukha) |
         rosto inchado | rosto inchou | cara inchada | labios inchados | lingua inchada | boca inchada |
         visage gonfle | levres gonfle | langue gonfle | gesicht geschwollen | gesicht ist geschwollen |
         gesicht ist ganz | lippen geschwollen | lippen sind | lippen schwellen | zunge geschwollen |
@@ -197,6 +199,7 @@ SIGNS = {
         ทั้งตัว
     """,
     "pain!": r"""
+        di ko na .{0,12}kaya | hindi ko na .{0,12}kaya | sakit na sakit | ang sakit sakit | nao aguento .{0,14}dor | dor .{0,14}nao aguento | nao suporto .{0,10}dor | supporte plus la douleur | halte .{0,14}schmerz.{0,12}nicht | schmerz.{0,16}nicht aus | non sopporto .{0,10}dolor | hou .{0,10}pijn niet | pijn niet uit te houden | не могу терпеть | терпеть невозможно |
         dor insuportavel | muita dor forte | dor muito forte | dor forte | douleur insupportable |
         insupportable | terriblement mal | unertraglich | schlimme schmerzen | starke schmerzen |
         dolore insopportabile | insopportabile | dolore fortissimo | dau khong chiu | dau du doi |
@@ -274,13 +277,20 @@ FACE = r"""
     gezicht | lippen | yuz | dudak | dil\b | wajah | bibir | figi | лиц | губ | язык | 脸 | 臉 | 嘴 | 舌 | 喉 |
     顔 | 唇 | 얼굴 | 입술 | 혀 | 목 | وجه | شف | لسان | פנים | שפת | לשון | चेहर | หน้า | ปาก
 """
+FEVER = r"""
+    febre | fieber | fievre | febbre | koorts | goraczk | lagnat | atesim | febra\b | demam | температур | лихорад | 发烧 | 發燒 |
+    熱があ | 高熱 | 열이 나 | حمى | حراره | קדחת | बुखार | เป็นไข้ | πυρετο
+"""
 GLUE = r"""
+    cola dentro | cola no | caiu cola | entrou cola | caiu removedor |
     kleber | remover | colle\b | dissolvant | cola\b | removedor | colla\b | solvente | keo\b | klej | zmywacz |
     pandikit | glue | lijm | yapistirici | lem\b | клей | клея | ремувер | ацетон | acetone? | aceton | 胶 |
     膠 | 卸 | 接着剤 | グルー | リムーバー | 접착제 | 제거제 | 글루 | 본드 | 리무버 | غراء | صمغ | دבק | דבק |
     ממיס | गोंद | กาว
 """
 IN_EYE = r"""
+    dentro do (?:meu )?olho | dentro dos olhos | dans mes yeux | in meine augen | in mein auge | nel mio occhio | nei miei occhi |
+    in mijn ogen | in het oog | sa loob ng mata | мне в глаз | попал .{0,8}в глаз |
     ins auge | im auge | in den augen | in die augen | dans l.?oeil | dans les yeux | dans mon oeil | no olho |
     nos olhos | no meu olho | nell.?occhio | negli occhi | vao mat | trong mat | do oka | w oku | sa mata |
     mata ko | in mijn oog | gozume | gozum | la mata | di mata | в глаз | в глаза | в глазу | 眼睛里 | 进眼 |
@@ -350,6 +360,7 @@ QUESTION = r"""
     מה לעשות | האם | מותר | זה נורמלי | क्या | ไหม | ทำยังไง
 """
 STOP = r"""
+    geen bericht | geen mail | geen app | stuur .{0,14}niets meer | niks meer sturen | afmelden | uitschrijven |
     nao me mand | nao me escrev | nao mand | mais mensage | nao quero mais | parar de receb | descadastr |
     me tirem | tira meu numero | apague meu | ne plus m.?envoyer | ne plus m.?ecrire | ne m.?ecrivez plus |
     ne m.?envoyez plus | stop aux | arretez | supprimez mon | retirez moi | desinscri | keine weiteren |
