@@ -93,7 +93,7 @@ def said_by(tokens: Sequence[Token], found: Sequence[Mark]) -> Says | None:
     if "goes_on" in held:
         return Says.WORSE
     if "over" in held:
-        return Says.OVER
+        return Says.SOME if _is_of_now(tokens, found) else Says.OVER
     if "better" in held:
         return Says.BETTER
     if "yes" in held:
@@ -120,14 +120,34 @@ def _yes(tokens: Sequence[Token], found: Sequence[Mark], held: set[str]) -> Says
     return Says.GOOD if "good" in held else Says.YES
 
 
+_NOW = listed("now today tonight ahora hoy ahorita")
+
+
+def _is_of_now(tokens: Sequence[Token], found: Sequence[Mark]) -> bool:
+    """Nothing at first but now yes; not the first day, a bit now."""
+    over = next(place for place, mark in enumerate(found) if mark.name == "over")
+    denied = any(mark.name == "no" for mark in found[:over])
+    told = [mark for mark in found[over + 1 :] if mark.name in ("yes", "some", "part")]
+    return denied and bool(told) and any(token.word in _NOW for token in tokens[found[over].end :])
+
+
 def _is_but_some(tokens: Sequence[Token], found: Sequence[Mark]) -> bool:
     """No, only the left one; not really, just when I blink; no but a bit."""
     first = next(place for place, mark in enumerate(found) if mark.name == "no")
     later = [mark for mark in found[first + 1 :] if mark.name in ("some", "part", "when", "maybe")]
     if not later:
         return False
+    if any(mark.name == "some" and _is_a_degree(tokens, mark) for mark in later):
+        return True  # "no, no, a bit"
     between = {token.word for token in tokens[found[first].end : later[-1].end]}
     return bool(between & (_ONLY | _BUT))
+
+
+_DEGREES = listed("bit little slightly somewhat mildly poco poquito tantito algo")
+
+
+def _is_a_degree(tokens: Sequence[Token], mark: Mark) -> bool:
+    return bool(_DEGREES & {token.word for token in tokens[mark.start : mark.end]})
 
 
 def without_closing(tokens: list[Token], answer: str) -> list[Token]:

@@ -35,19 +35,25 @@ def read(answer: str, tokens: list[Token], question: str, told: Told) -> Reading
     if not words:
         return _without_words(tokens)
     if question and len(words) <= _LONGEST_ANSWER:
-        return _under_question(answers.without_closing(tokens, answer), question, told) or _alone(words, told)
+        return under_question(answer, tokens, question, told) or _alone(words, told)
     return _alone(words, told, unasked=tokens)
 
 
-def _under_question(tokens: list[Token], question: str, told: Told) -> Reading | None:
+def under_question(answer: str, tokens: list[Token], question: str, told: Told) -> Reading | None:
     """Return the reading of an answer that the quoted question gives its meaning."""
+    if not question or len(tokens) > 2 * _LONGEST_ANSWER:
+        return None
+    tokens = answers.without_closing(tokens, answer)
     said = " ".join(token.word for token in tokens if token.kind == WORD)
     if (chosen := questions.choices(question).get(said)) is not None:
         return _chosen(chosen, told)
     items = questions.asked(question)
     several = items if items and items[0].label else ()
+    direct = several or tuple(item for item in items if item.asks not in (Asks.WARNING, Asks.STATE))
     if (numbers := numbered.answers(tokens, several)) is not None:
         return _of_all(judging.of_numbers(numbers, several), tokens, told)
+    if (numbers := numbered.one_by_one(tokens, direct)) is not None:
+        return _of_all(judging.of_numbers(numbers, direct), tokens, told)
     marks = answers.phrases_in(tokens)
     says = answers.said_by(tokens, marks) if marks else None
     judged = judging.of_one(says, [item.asks for item in items]) if says is not None else None
@@ -63,7 +69,11 @@ def _alone(words: list[str], told: Told, unasked: list[Token] | None = None) -> 
         return None
     said = " ".join(words)
     is_number = _NUMBER.fullmatch(core) and core not in _SCORES
-    is_photo = len(words) <= 3 and (words[0] in _PHOTO or words[-1] in ("photo", "image", "attachment", "foto"))
+    is_photo = (
+        len(words) <= 3
+        and words[0] not in _SAYS_YES
+        and (words[0] in _PHOTO or words[-1] in ("photo", "image", "attachment", "foto"))
+    )
     if is_number or is_photo or len(said) == 1 or {core, said} & (_YES | _NO):
         return _simple(Topic.OTHER, told, unread=True)
     if unasked and _answers_something(unasked):
@@ -121,9 +131,11 @@ _NUMBERED = re.compile(
 
 def answered(tokens: list[Token], question: str, reading: Reading, *, over: bool, praised: bool) -> Reading | None:
     """Return the reading of words that answer a quoted question, or several numbered ones, without naming a sign."""
-    if reading.urgency is not Urgency.NONE or reading.negated or Topic.STOP in reading.about:
-        return None
     words = [token.word for token in tokens if token.kind == WORD]
+    if reading.urgency is not Urgency.NONE or Topic.STOP in reading.about:
+        return None
+    if reading.negated and not _but_yes(words):
+        return None
     text = " ".join(words)
     asks = judging.deciding([item.asks for item in questions.asked(question)]) if question else Asks.NOTHING
     yes = any(word in _SAYS_YES for word in words[:8]) if len(words) <= 14 else words[0] in _SAYS_YES
@@ -137,7 +149,7 @@ def answered(tokens: list[Token], question: str, reading: Reading, *, over: bool
     if not about_signs:
         return None
     other = {Topic.FINE, Topic.BOOKING} & set(reading.about)
-    if words[0] in _SAYS_YES and not praised:
+    if (words[0] in _SAYS_YES or reading.negated) and not praised:
         other -= {Topic.FINE}  # "yes, thank you for checking on me"
     if asks in judging.NO_IS_TROUBLE:
         return _simple_like(reading, over) if words[0] in _SAYS_NO and not other else None
@@ -150,12 +162,25 @@ def answered(tokens: list[Token], question: str, reading: Reading, *, over: bool
     return None
 
 
+def _but_yes(words: list[str]) -> bool:
+    """Say whether she denies one and affirms another: "not swelling but the other two yes"."""
+    turn = next((place for place, word in enumerate(words) if word in ("but", "pero")), len(words))
+    return any(word in _SAYS_YES for word in words[turn:])
+
+
 def _simple_like(reading: Reading, over: bool) -> Reading:
     about = tuple(
         topic for topic in Topic if topic is Topic.IRRITATION or topic in reading.about and topic is Topic.QUESTION
     )
     return Reading(
-        Urgency.WATCH if over else Urgency.SAME_DAY, about, (), (), reading.side, reading.language, False, reading.why
+        Urgency.WATCH if over else Urgency.SAME_DAY,
+        about,
+        (),
+        reading.negated,
+        reading.side,
+        reading.language,
+        False,
+        reading.why,
     )
 
 

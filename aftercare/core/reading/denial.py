@@ -45,7 +45,7 @@ def is_denied(page: Page, sign: Mark) -> bool:
             continue
         if _is_unsaid(page, mark):
             return False
-        if not inside and mark.end < sign.start and page.tokens[sign.start].word in _OWN_SUBJECT:
+        if not inside and mark.end < sign.start and _has_own_subject(page, sign):
             continue  # "it's not red it's my breathing"
         if (
             inside
@@ -57,6 +57,13 @@ def is_denied(page: Page, sign: Mark) -> bool:
 
 
 _OWN_SUBJECT = listed("its theyre theres im ive")
+
+
+def _has_own_subject(page: Page, sign: Mark) -> bool:
+    words = [token.word for token in page.tokens[sign.start : sign.start + 2]]
+    return words[0] in _OWN_SUBJECT or words == ["this", "time"]
+
+
 _UNCLEAR = listed("hazy blurry blurred foggy cloudy fuzzy misty dim dark double wavy milky")
 
 

@@ -40,7 +40,7 @@ def answers(tokens: Sequence[Token], items: Sequence[Item]) -> dict[int, Says] |
     spread = _spread(tokens)
     labels = _labels(spread, items)
     if not labels:
-        return _one_by_one(spread, items)
+        return one_by_one(spread, items)
     segments = _segments(spread, labels)
     if (excepted := _excepted(segments)) is not None:
         return {
@@ -178,7 +178,7 @@ def _segments(tokens: list[Token], labels: list[_Label]) -> list[list[Token]]:
     return [tokens[start:end] for start, end in zip(starts, ends, strict=True)]
 
 
-def _one_by_one(tokens: list[Token], items: Sequence[Item]) -> dict[int, Says] | None:
+def one_by_one(tokens: Sequence[Token], items: Sequence[Item]) -> dict[int, Says] | None:
     """Return "no no yes", "n, n, y" and "nope yes and nope" by the order of the questions."""
     words = [token for token in tokens if token.kind == WORD and token.written not in ("and", "or")]
     if len(words) > len(items):

@@ -86,15 +86,19 @@ def _unwrapped(text: str) -> str:
     return re.sub(r"(?<=[a-z,])\n(?=[a-z])", " ", text)
 
 
+def _name(label: re.Match[str]) -> str:
+    return next(group for group in label.groups() if group)
+
+
 def _numbered(text: str) -> list[tuple[str, str]]:
     """Return the numbered or lettered parts: ("1", "any redness?")."""
     labels = list(_LABEL.finditer(text))
-    while labels and (labels[0][1] or labels[0][2]) not in ("1", "a"):
+    while labels and (_name(labels[0])) not in ("1", "a"):
         labels.pop(0)
     ends = [*(label.start() for label in labels[1:]), len(text)][: len(labels)]
     parts: list[tuple[str, str]] = []
     for label, end in zip(labels, ends, strict=True):
-        name = label[1] or label[2]
+        name = _name(label)
         wanted = chr(ord(parts[-1][0]) + 1) if parts else name
         if name == wanted:
             parts.append((name, text[label.end() : end]))

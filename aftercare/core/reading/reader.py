@@ -62,8 +62,8 @@ def _answer(answer: str, question: str) -> Reading:
         return _command(answer, _STANDARD[command])
     tokens = tokenize(_unstopped(answer), known)
     told = language.tell(tokens, answer)
-    if told.foreign:
-        return foreign.read(answer, told.code)
+    if told.foreign:  # "mal" is a word of many languages
+        return bare.under_question(answer, tokens, question, told) or foreign.read(answer, told.code)
     if (reading := bare.read(answer, tokens, question, told)) is not None:
         return reading
     page = lay_out(tokens, english=told.english, spanish=told.spanish)

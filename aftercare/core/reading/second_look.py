@@ -67,12 +67,16 @@ def _is_mere_praise(reading: Reading, opinion: second.Opinion, page: Page) -> bo
     return reading.urgency is Urgency.SAME_DAY and opinion.sign < second.NO_SIGN_IN_PRAISE
 
 
+_FELT = listed("sign:burning sign:itching sign:pain sign:watering sign:redness")
 _CONTRAST = listed("but only except just though pero solo")
 
 
 def _is_set_against(page: Page) -> bool:
     """They are lovely, only one hair pricks me: what is set against the praise is none."""
     signs = [mark for name, marks in page.marks.items() if name.startswith("sign:") for mark in marks]
+    said_of_hers = {mark.end for mark in page.named("scope:self") if page.tokens[mark.start].word == "mine"}
+    if any(sign.start in said_of_hers and sign.name in _FELT for sign in signs):
+        return True  # "mine are burning"
     praised = [mark.start for mark in page.named("topic:fine", "topic:plain")]
     opens = {where: place for place, where in reversed(list(enumerate(page.clause)))}
     return any(

@@ -628,6 +628,7 @@ SCOPE = {
         neck|mouth|breathing|head|gums|airway|airways|windpipe|gullet|lungs|breath|voice|body|pupil|pupils|cornea|eyeball|jaw|cheek|cheeks
     """,
     "proxy": """
+        mam|mama|mother|nanay|kapatid|anak|asawa|ate po? ito ni, client nyo|ninyo|niyo|nyu po?,
         you|u|ye glued|lashed|treated|saw|tinted|lifted|worked her|him|on, you did his|her
         brows|lashes|set|lift|tint|extensions|eyes, with|by yourselves|yous,
         her|his brother|sister|husband|wife|mother|mum|friend|cousin dey write|text|type|talk, her|his
