@@ -28,6 +28,7 @@ def _topic(text: str) -> re.Pattern[str]:
 _NOT = _topic(others.NOT)
 _FACE, _GLUE, _IN_EYE = _topic(others.FACE), _topic(others.GLUE), _topic(others.IN_EYE)
 _FEVER = _topic(others.FEVER)
+_RETURNS = _topic(others.RETURNS)
 _OVER, _NEAR = _topic(others.OVER), _topic(others.NEAR)
 _TOPICS = {
     Topic.STOP: _topic(others.STOP),
@@ -55,7 +56,9 @@ def read(text: str, code: str) -> Reading:
     negated: list[Sign] = []
     why: list[Finding] = []
     emergency = False
-    over, near = bool(_OVER.search(folded)), bool(_NEAR.search(folded))
+    gone = _OVER.search(folded)
+    over = gone is not None and _RETURNS.search(folded, gone.end()) is None
+    near = bool(_NEAR.search(folded))
     for name, pattern in _PIECES.items():
         for found in pattern.finditer(folded):
             plain = name.removesuffix("!")

@@ -63,7 +63,7 @@ def _answer(answer: str, question: str) -> Reading:
     tokens = tokenize(_unstopped(answer), known)
     told = language.tell(tokens, answer)
     if told.foreign:  # "mal" is a word of many languages
-        return bare.under_question(answer, tokens, question, told) or foreign.read(answer, told.code)
+        return bare.under_question(answer, tokens, question, told) or _of_another_language(answer, tokens, told.code)
     if (reading := bare.read(answer, tokens, question, told)) is not None:
         return reading
     page = lay_out(tokens, english=told.english, spanish=told.spanish)
@@ -82,6 +82,17 @@ def _answer(answer: str, question: str) -> Reading:
     if seen_again.urgency in _URGENT and not seen_again.signs:
         seen_again = _named(seen_again, opinion, answer)
     return _or_foreign(seen_again, answer, page)
+
+
+def _of_another_language(answer: str, tokens: list[Token], code: str) -> Reading:
+    """Return the guess; where it knows nothing, "mi eye dem a bun mi" may be an English of its own."""
+    guess = foreign.read(answer, code)
+    if guess.about != (Topic.OTHER,) or not any(token.word in grading.EYES for token in tokens):
+        return guess
+    page = lay_out(tokens, english=True, spanish=True)
+    found = sort_out(page)
+    reading = _judged(page, answer, found, opinion_of(answer, page, found.explained), code)
+    return replace(reading, unread=True) if reading.urgency in _URGENT else guess
 
 
 _URGENT = {Urgency.SAME_DAY, Urgency.EMERGENCY}

@@ -176,6 +176,7 @@ ALARMS = {
         eyeball|cornea, sticking|stuck|poking out of|from .. eyeball
     """,
     "vision!": """
+        6/12|6/15|6/18|6/24|6/36|6/60|20/40|20/50|20/60|20/70|20/80|20/100|20/200 l|r|left|od|os|re|le,
         middle|centre|center|part|half|bit|side of the page|screen|word|tv|telly|picture|face isnt|aint just? there, middle|centre|center|part|half of the page|screen|word|tv|telly|picture just isnt there, middle|centre|center|part|half of the page|word|tv|telly is|goes just? missing|gone|blank when|if|with|for|since|today, thumb over the lens, no dey see anything|well|road, only black, every pair|set of headlights|lights is|are two|double, headlights .. two pairs,
         see|seeing|saw|sees two|2|three|3 lines|cars|lights|moons|phones|screens|people|faces|fingers|heads|lanes|signs|dogs|cats|everything|headlights|cursors|clocks|roads|images|letters .. where|when theres|there|its was|is|should|only? .. one|1, see|seeing|saw|sees two|2 of everything, every .. is|are two pairs|of,
         lines|edges|letters|words|tiles|print ..

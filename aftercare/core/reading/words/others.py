@@ -59,6 +59,7 @@ COMMON = {
         kirpiklerim evet hayir kadar gozumde benim
     """,
     "ro": "sunt nu este ochii ochiul multumesc foarte gene genele dar azi ieri bine si ma imi am cu la mai",
+    "cy": "fy yn ac ers dwi wedi llygad llygaid ddim iawn diolch mae chwith ddoe heddiw bore neithiwr rwyf mewn",
     "hi": """
         nahi hai hain koi mast yaar bahut aankh aankhon khujli sujan dard meri mera theek sab bilkul na kya mein ho gaya
     """,
@@ -101,7 +102,11 @@ SCRIPTS = {
 
 # Signs in any of them: pieces of the folded text, as regular expressions. "!" means emergency.
 SIGNS = {
+    "poking": r"""
+        kluje | kluja | kluj\b | cos mi wpad | wpadlo mi | prikt | pica no olho | sticht im auge
+    """,
     "breathing!": r"""
+        methu anadlu | saans nahi | sans nahi aa |
         garganta .* fechando | garganta fechou | chiude la gola | gola .* chiude | gola chiusa | hals schwillt |
         hals schnurt | hals geht zu | hals .* zugeschwollen | geen adem | geen lucht | niet ademen | keel zit dicht |
         makahinga | hirap huminga | hirap akong huminga | peine a respirer | respirar | peux pas avaler | atem\b | nicht schlucken | schlucken | deglutire | inghiottire | 不能吞 |
@@ -122,6 +127,7 @@ SIGNS = {
         सास नही | सास लेने | หายใจไม่ออก | หายใจลำบาก | δεν μπορω να αναπνευσω
     """,
     "vision!": r"""
+        methu gweld | dikhai nahi | nazar nahi aa |
         не видит | ничего не виж | почти не виж | перестал видеть | consigo enxergar direito | consigo ver direito | enxergo mal | enxergando mal | enxergando embac | enxergando dobrad | vedo poco | vedo male | vedo a macchie | vois mal\b | vois trouble | sehe schlecht | seh schlecht | kaum sehen | kaum etwas sehen | zie bijna niets | zie slecht | zie wazig | widze slabo | slabo widze | goremiyor | 看东西模糊 |
         vois double | vois en double | auge nichts | auge nix | nichts mehr seh | vendo tudo dobrado | dobrado | presque plus | ne vois plus | ne vois pas | seh alles doppelt | doppelt |
         makakita | biglang dumilim | dumilim | темно | потемнело | 突然暗 | 変に見 | nao consigo ver |
@@ -139,6 +145,7 @@ SIGNS = {
         दिख नही | धुधला | มองไม่เห็น | ตามัว | มองไม่ชัด
     """,
     "sealed_eye!": r"""
+        methu agor | aankh nahi khul |
         khong mo | khong .{0,6}mo duoc | nao esta abrindo | nao ta abrindo | kleben zusammen | klebt zusammen |
         zusammengeklebt | incollat | dinh keo khong | nao consigo abrir | nao abre | olho colado |
         olhos colados | peux pas ouvrir | peux plus ouvrir | arrive pas a ouvrir | arrive plus a ouvrir |
@@ -209,6 +216,7 @@ SIGNS = {
         참을 수 없 | الم شديد | ألم شديد | لا يحتمل | כאב נוראי | בלתי נסבל | असहनीय | ปวดมาก | ทนไม่ไหว
     """,
     "redness": r"""
+        yn goch | yn coch | laal ho |
         knallrot | vermelh | avermelhad | rouge | rougeur | gerotet | rot\b | rote\b | roter\b | rotung |
         arrossa | ross[oaie]\b | rossore | bi do\b | mat do\b | do mat | zaczerwien | czerwon | namumula |
         pula\b | mapula | rood\b | \brode\b | roodheid | kizar | rosu | rosii | merah | wouj | красн | покрасне |
@@ -216,12 +224,14 @@ SIGNS = {
         محمر | אדומ | אדום | אודם | लाल | แดง
     """,
     "swelling": r"""
+        wedi chwyddo | chwydd | sujan | soojan | suj gay |
         inchad | inchou | inchaco | gonfl | geschwollen | schwellung | schwoll | gonfi | gonfiore | sung\b |
         spuch | opuch | namamaga | maga\b | gezwollen | opgezet | sisti | sis\b | umfla | bengkak | anfle |
         опух | отек | отёк | припух | 肿 | 腫 | 부었 | 부어 | 붓 | منتفخ | ورم | متورم | تورم | נפוח | התנפח |
         सूज | บวม
     """,
     "itching": r"""
+        khujli | khujla | cosi yn | yn cosi | caasi |
         coca\b | cocando | coceira | cocan | demange | gratte | juck | prude | prurito | prurit | ngua | swedz | drapi | swedzi |
         makati | nangangati | kati\b | jeuk | kasin | mananca | gatal | grate | чеш | зуд | чеса | 痒 | 癢 |
         かゆ | 痒い | 가렵 | 가려 | 간지 | حكه | حكة | تحكني | بتحكني | מגרד | גירוד | खुजली | คัน
@@ -297,6 +307,7 @@ IN_EYE = r"""
     入眼 | 眼里 | 目に | 目の中 | 눈에 | 눈 안 | 눈으로 | في عيني | بعيني | عيني | לעין | בעין | आंख में | เข้าตา
 """
 LEFT = r"""
+    chwith |
     esquerd | gauche | link | sinistr | \btrai\b | lew[eya] | kaliwa | \bstang | \bkiri\b | лев | 左 | 왼 | يسار | شمال | שמאל | बा[यए]
 """
 RIGHT = r"""
@@ -319,9 +330,15 @@ FINE = r"""
 OVER = r"""
     sumiu | melhorou ja | fini\b | c.est fini | jetzt ist alles gut | jetzt alles gut | ist weg | wieder ok |
     alles wieder | nawala na | passou | ja passou | parti\b | c'est passe | c'est parti | passe maintenant |
-    weg\b | vorbei | wieder gut | besser | passato | sparito | het roi | khoi roi | minelo | przeszlo |
+    weg\b | vorbei\b | wieder gut | besser | passato | sparito | het roi | khoi roi | minelo | przeszlo |
     wala na | over\b | gecti | a trecut | sudah hilang | прошл | прошел | исчез | 没事了 | 好了 | 消了 | 退了 |
     治った | 治りました | 消え | 나았 | 없어졌 | 괜찮아졌 | 사라졌 | راح | اختفى | خف | עבר | נעלם
+"""
+# What was over is back: none of it where words of well-being follow ("alles wieder gut").
+RETURNS = r"""
+    wieder(?! (?:gut|ok|normal|weg|weiss|alles|in ordnung)) | erneut | de novo | outra vez | voltou | voltaram | a nouveau | de nouveau |
+    recommenc | revenu | di nuovo | tornat | opnieuw | weer(?! (?:goed|ok|normaal|weg)) | terug | znowu | znow\b | wrocil | bumalik |
+    ulit\b | na naman | tekrar | yine\b | снова | опять | вернул | 又 | 再次 | また | 다시
 """
 NEAR = r"""
     quase | presque | fast weg | quasi\b | gan het | prawie | halos wala | bijna | neredeyse | aproape |
