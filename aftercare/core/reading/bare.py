@@ -63,7 +63,8 @@ def under_question(answer: str, tokens: list[Token], question: str, told: Told) 
 def _alone(words: list[str], told: Told, unasked: list[Token] | None = None) -> Reading | None:
     """Return the reading of what means nothing by itself; of ``unasked`` tokens, numbered answers too."""
     core = " ".join(word for word in words if word not in _POLITE or word in _YES or word in _NO)
-    if unasked and len(words) <= _LONGEST_ANSWER and (numbers := numbered.answers(unasked, ())) is not None:
+    has_numbers = len(words) <= _LONGEST_ANSWER and any(word[-1].isdigit() or word[0].isdigit() for word in words)
+    if unasked and has_numbers and (numbers := numbered.answers(unasked, ())) is not None:
         return _of_all(judging.of_numbers(numbers, ()), unasked, told)
     if len(words) > _LONGEST:
         return None

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import itertools
 
-from aftercare.core.reading.denied_after import EYE_WORDS, SAYS_NO, is_denied_after
+from aftercare.core.reading.denied_after import EYE_WORDS, SAYS_NO, has_own_subject, is_denied_after
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
 from aftercare.core.reading.tokens import ASK, COMMA, LINE, PICTURE, STOP, WORD, Token, listed
@@ -45,7 +45,7 @@ def is_denied(page: Page, sign: Mark) -> bool:
             continue
         if _is_unsaid(page, mark):
             return False
-        if not inside and mark.end < sign.start and _has_own_subject(page, sign):
+        if not inside and mark.end < sign.start and has_own_subject(page, sign):
             continue  # "it's not red it's my breathing"
         if (
             inside
@@ -54,14 +54,6 @@ def is_denied(page: Page, sign: Mark) -> bool:
         ):
             return not _has_condition(page, sign)
     return False
-
-
-_OWN_SUBJECT = listed("its theyre theres im ive")
-
-
-def _has_own_subject(page: Page, sign: Mark) -> bool:
-    words = [token.word for token in page.tokens[sign.start : sign.start + 2]]
-    return words[0] in _OWN_SUBJECT or words == ["this", "time"]
 
 
 _UNCLEAR = listed("hazy blurry blurred foggy cloudy fuzzy misty dim dark double wavy milky")
