@@ -77,20 +77,20 @@ def _alone(words: list[str], told: Told, unasked: list[Token] | None = None) -> 
     )
     if is_number or is_photo or len(said) == 1 or {core, said} & (_YES | _NO):
         return _simple(Topic.OTHER, told, unread=True)
-    if unasked and _answers_something(unasked):
-        return replace(_simple(Topic.OTHER, told, unread=True), side=_side(unasked))
     return None
 
 
-def _answers_something(tokens: list[Token]) -> bool:
-    """Say whether she answers what only she knows: "just the left", "worse", "sometimes"."""
-    marks = answers.phrases_in(tokens) or []
-    if any(mark.name == "no" for mark in marks) or any(token.kind == PICTURE for token in tokens):
+def needs_its_question(tokens: list[Token], about: tuple[Topic, ...]) -> bool:
+    """Say whether she answers what only she knows: "just the left", "sometimes"; "worse", whatever it is ``about``."""
+    if len(tokens) > _LONGEST or any(token.kind == PICTURE for token in tokens):
         return False
-    return answers.said_by(tokens, marks) in _NEEDS_QUESTION
+    marks = answers.phrases_in(tokens) or []
+    says = answers.said_by(tokens, marks)
+    denied = any(mark.name == "no" for mark in marks)
+    return says is Says.WORSE or about == (Topic.OTHER,) and says in _NEEDS_QUESTION and not denied
 
 
-_NEEDS_QUESTION = {Says.YES, Says.SOME, Says.UNSURE, Says.WORSE}
+_NEEDS_QUESTION = {Says.YES, Says.SOME, Says.UNSURE}
 
 
 def _of_all(judged: Judged, tokens: list[Token], told: Told) -> Reading:
