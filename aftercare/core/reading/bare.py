@@ -77,17 +77,22 @@ def _alone(words: list[str], told: Told, unasked: list[Token] | None = None) -> 
     )
     if is_number or is_photo or len(said) == 1 or {core, said} & (_YES | _NO):
         return _simple(Topic.OTHER, told, unread=True)
+    if unasked and _says_unasked(unasked) is Says.WORSE:
+        return _simple(Topic.OTHER, told, unread=True)
     return None
 
 
-def needs_its_question(tokens: list[Token], about: tuple[Topic, ...]) -> bool:
-    """Say whether she answers what only she knows: "just the left", "sometimes"; "worse", whatever it is ``about``."""
+def needs_its_question(tokens: list[Token]) -> bool:
+    """Say whether she answers what only she knows: "just the left", "sometimes"."""
+    return _says_unasked(tokens) in _NEEDS_QUESTION
+
+
+def _says_unasked(tokens: list[Token]) -> Says | None:
+    """Return what a few words say for which nothing is quoted; None where they deny, which needs no question."""
     if len(tokens) > _LONGEST or any(token.kind == PICTURE for token in tokens):
-        return False
+        return None
     marks = answers.phrases_in(tokens) or []
-    says = answers.said_by(tokens, marks)
-    denied = any(mark.name == "no" for mark in marks)
-    return says is Says.WORSE or about == (Topic.OTHER,) and says in _NEEDS_QUESTION and not denied
+    return None if any(mark.name == "no" for mark in marks) else answers.said_by(tokens, marks)
 
 
 _NEEDS_QUESTION = {Says.YES, Says.SOME, Says.UNSURE}

@@ -81,7 +81,7 @@ def _answer(answer: str, question: str) -> Reading:
         seen_again = replace(seen_again, unread=True)
     if seen_again.urgency in _URGENT and not seen_again.signs:
         seen_again = _named(seen_again, opinion, answer)
-    if seen_again.urgency is Urgency.NONE and bare.needs_its_question(tokens, seen_again.about):
+    if seen_again.about == (Topic.OTHER,) and bare.needs_its_question(tokens):
         seen_again = replace(seen_again, unread=True)
     return _or_foreign(seen_again, answer, page)
 
