@@ -36,7 +36,8 @@ def main() -> None:
             word = _folded(written)
             if _counts(word) and frequencies[written] >= RARE and word not in lexicon.WORDS:
                 slips = 1 if len(word) < spelling.LONG else 2
-                if process.extractOne(word, targets, scorer=OSA.distance, score_cutoff=slips):
+                near = process.extractOne(word, targets, scorer=OSA.distance, score_cutoff=slips)
+                if near or spelling.shuffled(word):
                     found.add(word)
     body = textwrap.fill(" ".join(sorted(found - SLIPS)), 112, initial_indent="    ", subsequent_indent="    ")
     file = ROOT / "aftercare" / "core" / "reading" / "words" / "lookalikes.py"

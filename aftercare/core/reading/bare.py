@@ -5,10 +5,13 @@ from __future__ import annotations
 import re
 from dataclasses import replace
 
-from aftercare.core.reading import pictures
+from aftercare.core.reading import answers, judging, numbered, pictures, questions
+from aftercare.core.reading.answers import Says
+from aftercare.core.reading.judging import Judged
 from aftercare.core.reading.language import Told
-from aftercare.core.reading.tokens import WORD, Token, listed
-from aftercare.core.reading.values import Finding, Reading, Sign, Topic, Urgency
+from aftercare.core.reading.questions import Asks
+from aftercare.core.reading.tokens import PICTURE, WORD, Token, listed
+from aftercare.core.reading.values import Finding, Reading, Side, Sign, Topic, Urgency
 from aftercare.core.reading.words import english_commands, spanish_topics
 
 
@@ -18,77 +21,110 @@ def _words(name: str) -> frozenset[str]:
 
 
 _YES, _NO, _POLITE, _PHOTO = (_words(name) for name in ("yes", "no", "please", "photo"))
-_ASKS_SIGNS = re.compile(
-    r"redness|swell|itch|burn|sting|pain|hurt|sore|discharge|irritat|reaction|water|tearing|crust|blur|puff|poking|"
-    r"discomfort|uncomfort|tender|gritty|(?:any|some) (?:problems?|trouble|issues?)|bother|symptom|"
-    r"rojez|enrojec|hinch|pic(?:or|az)|comez|ardor|dolor|molestia|lagrimeo",
-    re.IGNORECASE,
-)
-_ASKS_VISIT = re.compile(
-    r"\bbook|\bslot\b|appointment|\bconfirm|in-?fill|\bfill\b|come in|\bcita\b|agend|relleno", re.IGNORECASE
-)
-_ASKS_LIKING = re.compile(
-    r"happy with|(?:like|love|pleased with|enjoying|feel about) (?:your|how|the)|satisfied|content[ao]", re.IGNORECASE
-)
-_CHOICE = re.compile(r"\b(\d)\s*(?:for|if|means|=|-|:|para|si)\s*([^,.;\n]+)", re.IGNORECASE)
 _NONE_OF_IT = re.compile(
     r"\b(?:no|none|not|without|fine|good|well|perfect|happy|nada|sin|bien|ningun[ao]?)\b", re.IGNORECASE
 )
 _NUMBER = re.compile(r"\d+(?:[.,/]\d+)?(?: \d+)*")
-_LONGEST = 6
+_SCORES = ("10/10", "100", "11/10", "100/10", "5/5")
+_LONGEST, _LONGEST_ANSWER = 6, 24  # words
 
 
-def read(tokens: list[Token], question: str, told: Told) -> Reading | None:
+def read(answer: str, tokens: list[Token], question: str, told: Told) -> Reading | None:
     """Return the reading of a reply that has no words of its own to read, or None."""
     words = [token.word for token in tokens if token.kind == WORD]
     if not words:
         return _without_words(tokens)
+    if question and len(words) <= _LONGEST_ANSWER:
+        return under_question(answer, tokens, question, told) or _alone(words, told)
+    return _alone(words, told, unasked=tokens)
+
+
+def under_question(answer: str, tokens: list[Token], question: str, told: Told) -> Reading | None:
+    """Return the reading of an answer that the quoted question gives its meaning."""
+    if not question or len(tokens) > 2 * _LONGEST_ANSWER:
+        return None
+    tokens = answers.without_closing(tokens, answer)
+    said = " ".join(token.word for token in tokens if token.kind == WORD)
+    if (chosen := questions.choices(question).get(said)) is not None:
+        return _chosen(chosen, told)
+    items = questions.asked(question)
+    several = items if items and items[0].label else ()
+    direct = several or tuple(item for item in items if item.asks not in (Asks.WARNING, Asks.STATE))
+    if (numbers := numbered.answers(tokens, several)) is not None:
+        return _of_all(judging.of_numbers(numbers, several), tokens, told)
+    if (numbers := numbered.one_by_one(tokens, direct)) is not None:
+        return _of_all(judging.of_numbers(numbers, direct), tokens, told)
+    marks = answers.phrases_in(tokens)
+    says = answers.said_by(tokens, marks) if marks else None
+    judged = judging.of_one(says, [item.asks for item in items]) if says is not None else None
+    return _of_all(judged, tokens, told) if judged is not None else None
+
+
+def _alone(words: list[str], told: Told, unasked: list[Token] | None = None) -> Reading | None:
+    """Return the reading of what means nothing by itself; of ``unasked`` tokens, numbered answers too."""
+    core = " ".join(word for word in words if word not in _POLITE or word in _YES or word in _NO)
+    has_numbers = len(words) <= _LONGEST_ANSWER and any(word[-1].isdigit() or word[0].isdigit() for word in words)
+    if unasked and has_numbers and (numbers := numbered.answers(unasked, ())) is not None:
+        return _of_all(judging.of_numbers(numbers, ()), unasked, told)
     if len(words) > _LONGEST:
         return None
     said = " ".join(words)
-    core = " ".join(word for word in words if word not in _POLITE or word in _YES or word in _NO)
-    if _NUMBER.fullmatch(core) and core not in ("10/10", "100", "11/10", "100/10", "5/5"):
-        if (chosen := dict(_CHOICE.findall(question)).get(core)) is not None:
-            return _chosen(tokens, chosen, told)
-        return _simple(tokens, Topic.OTHER, told, unread=True)
-    if core in _NO or said in _NO:
-        if _ASKS_SIGNS.search(question):
-            return _simple(tokens, Topic.FINE, told)
-        if (about := _asked_about(question, yes=False)) is not None:
-            return _simple(tokens, about, told)
-        return _simple(tokens, Topic.OTHER, told, unread=True)
-    if core in _YES or said in _YES:
-        if _ASKS_SIGNS.search(question):
-            return _simple(tokens, Topic.IRRITATION, told, Urgency.SAME_DAY)
-        if (about := _asked_about(question, yes=True)) is not None:
-            return _simple(tokens, about, told)
-        return _simple(tokens, Topic.OTHER, told, unread=True)
-    if (
-        words[0] in _PHOTO
-        and len(words) <= 3
-        or len(words) <= 3
-        and words[-1] in ("photo", "image", "attachment", "foto")
-    ):
-        return _simple(tokens, Topic.OTHER, told, unread=True)
-    if len(said) == 1:
-        return _simple(tokens, Topic.OTHER, told, unread=True)
+    is_number = _NUMBER.fullmatch(core) and core not in _SCORES
+    is_photo = (
+        len(words) <= 3
+        and words[0] not in _SAYS_YES
+        and (words[0] in _PHOTO or words[-1] in ("photo", "image", "attachment", "foto"))
+    )
+    if is_number or is_photo or len(said) == 1 or {core, said} & (_YES | _NO):
+        return _simple(Topic.OTHER, told, unread=True)
+    if unasked and _says_unasked(unasked) is Says.WORSE:
+        return _simple(Topic.OTHER, told, unread=True)
     return None
 
 
-def _chosen(tokens: list[Token], chosen: str, told: Told) -> Reading:
+def needs_its_question(tokens: list[Token]) -> bool:
+    """Say whether she answers what only she knows: "just the left", "sometimes"."""
+    return _says_unasked(tokens) in _NEEDS_QUESTION
+
+
+def _says_unasked(tokens: list[Token]) -> Says | None:
+    """Return what a few words say for which nothing is quoted; None where they deny, which needs no question."""
+    if len(tokens) > _LONGEST or any(token.kind == PICTURE for token in tokens):
+        return None
+    marks = answers.phrases_in(tokens) or []
+    return None if any(mark.name == "no" for mark in marks) else answers.said_by(tokens, marks)
+
+
+_NEEDS_QUESTION = {Says.YES, Says.SOME, Says.UNSURE}
+
+
+def _of_all(judged: Judged, tokens: list[Token], told: Told) -> Reading:
+    about = tuple(topic for topic in Topic if topic in judged.about)
+    side = _side(tokens) if Topic.IRRITATION in about else None
+    return Reading(judged.urgency, about, (), (), side, told.code, judged.unread, ())
+
+
+_LEFT, _RIGHT = listed("left izquierdo izquierda"), listed("right derecho derecha")
+_BOTH, _EYES = listed("both either each ambos dos"), listed("eye eyes lid lids side sides ojos ojo lados parpados")
+
+
+def _side(tokens: list[Token]) -> Side | None:
+    """Return the side that she names: "just the left one", "both eyes"."""
+    marks = answers.phrases_in(tokens) or []
+    said = {token.word for mark in marks if mark.name == "part" for token in tokens[mark.start : mark.end]}
+    left, right = bool(said & _LEFT), bool(said & _RIGHT)
+    if left and right or said & _BOTH and said & _EYES:
+        return Side.BOTH
+    return Side.LEFT if left else Side.RIGHT if right else None
+
+
+def _chosen(chosen: str, told: Told) -> Reading:
     """Return what the number stands for in the question: "2 for some redness"."""
     if _NONE_OF_IT.search(chosen):
-        return _simple(tokens, Topic.FINE, told)
-    if _ASKS_SIGNS.search(chosen):
-        return _simple(tokens, Topic.IRRITATION, told, Urgency.SAME_DAY)
-    return _simple(tokens, Topic.OTHER, told, unread=True)
-
-
-def _asked_about(question: str, *, yes: bool) -> Topic | None:
-    """Return what a bare answer is about where the quoted question leaves no doubt."""
-    if _ASKS_LIKING.search(question):
-        return Topic.FINE if yes else Topic.COMPLAINT
-    return Topic.BOOKING if _ASKS_VISIT.search(question) else None
+        return _simple(Topic.FINE, told)
+    if questions.names_signs(chosen):
+        return _simple(Topic.IRRITATION, told, Urgency.SAME_DAY)
+    return _simple(Topic.OTHER, told, unread=True)
 
 
 _SAYS_YES = listed("yes yeah yep yup si sip affirmative affirmativo yess ja oui sim")
@@ -99,29 +135,43 @@ _NUMBERED = re.compile(
 )
 
 
-def answered(tokens: list[Token], question: str, reading: Reading, *, over: bool) -> Reading | None:
+def answered(tokens: list[Token], question: str, reading: Reading, *, over: bool, praised: bool) -> Reading | None:
     """Return the reading of words that answer a quoted question, or several numbered ones, without naming a sign."""
-    if reading.urgency is not Urgency.NONE or reading.negated or Topic.STOP in reading.about:
-        return None
     words = [token.word for token in tokens if token.kind == WORD]
+    if reading.urgency is not Urgency.NONE or Topic.STOP in reading.about:
+        return None
+    if reading.negated and not _but_yes(words):
+        return None
     text = " ".join(words)
-    asks = bool(_ASKS_SIGNS.search(question))
+    asks = judging.deciding([item.asks for item in questions.asked(question)]) if question else Asks.NOTHING
     yes = any(word in _SAYS_YES for word in words[:8]) if len(words) <= 14 else words[0] in _SAYS_YES
+    about_signs = asks in judging.OF_SIGNS
     if (
         _NUMBERED.search(text)
         and any(word in _SAYS_YES for word in words)
-        and (asks or any(word.isdigit() for word in words))
+        and (about_signs or any(word.isdigit() for word in words))
     ):
         return _simple_like(reading, over)
-    if asks and yes and Topic.FINE not in reading.about and Topic.BOOKING not in reading.about:
+    if not about_signs:
+        return None
+    other = {Topic.FINE, Topic.BOOKING} & set(reading.about)
+    if (words[0] in _SAYS_YES or reading.negated) and not praised:
+        other -= {Topic.FINE}  # "yes, thank you for checking on me"
+    if asks in judging.NO_IS_TROUBLE:
+        return _simple_like(reading, over) if words[0] in _SAYS_NO and not other else None
+    if yes and not other or "affirmative" in words:
         return _simple_like(reading, over)
-    if asks and words[0] in _SAYS_NO and len(words) <= _LONGEST and reading.about == (Topic.OTHER,):
+    if words[0] in _SAYS_NO and len(words) <= _LONGEST and reading.about == (Topic.OTHER,):
         return replace(reading, about=(Topic.FINE,), unread=False)
-    if asks and over and reading.about == (Topic.OTHER,):
+    if over and reading.about == (Topic.OTHER,):
         return _simple_like(reading, over)  # "day one only, it has passed"
-    if asks and "affirmative" in words:
-        return _simple_like(reading, over)
     return None
+
+
+def _but_yes(words: list[str]) -> bool:
+    """Say whether she denies one and affirms another: "not swelling but the other two yes"."""
+    turn = next((place for place, word in enumerate(words) if word in ("but", "pero")), len(words))
+    return any(word in _SAYS_YES for word in words[turn:])
 
 
 def _simple_like(reading: Reading, over: bool) -> Reading:
@@ -129,7 +179,14 @@ def _simple_like(reading: Reading, over: bool) -> Reading:
         topic for topic in Topic if topic is Topic.IRRITATION or topic in reading.about and topic is Topic.QUESTION
     )
     return Reading(
-        Urgency.WATCH if over else Urgency.SAME_DAY, about, (), (), reading.side, reading.language, False, reading.why
+        Urgency.WATCH if over else Urgency.SAME_DAY,
+        about,
+        (),
+        reading.negated,
+        reading.side,
+        reading.language,
+        False,
+        reading.why,
     )
 
 
@@ -145,7 +202,5 @@ def _without_words(tokens: list[Token]) -> Reading:
     return Reading(Urgency.NONE, (Topic.OTHER,), (), (), None, "und", True, ())
 
 
-def _simple(
-    tokens: list[Token], topic: Topic, told: Told, urgency: Urgency = Urgency.NONE, *, unread: bool = False
-) -> Reading:
+def _simple(topic: Topic, told: Told, urgency: Urgency = Urgency.NONE, *, unread: bool = False) -> Reading:
     return Reading(urgency, (topic,), (), (), None, told.code, unread, ())

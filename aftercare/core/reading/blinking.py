@@ -25,7 +25,8 @@ _BLUR = listed("""
 """)
 _GOES_ON = [["still", word] for word in ("doing", "does", "happening", "happens", "going", "at", "there", "here")]
 _ENDED = listed("finished stopped over packed gone settled vanished quit")
-_NEAR = 8  # tokens
+_NEAR, _FAR = 8, 14  # tokens
+_BEFORE = (["before"], ["until"], ["till"])  # "four blinks before the number on the front of the bus goes sharp"
 
 
 def is_mere_blur(page: Page, mark: Mark) -> bool:
@@ -40,7 +41,8 @@ def clears_on_blinking(page: Page) -> bool:
     words = [token.word for token in page.tokens]
     for place, word in enumerate(words):
         if word in _BLINKS:
-            near = range(max(0, place - _NEAR), min(len(words), place + _NEAR + 1))
+            ahead = _FAR if words[place + 1 : place + 2] in _BEFORE else _NEAR
+            near = range(max(0, place - _NEAR), min(len(words), place + ahead + 1))
             fails = (at for at in near if words[at] in _FAILS and page.sentence[at] == page.sentence[place])
             clears = any(words[at] in _CLEARS or words[at - 1 : at + 1] == ["can", "see"] for at in near)
             if clears and all(_denies_another_sign(page, at) for at in fails):
@@ -60,8 +62,9 @@ def _denies_another_sign(page: Page, place: int) -> bool:
 
 def is_by_blinking(page: Page, mark: Mark) -> bool:
     """Clearing as soon as I blink; cleared with blinking -- and not "the blink-it-away thing packed in"."""
-    if _ENDED & {token.word for token in page.tokens[mark.start : mark.end]}:
-        return False
+    before = {token.word for token in page.tokens[max(0, mark.start - 2) : mark.start]}
+    if _ENDED & {token.word for token in page.tokens[mark.start : mark.end]} and not before & _BLINKS:
+        return False  # but "blink blink, gone"
     near = range(max(0, mark.start - _NEAR), min(len(page.tokens), mark.end + _NEAR))
     sentence = page.sentence[mark.start]
     return any(page.tokens[place].word in _BLINKS and page.sentence[place] == sentence for place in near)

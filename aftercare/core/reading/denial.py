@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from aftercare.core.reading import until_now
-from aftercare.core.reading.denied_after import EYE_WORDS, SAYS_NO, is_affirmed_after, is_denied_after
+from aftercare.core.reading.denied_after import EYE_WORDS, SAYS_NO, has_own_subject, is_affirmed_after, is_denied_after
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
 from aftercare.core.reading.tokens import ASK, COMMA, LINE, PICTURE, STOP, WORD, Token, listed
@@ -46,6 +46,8 @@ def is_denied(page: Page, sign: Mark) -> bool:
             continue
         if _is_unsaid(page, mark):
             return False
+        if not inside and mark.end < sign.start and has_own_subject(page, sign):
+            continue  # "it's not red it's my breathing"
         if (
             inside
             or mark.start < sign.start < mark.end
@@ -82,7 +84,8 @@ def _reaches(page: Page, mark: Mark, target: int, *, alarm: bool) -> bool:
     place = mark.end
     if target - place > _REACH:
         return False
-    if alarm and {token.word for token in tokens[place:target]} & _SELF:
+    first = place + (page.covers("scope:no", mark.start) and tokens[place].word == "me")  # "no me entró pegamento"
+    if alarm and {token.word for token in tokens[first:target]} & _SELF:
         return False  # "I don't feel good my throat is tight"
     before_noun = mark.name == "scope:no"
     if place < len(tokens) and tokens[place].kind in (COMMA, STOP, PICTURE) and tokens[mark.end - 1].word in SAYS_NO:

@@ -143,3 +143,12 @@ def _no_after(page: Page, sign: Mark) -> bool:
     if denied in _CLITICS and place + 2 < len(tokens) and tokens[place + 2].word in _SHOWS:
         return True  # "colorados no se ven"
     return denied in ("esta", "estan", "hay", "tengo", "but", "pero", "is", "ist")
+
+
+_OWN_SUBJECT = listed("its theyre theres im ive")
+
+
+def has_own_subject(page: Page, sign: Mark) -> bool:
+    """Say whether the words of a sign are a sentence of their own, which a denial before them does not reach."""
+    words = [token.word for token in page.tokens[sign.start : sign.start + 2]]
+    return words[0] in _OWN_SUBJECT or words == ["this", "time"]

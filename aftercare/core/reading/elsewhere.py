@@ -43,8 +43,8 @@ def is_elsewhere(page: Page, sign: Mark) -> bool:
     """Say whether the words are about another part of her: her back, her feet, her purse."""
     if _are_tired_legs(page, sign) or _is_after_the_dentist(page, sign):
         return True
-    if sign.name not in _WIDE:
-        return False
+    if sign.name not in _WIDE or page.tokens[max(0, sign.start - 2)].word == "wish":
+        return False  # "wouldn't wish this itch on my ex"
     clause = page.clause[sign.start]
     joined = clause - 1 if page.tokens[sign.start - 1].word in _AND else clause  # "my knee is swollen and throbbing"
     near = any(

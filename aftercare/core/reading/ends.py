@@ -14,11 +14,20 @@ _OF_COLOUR = listed("sign:redness sign:redness! sign:irritated sign:blood")
 _WHITE = listed("white whiter blanco blancos blanquitos")
 
 
+_HOW, _CANNOT = listed("good well fine properly right"), listed("cant couldnt cannot cyaan barely hardly dont not no")
+
+
+def words_of(page: Page, mark: Mark) -> set[str]:
+    return {token.word for token in page.tokens[mark.start : mark.end]}
+
+
 def may_end(page: Page, mark: Mark, sign: Mark) -> bool:
     """Say whether the words at ``mark`` can tell of the end of ``sign``."""
-    words = {token.word for token in page.tokens[mark.start : mark.end]}
+    words = words_of(page, mark)
     if words & _OPENING and sign.name not in _OPENED:
         return False  # it opened again: that ends the sticking, not what stuck
+    if mark.start == sign.end and page.tokens[mark.start].word in _HOW and words_of(page, sign) & _CANNOT:
+        return False  # "can't draw breath good since"
     if words & _WHITE and sign.name not in _OF_COLOUR:
         return False  # "light hurts, sclera white as snow": white is the end of red alone
     if sign.name.startswith("sign:vision") and (words & _RETURNED or blinking.is_by_blinking(page, mark)):

@@ -27,6 +27,8 @@ def _topic(text: str) -> re.Pattern[str]:
 
 _NOT = _topic(others.NOT)
 _FACE, _GLUE, _IN_EYE = _topic(others.FACE), _topic(others.GLUE), _topic(others.IN_EYE)
+_FEVER = _topic(others.FEVER)
+_RETURNS = _topic(others.RETURNS)
 _OVER, _NEAR = _topic(others.OVER), _topic(others.NEAR)
 _TOPICS = {
     Topic.STOP: _topic(others.STOP),
@@ -54,7 +56,9 @@ def read(text: str, code: str) -> Reading:
     negated: list[Sign] = []
     why: list[Finding] = []
     emergency = False
-    over, near = bool(_OVER.search(folded)), bool(_NEAR.search(folded))
+    gone = _OVER.search(folded)
+    over = gone is not None and _RETURNS.search(folded, gone.end()) is None
+    near = bool(_NEAR.search(folded))
     for name, pattern in _PIECES.items():
         for found in pattern.finditer(folded):
             plain = name.removesuffix("!")
@@ -82,15 +86,19 @@ def read(text: str, code: str) -> Reading:
     return replace(reading, side=_side(folded))
 
 
+_PROPERLY = re.compile(r"\b(?:enxerg\w+|ver|vejo|abr\w+|respir\w+|fech\w+|dormir) direito\b")
+
+
 def _side(folded: str) -> Side | None:
+    folded = _PROPERLY.sub(" ", folded)
     left, right = _LEFT.search(folded), _RIGHT.search(folded)
     if left and right:
-        return None  # "direito" is also "properly": which is meant is for a person to say
+        return None  # which is meant is for a person to say
     return Side.LEFT if left else Side.RIGHT if right else None
 
 
 def _is_emergency(folded: str, signs: list[Sign]) -> bool:
-    if Sign.SWELLING in signs and _FACE.search(folded):
+    if Sign.SWELLING in signs and (_FACE.search(folded) or _FEVER.search(folded)):
         return True
     return Sign.REDNESS in signs and Sign.LIGHT in signs or Sign.VISION in signs
 

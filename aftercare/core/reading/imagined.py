@@ -39,6 +39,34 @@ def _turns_to_now(between: list[Token]) -> bool:
     return any(first in _AND and then in _THIS_IS for first, then in pairs)
 
 
+def _while_it_is_so(between: list[Token]) -> bool:
+    """If you text me once more while my lids are peeling off: they are."""
+    return any(one.word == "while" and then.word == "my" for one, then in itertools.pairwise(between))
+
+
+_WHAT_THEN = listed("who what how do does would will can could call ring come i we if")
+
+
+def _asks_of_her_state(page: Page, mark: Mark, sign: Mark) -> bool:
+    """Should my lid be folding over like that? -- But: should my lid swell, who do I ring?"""
+    sentence = page.sentence[sign.start]
+    words = {token.word for token in page.tokens[mark.start : sign.end]}
+    asked = page.tokens[mark.start].word == "should" and sentence in page.asked()
+    return asked and bool(words & {"be", "look", "feel"}) and not page.said(sentence) & _WHAT_THEN
+
+
+_THE, _END = listed("the this my"), listed("end ends ending stop stops ease settle fade leave go wear quit")
+_IN_GENERAL = listed("normally usually typically generally people clients ladies everyone after")
+
+
+def _asks_for_its_end(page: Page, sign: Mark) -> bool:
+    """Does the burning end eventually? -- What she wants an end of is there."""
+    before = page.tokens[sign.start - 1].word if sign.start else ""
+    after = page.tokens[sign.end].word if sign.end < len(page.tokens) else ""
+    here = before in _THE and after in _END
+    return here and not page.said(page.sentence[sign.start]) & _IN_GENERAL and not page.marks.get("scope:before")
+
+
 _FEARED = listed("thought scared afraid worried nervous terrified expected expecting feared convinced dreading")
 _ADDING = listed("all so really very with a big and or like proper totally completely just even")
 
@@ -61,7 +89,9 @@ def is_imagined(page: Page, sign: Mark) -> bool:
         between = page.tokens[mark.end : sign.start]
         if any(token.word in _TURNS for token in between):
             continue
-        if mark.name == "scope:will" and _turns_to_now(between):
+        if mark.name == "scope:will" and _turns_to_now(between) or _while_it_is_so(between):
+            continue
+        if _asks_of_her_state(page, mark, sign) or _asks_for_its_end(page, sign):
             continue
         if page.tokens[mark.start].word == "si" and not _has_consequence(page, sentence):
             continue

@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from aftercare.core.reading.tokens import PICTURE, Token, listed
 from aftercare.core.reading.values import Sign
-from aftercare.core.reading.words.pictures import EYES, PAINED, PICTURE_SIGNS, PRAISE
+from aftercare.core.reading.words.pictures import EYES, PAINED, PICTURE_SIGNS, PRAISE, RED
 
+OPEN_EYE = "👁"
 _EYE_WORDS = listed("eye eyes lid lids eyelid eyelids ojo ojos parpado parpados")
 
 
@@ -13,7 +14,8 @@ def signs_of(tokens: list[Token]) -> list[tuple[Sign, Token]]:
     """Return the signs that pictures show: an eye, with red, fire or tears, and a face in pain."""
     pictures = [token for token in tokens if token.kind == PICTURE]
     shown = {token.word for token in pictures}
-    if not shown & EYES or not shown & PAINED:
+    red = OPEN_EYE in shown and shown & RED and not shown & PRAISE
+    if not red and (not shown & EYES or not shown & PAINED):
         return []
     return [(Sign(name), token) for token in pictures if (name := PICTURE_SIGNS.get(token.word))]
 

@@ -62,9 +62,9 @@ def _answer(answer: str, question: str) -> Reading:
         return _command(answer, _STANDARD[command])
     tokens = tokenize(_unstopped(answer), known)
     told = language.tell(tokens, answer)
-    if told.foreign:
-        return foreign.read(answer, told.code)
-    if (reading := bare.read(tokens, question, told)) is not None:
+    if told.foreign:  # "mal" is a word of many languages
+        return bare.under_question(answer, tokens, question, told) or _of_another_language(answer, tokens, told.code)
+    if (reading := bare.read(answer, tokens, question, told)) is not None:
         return reading
     page = lay_out(tokens, english=told.english, spanish=told.spanish)
     found = sort_out(page)
@@ -72,7 +72,8 @@ def _answer(answer: str, question: str) -> Reading:
     if found.around:
         opinion = opinion.calmed_by(opinion_of(answer, page, [*found.explained, *found.around]))
     reading = _judged(page, answer, found, opinion, told.code)
-    if (answered := bare.answered(tokens, question, reading, over=bool(page.marks.get("scope:over")))) is not None:
+    over, praised = bool(page.marks.get("scope:over")), topics.is_praised(page)
+    if (answered := bare.answered(tokens, question, reading, over=over, praised=praised)) is not None:
         return answered
     after_all = bool(found.long_ago) and opinion.sign > second.SIGN_AFTER_ALL
     if found.long_ago:  # of what is urgent, the second opinion has no say by what was years ago
@@ -82,7 +83,20 @@ def _answer(answer: str, question: str) -> Reading:
         seen_again = replace(seen_again, unread=True)
     if seen_again.urgency in _URGENT and not seen_again.signs:
         seen_again = _named(seen_again, opinion, answer)
+    if seen_again.about == (Topic.OTHER,) and bare.needs_its_question(tokens):
+        seen_again = replace(seen_again, unread=True)
     return _or_foreign(seen_again, answer, page)
+
+
+def _of_another_language(answer: str, tokens: list[Token], code: str) -> Reading:
+    """Return the guess; where it knows nothing, "mi eye dem a bun mi" may be an English of its own."""
+    guess = foreign.read(answer, code)
+    if guess.about != (Topic.OTHER,) or not any(token.word in grading.EYES for token in tokens):
+        return guess
+    page = lay_out(tokens, english=True, spanish=True)
+    found = sort_out(page)
+    reading = _judged(page, answer, found, opinion_of(answer, page, found.explained), code)
+    return replace(reading, unread=True) if reading.urgency in _URGENT else guess
 
 
 _URGENT = {Urgency.SAME_DAY, Urgency.EMERGENCY}

@@ -58,7 +58,7 @@ def look_again(reading: Reading, opinion: second.Opinion, page: Page, explained:
 
 def _is_mere_praise(reading: Reading, opinion: second.Opinion, page: Page) -> bool:
     """Say whether words that the rules take for a sign are a figure of speech that they do not know."""
-    if reading.negated:
+    if reading.negated or _is_set_against(page):
         return False  # who denies one sign means the other: "a bit teary, no sting"
     if opinion.topics.get(Topic.FINE, 0.0) < second.PRAISE or len(page.tokens) > second.FEW_WORDS:
         return False
@@ -67,6 +67,24 @@ def _is_mere_praise(reading: Reading, opinion: second.Opinion, page: Page) -> bo
     if _NEVER_PRAISE & set(reading.signs):
         return False
     return reading.urgency is Urgency.SAME_DAY and opinion.sign < second.NO_SIGN_IN_PRAISE
+
+
+_FELT = listed("sign:burning sign:itching sign:pain sign:watering sign:redness")
+_CONTRAST = listed("but only except just though pero solo")
+
+
+def _is_set_against(page: Page) -> bool:
+    """They are lovely, only one hair pricks me: what is set against the praise is none."""
+    signs = [mark for name, marks in page.marks.items() if name.startswith("sign:") for mark in marks]
+    said_of_hers = {mark.end for mark in page.named("scope:self") if page.tokens[mark.start].word == "mine"}
+    if any(sign.start in said_of_hers and sign.name in _FELT for sign in signs):
+        return True  # "mine are burning"
+    praised = [mark.start for mark in page.named("topic:fine", "topic:plain")]
+    opens = {where: place for place, where in reversed(list(enumerate(page.clause)))}
+    return any(
+        page.tokens[opens[page.clause[sign.start]]].word in _CONTRAST and min(praised, default=sign.start) < sign.start
+        for sign in signs
+    )
 
 
 def _more_urgent(reading: Reading, opinion: second.Opinion, page: Page, *, sure: bool) -> Urgency | None:

@@ -21,6 +21,33 @@ SHORTEST, SHORT, LONG, LONGEST = 4, 5, 8, 24
 _CONTRACTED = listed("it that there what he she who how where here let")
 _DIMINUTIVE = re.compile(r"([a-z]{3,})c?it([oa]s?)")
 _TARGETS = sorted(word for word in lexicon.MENDED if len(word) >= SHORTEST)
+_ROWS = ("qwertyuiop", "asdfghjkl", "zxcvbnm")
+_AS_NEAR = 4  # targets
+
+
+def _neighbours() -> dict[str, str]:
+    """Return the keys around each one on the keyboard that English and Spanish are typed on."""
+    found = {}
+    for height, row in enumerate(_ROWS):
+        for place, key in enumerate(row):
+            above = _ROWS[height - 1][place : place + 2] if height else ""
+            below = _ROWS[height + 1][max(0, place - 1) : place + 1] if height + 1 < len(_ROWS) else ""
+            found[key] = row[max(0, place - 1) : place] + row[place + 1 : place + 2] + above + below
+    return found
+
+
+def _threes(word: str) -> set[str]:
+    return {word[place : place + 3] for place in range(len(word) - 2)}
+
+
+def _letters(word: str) -> str:
+    """Return the same for words of the same letters that begin and end alike."""
+    return word[0] + "".join(sorted(word[1:-1])) + word[-1]
+
+
+_KEYS = _neighbours()
+_SEEN_THREES = frozenset(three for word in LOOKALIKES | lexicon.WORDS for three in _threes(word))
+_SHUFFLED = {_letters(word): word for word in _TARGETS if len(word) > SHORTEST and word.isalpha()}
 
 
 @lru_cache(maxsize=50_000)
@@ -47,11 +74,28 @@ def known(written: str) -> str:
 def _mended(word: str) -> str:
     if not SHORTEST <= len(word) <= LONGEST or word in LOOKALIKES or not word.isascii():
         return word
+    if (target := shuffled(word)) is not None:
+        return target
     slips = 1 if len(word) < LONG else 2
-    found = process.extractOne(word, _TARGETS, scorer=OSA.distance, score_cutoff=slips)
-    if found is None or found[0][0] != word[0]:
-        return word
-    target = str(found[0])
-    if len(word) <= SHORT and len(target) == len(word) and sorted(target) != sorted(word):
-        return word  # one letter for another makes too many words of a short one: "burh"
-    return target
+    found = process.extract(word, _TARGETS, scorer=OSA.distance, score_cutoff=slips, limit=_AS_NEAR)
+    for near, distance, _ in found:
+        target = str(near)
+        if target[0] != word[0] or distance > found[0][1]:
+            continue
+        # Of a short word, one letter for another makes too many words ("burh"), but not the next key where no word
+        # has such letters ("itvhy", and not "hice").
+        if len(word) > SHORT or len(target) != len(word) or sorted(target) == sorted(word):
+            return target
+        if _is_next_key(word, target) and not _threes(word) <= _SEEN_THREES:
+            return target
+    return word
+
+
+def shuffled(word: str) -> str | None:
+    """Return the word of the lexicon that has the same letters and ends: "ichty"."""
+    return _SHUFFLED.get(_letters(word)) if len(word) > SHORTEST else None
+
+
+def _is_next_key(word: str, target: str) -> bool:
+    """Say whether the letters that differ lie side by side on the keyboard."""
+    return all(one == other or other in _KEYS.get(one, "") for one, other in zip(word, target, strict=True))

@@ -112,6 +112,11 @@ def _is_vague(mark: Mark) -> bool:
     return mark.end - mark.start < _SAYS_MUCH
 
 
+def is_praised(page: Page) -> bool:
+    """Say whether she says that all is well, and not only thanks."""
+    return any(not page.covers("topic:thanks", mark.start) for mark in page.named("topic:fine", "topic:plain"))
+
+
 def _is_said_twice(page: Page, mark: Mark) -> bool:
     return any(other.start >= mark.end for other in page.named(mark.name))
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 import itertools
 
 from aftercare.core.reading import lexicon, she_too
-from aftercare.core.reading.page import Page
+from aftercare.core.reading.page import EYES, Page
 from aftercare.core.reading.phrases import Mark
 from aftercare.core.reading.tokens import WORD, Token, listed
 
@@ -60,7 +60,10 @@ def _is_likeness(page: Page, mark: Mark) -> bool:
 
 _HELLO = listed("bestie besties sis bro mate ma pal hun nena tia mama mami amiga amigo amigas comadre mija")
 _HELLO_WITH_COMMA = listed("sister brother auntie aunty aunt mum mom prima hermana hermano madre nan") | _HELLO
-_CALLS = listed("shame ag oh hey yo nah yeah aw aww damn jeez cheers ta eish haibo nice lovely thanks sorry no yes ok")
+_CALLS = listed(
+    "shame ag oh hey yo yoh ey nah yeah aw aww ah come damn jeez sheesh hell cheers ta eish haibo nice lovely thanks "
+    "sorry no yes ok"
+)
 _WHOSE = listed("my mine his her hers our their your a an the this that one another some mi mis su sus tu una un la el")
 
 
@@ -188,6 +191,31 @@ def _is_theirs_within(page: Page, mark: Mark, sign: Mark) -> bool:
     return mark.end < sign.end and page.tokens[mark.start].word in _POSSESSIVE and mark.end == mark.start + 1
 
 
+_TURN = [
+    ["now", "its", "me"],
+    ["now", "its", "mine"],
+    ["now", "its", "my"],
+    ["now", "me", "too"],
+    ["ahora", "soy", "yo"],
+]
+_EYE_OF_HERS = EYES | listed("left right one")
+
+
+def _is_hers_after_all(page: Page, sign: Mark) -> bool:
+    """Usually my cat has runny eyes, now it's me; she's swole, my eyelid I mean; wouldn't wish this on my ex."""
+    words = [token.word for token in page.tokens]
+    if any(words[place : place + 3] in _TURN for place in range(sign.end, len(words) - 2)):
+        return True
+    if any(mark.start < sign.start and "wish" in words[mark.start : mark.end] for mark in page.named("scope:nonneg")):
+        return True
+    return any(
+        words[place : place + 2] == ["i", "mean"]
+        and words[place - 1] in _EYE_OF_HERS
+        and "my" in words[place - 3 : place]
+        for place in range(sign.end + 1, len(words) - 1)
+    )
+
+
 def is_another_persons(page: Page, sign: Mark) -> bool:
     sentence = page.sentence[sign.start]
     if is_written_for_her(page):
@@ -215,7 +243,7 @@ def is_another_persons(page: Page, sign: Mark) -> bool:
                 continue
             if nearest is None or mark.start > nearest.start or mark.end > nearest.end:
                 nearest = mark
-    if nearest is None or nearest.name == "scope:self":
+    if nearest is None or nearest.name == "scope:self" or _is_hers_after_all(page, sign):
         return False
     if page.tokens[nearest.start].word in _THEIRS and nearest.end == nearest.start + 1:
         return True  # "she reckons hers burned"

@@ -31,6 +31,8 @@ ALARMS = {
         red|blood|burgundy|crimson
     """,
     "swelling!": """
+        not the|my eyes|lids|eye|lid|lashes its my tongue|lips|lip|mouth|face,
+        with me its|it the? my? whole|entire face, not just the lids|eyes its my|the whole|entire face, this time its my|the whole|entire face,
         puffed|swollen|swelled|ballooned|blown|balloon|waterbed|michelin|inflated .. from the|my
         neck|chin|collar|shoulders up,
         gone|went|going|turned|im|being|full|pure|looking|look all|like|full|a|into|pure?
@@ -174,6 +176,9 @@ ALARMS = {
         eyeball|cornea, sticking|stuck|poking out of|from .. eyeball
     """,
     "vision!": """
+        6/12|6/15|6/18|6/24|6/36|6/60|20/40|20/50|20/60|20/70|20/80|20/100|20/200 l|r|left|od|os|re|le,
+        middle|centre|center|part|half|bit|side of the page|screen|word|tv|telly|picture|face isnt|aint just? there, middle|centre|center|part|half of the page|screen|word|tv|telly|picture just isnt there, middle|centre|center|part|half of the page|word|tv|telly is|goes just? missing|gone|blank when|if|with|for|since|today, thumb over the lens, no dey see anything|well|road, only black, every pair|set of headlights|lights is|are two|double, headlights .. two pairs,
+        see|seeing|saw|sees two|2|three|3 lines|cars|lights|moons|phones|screens|people|faces|fingers|heads|lanes|signs|dogs|cats|everything|headlights|cursors|clocks|roads|images|letters .. where|when theres|there|its was|is|should|only? .. one|1, see|seeing|saw|sees two|2 of everything, every .. is|are two pairs|of,
         lines|edges|letters|words|tiles|print ..
         wriggle|wriggles|wriggling|squirm|squirming|crawl|crawling|wiggling|waving|jiggle|jiggling,
         chunk|bit|part|half|piece|slice|quarter|corner|lump|patch of|from what .. eye|i sees|see|saw|seeing,
@@ -279,6 +284,9 @@ ALARMS = {
         telly|tv|moon|screen|clock|lamp|phone|cat|dog|everything|everyone|road|door .. has|got|have a? twin{s/}
     """,
     "breathing!": """
+        its closing my throat, this time its my throat|chest, its my throat its going|getting|closing, throat .. its going|getting|gone tight|tighter|small|narrow, swallowed .. times .. sits|stuck there|throat, just? sits there in my throat, food no dey gree pass|go, feel|feels|like .. truck|bus|car|lorry|van .. parked on it, parked|parking a? car|ute|bus|truck|van|lorry|tank|tractor on|across my? chest, elephant|someone|something|brick|bricks|weight|anvil|rock|boulder elephant|someone|something|brick|bricks|weight|anvil|rock|boulder sitting|standing|sat on my chest, sips|sip of air, little|tiny|short|small|shallow sips|gulps of air, dey drag breath, chest .. tight like i? wear|wearing, like .. belt|band|strap|corset|rope|vice|elephant|brick|bricks round|around|on|across my? chest|me|ribs, breathing .. like .. belt|band|strap|corset round|around,
+        not the|my eyes|lids|eye|lid|lashes its my throat|chest|breathing|windpipe|airway,
+        i|ive|im|been|chest|lungs|breathing .. whistle|whistles|whistled|whistling|squeak|squeaking|rattle|rattles|rattling|wheezing|crackling .. inhale|inhaling|breathe in|breathe|breathing, kettle|harmonica|flute|accordion|bagpipes|squeaky|whistle .. inhale|breathe|breath in?, inhale|breathe|breath in? and? .. whistle|whistles|squeak|squeaks|squeeak|squeeeak|wheeze|rattle|rattles|crackle|crackles|hiss|hisses,
         work|working|works|worked|struggle|struggling|fight|fighting|battle|battling|strain|straining to|for?
         get|getting|drag|dragging|pull|pulling|suck|sucking|draw|drawing enough? air|breath in,
         drag|dragging|pulling|sucking|hauling air|breath in, throat|windpipe|gullet|airway
@@ -379,6 +387,7 @@ ALARMS = {
         come, no fit breathe, cant get enough breath
     """,
     "glue_in_eye!": """
+        remover|glue|adhesive|acetone don enter, went in the glue|adhesive|acetone, glue|remover|adhesive|acetone it? went in my|the? eye|corner|left|right, theres|there|its some in each|my|both eye|eyes, still feel it in there .. eye, gloop|glue|stuff|gunk|adhesive|remover|primer ran|run|dripped|leaked|trickled|seeped in when|while|as, splash|splashed|drip|dripped straight|right in my? <eye>,
         acetone|remover|glue|adhesive|bleach|alcohol|superglue|primer|bonder|solvent and? now?
         is|its|it|got|went|all? inside|in|into of? my|the|left|right|both? <eye>, glue|adhesive|remover|primer
         anywhere|somewhere|where it shouldnt|isnt|wasnt|should, adhesive|glue ..
@@ -415,6 +424,8 @@ ALARMS = {
         drops, wrong bottle .. <eye>, squeezed|squirted|put <glue> in .. <eye>
     """,
     "sealed_eye!": """
+        stuck as in glued|shut|closed, cant|couldnt prise|pry|prize|peel it|them|lid|lids|eye|eyes apart|open, eye|lid .. cant|couldnt prise|pry|prize it|them, eye|lid .. licked stuck,
+        neither lid|eye|one? will|would|can|wants part|open|budge|separate, still wont part|budge|separate, lids wont part|budge|separate, lid wont part|separate, stuck .. still wont part,
         left|right|eye|lid|lids|lefty|righty|one .. hasnt|havent opened, lefty|righty|leftie|rightie|left|right|eye|lid|lids is|are|has|got|gone superglued|glued|welded|sealed|cemented|fused|stapled|bolted|shut,
         lefty|righty is|has superglued|glued|sealed|shut|closed|stuck, top lashes .. bottom lashes, uppers ..
         lowers .. stuck|glued|together, top .. bottom .. glued|superglued|fused, like a clam|oyster, a clam basically, clammed shut, shut like a clam|safe|vault|purse,
@@ -480,6 +491,7 @@ ALARMS = {
         .. lash|lashes .. visible|showing|sticking, <eye> .. swallowed|eaten .. <swell>
     """,
     "hives!": """
+        all over hives, hives all over, hives everywhere, hives everywhere belly|legs|arms, hives from|scalp|head to|down toes|toe|feet, covered in hives, hives .. scalp|head to toes|toe, pantal all over,
         like|as|in nettles|nettle .. head|scalp|neck|crown|ears .. toe|toes|foot|feet|ankles|soles, body don
         scatter|swell|rise .. swellings|lumps|bumps|rashes|balls, whole|all body|skin ..
         swellings|lumps|rashes|weals|wheals|whelps|blotches, swellings|lumps|bumps|weals|rashes .. head|neck
@@ -589,6 +601,7 @@ ALARMS = {
         gone|went|going|right|straight|clean|stuck|poked|stabbed through my|the? eyelid|lid|eye|eyeball
     """,
     "bulging!": """
+        eye|eyeball is? sticks|stick|standing|sticking|stands|bulges|poking|pushed|pushing|shoved out .. further|from|more|than, eye|eyeball feels|is|looks shoved|pushed|forced|pressed out|forward, shoved|pushed out from behind, <eye> .. stick|sticks|sticking out .. than its|the|my other|twin|right|left,
         eyeball|eye .. sticking|stick|sticks|popping|pops|pushed|pushing|bulging|bulges|bugging .. out|forward,
         eyeball{s/} .. bulgin, bulgin, <eye> .. protrud{es/ing/ed}, protruding, <eye> .. forward, eye .. like a
         frog|pug, goggle eyed, <eye> .. coming out, <eye> .. out of its|my head, eye .. sticking out further,
@@ -598,6 +611,7 @@ ALARMS = {
         bulging out
     """,
     "pupil!": """
+        black dot|hole|bit|circle|spot in|of one|my|the .. eye|eyes wont|doesnt|isnt shrink|shrinking|react|shrinking|close|move|change, black dot|circle|bit .. eye|eyes .. wont|doesnt shrink,
         black bit|part|dot|hole|middle|centre|center .. twice|double|bigger|larger|wider|wide|huge|massive|size|saucer, black|dark bit|part|dot|circle|middle
         in|of .. eye .. other,
         one|left|right .. dilated .. other, <eye> dilated, black of .. <eye> ..
@@ -617,6 +631,8 @@ ALARMS = {
         er|hospital|a&e|casualty, im in|at .. er|hospital|a&e|urgent, off to a & e, off to .. er|hospital
     """,
     "agony": """
+        easily a 9|10|nine|ten, a 9|nine and a half, is a 9|10|nine|ten out, at a level i .. describe|explain|known|had, want it out, want my eye out, rip my? eye|it out, out of my head, biting a|my|the|into towel|pillow|hand|lip, on the bathroom|kitchen|bedroom floor, id take that|those|them|labour|childbirth over, i would|id|rather take all|that|them|labour|any .. over, rather give birth|have another baby, worse than birth|labour|labor|childbirth|kidney|any,
+        pain in|is|so|that so? that? bad i|that|ive, pain in my eye|left|right|lid|lids|eyes eye? is? so|that bad, hurts|hurting|hurt so bad|badly that|i cant|threw|want, aches so bad|badly i,
         so much|bad .. been|being|am|was sick, been|being|was sick with|from the? pain, vomiting, throwing up, vomited,
         codeine, morphine, nothing touches it, nothing touching it, wont touch it, through the roof, off the charts,
         on the floor, brought me to my knees, throw up, threw up, crying in my car, cant even open|think|function|look|move|talk,

@@ -438,7 +438,7 @@ FIGURES = {
         breath taking, take{s/} my breath, took my breath, take my breath, catch my breath after, catch your
         breath, hold my breath, holding my breath, breath of fresh air, cant breathe
         theyre|laughing|lol|lmao|haha|they, cannot breathe laughing, laughing .. cant breathe, cant breathe ..
-        laughing|pretty|gorgeous|cute|obsessed|good|stunning|beautiful, couldnt breathe .. laughing, waste my
+        laughing|pretty|gorgeous|cute|obsessed|stunning|beautiful, cant breathe so|too|they good, cant breathe .. look|looks good, couldnt breathe .. laughing, waste my
         breath, bad breath, under my breath, save your breath, baited breath, bated breath, out of breath
         running|from running|getting|chasing|up|climbing|dancing, breathing down, room to breathe, breathe easy,
         breathe a sigh, breathing easy, chest of drawers, hope chest, get .. off my chest, off my chest, left me

@@ -243,6 +243,7 @@ FRAMES = {
         throat is going, cant draw .. breath, <cant> fill my lungs, stop|stopping|pause|pausing .. for|to breath|breathe|air, food|water|anything .. stuck .. down|throat, turning blue, lips .. blue, going blue
     """,
     "swelling!": """
+        whole|entire face is|has|looks|feels|gone|went a? up|balloon|pumpkin|football|melon|moon|pudding|planet|beachball|watermelon|basketball|swollen|puffed, swollen|puffed|puffy|blown|ballooned from hairline|forehead|brow|ear|ears|head to|down jawline|chin|neck|jaw|throat|ear, face .. from forehead|hairline to chin|jaw, cheeks|cheek forehead|chin|nose .. all? puffed|swollen|up|puffy|ballooned, forehead to chin, its my lips they are|theyre getting|growing bigger|huge, lips .. bigger and bigger, top|bottom|upper|lower lip gets|arrives|enters|comes .. before .. me|i|rest,
         <fasced> .. <like> .. beach|bouncy|rugby|bowling|tennis|exercise|yoga, <fasced> .. size of,
         <fasced> .. <like> .. <round>, <fasced> .. <swell>, <swell> .. <fasced>, <fasced> .. <huge>, <fasced> ..
         blown up, <fasced> .. blowing up, dont|didnt|cant|wont|wouldnt recogni{se/ze/sed/zed} me|myself|my face|her
@@ -268,6 +269,8 @@ FRAMES = {
         light|lights|lamp|lamps|bulb
     """,
     "vision": """
+        vaseline|petroleum|clingfilm|steamy vision|view|filter .. blink|hd, vaseline vision,
+        blink|blinks|blinking|blinked .. before|until|till|til .. .. sharp|sharpens|focus|focuses|clear|clears|readable|read|comes,
         slight|bit|touch|little|faint of? haze|fog|mist|film|blur|bleariness ..
         til|till|until|after|wipes|lifts,
          bleary,  bleariness, its all swimmy,
@@ -278,6 +281,8 @@ FRAMES = {
         <sighted> .. blurry|blurred|hazy|foggy|cloudy|fuzzy|misty, <eye> .. blurry|blurred|hazy|foggy|fuzzy
     """,
     "pain!": """
+        two|2|three paracetamol|ibuprofen|nurofen|codeine|painkillers .. still .. floor|towel|crying|pacing, take|prefer|rather .. over what|the|this .. pain|eye .. doing|right|in, take|prefer .. over the pain in .. <eye>, babies|births|c|sections|labours|stones .. over what this|my eye,
+        cant|couldnt look side|left|right|up|down|around|sideways .. without .. hurting|pain|hurts|ache|wincing, whenever|when|sec|second|moment|time|if i? look|looking|turn|turning|move|moving|glance|shift sideways|side|left|right|up|down|the? eye .. ache|aches|hurts|hurt|pain|yanks|stabs|paining, look|looks|looking|glance|glancing sideways .. ache|aches|hurts|hurt|pain|yanks|stabs, turning|moving|rolling the? left|right|my eye|eyes .. paining|hurts|pain|aches|hurting, eyeball .. aches|hurts|pain .. tracks|tracking|moves|moving|turns|turning|roll, behind the? eyeball|eye .. when|whenever i look|move|turn,
         <painy> .. <awful>, <awful> <painy>, <awful>|worst .. <painy>, <painy> .. worst, <painy> .. worse than
         .. <childbirth>, worse than .. <childbirth>, children|kids|babies .. worse, <meds> .. <useless> ..
         <painy>, <painy> .. <meds> .. <useless>, <painy> .. <useless> .. <meds>, <meds> .. <useless> ..
@@ -331,11 +336,15 @@ FRAMES = {
         .. spreading down|to|across|over, <bodily> .. covered in, itch{y/ing} all over, itch{y/ing} everywhere
     """,
     "redness!": """
+        <eye> .. congealed|dark|dried|clotted ketchup|blood|wine|beetroot|cherry dark?|colour|color|red, sclera|white|whites .. congealed|clotted,
         <eye> .. colour|color of .. wine|blood|beetroot|ketchup|cherr{y/ies}|claret, colour|color of ..
         wine|blood|claret, <eye> .. all blood, blood in the white, white{s/} .. .. dark|blood|deep red, white{s/} ..
         blood, <eye> .. blood red, red where .. white, no white
     """,
     "swelling": """
+        lid|lids|eyelid|eyelids have|has|is|are|all plumped|puffed|swelled|fattened|swole up|out, <eye> .. is now a marshmallow|sausage|cushion|pillow|balloon|bun, hello to my .. <eye>, lid|lids .. glasses|specs are|is touching,
+        lid|lids|eyelid|eyelids .. drooping|sagging|droopy|saggy|flopping|flopped|hooding,
+        up they|it came|puffed again|both|overnight,
         <doughy> where my|the left|right? <eye>, <frogs> where my|the left|right? <eye>,
         left|right|both|lid|lids|eye|eyes|eyelid|eyelids .. <pudgy>, bump|lump on|in|under|inside .. lid|eyelid|lashline,
         <eye> .. after? blowing|blown|puffing|puffed|swelling|coming up|out,
@@ -385,6 +394,8 @@ FRAMES = {
         veins .. <eye>, vein{s/} .. showing, burst vessel{s/}, <eye> .. raw red, road map
     """,
     "itching": """
+        take a fork|brush|brillo|cheesegrater|comb|scourer|grater|wire to my? <eye>, eyes|eye are|is so|very|sobrang? kati,
+        keep|keeping|kept my? hands|nails|fingers|paws|knuckles|fists off|away|from from? my? <eye>, leave my? <eye> alone,
         want|need|wanna|have|had to? scrub|claw my|the|them|at,
         tickle|tickles|tickling like|so|badly|all|constantly, eye|eyes|lid|lids tickle|tickles,
         dig|digging|grind|grinding|jam|stick|shove|press|screw .. knuckle|knuckles|fist|fists in|into|at,
@@ -417,6 +428,7 @@ FRAMES = {
         rub|scratch|claw, rubbing them|em|at
     """,
     "burning": """
+        <eye> make|makes|making|made fire, fire in|inside my <eye>, <eye> full of fire,
         side|lid|lids|eye|eyes nip|nips|nipping|nippy,
         days|hours|nights|morning|evening|bout of scorching|burning|searing|blistering|smouldering|roasting
         <eye>, scorching|searing|scalding|smouldering|smoldering|roasting|toasty <eye>, <eye> ..
@@ -436,6 +448,7 @@ FRAMES = {
         <feelslike> .. <hotstuff>, <hotstuff> .. in my? <eye>, <hotstuff> .. in them|it, hot prickly, tingl{e/es/ing/y} hot|like, hot tingl{e/y/ing}, prickly heat, theyre on fire, <eye> .. on fire
     """,
     "gritty": """
+        sand in both|mine all|since|when|today|still, sawdusty|sawdust feeling, buhangin in my? eyes|eye,
         rough as sandpaper under|in|inside|behind,
         <sandy> in|inside|under|behind the|my|both|each? left|right|both|one|leftie|rightie, <sandy> in|under
         my|the left|right|lower|upper <eye>, speck|grain in|under my|the? left|right? <eye>,
@@ -452,6 +465,7 @@ FRAMES = {
         beach
     """,
     "poking": """
+        lash|lashes|hair .. chook|chooks|chooking|jagging|jags|jagged|jooking|juk me|my|at|the, lash dey chook,
         skewering|needling|spiking|lancing me|my|when,
         <pointy>|<sharp> .. spear|spears|spearing|lance|skewer|skewers|impale|pierce me|my|the|when|<eye>,
          spear|spears|spearing|skewers|spikes|needles me when|every|each|if,
@@ -469,6 +483,7 @@ FRAMES = {
         <bit> .. in|under, <pointy> .. <jabs> .. me|my|into|eye|lid|eyeball, <jabs> .. <eye>, one .. <jabs> me, one of .. <jabs>, <eye> .. <jabs> when, <jabs> .. when i blink, something <jabs>, something is|keeps <jabs>
     """,
     "watering": """
+        crying but my face says, face says i am crying?, eyes|een|eye|eyes are|is|r greetin|greeting all|aw|day|away, not crying .. nonstop|constantly .. day, left|right|eye|eyes|lid .. running|streaming .. at it again,
         its|theyre|constantly|been|eye|eyes streaming since|down|constantly|away|again, and its streaming,
         <eye> .. soggy|sodden|sopping|dripping|drippy, soggy
         eyes|eye|eyed, pink and soggy, red and soggy, <eye> keep|keeps|kept
@@ -495,6 +510,7 @@ FRAMES = {
         stop streaming|watering|leaking|crying|weeping|running
     """,
     "discharge": """
+        <eye> .. porridge|custard|cottage|curd|glue|paste|cheese, porridge|custard|cottage|paste all|along|round|around .. lash|lashes|line|eye, yellow|green|brown map|stain|patch|mark|puddle on my? pillow|pillowcase|pillowslip|sheet, catarrh .. gum|eye|eyelashes|lashes,
         gunked|gummed|crusted|clagged up,
         <eye>|one|left|right|both ..
         mattery|mattered|gunked|gummy|gammy|bunged|clagged|cacky|claggy|pussy|pussie|goopy|gunked, is|all|bit|looks|eye|eyes|lid|lids|left|right|one|and mattery,
@@ -526,6 +542,8 @@ FRAMES = {
         skin|lids|lid|eyelid|eyelids|it .. like .. alligator|lizard|snake|crocodile|reptile|parchment
     """,
     "light": """
+        brightness .. last|lowest|minimum|bottom bar|notch|setting .. wince|hurts|hurt|squint|burns|sting, brightness|screen|light|lamp|sun .. makes me wince|squint,
+        cant|couldnt be|sit|stay|stand in the? same? room as|with <lightsrc>|lamp|bulb|candle|tv|telly|screen, cant|couldnt be|sit|stay in a? room with|where .. <lightsrc>|lamp|lights|light,
         cant|couldnt|cannot take|stand|bear|face even a? candle|candlelight,
         headlights|streetlights|lights|light|lamps|fridge|screens|screen|sun|sunshine|daylight|brightness|glare|telly|tv|torch|bulb|windows
         .. recoil|recoils|flinch|flinches|shrink|shrinks|cower|cowering|hide|scrunch|crease|cringe|shy, <eye> ..
@@ -573,6 +591,7 @@ FRAMES = {
         twinge{s/}, twingy, niggl{e/es/ing/y}, nagging, ouchy, owch, ow, oww
     """,
     "unwell": """
+        eyes|eye|lids feel|feels|are|is bothered|aggravated|annoyed|cross, eyes|eye|lids .. disturbing me, somethings|something is? off with|w my? <eye>, proper|really|so|very|well aggravated,
         allergic to whatever|what|something|somethin|this|these|them|it|your|yours|ur|that|stuff|lashes,
         allergic to the|that|this|your
         glue|adhesive|lashes|stuff|product|products|gel|pads|pad|tape|patches|remover|primer|brand|set, allergic

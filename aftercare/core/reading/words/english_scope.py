@@ -32,6 +32,7 @@ SCOPE = {
         remotely, not in the least, neither of them|my|is|are, failed to
     """,
     "nonneg": """
+        in the|at zero, wouldnt|dont|couldnt|wont|never wish this|that|it|these, wouldnt|dont|couldnt|never wish .. on|upon, turn|turned|turning|turns .. screen|phone|brightness|lights|telly|tv|monitor|laptop|tablet .. down, pulled|pull|pulling|drew|drawn|shut the? blinds|curtains|blind .. down,
         no wait, no hang on, no hold on, no actually, no scrap that, no i lie, no tell a lie,
         so much for no|not|painless|calm|feeling|it|being, nothing near normal|right|ok|okay|fine|as,
         nothing is touching|shifting|denting|dulling|easing,
@@ -158,6 +159,7 @@ SCOPE = {
         trying|asking|thinking|warning|fail|doubt|exaggerating|exaggeration|realising|realizing|knowing|meaning|wanting
     """,
     "returns": """
+        up they|it|she came|went|came|puffed again|both, back up again, up again they|it|she came|went,
         up they came again, up it came again, came up again, come up again, up again, flared up again, flared
         again, started again, back up again, and again since, round two, second round,
         happening again, happened again, doing it again, back again now, same again, same again now, same thing again, same
@@ -333,6 +335,7 @@ SCOPE = {
         normal|flat|clear by? <day>, back to normal by? <day>
     """,
     "near": """
+        80%|85%|90%|95%|97%|98%|99% away|gone|better|there|fine|back,
         90|95|80|85|99|98|75% back|better|there|normal|gone|clear, 90 percent|per cent back|better|normal,
         just|only one|a pink|red|tiny|little|small? thread|patch|spot|dot|streak|line|vein|bump left,
         way|far|much|lot|a|loads|bit fewer|milder|fainter|smaller|drier|flatter|softer|quieter|gentler|lighter
@@ -624,6 +627,7 @@ SCOPE = {
         homie, girl|lady|woman|person|client next|beside|opposite|in
     """,
     "self": """
+        client|customer hat on, as a client|customer|punter, speaking as a client|customer,
         its just|only they|theyre|its|mine|the|that, its just|only that, just that they|theyre|its|mine|it, only thing|issue|problem|snag, one
         thing is, me and my? mum|mom|mam|sister|sis|friend|mate|bestie|daughter both|are|have|got, us both|two,
         i had|birthed|pushed|popped|delivered two|three|four|five|2|3|4? kids|babies|children|weans|twins,
@@ -644,6 +648,7 @@ SCOPE = {
         neck|mouth|breathing|head|gums|airway|airways|windpipe|gullet|lungs|breath|voice|body|pupil|pupils|cornea|eyeball|jaw|cheek|cheeks
     """,
     "proxy": """
+        mam|mama|mother|nanay|kapatid|anak|asawa|ate po? ito ni, client nyo|ninyo|niyo|nyu po?,
         you|u|ye glued|lashed|treated|saw|tinted|lifted|worked her|him|on, you did his|her
         brows|lashes|set|lift|tint|extensions|eyes, with|by yourselves|yous,
         her|his brother|sister|husband|wife|mother|mum|friend|cousin dey write|text|type|talk, her|his

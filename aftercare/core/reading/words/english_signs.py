@@ -428,10 +428,12 @@ SIGNS = {
         <eye> <be>? <very>? <very>? hot|warm, hot <eye>, <eye> .. hot to touch
     """,
     "headache": """
+        skull splitting|pounding|banging, splitting skull, savage|blinding|thumping|raging|stonking|cracking head|headache, head is|feels pounding|splitting|banging|thumping|throbbing|exploding|killing,
         headache, head ache, migraine, head ..
         pounding|splitting|killing|hurts|hurting|aching|banging|throbbing|exploding, headaches
     """,
     "sickly": """
+        keep|keeps getting sick, got|getting sick once|twice|again|everywhere|three, after getting sick, chucked|chucking up, hugging the? toilet|loo|bowl, head in|over|down the? toilet|loo|bowl|bucket|sink, cant|couldnt keep toast|food|water|anything|a|dinner|fluids|tea down, brought up my? breakfast|lunch|dinner|tea,
         retching, retched, heaving, queasy, bucket, spewing, chundering, hurling, being sick, been sick,
         nausea, nauseous, nauseated, throwing up, threw up, vomit, vomiting, vomited, puking, puked, feel sick,
         feeling sick, sick to my stomach, being sick, been sick, want to be sick, queasy, barfing,

@@ -264,4 +264,13 @@ LOOKALIKES = listed("""
     wriggling wringing wrinkles wrinkling writ wrote wuss yachting yammer yarda yearling yearning yellowed
     yellows yids yipping yips yoke yoked yokes yonder yore youth yowling yurt zapped zara zeta zigs zipper
     zippered zipping zippy zips ziti
+    ahorcada aldermen aligera andadera arcade arcades arcadia armada armadas atracada barley bleakness bloating
+    boasting boating bonking braking bucked buckets burh pixar cadillac canalla candlelit capilla carmelita cartilla
+    casilla castilla colorear corredera countering curtsy desplomar eremita garante groans guiada hank headings
+    heaping heating honkies huddling inflamable inflar lioness llevadera mirages moro morreo morris morrow
+    panadera parecida patina pecadora pechera pecora peldano peppered perplejo pescadera picadero pictorico
+    pinata pixel pixelate poetica posadera preciada puppetry receso retches retiring retouched retouching
+    retuning riddling riesling ripening rivaling salmo salomon saloon scotty sewing skewing skimmers slewing
+    snooty spending stewing sunburst swaggering sweltering swimmers tasty throne throttle toasts visas warbling
+    warded warding waring warmed warming warred warring whales winced winder wined winged
 """)

@@ -59,6 +59,7 @@ COMMON = {
         kirpiklerim evet hayir kadar gozumde benim
     """,
     "ro": "sunt nu este ochii ochiul multumesc foarte gene genele dar azi ieri bine si ma imi am cu la mai",
+    "cy": "fy yn ac ers dwi wedi llygad llygaid ddim iawn diolch mae chwith ddoe heddiw bore neithiwr rwyf mewn",
     "hi": """
         nahi hai hain koi mast yaar bahut aankh aankhon khujli sujan dard meri mera theek sab bilkul na kya mein ho gaya
     """,
@@ -101,7 +102,11 @@ SCRIPTS = {
 
 # Signs in any of them: pieces of the folded text, as regular expressions. "!" means emergency.
 SIGNS = {
+    "poking": r"""
+        kluje | kluja | kluj\b | cos mi wpad | wpadlo mi | prikt | pica no olho | sticht im auge
+    """,
     "breathing!": r"""
+        methu anadlu | saans nahi | sans nahi aa |
         garganta .* fechando | garganta fechou | chiude la gola | gola .* chiude | gola chiusa | hals schwillt |
         hals schnurt | hals geht zu | hals .* zugeschwollen | geen adem | geen lucht | niet ademen | keel zit dicht |
         makahinga | hirap huminga | hirap akong huminga | peine a respirer | respirar | peux pas avaler | atem\b | nicht schlucken | schlucken | deglutire | inghiottire | 不能吞 |
@@ -122,6 +127,8 @@ SIGNS = {
         सास नही | सास लेने | หายใจไม่ออก | หายใจลำบาก | δεν μπορω να αναπνευσω
     """,
     "vision!": r"""
+        methu gweld | dikhai nahi | nazar nahi aa |
+        не видит | ничего не виж | почти не виж | перестал видеть | consigo enxergar direito | consigo ver direito | enxergo mal | enxergando mal | enxergando embac | enxergando dobrad | vedo poco | vedo male | vedo a macchie | vois mal\b | vois trouble | sehe schlecht | seh schlecht | kaum sehen | kaum etwas sehen | zie bijna niets | zie slecht | zie wazig | widze slabo | slabo widze | goremiyor | 看东西模糊 |
         vois double | vois en double | auge nichts | auge nix | nichts mehr seh | vendo tudo dobrado | dobrado | presque plus | ne vois plus | ne vois pas | seh alles doppelt | doppelt |
         makakita | biglang dumilim | dumilim | темно | потемнело | 突然暗 | 変に見 | nao consigo ver |
         nao enxergo | nao vejo | visao dupla | visao embacada | visao turva | vejo dobrado | vendo dobrado |
@@ -138,6 +145,7 @@ SIGNS = {
         दिख नही | धुधला | มองไม่เห็น | ตามัว | มองไม่ชัด
     """,
     "sealed_eye!": r"""
+        methu agor | aankh nahi khul |
         khong mo | khong .{0,6}mo duoc | nao esta abrindo | nao ta abrindo | kleben zusammen | klebt zusammen |
         zusammengeklebt | incollat | dinh keo khong | nao consigo abrir | nao abre | olho colado |
         olhos colados | peux pas ouvrir | peux plus ouvrir | arrive pas a ouvrir | arrive plus a ouvrir |
@@ -153,6 +161,7 @@ SIGNS = {
         מודבק | לא נפתח | לא מצליחה לפתוח | לא יכולה לפתוח | आंख नहीं खुल | नही खुल | ลืมตาไม่ขึ้น | ลืมตาไม่ได้
     """,
     "swelling!": r"""
+        labios parecem | labios enormes | labios .{0,12}(?:salsich|gigante|imensos) | rosto .{0,12}(?:balao|bola|enorme) | cara .{0,10}(?:de balao|uma bola|enorme) | hele gezicht | gezicht is dik | gezicht .{0,8}opgezwollen | dikke lippen | lippen zijn dik | visage .{0,12}(?:ballon|enorme|double) | levres .{0,12}(?:enorme|double|saucisse) | gesicht .{0,16}(?:ballon|dick|aufgequollen|zugeschwollen) | lippen .{0,12}(?:dick|riesig) | faccia .{0,12}(?:pallone|enorme) | labbra .{0,12}(?:enorm|canott) | лицо .{0,12}(?:шар|раздул|распух) | губы .{0,12}(?:раздул|распух|огромн) | ang laki na? ng (?:labi|mukha) |
         rosto inchado | rosto inchou | cara inchada | labios inchados | lingua inchada | boca inchada |
         visage gonfle | levres gonfle | langue gonfle | gesicht geschwollen | gesicht ist geschwollen |
         gesicht ist ganz | lippen geschwollen | lippen sind | lippen schwellen | zunge geschwollen |
@@ -197,6 +206,7 @@ SIGNS = {
         ทั้งตัว
     """,
     "pain!": r"""
+        di ko na .{0,12}kaya | hindi ko na .{0,12}kaya | sakit na sakit | ang sakit sakit | nao aguento .{0,14}dor | dor .{0,14}nao aguento | nao suporto .{0,10}dor | supporte plus la douleur | halte .{0,14}schmerz.{0,12}nicht | schmerz.{0,16}nicht aus | non sopporto .{0,10}dolor | hou .{0,10}pijn niet | pijn niet uit te houden | не могу терпеть | терпеть невозможно |
         dor insuportavel | muita dor forte | dor muito forte | dor forte | douleur insupportable |
         insupportable | terriblement mal | unertraglich | schlimme schmerzen | starke schmerzen |
         dolore insopportabile | insopportabile | dolore fortissimo | dau khong chiu | dau du doi |
@@ -206,6 +216,7 @@ SIGNS = {
         참을 수 없 | الم شديد | ألم شديد | لا يحتمل | כאב נוראי | בלתי נסבל | असहनीय | ปวดมาก | ทนไม่ไหว
     """,
     "redness": r"""
+        yn goch | yn coch | laal ho |
         knallrot | vermelh | avermelhad | rouge | rougeur | gerotet | rot\b | rote\b | roter\b | rotung |
         arrossa | ross[oaie]\b | rossore | bi do\b | mat do\b | do mat | zaczerwien | czerwon | namumula |
         pula\b | mapula | rood\b | \brode\b | roodheid | kizar | rosu | rosii | merah | wouj | красн | покрасне |
@@ -213,12 +224,14 @@ SIGNS = {
         محمر | אדומ | אדום | אודם | लाल | แดง
     """,
     "swelling": r"""
+        wedi chwyddo | chwydd | sujan | soojan | suj gay |
         inchad | inchou | inchaco | gonfl | geschwollen | schwellung | schwoll | gonfi | gonfiore | sung\b |
         spuch | opuch | namamaga | maga\b | gezwollen | opgezet | sisti | sis\b | umfla | bengkak | anfle |
         опух | отек | отёк | припух | 肿 | 腫 | 부었 | 부어 | 붓 | منتفخ | ورم | متورم | تورم | נפוח | התנפח |
         सूज | บวม
     """,
     "itching": r"""
+        khujli | khujla | cosi yn | yn cosi | caasi |
         coca\b | cocando | coceira | cocan | demange | gratte | juck | prude | prurito | prurit | ngua | swedz | drapi | swedzi |
         makati | nangangati | kati\b | jeuk | kasin | mananca | gatal | grate | чеш | зуд | чеса | 痒 | 癢 |
         かゆ | 痒い | 가렵 | 가려 | 간지 | حكه | حكة | تحكني | بتحكني | מגרד | גירוד | खुजली | คัน
@@ -274,19 +287,27 @@ FACE = r"""
     gezicht | lippen | yuz | dudak | dil\b | wajah | bibir | figi | лиц | губ | язык | 脸 | 臉 | 嘴 | 舌 | 喉 |
     顔 | 唇 | 얼굴 | 입술 | 혀 | 목 | وجه | شف | لسان | פנים | שפת | לשון | चेहर | หน้า | ปาก
 """
+FEVER = r"""
+    febre | fieber | fievre | febbre | koorts | goraczk | lagnat | atesim | febra\b | demam | температур | лихорад | 发烧 | 發燒 |
+    熱があ | 高熱 | 열이 나 | حمى | حراره | קדחת | बुखार | เป็นไข้ | πυρετο
+"""
 GLUE = r"""
+    cola dentro | cola no | caiu cola | entrou cola | caiu removedor |
     kleber | remover | colle\b | dissolvant | cola\b | removedor | colla\b | solvente | keo\b | klej | zmywacz |
     pandikit | glue | lijm | yapistirici | lem\b | клей | клея | ремувер | ацетон | acetone? | aceton | 胶 |
     膠 | 卸 | 接着剤 | グルー | リムーバー | 접착제 | 제거제 | 글루 | 본드 | 리무버 | غراء | صمغ | دבק | דבק |
     ממיס | गोंद | กาว
 """
 IN_EYE = r"""
+    dentro do (?:meu )?olho | dentro dos olhos | dans mes yeux | in meine augen | in mein auge | nel mio occhio | nei miei occhi |
+    in mijn ogen | in het oog | sa loob ng mata | мне в глаз | попал .{0,8}в глаз |
     ins auge | im auge | in den augen | in die augen | dans l.?oeil | dans les yeux | dans mon oeil | no olho |
     nos olhos | no meu olho | nell.?occhio | negli occhi | vao mat | trong mat | do oka | w oku | sa mata |
     mata ko | in mijn oog | gozume | gozum | la mata | di mata | в глаз | в глаза | в глазу | 眼睛里 | 进眼 |
     入眼 | 眼里 | 目に | 目の中 | 눈에 | 눈 안 | 눈으로 | في عيني | بعيني | عيني | לעין | בעין | आंख में | เข้าตา
 """
 LEFT = r"""
+    chwith |
     esquerd | gauche | link | sinistr | \btrai\b | lew[eya] | kaliwa | \bstang | \bkiri\b | лев | 左 | 왼 | يسار | شمال | שמאל | बा[यए]
 """
 RIGHT = r"""
@@ -309,9 +330,15 @@ FINE = r"""
 OVER = r"""
     sumiu | melhorou ja | fini\b | c.est fini | jetzt ist alles gut | jetzt alles gut | ist weg | wieder ok |
     alles wieder | nawala na | passou | ja passou | parti\b | c'est passe | c'est parti | passe maintenant |
-    weg\b | vorbei | wieder gut | besser | passato | sparito | het roi | khoi roi | minelo | przeszlo |
+    weg\b | vorbei\b | wieder gut | besser | passato | sparito | het roi | khoi roi | minelo | przeszlo |
     wala na | over\b | gecti | a trecut | sudah hilang | прошл | прошел | исчез | 没事了 | 好了 | 消了 | 退了 |
     治った | 治りました | 消え | 나았 | 없어졌 | 괜찮아졌 | 사라졌 | راح | اختفى | خف | עבר | נעלם
+"""
+# What was over is back: none of it where words of well-being follow ("alles wieder gut").
+RETURNS = r"""
+    wieder(?! (?:gut|ok|normal|weg|weiss|alles|in ordnung)) | erneut | de novo | outra vez | voltou | voltaram | a nouveau | de nouveau |
+    recommenc | revenu | di nuovo | tornat | opnieuw | weer(?! (?:goed|ok|normaal|weg)) | terug | znowu | znow\b | wrocil | bumalik |
+    ulit\b | na naman | tekrar | yine\b | снова | опять | вернул | 又 | 再次 | また | 다시
 """
 NEAR = r"""
     quase | presque | fast weg | quasi\b | gan het | prawie | halos wala | bijna | neredeyse | aproape |
@@ -350,6 +377,7 @@ QUESTION = r"""
     מה לעשות | האם | מותר | זה נורמלי | क्या | ไหม | ทำยังไง
 """
 STOP = r"""
+    geen bericht | geen mail | geen app | stuur .{0,14}niets meer | niks meer sturen | afmelden | uitschrijven |
     nao me mand | nao me escrev | nao mand | mais mensage | nao quero mais | parar de receb | descadastr |
     me tirem | tira meu numero | apague meu | ne plus m.?envoyer | ne plus m.?ecrire | ne m.?ecrivez plus |
     ne m.?envoyez plus | stop aux | arretez | supprimez mon | retirez moi | desinscri | keine weiteren |

@@ -12,6 +12,8 @@ PICTURE_SIGNS = {
     "📌": "poking", "🗡": "pain", "🪡": "poking", "🌵": "poking",
     "🌶": "burning", "🏖": "gritty",
 }  # fmt: skip
+# Beside an open eye, with no face at all.
+RED = frozenset("🔴🩸🟥")
 PRAISE = frozenset(
     "😍🥰🤩😘❤♥💕💖💗💓💞💜💙💚💛🧡🖤🤍💘🔥👍👌🙏💯✨🙌👏💅😁😀😃😄😊☺🥳🎉💃😻💋⭐🌟👑🤗😎🫶😇🤭💐🌹🌸👸🦋🤙✅☑😚😗😙💝🩷🤌🆒💎"
 )

@@ -115,6 +115,7 @@ FRAMES = {
         pecho .. silbido{s/}
     """,
     "swelling!": """
+        cara entera|completa|toda hecha|como|igual un|una globo|balon|pelota|sandia, lengua .. gorda|gordisima|enorme|inflada|hinchada, lengua .. hablo .. borracha|raro|trabada,
         lengua .. gorda|gordisima|no me cabe|se me pone gorda|gruesa|enorme, no me cabe en la boca, cachetes ..
         inflados|inflada|infla|hinchados, cara .. infla|inflada|hinchadisima, labios .. hinchadisimos|inflados,
         morros|bemba|jeta|labios|labio|boca|lengua|trompa|hocico ..
@@ -128,6 +129,7 @@ FRAMES = {
         inflando|inflados|inflaron|inflado|inflada, inflando|inflaron|inflados .. <rostro>
     """,
     "vision!": """
+        veo|veia|vi|viendo|miro dos|2|tres carriles|semaforos|luces|caras|personas|carros|coches|dedos|letras|lunas|postes|faros|pantallas|lineas|perros|gatos|cosas|de|imagenes|focos .. donde|cuando nomas|solo|solamente? hay|habia|es|deberia, veo|veia|viendo dos|2 de todo|cada,
         relampago|relampagos|destello|destellos|rayos|chispas|chispazos|fogonazos|flashazos|flashes|lucecitas ..
         ojo|vista|esquina|lado, veo|viendo|como|unos|unas
         relampagos|destellos|rayos|chispas|chispazos|fogonazos|flashazos|flashes|lucecitas|moscas|telaranas|manchas|puntos,
@@ -145,6 +147,8 @@ FRAMES = {
         .. <ojillo>, <ojillo> .. todo negro|oscuro
     """,
     "pain!": """
+        me parte|revienta|estalla|explota la cabeza .. ganas de vomitar|devolver,
+        <duele> .. no se aguanta|soporta|tolera, <duele> .. no se quita con nada, no se aguanta|soporta .. <duele>, vomite|vomitar|vomito|vomitando del? dolor, <ojillo> .. que me? explota|revienta|estalla, me explota|revienta|estalla .. el|los <ojillo>, me retuerzo .. <duele>, me retuerzo del? dolor, <duele> .. ni con ibuprofeno|paracetamol|pastillas|nada|calmantes .. calma|quita|baja|pasa|cede|alivia, ni con ibuprofeno|paracetamol|calmantes .. <duele>, <duele> .. no le|se lo? deseo|desearia,
         no lo|la|los|las|me|me? lo? aguanto|soporto|resisto .. duele|dolor|ojo|ojos, duele|duelen|dolor .. no ..
         aguanto|soporto|resisto|puedo, me lo quiero arrancar, quiero|quisiera arrancarme|arrancarmelo ..
         ojo|ojos|dolor, arrancar .. dolor, arrancar .. ojo|ojos, me esta matando|mata .. dolor|ojo, dolor ..
@@ -230,6 +234,7 @@ FRAMES = {
         <ojillo> .. como .. <rojizo>, como .. <rojizo> .. <ojillo>, parezco .. <rojizo>, <ojillo> .. encendid{o/os}
     """,
     "itching": """
+        no es que no me? pique|piquen,
         como|siento .. <hormiga> .. <ojillo>, <hormiga> .. <ojillo>, <ojillo> .. <hormiga>, ganas de
         rascarme|rascarmelos|rascar|arrancarme|arrancarmelos|arrancarmelas|restregarme|tallarme|frotarme, me
         tallo|restriego|froto .. <ojillo>, no paro|dejo de rascarme|tallarme|restregarme|frotarme,
@@ -238,12 +243,14 @@ FRAMES = {
     """,
     "burning": "como .. <quema>, <quema> .. en los? <ojillo>, me enchil{o/e/aron}, me echaron .. <quema>",
     "gritty": """
+        media|toda la? playa en <ojillo>, trajera|traigo|tuviera|tengo .. playa|desierto en .. <ojillo>,
         como .. <molido> .. <ojillo>, <molido> molido|molida, como si|con|tuviera .. <molido>, <molido>
         en|dentro .. <ojillo>|adentro,
         como .. <granito>, <granito> .. en el|los? <ojillo>, <ojillo> .. <granito>, siento
         arena|tierra|piedritas|granitos|polvo
     """,
     "poking": """
+        no es que no me? pinche|pinchen,
         pelito|pelo|pestana|algo|hilito ..
         picando|picandome|pinchando|pinchandome|clavando|clavandome|clavado|atravesado|adentro,
         picandome|pinchandome adentro|dentro|por,
@@ -270,6 +277,7 @@ FRAMES = {
         <ojillo> .. granos|bolitas|ronchita
     """,
     "light": """
+        no es que no me|se? moleste|molesten|lastime|cale|calen|hiera .. luz|luces|sol,
         <claridad> .. <moleste>, <moleste> .. <claridad>, no .. ver|mirar|aguanto|soporto|tolero|puedo .. <claridad>,
         <lente> .. <dentro>, <lente> .. sol .. <dentro>, como vampiro
     """,

@@ -17,6 +17,7 @@ SCOPE = {
         no, nunca, jamas, ni me|se|los|las|lo|un|una|tantito|siquiera, ya no, no he, no han, no ha, no tengo, no hay
     """,
     "nonneg": """
+        en|a|desde|bajo|de cero, ya va|van un|una|dos|tres|cuatro|cinco|seis|varios|varias|2|3|4|5|6|7 dia|dias|horas|semana|semanas|noches, no se? le|lo|la|los|las? deseo|desearia|deseo|deseria .. nadie|ni,
         ya no sube|abre|abren|veo|ve|ven|enfoca|respiro|alcanza|cierra,
         ya no quise|pude|puedo|quiero|aguanto|soporto|se|me?
         manejar|conducir|leer|ver|salir|dormir|trabajar|mas|abrir|que,
