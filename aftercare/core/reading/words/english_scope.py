@@ -40,6 +40,16 @@ SCOPE = {
         coming|comes|come and going|goes|go,
         keeps|keep|starts|running|crying|watering|weeping|leaking|streaming|tearing|dripping|going|blubbing ..
         on its|their|it own, its|itll dying down,
+        swelled|swollen|swole|puffed|come|came|broke|broken|red|itchy|itching|rash|hives|spots|bumps|blotches|sore|burning|blotchy|puffy|spread
+        up|out? all over and|now, gone|went|going|turned bright|dark|all|bit|really?
+        brown|purple|orange|yellow|green|black|blue|grey|gray|dark|sticky|crispy|hard|wrong|funny|weird|numb|tight,
+        eye|eyes|lid|lids are|is|have|has? nearly|almost|practically|basically|virtually
+        gone|disappeared|vanished|closed|shut and|under|behind|in|with|cos|because|from, my eyes are
+        nearly|almost|practically|basically gone, still going up, glue|adhesive|lashes|extensions|they|product
+        just|still|only? settling in?, wont|not|never|doesnt|dont|didnt|wouldnt
+        give|gives|giving|leave|let|ease|eases|pack|packs|letting over|in|off|up
+        watering|itching|hurting|burning|stinging|streaming|running|throbbing?, wont|never|doesnt|dont|not give|gives
+        over, i had|got|was|am|were|are had?|got? bit|lot|little on, not being able,
         wouldnt|couldnt know about|how|if|what|whether|as,
         blink blink .. gone, a|one|two|few|couple|quick blink|blinks .. its? gone|clear|clears|sharp,
         brightness|volume|lamp|light|lights|blinds|curtains .. down, turned .. brightness|lights|lamp .. down,
@@ -221,6 +231,20 @@ SCOPE = {
         have known, one|thing|itch|swelling|redness gave up, gave up the ghost, lies|lying|lays|laying flat now|again|since,
         cooled off|down since|now|by|after|overnight, finished now, thats finished, packed in
         by|on|sunday|monday|tuesday|wednesday|thursday|friday|saturday|yesterday|overnight|itself, dried right? up,
+        by monday|tuesday|wednesday|thursday|friday|saturday|sunday|morning|night|lunch|tea|then it|they
+        had|was|were|has? finished|finish|ended|gone|cleared|stopped, it|they|that had|has|have|then? finished,
+        that|it|they don? finish long time|already|now|since|by, finish|finished long time|liao|already,
+        its|it's|its|theyre|they're|all|thats|is|are
+        reet|reight|grand|sound|champion|mint|golden|sweet|sorted|bonza|tickety|good|alright|right|fine|well
+        now|again|by|since|today|away, came|come good|right|sweet|clean
+        by|in|overnight|within|after|before|on|now|again, now? no more liao|already|now|le|lah, now no more|have,
+        already no more, been straight|right|sweet|sound|sorted|golden|gravy|proper|grand|normal
+        since|now|all|from|ever, now already no|not have|got, already no|not have|got|there|now|more, now|today
+        is|its|are|it|they is|are? white|clear|ok|okay|normal|clean|good|fine|nothing|calm|flat, but|and already
+        no|not|nothing|finish|finished|ok|okay|fine|good, it|they|that|all has|have went|gone|cleared|stopped,
+        all|its|theyre|is|are? dried up now|look|since|by, well|fully|right|far|long away now|since|by, thats
+        well|all|long|fully|right? away|gone now, was|were|it|they was? gone by the|time|when, by the ..
+        news|time|end|evening|morning .. it|they|all was|were|had gone, had|has|have all gone,
         not|no a? bother on|out of, away by, left by morning|itself, unpuffed, unswollen, deflated, depuffed, de
         puffed, then that was it|that|all, and then it was over|gone|done|fine, cleared fully|entirely|by|before|overnight,
         sorted itself|themselves, slept it off, went overnight, out of the woods, none the worse, took itself off,

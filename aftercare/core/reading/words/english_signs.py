@@ -30,6 +30,7 @@ CLASSES = {
     """,
     "throat": """
         throat windpipe airway gullet airways
+        throats windpipes airway's
     """,
     "lightbad": """
         bother bothers bothering bothered hurt hurts hurting kills killing kill scream wince squint squinting
