@@ -35,7 +35,7 @@ def is_denied(page: Page, sign: Mark) -> bool:
         return False  # "rojo no tengo, picazón sí"
     if any(mark.start >= sign.end for mark in page.named("scope:wrong")):
         return False  # "I said no itching. I spoke too soon"
-    if any(mark.start <= sign.start < mark.end for mark in page.named("scope:nonneg")):
+    if any(mark.start <= sign.start < mark.end and not _never_went(page, mark) for mark in page.named("scope:nonneg")):
         return False
     for mark in reversed(page.named("scope:no", "scope:not")):
         if mark.start >= sign.end or page.sentence[mark.start] != page.sentence[sign.start]:
@@ -52,6 +52,15 @@ def is_denied(page: Page, sign: Mark) -> bool:
         ):
             return not _has_condition(page, sign)
     return False
+
+
+_WENT, _NEVER = listed("went gone go"), listed("never didnt havent hasnt dont wont")
+
+
+def _never_went(page: Page, mark: Mark) -> bool:
+    """Say whether what sounds like "gone red" is denied itself: "they never went red"."""
+    words = [token.word for token in page.tokens[max(0, mark.start - 1) : mark.start + 1]]
+    return len(words) == 2 and words[0] in _NEVER and words[1] in _WENT
 
 
 _UNCLEAR = listed("hazy blurry blurred foggy cloudy fuzzy misty dim dark double wavy milky")
@@ -110,6 +119,8 @@ def _reaches(page: Page, mark: Mark, target: int, *, alarm: bool) -> bool:
             in ("i", "my", "they", "its", "theyre", "it", "im", "the", "ive", "she", "you", "there", "that", "thats")
         ):
             return False  # "no i have redness"
+        elif walked and place - mark.end >= _TOLD_ON and _begins_anew(tokens, place, target):
+            return False
         elif place > mark.end and any(other.start == place for other in page.marks.get("scope:nonneg", ())):
             return False
         if token.kind == WORD:
@@ -127,6 +138,20 @@ def _reaches(page: Page, mark: Mark, target: int, *, alarm: bool) -> bool:
             return True  # "no itching, burning, or discharge"
         return tokens[target - 1].word in ("or", "nor", "no") or after in ("eyes", "eye", "lids", "spots", "skin")
     return not (before_noun and walked and tokens[target].word in _ADJECTIVES and tokens[target - 1].word == "and")
+
+
+_TOLD_ON = 3  # tokens after which who dictates may be at her next sentence
+_HAVE = listed("have had got feel felt")
+_ANEW = listed("ive theres siento traigo")
+_OPINION = listed("say think that if any anything whether mean que")
+
+
+def _begins_anew(tokens: list[Token], place: int, target: int) -> bool:
+    """I haven't got my glasses she says hello I have an itch: no stops, but a sentence of its own."""
+    word = tokens[place].word
+    if not (word in _ANEW or word == "i" and place + 1 < target and tokens[place + 1].word in _HAVE):
+        return False
+    return not _OPINION & {token.word for token in tokens[max(0, place - 3) : target]}
 
 
 def _is_so_much(tokens: list[Token], place: int) -> bool:

@@ -49,7 +49,8 @@ SCOPE = {
         just|still|only? settling in?, wont|not|never|doesnt|dont|didnt|wouldnt
         give|gives|giving|leave|let|ease|eases|pack|packs|letting over|in|off|up
         watering|itching|hurting|burning|stinging|streaming|running|throbbing?, wont|never|doesnt|dont|not give|gives
-        over, i had|got|was|am|were|are had?|got? bit|lot|little on, not being able,
+        over,  not being able,
+        no signal|internet|wifi|reception|service|battery at|on|out|in|here?,
         wouldnt|couldnt know about|how|if|what|whether|as,
         blink blink .. gone, a|one|two|few|couple|quick blink|blinks .. its? gone|clear|clears|sharp,
         brightness|volume|lamp|light|lights|blinds|curtains .. down, turned .. brightness|lights|lamp .. down,
@@ -235,13 +236,11 @@ SCOPE = {
         had|was|were|has? finished|finish|ended|gone|cleared|stopped, it|they|that had|has|have|then? finished,
         that|it|they don? finish long time|already|now|since|by, finish|finished long time|liao|already,
         its|it's|its|theyre|they're|all|thats|is|are
-        reet|reight|grand|sound|champion|mint|golden|sweet|sorted|bonza|tickety|good|alright|right|fine|well
-        now|again|by|since|today|away, came|come good|right|sweet|clean
-        by|in|overnight|within|after|before|on|now|again, now? no more liao|already|now|le|lah, now no more|have,
+        reet|reight|grand|sound|champion|mint|golden|sweet|sorted|bonza|tickety|good|alright|right|fine|well now|again|since|today, came|come good|sweet by|in|overnight|within|after|before|on|now|again, came|come right by|overnight|again|now, now? no more liao|already|now|le|lah, now no more|have,
         already no more, been straight|right|sweet|sound|sorted|golden|gravy|proper|grand|normal
         since|now|all|from|ever, now already no|not have|got, already no|not have|got|there|now|more, now|today
         is|its|are|it|they is|are? white|clear|ok|okay|normal|clean|good|fine|nothing|calm|flat, but|and already
-        no|not|nothing|finish|finished|ok|okay|fine|good, it|they|that|all has|have went|gone|cleared|stopped,
+        no|not|nothing|finish|finished|ok|okay|fine|good, has|have went, it|they|all has|have cleared|stopped,
         all|its|theyre|is|are? dried up now|look|since|by, well|fully|right|far|long away now|since|by, thats
         well|all|long|fully|right? away|gone now, was|were|it|they was? gone by the|time|when, by the ..
         news|time|end|evening|morning .. it|they|all was|were|had gone, had|has|have all gone,
@@ -578,6 +577,9 @@ SCOPE = {
         er|hospital|doctor|drs|dr|gp|urgent|emergency|clinic|pharmacy|work|school|bed|sleep|see|call|ring, gonna
         .. er|hospital|doctor|dr, feel{s/}? .. going to .. faint|pass|throw, going to
         faint|pass|collapse|lose|die, gonna faint|pass|throw|lose|die, might be, may be, could be, might have,
+        thought|figured|wanted|reckoned|decided i|id|ill|i'd|i'll better|should|just?
+        say|mention|tell|let|ask|text|drop|give|flag|share|check|report|write|message|ring, just? thought id
+        better|best|say|mention|tell|let|ask|text|drop|give|flag|share|check,
         ready|desperate|dying|praying|begging|longing for the|this|it .. to end|stop|go|be|ease|pass|settle|calm, no one|nobody|noone said|told|warned|mentioned me? it|they would|will|might, never|didnt say|tell|warn|mention me? it|they would|will|might, no one|nobody|noone said|told|warned|mentioned me? itd|theyd|id, never|didnt say|tell|warn|mention me? itd|theyd|id,
         may have, could have, gonna be sick, going to be sick, about to faint, feel|feels|feeling|felt like
         im|i|ill gonna|going|about, gonna|going|about drop|collapse|keel|fall|black, gonna be

@@ -22,7 +22,7 @@ CLASSES = {
         faltando mal corta corto cortado cortito agitada agitado rapido rapida pitido pito silbido chiflido ruido
         puedo podemos logro alcanza alcanzo llega entra pasa
     """,
-    "via": "garganta pecho pulmon pulmones traquea cogote gaznate bronquios",
+    "via": "garganta pecho pulmon pulmones traquea cogote gaznate bronquios throat chest",
     "aprieta": """
         cierra cerrando cerrada cerrado cerrandose cerrandoseme cerrandome cerro aprieta apretada apretado apretadito apretandose apretando
         oprime oprimido oprimida opresion presion pesado pesada peso chifla chiflando silba silbando pita pitando
@@ -35,7 +35,7 @@ CLASSES = {
         cosquillea cosquilleo cosquillean pica pican entumida entumidos entumecida entumecidos rara raros gruesa
         gorda pesada anestesiada anestesiados
     """,
-    "rostro": "cara rostro labio labios lengua boca cachetes trompa jeta mejillas cabeza cuello",
+    "rostro": "cara rostro labio labios lengua boca cachetes trompa jeta mejillas cabeza cuello face lips tongue throat",
     "redondo": """
         globo globos pelota balon sandia calabaza monstruo hamster sapo pez luna pan elefante desconocida ardilla
     """,
@@ -151,6 +151,10 @@ FRAMES = {
         matando, ojo|ojos .. esta|estan matando, duele|duelen|dolor .. horrores, al mover|moverlo|moverlos ..
         duele|dolor|ojo, mover los ojos .. duele|dolor, me duele mirar|mover|girar ..
         lado|arriba|abajo|ojo|ojos, peor dolor, dolor .. vida,
+        duele|duelen|dolor|doliendo|molesta|molestan|punza ojo|ojos|izquierdo|derecho|parpado|mucho|bastante|este|el?
+        izquierdo|derecho|mucho|bastante? al|cuando|si lo|los?
+        mover|moverlo|moverlos|muevo|girar|girarlo|girarlos|voltear|mirar|giro, me duele|duelen|molesta|molestan .. al
+        mover|moverlo|moverlos|girarlo|girarlos|mirar|voltear,
         <duele> .. <horror>, <horror> .. <duele>, <duele> .. no .. vivir|dormir|deja|aguanto|soporto|puedo ni,
         matando .. <duele>, <duele> .. matando|mata|lloro|llorando|gritar|gritando|vomitar,
         lloro|llorando|gritando .. <duele>, peor que .. parto|parir, <duele> .. pastillas .. nada|no, pastillas

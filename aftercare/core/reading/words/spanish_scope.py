@@ -75,6 +75,10 @@ SCOPE = {
         amanecio bien|perfecto|normal|limpio, ahora esta|estan todo|todos|todas? joya|bien|perfecto|ok|genial|barbaro,
         todo joya, ahora todo joya|bien|perfecto|ok, ya se bajo|bajaron, but now todo bien, luego nada, dos dias y ya,
         un dia y ya, y ya paso, ya no hay nada,
+        ya no volvio|regreso|molesto|paso|ha vuelto, amaneci|desperte|amanecio|amanecieron|desperto|amanece
+        bien|normal|blanco|blancos|limpio|limpios|deshinchad{o/a/os/as}|desinflamad{o/a/os/as}|como si
+        nada|nueva|perfecta, deshinchad{o/a/os/as}, desinflamad{o/a/os/as}, se
+        deshincharon|deshincho|desinflamo|desinflamaron,
         ya se me fue|fueron|quito|paso|bajo|quitaron, se fue con|sola|solo|sin, se fueron con|solas|solos, se me fue
         con, se quito con|sola|solo, se le|les paso|quito, hoy se le|les paso, hoy ya esta|estan bien|normal|normales,
         ya ni rastro, ni rastro ya, ya ni me acuerdo,

@@ -493,7 +493,8 @@ TOPICS = {
     "right": """
         ojo derecho, derech{o/a} .. <ojo>, el derecho, lado derecho, la derecha, ojo der, parpado derecho, der, del
         derecho, mi derecho, derechito, del lado derecho, en el derecho, derecho me, derecho esta, parpado der, solo
-        derecho, ojo derech{o}, derecho
+        derecho, ojo derech{o}, derecho,
+        ojo derecho al|a|todo|me|se, el derecho al
     """,
     "both": """
         ambos, ambas, los dos, los 2, las dos, las 2, dos ojos, 2 ojos, los dos ojos, los 2 ojos, ojos los dos, cada
