@@ -33,7 +33,7 @@ def is_denied(page: Page, sign: Mark) -> bool:
     after = [token.word for token in page.tokens[sign.end : sign.end + 2]]
     if after[:1] == ["sip"] and (len(after) == 1 or not after[1].isalpha()):
         return False  # "rojo no tengo, picazón sí"
-    if any(mark.start >= sign.end for mark in page.named("scope:wrong")):
+    if any(mark.start >= sign.end for mark in page.named("scope:wrong", "scope:isnow")):
         return False  # "I said no itching. I spoke too soon"
     if any(mark.start <= sign.start < mark.end and not _never_went(page, mark) for mark in page.named("scope:nonneg")):
         return False
@@ -119,7 +119,7 @@ def _reaches(page: Page, mark: Mark, target: int, *, alarm: bool) -> bool:
             in ("i", "my", "they", "its", "theyre", "it", "im", "the", "ive", "she", "you", "there", "that", "thats")
         ):
             return False  # "no i have redness"
-        elif walked and place - mark.end >= _TOLD_ON and _begins_anew(tokens, place, target):
+        elif walked and _begins_anew(tokens, mark.end, place, target):
             return False
         elif place > mark.end and any(other.start == place for other in page.marks.get("scope:nonneg", ())):
             return False
@@ -142,14 +142,16 @@ def _reaches(page: Page, mark: Mark, target: int, *, alarm: bool) -> bool:
 
 _TOLD_ON = 3  # tokens after which who dictates may be at her next sentence
 _HAVE = listed("have had got feel felt")
-_ANEW = listed("ive theres siento traigo")
+_ANEW, _SOME = listed("ive theres siento traigo"), listed("a an some slight lots")
 _OPINION = listed("say think that if any anything whether mean que")
 
 
-def _begins_anew(tokens: list[Token], place: int, target: int) -> bool:
+def _begins_anew(tokens: list[Token], first: int, place: int, target: int) -> bool:
     """I haven't got my glasses she says hello I have an itch: no stops, but a sentence of its own."""
     word = tokens[place].word
     if not (word in _ANEW or word == "i" and place + 1 < target and tokens[place + 1].word in _HAVE):
+        return False
+    if place - first < _TOLD_ON and not {token.word for token in tokens[place + 1 : place + 3]} & _SOME:
         return False
     return not _OPINION & {token.word for token in tokens[max(0, place - 3) : target]}
 

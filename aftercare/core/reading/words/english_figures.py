@@ -300,8 +300,8 @@ FIGURES = {
         breathe|see|speak|talk|stand|type for|with|from the? laughing|laughter|giggling|giggles, could|can
         hardly|barely breathe|see|speak|talk for|with|from|through laughing,
         fainted|died|collapsed|choked|swooned|keeled|fell over? theyre|they|its|ur|youre|it|these
-        look|is|are|so|that|too so|that|too|this? pretty|gorgeous|good|nice|cute|beautiful|fab|stunning|lovely|dreamy,
-        fainted|died|collapsed|choked|swooned .. theyre|so|that|too that|so|too? pretty|gorgeous|cute|beautiful|stunning|dreamy,  go|goes blind|dizzy|faint|weak|shaky|cross eyed? without|before|till|until my|a|the|any|some|morning|first?
+        look|is|are|so|that|too so|that|too|this? pretty|gorgeous|cute|beautiful|fab|stunning|dreamy,
+        fainted|died|collapsed|choked|swooned .. theyre|so|that|too that|so|too? pretty|gorgeous|cute|beautiful|stunning|dreamy, go|goes blind|dizzy|faint|weak|shaky|cross eyed? without|before|till|until my|a|the|any|some|morning|first?
         coffee|tea|caffeine|breakfast|food|sugar|glasses|specs|contacts|brew|cuppa|lunch,
         blind without|before|till|until my|a|the|any|some|morning|first?
         coffee|tea|caffeine|breakfast|food|sugar|glasses|specs|contacts|brew|cuppa|lunch,

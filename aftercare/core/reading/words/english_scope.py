@@ -191,6 +191,11 @@ SCOPE = {
         has, have, had, got, feels, looks, am, now, today, these, those, a, some, slight, little, left, right, one,
         both, bit, lots, tons
     """,
+    "isnow": """
+        but|though it|they|he|both now is|are|does|do|has|have|really?, but|though it|they|its|theyre|both|mine
+        is|are|does|do|has|have|r really|certainly|definitely|sure? now|today|tonight, but they|it|theyre|its
+        really|certainly|definitely is|are|does|do|has|have now
+    """,
     "unmet": """
         theyre|its|it's|they're not, they|it are|is not, no it|they isnt|arent|didnt,
         still nothing|none|waiting|nowt, do|did|does they|it|i heck|hell|eck|chuff|thump, got neither, had neither, neither happened|came, like heck|hell,
