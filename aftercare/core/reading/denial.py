@@ -143,7 +143,7 @@ def _reaches(page: Page, mark: Mark, target: int, *, alarm: bool) -> bool:
 _TOLD_ON = 3  # tokens after which who dictates may be at her next sentence
 _HAVE = listed("have had got feel felt")
 _ANEW, _SOME = listed("ive theres siento traigo"), listed("a an some slight lots")
-_OPINION = listed("say think that if any anything whether mean que")
+_OPINION = listed("say think that if any anything whether mean creo diga")
 
 
 def _begins_anew(tokens: list[Token], first: int, place: int, target: int) -> bool:

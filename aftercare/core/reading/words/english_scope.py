@@ -40,6 +40,8 @@ SCOPE = {
         coming|comes|come and going|goes|go,
         keeps|keep|starts|running|crying|watering|weeping|leaking|streaming|tearing|dripping|going|blubbing ..
         on its|their|it own, its|itll dying down,
+        cant|couldnt|cannot hardly|barely|scarcely
+        drive|walk|work|open|look|stand|stay|go|sit|watch|read|cook|sleep|eat|move|touch|think|bear|keep|do,
         swelled|swollen|swole|puffed|come|came|broke|broken|red|itchy|itching|rash|hives|spots|bumps|blotches|sore|burning|blotchy|puffy|spread
         up|out? all over and|now, gone|went|going|turned bright|dark|all|bit|really?
         brown|purple|orange|yellow|green|black|blue|grey|gray|dark|sticky|crispy|hard|wrong|funny|weird|numb|tight,
@@ -513,6 +515,7 @@ SCOPE = {
         keeps|keep|kept saying|telling|warning|insisting me? ill|id|theyll|theyd|itll|itd, keeps|keep|kept saying|telling|warning|insisting me? i|they|it
         will|would|might|could, told|warned|promised me|us itd|theyd|id|itll|theyll, told|warned|promised me|us i|it|they would|might|will|could,
         stories|tales|posts|videos|threads|warnings about|of, scaring|frightening|spooking|terrifying|worrying me,
+        thought|thinking|convinced|sure|certain|panicked .. theyll|itll|theyd|itd be|look|go|get|wake|swell|itch,
         scare stories, can|could|does|will|would|might a|an pollen|nut|latex|food|cat|dog|dust|seasonal allergy, can|could|does|will|would|might a stye|cold, how long after|before a|an|having|the?
         stye|infection|conjunctivitis|pinkeye|allergy|reaction|rash|cold, glue|adhesive|lashes|tint|lamp|fumes gives|give|causes|cause you|ya|yous|people|u|women|everyone, kept|keep waiting|bracing on|for,
         waiting|waited on|for the|a|some|that|any
@@ -645,6 +648,7 @@ SCOPE = {
         my one|other|poor|good|bad|two|2|own|wee|top|bottom|whole eye|eyes|lid|lids|eyelid|eyelids|face|side, me
         eye|eyes|lid|lids|left|right|face|throat|lips|tongue|chest, mi eye|eyes|lid|lids|face|throat|chest, ma
         eye|eyes|lid|lids|face|lips|throat, meself, maself,
+        like|says|said|goes|saying|asked|asks|asking .. your|ur|yer eye|eyes|lid|lids|face|lips,
         took|take|taking|drove|driving|drive|walked|walking|walk|fed|feeding|collected|collecting my|the kid|kids|son|daughter|toddler|baby|dog|cat|mum|mom|dad|sister|brother|husband|wife|partner|boyfriend|friend|niece|nephew|grandson|granddaughter|child|children|puppy|horse, picked|picking|dropped|dropping up|off? my|the kid|kids|son|daughter|toddler|baby|dog|cat|mum|mom|dad|sister|brother|husband|wife|partner|boyfriend|friend|niece|nephew|grandson|granddaughter|child|children|puppy|horse, playing with|feeding|holding|hugging|cuddling my|the kid|kids|son|daughter|toddler|baby|dog|cat|mum|mom|dad|sister|brother|husband|wife|partner|boyfriend|friend|niece|nephew|grandson|granddaughter|child|children|puppy|horse, kid|kids|son|daughter|toddler|baby|dog|cat|mum|mom|dad|sister|brother|husband|wife|partner|boyfriend|friend|niece|nephew|grandson|granddaughter|child|children|puppy|horse stuck|poked|jabbed|scratched|hit|kicked|elbowed|headbutted|smacked|licked|rubbed|threw, kid|kids|son|daughter|toddler|baby|dog|cat|mum|mom|dad|sister|brother|husband|wife|partner|boyfriend|friend|niece|nephew|grandson|granddaughter|child|children|puppy|horse accidentally|just stuck|poked|jabbed|scratched|hit|kicked|elbowed|headbutted|smacked, like someone|somebody, as if someone|somebody, as though someone|somebody, my
         eye|eyes|lid|lids|eyelid|eyelids|left|right|lash|lashes|lip|lips|face|throat|tongue|chest|whole|skin|vision|sight|upper|lower|inner|outer,
         rabbit|rabbits|bunny|pug|bulldog eyed|eyes, i|im .. scare|scared you|u,

@@ -97,6 +97,7 @@ SIGNS = {
         colour|color of .. ham|gammon|salmon|prawns|prawn|flamingo|bacon,
         rims? all? rosy|rosey|red|pink|raw, salmon, shade .. salmon|rose|lobster|raspberry, <eye> .. rosy, eyes
         of a rabbit, rabbit eyes, like a rabbits,
+        <eye>|yin|een is|are|pure|dead|awfy|a? bit? rid|reid, rid|reid an|and|n greetin|greeting|sair|sore|itchy,
         bilateral|mild|moderate|diffuse|scleral|limbal|perilimbal|conj|trace injection, injection at
         all|noted|seen|od|os|ou|bilaterally, on the pink|red side,
         white{s/} .. <eye> .. tomato|red|pink|crimson|scarlet|strawberry|raspberry|cherry, like a tomato, like tomatoes,
@@ -230,6 +231,8 @@ SIGNS = {
         verge of tears all, mopping my|the? <eye>|face|cheek{s/}, eyes stream, <eye> .. streams,
         water{ing/y/s/in/} .. onion{s/}, streaming .. onion{s/}, tearing .. onion{s/}, water .. like .. onions, eyes .. stream, makes my eyes stream|run, eyes run like, red and running, and running but, eyes .. running, theyre running, are streaming, crying all day, cry all
         day, cry nonstop, crying and im not|sad, wont quit crying, <eye> .. keep running, keep running, watered,
+        greetin|greeting eye|een|lid|eyes, rid|reid|sair|sore|red an|and|n greetin|greeting, cries|crying|cry me|to
+        me? the|my left|right? eye|eyes, bit|drop|lot of water in them|both,
         <eye> .. welling up, keep{s/} welling up, welling up all|constantly|nonstop, tissue in hand, eyes .. tearing, teared up, teared, streaming down, watering, watery, waters, <eye> .. water, they water, water
         when|if|a|all|constantly|nonstop|so|like, make{s/} .. water, water is coming, water comes, water keeps,
         water running, water from .. <eye>, waterin, teary, tearing, tearing up, teary eyed, tears, weepy, weeping,
@@ -430,7 +433,9 @@ SIGNS = {
     """,
     "headache": """
         headache, head ache, migraine, head ..
-        pounding|splitting|killing|hurts|hurting|aching|banging|throbbing|exploding, headaches
+        pounding|splitting|killing|hurts|hurting|aching|banging|throbbing|exploding, headaches,
+        terrible|bad|awful|splitting|pounding|banging|thumping|shocking|sore|stinking|raging|evil|cracking|desperate
+        head
     """,
     "sickly": """
         retching, retched, heaving, queasy, bucket, spewing, chundering, hurling, being sick, been sick,
