@@ -10,6 +10,7 @@ CLASSES = {
         nudges nudge pings texts text txts txt messages message msgs msg emails email e-mails mails mailings reminders reminder
         notifications notification spam sms correspondence newsletters newsletter updates promos marketing
         communications blasts messaging texting emailing contacting
+        checkins checkin followups followup surveys alerts chasers prompts dms
     """,
     "endit": """
         stop quit cease end kill cancel cancelling canceling enough halt discontinue ditch axe cut drop lose unsubscribe pause silence
@@ -22,6 +23,14 @@ CLASSES = {
     "data": """
         number # cell phone details info information name email address contact data account mobile numbers
     """,
+    "otherself": """
+        he she they himself herself hubby husband wife boyfriend girlfriend mum mam mom dad sister brother friend friends
+        mates everyone everybody people mates colleagues kids son daughter nan fella missus boss men lads strangers cat dog
+    """,
+    "lifething": """
+        mascara makeup eyeliner liner falsies strips strip foundation concealer smoking wine men dating carbs sugar coffee
+        mornings monday mondays work adulting dairy netflix gym vaping drinking alcohol meat gluten exes
+    """,
     "wipe": """
         delete remove erase expunge scrub wipe take taken strike drop get removed deleted struck lose forget unlist
     """,
@@ -32,6 +41,38 @@ COMMANDS = {
         dont|not|never <write> me .. or|and ever, last|final follow
         up|followup|checkin|check|survey|questionnaire|<msg> .. i|we want|need|wanna|wish|care|expect, pack in the|these|your|ur|all|with <msg>, struck from
         your|the|all, be struck off|from, not to get|receive these|this anymore|again,
+        text|message|bother|pester|annoy|email|ring|contact|nag someone|somebody|anyone else|who, dont|do|not|never
+        be|get|keep|stay be|get|keep|stay? in touch|contact, reply to me again, not reply to me, dont reply to me,
+        word|code|button|way|link|number to stop|end|quit|cancel these|them|this|it, how|where do|can i|we|one?
+        stop|end|quit|cancel|leave these|this|getting, erase|delete|wipe|remove|destroy|scrub
+        everything|anything|all|whatever you|data|that? hold|have|got|keep|data|information, spare me the|your|ur
+        check|checks|follow|nagging|questions|updates, nobody|noone asked stop, no one asked stop, no thanks|thank|ta
+        you|u|ye? to|on .. <msg>|check|checks|follow|further|more, not interested in|by ..
+        check|checks|follow|followups|updates|these|being, no more|further|any check|checks|follow
+        ins|ups|in|up|questions, stop|quit|lose|ditch|kill|skip|bin|drop|end|axe|cut|scrap the|these|your|ur|with|all
+        check|checks|follow ins|ups|in|up, shut|close|wind|switch|turn it|them|these|this? down|off with|on ..
+        <msg>|check|checks|thing, last|final one|text|message|msg|reminder|email please|pls|plz|ta|cheers
+        and|then|now, can|could|may|let|lets|make|will|would|shall this|that|it|these be? the|your|our? last|final,
+        can|could|let|make|will this be the last|final, drop me please|pls|plz|ta|now|thanks|altogether|completely,
+        ditch me please|pls|from, take me out please|of, get me out of, stop|quit|cease|pls|please|u|you
+        hitting|blowing|lighting|pinging|buzzing|blasting up? my|this|me|our phone|cell|line|inbox|up|mobile, quit
+        hitting my, stop hitting my, block|remove|delete|unlist|mute me|my|this|us .. from|on|at|your|ur
+        end|side|system|database, goodbye|farewell|adios|bye|cheerio|tata|sayonara to your|ur|the|all|these|this ..
+        list|<msg>|mailing, this is my goodbye|farewell, my goodbye to your, sick|tired|bored|fed|had|weary of|up|with
+        enough|of? hearing|getting|receiving|being from|these|this|texted|messaged|reminded|chased?, been|bin|binned
+        my|this|the number|contact|digits|details, bin my number, dont|not snd|txt|msg me|us, snd me no|ne|any,
+        dnt|dont txt|snd|msg, whisht|wheesht|haud|shoosh|hush|shush with|wi|the .. <msg>, no|not|nae
+        wanting|wantin|needing|after|for|seeking them|these|yer|your|any|more <msg>, no wanting them|these|any,
+        dont|not|never wish|want|care|need|like|expect to? hear|hearing from you|u|ye|yous|yall|this, no
+        wish|desire|need|interest to|in hear|hearing from, want|wanna|like|need off it|this|that|here|your|ur|the|of,
+        want off it, be|keep|keeps sending|texting|messaging me|us .. no|again|anymore, dont|not|never be
+        sending|texting|messaging|emailing|ringing|writing, no more .. <msg>, leave me|us be|alone, leave us|me to it,
+        three|that|this|here is where i get|hop|jump off, where i get off|out, is plenty .. get off,
+        cross|take|tick|strike|score|rub|scratch me|us off .. <msg>|list|texts, give the|your|these|it .. <msg> a
+        rest|break|miss, shove|stick|stuff|keep your|ur|the|these .. <msg>,
+        subscribed|registered|added|enrolled|joined by|in mistake|error|accident, signed up .. mistake|accident|error
+        .. remove|off|out|cancel|undo|delete, replied|texted|pressed|hit|sent start ..
+        reverse|undo|cancel|mistake|accident,
         call|calling time on .. <msg>, knock .. <msg> on,
         sooner|rather|prefer not be? getting|get|receive|receiving .. <msg>, not be getting .. <msg>, no
         more of them|these|those|it please|pls|thanks|thank|ok, let that|this|it be the|your last, last i|we hear from,
@@ -205,6 +246,44 @@ COMMANDS = {
         presses, stop working, stopped working, stop wearing, stop using, stop coming to, stop falling, stop
         shedding, stop it you, oh stop it, stop it .. gorgeous|obsessed|love|cute|pretty|perfect, stop im, stop
         theyre, stop these, stop they, omg stop, stop omg, stop .. crying, stop people, people stop, stop me in,
+        <otherself> wont|cant|couldnt|doesnt|hasnt|didnt|never|keeps|wouldnt stop|stops|stopped|quit
+        calling|texting|asking|telling|saying|messaging|sending|ringing|writing|pestering|bothering|bugging|emailing|complimenting
+        me|us|him|her?, cut|cuts|cutting|kicked|dropped|dropping|knocked me|us off mid|halfway|during|before,
+        phone|line|signal|wifi|battery|call .. cut|cuts|kicked|dropped|knocked me|us off ..
+        text|call|message|sentence|msg?, cut me off .. text|call|message|sentence,
+        take|took|cross|cancel|scratch|put|bump|swap|drop|remove|knock me|us|my off|from the|this|on|for?
+        <day>|1|2|3|4|5|6|7|8|9|10|11|12|1pm|2pm|3pm|4pm|5pm|6pm|7pm|9am|10am|11am|noon|morning|afternoon|evening|slot,
+        remove|take|drop|delete|scratch|cross|pull me|us|my|name off|from|out of? the|your|ur
+        waiting|wait|waitlist|cancellation|cancellations|standby|short|saturday|sunday|friday, no more <lifething>, quit|quitting|done|through|finished|over|ditched|ditching|binned|bye|goodbye|unsubscribed|unsubscribing|unsubscribe|opt|opted|opting|resign|resigning with|to|from|out|the|my? of? <lifething>, no more strip|false|fake|messy|clumpy|magnetic|cluster lashes|lash|mascara,
+        
+        no|without need|reason|call|cause|want to|for stop|stopping|end|ending|cancel|cancelling
+        the|your|these|those|my texts|messages|reminders|it|msgs|them, keep the|your|those|them|these|my
+        texts|messages|reminders|msgs|it? coming|going|up|flowing, keep them|these|those|it coming|up|flowing,
+        dont|please dont|not|never ever? stop|quit
+        sending|texting|reminding|messaging|checking|writing|these|this|them|those|it, didnt|never|not|dont
+        mean|meant|want|wanted|wanting|intend|trying|meaning to opt|stop|unsubscribe|text|quit|end|leave|block
+        out|stop|it|them|the|in|you?, pressed|hit|sent|typed|clicked|texted|put|wrote|tapped stop ..
+        accident|mistake|error|wrongly|accidentally|meaning|error, dont|never|cant|wont|rarely|hardly|didnt
+        see|get|check|read texts|text|messages|msgs|emails|sms|notifications ..
+        at|on|until|during|when|while|here|work|so|in, rather than|by|via a?
+        text|sms|phone|texting|call|texts|email|post, instead of a?
+        text|texts|sms|texting|calling|call|emailing|email|phone, text|message|email|call|ring|send|contact|whatsapp
+        me|us|it|them|reminders|my|the reminders? on|by|via|to|at ..
+        email|hotmail|gmail|whatsapp|mail|wife|husband|new|other|work|mobile|landline, email me rather|instead|not,
+        call me instead|rather, drop me a|an text|line|message|email|note|msg|quick, be|been|get|have|getting?
+        taken|removed|deleted|wiped|struck|crossed off|from|out of? my|the
+        notes|file|record|card|chart|form|bill|tab|total|invoice|records|booking, can|could|would|will|did|does
+        you|u|ye|it|that|this stop|stopped|prevent the|my|a|that|one|this
+        left|right|one|lash|lashes|eye|glue|ends|itch|corner|inner|outer|top|bottom|itching|poking|fans|other, stop
+        the|my|this|that|one|left|right ..
+        poking|twisting|falling|crossing|itching|watering|burning|stinging|loosening|shedding|clumping|sticking|curling,
+        out of the house|office|car|bed|way|here|work|city|shower|meeting, get|got|see|saw|read|receive|received|find
+        my|the|this? message|text|email|photo|pic|msg|voicemail,
+        take|taken|get|getting|taking|want|wanted|remove|removing|need them|these|em all? off|out|removed, i want|need
+        them|these off|out, reminders|texts|messages|check|texting is|are|were|was so? really?
+        great|lovely|handy|useful|helpful|brilliant|appreciated|nice|kind|good|fab, love|like|appreciate|enjoy that?
+        you|the|your|how|these text|texts|message|messages|check|reminders|reminder|remind, blocked|blocks|block
+        your|the|that link|website|page|number|photo|road|street|drive|drain|sink|nose|by,
         stopped me, stop traffic, stop lol, lol stop, stop losing, stop them from|falling|twisting|coming, stop it
         from, how do i stop, how to stop, what can stop, stop blinking, stop being so, stop smiling, stop touching,
         stop playing, stop taking selfies|pics|photos, stop dead, stop posting, stop sleeping, stop at nothing, put
@@ -234,7 +313,11 @@ COMMANDS = {
         getting .. texts|messages|reminders,
         start sending|texting|messaging again, sign me back up, text me again, resubscribe, re subscribe, subscribe
         me, opt in, opt me in, opt back in, start again please, start texts, turn .. texts|messages|reminders back
-        on, put me back on .. list, add me back, start the texts|messages, want .. texts|messages|reminders again
+        on, put me back on .. list, add me back, start the texts|messages, want .. texts|messages|reminders again,
+        didnt|never mean|meant to opt|stop|unsubscribe|text|quit|leave .. again|back|up|in, undo|reverse|cancel
+        the|my|that stop|unsubscribe|optout, get|getting|have|put me|them|texts|reminders|messages .. again|back
+        please|pls, pressed|hit|sent|typed|clicked stop .. accident|mistake .. back|again|on, keep|keep the|your
+        messages|texts|reminders coming
     """,
     "wrong_person": """
         think you want|need|wanted somebody|someone else,
@@ -252,6 +335,10 @@ COMMANDS = {
         mary|maria|anna|sarah, i am a plumber|man|mechanic|builder|pensioner, im a
         plumber|mechanic|builder|pensioner|grandad|granddad,
         nobody of that name, no one of that name, no clue who, no idea who .. is, different number, wrong chat, i am not miss|mrs|mr|ms, im not miss|mrs|mr|ms, she left this line, had this number about|since|for, my twin .. shes the one, ya no tiene este cel|celular|numero|telefono, <be>? her|his husband|wife|mum|mom|mother|partner|boyfriend|girlfriend|son|daughter she|he .. number,
+        no longer has|have|uses|owns|got|at|on|using this|that phone|number|mobile|line|cell|device, no lashes
+        here|round|at|on, whoever booked .. wasnt|isnt|not, is her|his|my phone she|he|whoever, gave
+        you|u|ye|yous|them my number|# .. joke|prank|laugh|mistake|accident, gave u my #, wrong
+        girl|bloke|fella|gal|chick|dude,
         she|he changed her|his|their number, changed her|his number, has a new number now, no longer her|his number,
         this number is not hers|his, isnt her|his number anymore, dont know anyone called|named, nobody called|named,
         no one here called|named|by,

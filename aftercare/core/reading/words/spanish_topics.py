@@ -369,6 +369,21 @@ TOPICS = {
         corten con, corten los|las, corta con .. mensajes|sms, basta de, basta con, basta che, basta ya, ya basta, ya
         estuvo .. mensajes, no sigan, no sigas, no insistan, no insistas, dejen de, deja de
         mandar|escribir|enviar|mandarme|escribirme|enviarme, dejenme en paz, dejame en paz, dejenme tranquil{a/o},
+        cort{enla/ala/enle/ale/adla/alo/enlo/ad/en/a} ya? con|de|los|las, par{enle/enla/ale/ala/adle/enlo} ya?, ya? no
+        le|les|nos mand{en/es/e}|escrib{an/as/a}|env{ien/ies/ie}|llam{en/es/e}|text{een/ees}|habl{en/es/e},
+        tampoco|nunca|jamas me|nos|le
+        mand{en/es/e}|escrib{an/as/a}|env{ien/ies/ie}|llam{en/es/e}|habl{en/es/e}|contact{en/es/e}, no me|nos
+        habl{en/es/e} mas|nunca|por|ni, ya no me habl{en/es/e}, no
+        enviar|mandar|escribir|contactar|llamar|molestar|insistir mas|nada|nunca, agradec{ere/eria/eremos}
+        no|que|si|dejaran|dejen|dejar .. enviar|mandar|escribir|contactar|llamar|mensajes, les|le|te
+        agradec{ere/eria/eremos} no|dejar|que no, no me|nos interesa|gusta|apetece seguir recibiendo|recibir, seguir
+        recibiendo esto|estos|mensajes, para que ya? no me|nos lleg{uen/ue}|mand{en/es}|escrib{an/as}, que no me|nos
+        lleg{uen/ue}, ya no quiero que me lleg{uen/ue}, no quiero que me lleg{uen/ue}, no necesito|quiero|hace|es que
+        me|falta est{en/an}|anden .. escribiendo|mandando|avisando|recordando|texteando, desactiv{en/a/e/ar/enme/ame}
+        los|estos|las|mis mensajes|avisos|recordatorios|notificaciones|alertas, apag{uen/a/ue} los|las
+        mensajes|avisos|recordatorios|notificaciones, que ya no le|les mand{en/es/e}|escrib{an/as/a}|llam{en/es/e}, no
+        le mand{en/es/e} nada|mas, no me escrib{an/as/a} ni|por|nunca, quit{ame/enme/eme/adme} de|por|ya,
+        sac{ame/enme/eme/adme} de|por|ya, borr{ame/enme/eme/adme} de|por|ya, sal{ir/irme} de esta|la|su lista|grupo,
         dejame tranquil{a/o}, quitamel{os/as}, quitenmel{os/as},
         quiteme|quitenme|quitame|saquenme|sacame|saqueme|borrenme|borrame|borreme|eliminenme|eliminame|elimineme
         de|del|de la|mi, denme|dame|deme de baja, darme de baja, dar de baja, quiero darme|salirme de, de baja por
@@ -434,12 +449,30 @@ TOPICS = {
         no dejes|dejen|pares|paren de mandar{me/}|escribir{me/}|avisar{me/}|enviar{me/}|recordar{me/}, no paro|dejo
         de,
         no me escrib{as/an/a} hasta, no me mand{es/en/e} hasta, no me llam{es/en/e} hasta, no me escrib{as/an/a} ahora,
+        me? di|dimos|doy|dado de baja del|de|en rimel|maquillaje|gimnasio|gym|trabajo|netflix|la|el|las|los|mis,
+        quit{ame/enme/eme} de las|los|la|el 1|2|3|4|5|6|7|8|9|10|11|12|lista de
+        espera|lunes|martes|miercoles|jueves|viernes|sabado|domingo, de la lista de espera, no me
+        quit{en/es/e}|sa{quen/ques/que}|borr{en/es/e}|elimin{en/es/e} de, por|al|a|via mi?
+        correo|mail|email|whatsapp|wasap|wpp|e|otro en|mejor|vez|lugar|porfa|por|y|numero, en vez|lugar de
+        sms|mensaje|mensajes|texto|textos|llamar|llamada, prefiero|mejor|quiero|pueden|puedes|podrian que? me
+        escrib{an/as/a}|mand{en/es/e}|avis{en/es/e}|contact{en/es/e}|escribir|mandar al|por|a|en|antes, prefiero|mejor
+        que me escrib{an/as}|mand{en/es}|avis{en/es}, pare|deje|paren|dejen|parar|dejar de
+        llorar{me/le}|picar{me/le}|arder{me/le}|doler{me/le}|molestar{me/le} el|los|la|tanto|mi?,
+        pare|deje|paren|dejen de llorarme|picarme|arderme|dolerme|lagrimear|moverse|caerse|girarse|torcerse,
+        mande|puse|escribi|envie|di|pulse stop|baja|alto sin|por querer|error|accidente, no
+        paran|para|dejan|deja|paro|dejo de
+        chulear{me/las}|preguntar{me/}|decir{me/}|mirar{me/las}|ver{me/las}|felicitar{me/}, ya no mas
+        rimel|mascara|maquillaje|postizas, adios al? rimel|mascara|maquillaje|postizas|pestanas|pegamento,
+        borr{a/en/e} mi|el|ese|lo mensaje|anterior|ultimo|que,
         para el, para la, no me baja, la hinchazon baja, de baja calidad, baja de, mas baja, de baja por maternidad,
         de baja laboral, estoy de baja, tan temprano, de madrugada, tan tarde, antes de las, despues de las
     """,
     "start": """
         reanud{en/ar/ame/a} .. mensajes|recordatorios|textos, otra vez los mensajes|recordatorios, de nuevo los
         mensajes|recordatorios, lo cancele sin querer, los pare sin querer, me di de baja sin querer, fue sin querer,
+        activ{enlos/alos/enmelos/amelos/en/a/ame/enme} otra|de vez|nuevo, mande|puse|escribi|envie|pulse
+        stop|baja|alto sin|por querer|error|accidente, vuelvan|vuelve a activar{los/me/}, me gustaria volver a
+        recibir, quiero volver a recibir,
         volver a recibir, quiero recibir .. mensajes, suscribirme, suscribeme, volver a suscribir{me/},
         vuelvan|vuelve|volver|vuelvas a
         avisarme|mandarme|escribirme|recordarme|meterme|incluirme|apuntarme|suscribirme|enviarme, vuelves|vuelven|volver|puedes|pueden a? meter|incluir|apuntar|anadir|agregar|suscribir .. avisos|lista|mensajes|recordatorios, quiero volver a recibir|estar, me di de baja sin|por
@@ -448,6 +481,10 @@ TOPICS = {
     """,
     "wrong_person": """
         soy el del gas|agua|cable|internet, aca|aqui no es, se equivoco de, no es este numero,
+        soy el|la viud{o/a}|hij{o/a}|espos{o/a}|herman{o/a}|mam{a}|marido de, ella|el ya no esta, ya fallecio|murio,
+        fallecio|murio mi|la|el|ella, mi mama|papa|esposa|hermana|abuela fallecio|murio,
+        cel|celular|telefono|chip|numero|linea lo? compre|comprado usado|nuevo|de|hace, yo no me hago
+        pestanas|unas|nada, no me hago pestanas,
         esto|aqui|este es|somos un|una|el|la
         taller|oficina|ferreteria|restaurante|consultorio|tienda|farmacia|negocio|carniceria|empresa|panaderia|colegio,
         equivocado|equivocada bro|amigo|hermano|compa|wey|mano|jefe, de donde sacaron|saco|sacaste mi|este, yo
