@@ -119,9 +119,12 @@ def _reaches(page: Page, mark: Mark, target: int, *, alarm: bool) -> bool:
             in ("i", "my", "they", "its", "theyre", "it", "im", "the", "ive", "she", "you", "there", "that", "thats")
         ):
             return False  # "no i have redness"
-        elif walked and _begins_anew(tokens, mark.end, place, target):
-            return False
-        elif place > mark.end and any(other.start == place for other in page.marks.get("scope:nonneg", ())):
+        elif (
+            walked
+            and _begins_anew(tokens, mark.end, place, target)
+            or place > mark.end
+            and any(other.start == place for other in page.marks.get("scope:nonneg", ()))
+        ):
             return False
         if token.kind == WORD:
             walked = True

@@ -63,14 +63,33 @@ def _bare_stop(page: Page) -> list[Mark]:
 
 _POLITE = listed("please pls plz so just and ta thanks thx cheers now then ya por favor porfa gracias this is")
 _ENDINGS = frozenset(
-    """
-    enough | no more | remove | remove me | end it | leave off | take it off | take it down | take me off | reverse it | undo it |
-    drop it | quitenme | quiteme | saquenme | borrenme | no mas | basta | paren | parenle | stop | stop it | quit it |
-    cut it out | pack it in | delete | delete it | knock it off | never again | get rid | leave me be | shut it down
-""".replace("\n", " ")
-    .replace("    ", " ")
-    .strip()
-    .split(" | ")
+    {
+        *(
+            "enough",
+            "no more",
+            "remove",
+            "remove me",
+            "end it",
+            "leave off",
+            "take it off",
+            "take it down",
+            "take me off",
+        ),
+        *(
+            "reverse it",
+            "undo it",
+            "drop it",
+            "stop",
+            "stop it",
+            "quit it",
+            "cut it out",
+            "pack it in",
+            "delete",
+            "delete it",
+        ),
+        *("knock it off", "never again", "get rid", "leave me be", "shut it down"),
+        *("quitenme", "quiteme", "saquenme", "borrenme", "no mas", "basta", "paren", "parenle"),
+    }
 )
 _ALONE = frozenset({"last one", "final one", "last time"})
 _OF_MESSAGES = _MESSAGES | listed("""
@@ -80,7 +99,7 @@ _OF_MESSAGES = _MESSAGES | listed("""
 
 
 def _bare_end(page: Page) -> list[Mark]:
-    """Pestering me every single day. Enough. -- Where messages are spoken of and no sign is, a clause may say it all."""
+    """Pestering me every day. Enough. -- Where messages are spoken of and no sign is, a clause may say it all."""
     if any(name.startswith("sign:") for name in page.marks):
         return []
     clauses: dict[int, list[int]] = {}

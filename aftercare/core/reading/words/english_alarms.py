@@ -456,7 +456,7 @@ ALARMS = {
         lowers .. stuck|glued|together, top .. bottom .. glued|superglued|fused, like a clam|oyster, a clam basically, clammed shut, shut like a clam|safe|vault|purse,
         sealed|shut|stuck|glued|closed|locked like|as|tighter an?|than?
         envelope|envelopes|letter|tomb|vault|jar|drum|tin|limpet|door|coffin|safe|ducks|mussel|barnacle|passport,
-        unstick|unglue|unseal|pry|prise|reopen|ungum an|my|the|her|your|this|one|a <eye>|lashes, mine|mines|its|theyre
+        unstick|unglue|unseal|reopen|ungum an|my|the|her|your|this|one|a <eye>|lashes, mine|mines|its|theyre
         glued|sealed|stuck|gummed|fused|welded down|shut|closed|together .. wont|cant|not|refuses ..
         budge|open|move|shift|part,
         cannot|cant|couldnt|unable part|open|separate|prise|unstick her|his|the lid{s/}|lash{es/}|eye{s/}, stuck

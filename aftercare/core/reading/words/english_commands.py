@@ -41,7 +41,7 @@ COMMANDS = {
         dont|not|never <write> me .. or|and ever, last|final follow
         up|followup|checkin|check|survey|questionnaire|<msg> .. i|we want|need|wanna|wish|care|expect, pack in the|these|your|ur|all|with <msg>, struck from
         your|the|all, be struck off|from, not to get|receive these|this anymore|again,
-        text|message|bother|pester|annoy|email|ring|contact|nag someone|somebody|anyone else|who, dont|do|not|never
+        text|message|pester|email|contact someone|somebody|anyone else|who, dont|do|not|never
         be|get|keep|stay be|get|keep|stay? in touch|contact, reply to me again, not reply to me, dont reply to me,
         word|code|button|way|link|number to stop|end|quit|cancel these|them|this|it, how|where do|can i|we|one?
         stop|end|quit|cancel|leave these|this|getting, erase|delete|wipe|remove|destroy|scrub
@@ -55,11 +55,11 @@ COMMANDS = {
         and|then|now, can|could|may|let|lets|make|will|would|shall this|that|it|these be? the|your|our? last|final,
         can|could|let|make|will this be the last|final, drop me please|pls|plz|ta|now|thanks|altogether|completely,
         ditch me please|pls|from, take me out please|of, get me out of, stop|quit|cease|pls|please|u|you
-        hitting|blowing|lighting|pinging|buzzing|blasting up? my|this|me|our phone|cell|line|inbox|up|mobile, quit
+        hitting|hittin|blowing|lighting|pinging|buzzing|blasting up? my|this|me|our phone|cell|line|inbox|up|mobile, quit
         hitting my, stop hitting my, block|remove|delete|unlist|mute me|my|this|us .. from|on|at|your|ur
         end|side|system|database, goodbye|farewell|adios|bye|cheerio|tata|sayonara to your|ur|the|all|these|this ..
         list|<msg>|mailing, this is my goodbye|farewell, my goodbye to your, sick|tired|bored|fed|had|weary of|up|with
-        enough|of? hearing|getting|receiving|being from|these|this|texted|messaged|reminded|chased?, been|bin|binned
+        enough|of? hearing|getting|receiving from|these|this|texted|messaged?, sick|tired|bored|weary of being texted|messaged|reminded|chased|pestered|hounded, been|bin|binned
         my|this|the number|contact|digits|details, bin my number, dont|not snd|txt|msg me|us, snd me no|ne|any,
         dnt|dont txt|snd|msg, whisht|wheesht|haud|shoosh|hush|shush with|wi|the .. <msg>, no|not|nae
         wanting|wantin|needing|after|for|seeking them|these|yer|your|any|more <msg>, no wanting them|these|any,
@@ -68,7 +68,7 @@ COMMANDS = {
         want off it, be|keep|keeps sending|texting|messaging me|us .. no|again|anymore, dont|not|never be
         sending|texting|messaging|emailing|ringing|writing, no more .. <msg>, leave me|us be|alone, leave us|me to it,
         three|that|this|here is where i get|hop|jump off, where i get off|out, is plenty .. get off,
-        cross|take|tick|strike|score|rub|scratch me|us off .. <msg>|list|texts, give the|your|these|it .. <msg> a
+        cross|take|tick|strike|score|rub|scratch me|us off .. <msg>|texts, cross me off your|the messages, give the|your|these|it .. <msg> a
         rest|break|miss, shove|stick|stuff|keep your|ur|the|these .. <msg>,
         subscribed|registered|added|enrolled|joined by|in mistake|error|accident, signed up .. mistake|accident|error
         .. remove|off|out|cancel|undo|delete, replied|texted|pressed|hit|sent start ..
@@ -255,7 +255,6 @@ COMMANDS = {
         <day>|1|2|3|4|5|6|7|8|9|10|11|12|1pm|2pm|3pm|4pm|5pm|6pm|7pm|9am|10am|11am|noon|morning|afternoon|evening|slot,
         remove|take|drop|delete|scratch|cross|pull me|us|my|name off|from|out of? the|your|ur
         waiting|wait|waitlist|cancellation|cancellations|standby|short|saturday|sunday|friday, no more <lifething>, quit|quitting|done|through|finished|over|ditched|ditching|binned|bye|goodbye|unsubscribed|unsubscribing|unsubscribe|opt|opted|opting|resign|resigning with|to|from|out|the|my? of? <lifething>, no more strip|false|fake|messy|clumpy|magnetic|cluster lashes|lash|mascara,
-        
         no|without need|reason|call|cause|want to|for stop|stopping|end|ending|cancel|cancelling
         the|your|these|those|my texts|messages|reminders|it|msgs|them, keep the|your|those|them|these|my
         texts|messages|reminders|msgs|it? coming|going|up|flowing, keep them|these|those|it coming|up|flowing,

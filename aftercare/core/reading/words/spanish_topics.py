@@ -481,7 +481,7 @@ TOPICS = {
     """,
     "wrong_person": """
         soy el del gas|agua|cable|internet, aca|aqui no es, se equivoco de, no es este numero,
-        soy el|la viud{o/a}|hij{o/a}|espos{o/a}|herman{o/a}|mam{a}|marido de, ella|el ya no esta, ya fallecio|murio,
+        soy el|la viud{o/a} de, ella|el ya no esta, ya fallecio|murio,
         fallecio|murio mi|la|el|ella, mi mama|papa|esposa|hermana|abuela fallecio|murio,
         cel|celular|telefono|chip|numero|linea lo? compre|comprado usado|nuevo|de|hace, yo no me hago
         pestanas|unas|nada, no me hago pestanas,
