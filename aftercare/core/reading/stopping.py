@@ -11,7 +11,7 @@ def wishes(page: Page) -> list[Mark]:
     """Return the words that wish for an end of messages."""
     marks = page.named("topic:stop")
     unwanted = [mark for mark in marks if _is_unwanted(page, mark)]
-    told = [mark for mark in marks if not any(one.start <= mark.start and mark.end <= one.end for one in unwanted)]
+    told = [mark for mark in marks if not any(one.start <= mark.start < one.end for one in unwanted)]
     return told or _opens_with_stop(page) or _bare_stop(page) or _bare_end(page)
 
 

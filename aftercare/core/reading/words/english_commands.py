@@ -41,19 +41,17 @@ COMMANDS = {
         dont|not|never <write> me .. or|and ever, last|final follow
         up|followup|checkin|check|survey|questionnaire|<msg> .. i|we want|need|wanna|wish|care|expect, pack in the|these|your|ur|all|with <msg>, struck from
         your|the|all, be struck off|from, not to get|receive these|this anymore|again,
-        text|message|pester|email|contact someone|somebody|anyone else|who, dont|do|not|never
+        text|message|pester|email|contact someone|somebody who, text|message|pester someone|somebody else please|pls|thanks|instead|for, dont|do|not|never
         be|get|keep|stay be|get|keep|stay? in touch|contact, reply to me again, not reply to me, dont reply to me,
-        word|code|button|way|link|number to stop|end|quit|cancel these|them|this|it, how|where do|can i|we|one?
-        stop|end|quit|cancel|leave these|this|getting, erase|delete|wipe|remove|destroy|scrub
-        everything|anything|all|whatever you|data|that? hold|have|got|keep|data|information, spare me the|your|ur
+        word|code|button|link|number to stop|end|quit|cancel these|them|this|it|texts|messages, how|where do|can i|we stop|end|quit|cancel|leave getting|receiving|hearing|<msg>, how|where do|can i|we stop|end|quit|cancel|leave these|this|your|the|all <msg>, erase|delete|wipe|remove|destroy|scrub
+        everything|anything|whatever you|u|ye hold|have|got|keep on|about|of, spare me the|your|ur
         check|checks|follow|nagging|questions|updates, nobody|noone asked stop, no one asked stop, no thanks|thank|ta
-        you|u|ye? to|on .. <msg>|check|checks|follow|further|more, not interested in|by ..
+        you|u|ye? to|on .. <msg>|check|checks|follow|further, not interested in|by ..
         check|checks|follow|followups|updates|these|being, no more|further|any check|checks|follow
         ins|ups|in|up|questions, stop|quit|lose|ditch|kill|skip|bin|drop|end|axe|cut|scrap the|these|your|ur|with|all
         check|checks|follow ins|ups|in|up, shut|close|wind|switch|turn it|them|these|this? down|off with|on ..
-        <msg>|check|checks|thing, last|final one|text|message|msg|reminder|email please|pls|plz|ta|cheers
-        and|then|now, can|could|may|let|lets|make|will|would|shall this|that|it|these be? the|your|our? last|final,
-        can|could|let|make|will this be the last|final, drop me please|pls|plz|ta|now|thanks|altogether|completely,
+        <msg>|check|checks|thing, last|final text|message|msg|reminder|email please|pls|plz|ta|cheers, can|could|may|let|lets|make|will|would|shall this|that|it|these be? the|your|our? last|final one|text|message|msg|reminder|email|ping|contact,
+         drop me please|pls|plz|ta|now|thanks|altogether|completely,
         ditch me please|pls|from, take me out please|of, get me out of, stop|quit|cease|pls|please|u|you
         hitting|hittin|blowing|lighting|pinging|buzzing|blasting up? my|this|me|our phone|cell|line|inbox|up|mobile, quit
         hitting my, stop hitting my, block|remove|delete|unlist|mute me|my|this|us .. from|on|at|your|ur
@@ -62,13 +60,13 @@ COMMANDS = {
         enough|of? hearing|getting|receiving from|these|this|texted|messaged?, sick|tired|bored|weary of being texted|messaged|reminded|chased|pestered|hounded, been|bin|binned
         my|this|the number|contact|digits|details, bin my number, dont|not snd|txt|msg me|us, snd me no|ne|any,
         dnt|dont txt|snd|msg, whisht|wheesht|haud|shoosh|hush|shush with|wi|the .. <msg>, no|not|nae
-        wanting|wantin|needing|after|for|seeking them|these|yer|your|any|more <msg>, no wanting them|these|any,
+        wanting|wantin|needing them|these|yer|your|any|more? <msg>, no wanting them|these|any,
         dont|not|never wish|want|care|need|like|expect to? hear|hearing from you|u|ye|yous|yall|this, no
-        wish|desire|need|interest to|in hear|hearing from, want|wanna|like|need off it|this|that|here|your|ur|the|of,
-        want off it, be|keep|keeps sending|texting|messaging me|us .. no|again|anymore, dont|not|never be
-        sending|texting|messaging|emailing|ringing|writing, no more .. <msg>, leave me|us be|alone, leave us|me to it,
-        three|that|this|here is where i get|hop|jump off, where i get off|out, is plenty .. get off,
-        cross|take|tick|strike|score|rub|scratch me|us off .. <msg>|texts, cross me off your|the messages, give the|your|these|it .. <msg> a
+        wish|desire|need|interest to|in hear|hearing from, want|wanna off it|this|your|ur,
+        want off it,  dont|not|never be
+        sending|texting|messaging|emailing|writing, no more bot|auto|automated|daily|annoying|random|stupid|bloody|damn|of? your|ur|the|these? <msg>, leave me|us be|alone, leave us|me to it,
+        is where i get|hop|jump off, thats where i get|hop|jump off,
+        cross|take|tick|strike|score|rub|scratch me|us off your|ur|the|these|all|them|those? <msg>|mailing, cross me off your|the messages, give the|your|these|it .. <msg> a
         rest|break|miss, shove|stick|stuff|keep your|ur|the|these .. <msg>,
         subscribed|registered|added|enrolled|joined by|in mistake|error|accident, signed up .. mistake|accident|error
         .. remove|off|out|cancel|undo|delete, replied|texted|pressed|hit|sent start ..
@@ -110,6 +108,9 @@ COMMANDS = {
         knock .. <msg> on the head, on the head please, lay off .. <msg>, ease off .. <msg>, back off, hop off my phone,
         off my phone, out of my phone|inbox|life, get out of my phone|inbox, stay out of my, bin the|these|my
         <msg>?|number, bin my number, chuck my number, mute me, dont include|add me, exclude my, do not include me,
+        rather|prefer|like|want|wish to? be left|let alone|be|in, consider me|us|myself
+        unsubscribed|out|gone|off|opted|removed|quit, consider this my|an|a|as
+        opt|unsubscribe|notice|request|stop|optout|withdrawal,
         revoke my, withdraw my permission, dont have my? permission, no permission to <write>, never gave ..
         permission|consent, i do not consent, gdpr, data protection,  report you, reported as spam, marked as spam,
         blocked .. number, blocking .. number, blocking this, blocking you, going to block, ill block, i will block,
@@ -224,6 +225,14 @@ COMMANDS = {
         bother me, not bother me, didnt bother me, not bothering me, doesnt|dont|didnt disturb me, not disturb me at
         all,  back off .. spoolie|brush, dont want any more lashes|extensions|fallout|shedding,
         blocked nose|duct|gland|pore|sinus, block ducts, my stop, in peace .. sleep,
+        didnt|never|havent|hasnt|dont get|got|receive|received|see|seen|have a|an|the|any|my|your|ur
+        last|usual|aftercare? reminder|message|text|msg|email|confirmation|link, no reminder|message|text|msg|email
+        came|arrived|yet|received|this, do|does|did|will|could|can you|u|ye|it send|text|remind|message|email out?
+        reminders|reminder|texts|by|me?, texts|messages|msgs|emails|my|text|message isnt|arent|wont|not|didnt
+        sending|send|working|going|delivering|deliver|through|arriving, let this|that be the last time i|we|you,
+        take|get|have these|the|them|my lashes|lash|extensions off|out, dont|not <write> me
+        until|til|till|before|while|when|after|im|ill|during|between, dont|not <write> me at work|night, will
+        ring|call|text|message later|back|after|when|tomorrow,
         dont stop sending|texting|reminding|writing|messaging|emailing|these|the, do not stop
         sending|texting|reminding|writing|messaging|emailing, never stop sending|texting|reminding,
         unsubscribe|unsubscribed|unsubscribing|opt|opted|opting|quitting|cancelling|resign|resigning from|out|of of?

@@ -458,6 +458,14 @@ TOPICS = {
         escrib{an/as/a}|mand{en/es/e}|avis{en/es/e}|contact{en/es/e}|escribir|mandar al|por|a|en|antes, prefiero|mejor
         que me escrib{an/as}|mand{en/es}|avis{en/es}, pare|deje|paren|dejen|parar|dejar de
         llorar{me/le}|picar{me/le}|arder{me/le}|doler{me/le}|molestar{me/le} el|los|la|tanto|mi?,
+        no me
+        mandaste|mando|mandaron|llego|llegan|ha|escribiste|escribio|avisaste|avisaron|recordaste|contestaste|contesto|contestaron|respondiste,
+        deje|dejo|deje el|un|tu|mi mensaje|recado|audio, paren|pares|parad de subir|cobrar|crecer|caer{se/},
+        quit{amelas/enmelas/emelas}
+        el|la|hoy|manana|lunes|martes|miercoles|jueves|viernes|sabado|domingo|cuando|este|esta, no quiero|necesito mas
+        volumen|largas|largo|curva|curvas|grosor|cita|citas, quitar{me/} las|mis|estas pestanas|extensiones,
+        quit{enme/ame/eme} las|mis|estas pestanas|extensiones, no me manden? la|el ubicacion|direccion|pin|link,
+        manda{me/nme} un? mensaje|texto|whats cuando|si|al,
         pare|deje|paren|dejen de llorarme|picarme|arderme|dolerme|lagrimear|moverse|caerse|girarse|torcerse,
         mande|puse|escribi|envie|di|pulse stop|baja|alto sin|por querer|error|accidente, no
         paran|para|dejan|deja|paro|dejo de
