@@ -89,7 +89,10 @@ _ALWAYS_ASKING = """
     if, wanted to ask, want to know, wanted to know, im asking, solo pregunto, need help, help pls, quisiera
     saber, quiero saber, dime que, ayuda por favor, call me when, ok or, do i need, can i still, can i, how do
     i, how long, when can i, que me pongo, que debo, who do i, or should i, is that a thing, or nah, is it ok,
-    is it normal, es normal, puedo usar, me puedes, quick question, una pregunta, una duda, or am i
+    is it normal, es normal, puedo usar, me puedes, quick question, una pregunta, una duda, or am i,
+    what now, now what, is that usual, is that normal, is this normal, is this ok, is that ok, is this usual,
+    is that covered, what do you, what else, has anyone, tell me which, is there someone, was it stupid, o que, sera normal, sera de,
+    cuanto sale, se lo doy, calamine or, ice or, drops or, lashes or flu, or what do, lmk, me thing or
 """
 _ALWAYS = tuple(" ".join(phrase.split()) for phrase in _ALWAYS_ASKING.split(","))
 

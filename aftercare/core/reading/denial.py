@@ -213,7 +213,10 @@ def _denies_a_sign(page: Page, mark: Mark, comma: int, target: int) -> bool:
 
 
 _IS = listed("is are has have keeps wont cant esta estan")
-_UNTIL, _LATELY = listed("until till til hasta"), listed("now today tonight just last this yesterday hoy ahora")
+_UNTIL, _LATELY = (
+    listed("until till til hasta"),
+    listed("now today tonight just last this yesterday hoy ahora your you i yours"),
+)
 
 
 _SAYING = listed("say claim pretend swear promise argue think reckon suppose decir digo diria diga creo")

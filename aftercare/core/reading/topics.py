@@ -151,6 +151,15 @@ def _is_denied(page: Page, mark: Mark) -> bool:
     return False
 
 
+_FAREWELL, _OF_HERS = listed("love best good well kind nice great"), listed("lash lashes them set these they")
+
+
+def _is_farewell(page: Page, mark: Mark) -> bool:
+    """You can stop the texts now love ta; take my number off and all the best."""
+    said = page.said(page.sentence[mark.start])
+    return page.tokens[mark.end - 1].word in _FAREWELL and mark.end - mark.start <= 2 and not said & _OF_HERS
+
+
 def _is_how_much(page: Page, mark: Mark) -> bool:
     """They're pretty bloodshot."""
     return page.tokens[mark.end - 1].word == "pretty" and any(
@@ -172,6 +181,8 @@ def _fine(page: Page, found: dict[Topic, Mark | None], *, irritation: bool, deni
         and not page.covers("scope:over", mark.start)
         and not _is_how_much(page, mark)
     ]
+    if Topic.STOP in found:
+        strong = [mark for mark in strong if not _is_farewell(page, mark)]
     if irritation or found.keys() - {Topic.RETENTION, Topic.COMPLAINT} or Topic.RETENTION in found:
         return next(iter(plain or strong), None)
     if plain or marks:

@@ -26,10 +26,21 @@ CLASSES = {
     "otherself": """
         he she they himself herself hubby husband wife boyfriend girlfriend mum mam mom dad sister brother friend friends
         mates everyone everybody people mates colleagues kids son daughter nan fella missus boss men lads strangers cat dog
+        nan
     """,
     "lifething": """
         mascara makeup eyeliner liner falsies strips strip foundation concealer smoking wine men dating carbs sugar coffee
         mornings monday mondays work adulting dairy netflix gym vaping drinking alcohol meat gluten exes
+    """,
+    "name": """
+        sarah jessica emma olivia laura denise brenda chantelle michelle karen linda susan lisa amy emily hannah chloe
+        lauren kelly nicole rachel rebecca amanda melissa stephanie jennifer tracy sharon julie claire helen jane anna
+        maria sophie lucy katie charlotte grace holly megan natalie samantha vanessa tiffany ashley brittany
+        priya fatima aisha ngozi chioma siobhan niamh aoife mary margaret patricia barbara elizabeth mrs miss
+    """,
+    "kin": """
+        mum mom mam mother wife husband dad father gran nan granny grandma sister brother daughter son aunt aunty auntie
+        uncle partner fiance fiancee mrs ms miss lady friend
     """,
     "wipe": """
         delete remove erase expunge scrub wipe take taken strike drop get removed deleted struck lose forget unlist
@@ -108,6 +119,7 @@ COMMANDS = {
         knock .. <msg> on the head, on the head please, lay off .. <msg>, ease off .. <msg>, back off, hop off my phone,
         off my phone, out of my phone|inbox|life, get out of my phone|inbox, stay out of my, bin the|these|my
         <msg>?|number, bin my number, chuck my number, mute me, dont include|add me, exclude my, do not include me,
+        no want <msg>|more|this, me no want <msg>,
         rather|prefer|like|want|wish to? be left|let alone|be|in, consider me|us|myself
         unsubscribed|out|gone|off|opted|removed|quit, consider this my|an|a|as
         opt|unsubscribe|notice|request|stop|optout|withdrawal,
@@ -353,6 +365,18 @@ COMMANDS = {
         there is no .. on|at|here|in, theres no .. here|at|on, meant to text, meant to message, meant for, old
         number, got this phone|number in|last|from|a, i got this phone|number, landline, please check your
         contact{s/}, check your records|contacts, not denise|jessica|tasha|her|him|sarah|maria, this isnt ..,
+        <kin> .. passed|died|departed away|on|suddenly|peacefully|last|in, <kin> has|sadly|just|recently? died|deceased|expired, <kin> has|is passed|deceased|expired away|on?, he|she has|is|was? deceased|expired, he|she|hes|shes dead love|now|so|sorry|please|and|pet, he|she passed|died away|on|last|in|suddenly, we|i buried .. <kin>|her|him, buried .. on|last|in, <kin> ..
+        care|nursing|hospice|retirement home, in a care|nursing home and, i am|not im|not|am? not? not <name>, im not
+        <name>, not <name> never|im|its|sorry|wrong|this, isnt <name>, this is not <name>, who
+        the|tf|on|in|is|heck|hell|fuck|earth? hell|heck|earth|fuck|is? is|earth? <name>, who is|was <name>, who tf is,
+        who the hell|heck|fuck is, <name> no longer|doesnt|dont|isnt|moved|left|changed, no <name>
+        here|at|on|lives|living|round, never have been <name>?, texting me as if i, bought|got this|the|a
+        sim|phone|number|handset last|this|on|from|second|used, some womans|girls|ladys|strangers|elses
+        lash|appointment|reminders|texts|messages, her|his ex here, he|she changed|switched|lost her|his?
+        numbers|number|phone|phones, dont|doesnt|no live|stay here no|any? more?|anymore, her|his|their number is|ends
+        .. in|with, this is|its her|his|their
+        husband|wife|partner|boyfriend|girlfriend|dad|son|brother|sister|ex|boss|flatmate, thats my
+        daughter|wife|sister|mum|mom youre|you|ur after|want|mean|looking, work phone .. stop, stuff to me,
         used to be .. number|phone|mobile|cell|line, this was .. number|phone|mobile|line, not the number for|of, isnt
         the number for|of, not .. number anymore, not who you think|want|mean|need,
         this|the sim|number came|is|was new|from|reassigned, fresh|secondhand sim, my?

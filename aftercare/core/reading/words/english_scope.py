@@ -40,6 +40,7 @@ SCOPE = {
         coming|comes|come and going|goes|go,
         keeps|keep|starts|running|crying|watering|weeping|leaking|streaming|tearing|dripping|going|blubbing ..
         on its|their|it own, its|itll dying down,
+        having none of it|this|that,
         cant|couldnt|cannot hardly|barely|scarcely
         drive|walk|work|open|look|stand|stay|go|sit|watch|read|cook|sleep|eat|move|touch|think|bear|keep|do,
         swelled|swollen|swole|puffed|come|came|broke|broken|red|itchy|itching|rash|hives|spots|bumps|blotches|sore|burning|blotchy|puffy|spread

@@ -250,6 +250,13 @@ TOPICS = {
         reservar, reserva, reservacion, reservame, turno, turnos, turnito, hora, horario, horarios, disponible,
         te|le puedo caer|llegar|ir|visitar|ver hoy|manana|el|ahorita|ya, puedo caerte|ir|pasar hoy|manana|ahorita|el,
         cuando me|las? las|la? puedes|podes|podrias|pueden rellenar|arreglar|retocar|poner|atender|ver|quitar|hacer,
+        muev{anme/eme/ame/anos} la|mi|el? cita|turno|hora, cambi{enme/eme/ame} la|mi|el? cita|turno|hora,
+        cancel{enme/eme/ame} la|mi|el? cita|turno|hora, tienes|tienen|tenes|tendras|tendran|hay algo?
+        lugar|espacio|hueco|turno|algo|cupo|chance el|para|hoy|manana|este|esta?,
+        pedir|pedirte|sacar|agendar|apartar|reservar un? turno|cita|hora|lugar|espacio, me puedes|podrias|das|pueden
+        dar? otro|otra dia|hora|fecha|turno, quede de ir, sip voy el sabado|domingo|lunes|martes|miercoles|jueves|viernes, mas tardecito|tarde|temprano
+        porque|el|si, baj{an/en/ame/enme} de la lista del sabado|domingo|lunes|martes|viernes, mejor el
+        domingo|lunes|martes|miercoles|jueves|viernes|sabado,
         se puede adelantar|mover|cambiar|atrasar|pasar|correr|recorrer la|el|mi, adelantar|atrasar|recorrer la|mi
         mia|cita|hora, me sacas una hora|cita|turno, atascada|atorada|atascado en, no llego me, que
         puerta|piso|timbre|entrada,
@@ -302,6 +309,9 @@ TOPICS = {
         al|nadar|meterme|banarme|tomar|maquillarme|quitar|quitarme|pintarme|entrar|hacer|aplicar|correr|depilarme|llorar|rizarlas|peinarlas,
         puedo pintarme|delinearme|ponerme|usar|echarme|pasarme, que rimel|mascara|delineador|champu|crema, son a
         prueba de|resistentes al, si o no,
+        le pongo|echo|hago .. o que, o que, sera de|normal|por|que|eso, cuanto
+        sale|cuesta|cobras|por|es|son|vale|seria, aceptas|aceptan tarjeta|transferencia|efectivo, nos haces|me haces
+        descuento|precio, se lo doy|digo|paso o, quisiera saber, me la|lo|las|los guardas|guardan|apartas|traes,
         a quien llamo|aviso|escribo, ayuda que, qué me echo|pongo|tomo, que le pongo|echo|unto|doy, le puedo
         meter|cortar|poner|echar|pasar, tienen|teneis|tenéis|tienes|hay
         bono|bonos|promo|promocion|descuento|paquete|paquetes, se paga suelto|aparte, de que marca|color|tono|donde,
@@ -341,6 +351,10 @@ TOPICS = {
         quedaron parejas, un desastre, desastre, descuidad{a/o}, a medias, no es justo, abus{o/an}, no volvere,
         no vuelvo, me arrepiento, perdida de tiempo|dinero, tirar el dinero, tirado el dinero, no me
         gust{o/a/an/aron}, no me gustaron, no me encant{an/a/o/aron}, no me convenc{e/en/io/ieron},
+        me pasaron|pase|atendieron|atendio .. minutos|hora|media despues|tarde|despues, una quedo|salio
+        chueca|mal|torcida, quedaron muy largas|cortas|gruesas|cargadas|pesadas, me cobraste|cobraron|cobro mas|de,
+        estoy molesta|enojada|inconforme|decepcionada, no contestaste|contestaron|contestan,
+        cuarenta|treinta|media|una minutos|hora despues|tarde, hable y hable,
         lo que pague|cobras|cobran|cuesta|cobraste, no se|lo vale, asi no vale, tiesas, quedaron
         tiesas|duras|chuecas|disparejas|raras|feas|mal, como cepillo|escoba|alambre|escobeta, ni siquiera me|las, y
         encima quedaron|me|las, mas cargado|cargada|tupido|lleno que el|la, para lo que|cobras, no me
@@ -506,6 +520,9 @@ TOPICS = {
         que|quien, no conozco a, aqui no es, no fui yo, mal numero, no es aqui, numero equivocado, numero
         incorrecto, equivocad{o/a} de numero, numero equibocado, persona equivocada, se equivoc{o/aron} de, se
         equivoco, se equivocaron, te equivocaste, esta equivocad{a/o}, estas equivocad{a/o}, esta mal el numero,
+        no soy
+        lupita|paola|carmen|lucia|sofia|fernanda|daniela|laura|karla|claudia|gabriela|veronica|patricia|alejandra|andrea|brenda|monica|silvia|rosario|guadalupe|teresa|martha|leticia|elena|diana|valeria|camila|isabel|adriana|marisol|yolanda|juana|luisa|paula|natalia,
+        soy su|el hermano|esposo|marido|novio|hijo|papa,
         busca|buscaba|buscas|buscan|buscaban a otra persona|chica|senora|mujer, a otra persona, soy
         hombre|senor|varon|el taxista|plomero|electricista, se equivoco|equivocaron|equivocaste de
         numero|persona|contacto, numero equivocado,
