@@ -91,8 +91,9 @@ _ALWAYS_ASKING = """
     i, how long, when can i, que me pongo, que debo, who do i, or should i, is that a thing, or nah, is it ok,
     is it normal, es normal, puedo usar, me puedes, quick question, una pregunta, una duda, or am i,
     what now, now what, is that usual, is that normal, is this normal, is this ok, is that ok, is this usual,
-    is that covered, what do you, what else, has anyone, tell me which, is there someone, was it stupid, o que, sera normal, sera de,
-    cuanto sale, se lo doy, calamine or, ice or, drops or, lashes or flu, or what do, lmk, me thing or
+    is that covered, what do you, what else, has anyone, tell me which, is there someone, was it stupid, o que,
+    sera normal, sera de, cuanto sale, se lo doy, calamine or, ice or, drops or, lashes or flu, or what do, lmk,
+    me thing or
 """
 _ALWAYS = tuple(" ".join(phrase.split()) for phrase in _ALWAYS_ASKING.split(","))
 

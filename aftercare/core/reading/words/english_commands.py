@@ -23,11 +23,6 @@ CLASSES = {
     "data": """
         number # cell phone details info information name email address contact data account mobile numbers
     """,
-    "otherself": """
-        he she they himself herself hubby husband wife boyfriend girlfriend mum mam mom dad sister brother friend friends
-        mates everyone everybody people mates colleagues kids son daughter nan fella missus boss men lads strangers cat dog
-        nan
-    """,
     "lifething": """
         mascara makeup eyeliner liner falsies strips strip foundation concealer smoking wine men dating carbs sugar coffee
         mornings monday mondays work adulting dairy netflix gym vaping drinking alcohol meat gluten exes
@@ -36,11 +31,11 @@ CLASSES = {
         sarah jessica emma olivia laura denise brenda chantelle michelle karen linda susan lisa amy emily hannah chloe
         lauren kelly nicole rachel rebecca amanda melissa stephanie jennifer tracy sharon julie claire helen jane anna
         maria sophie lucy katie charlotte grace holly megan natalie samantha vanessa tiffany ashley brittany
-        priya fatima aisha ngozi chioma siobhan niamh aoife mary margaret patricia barbara elizabeth mrs miss
+        priya fatima aisha ngozi chioma siobhan niamh aoife mary margaret patricia barbara elizabeth
     """,
     "kin": """
         mum mom mam mother wife husband dad father gran nan granny grandma sister brother daughter son aunt aunty auntie
-        uncle partner fiance fiancee mrs ms miss lady friend
+        uncle partner fiance fiancee
     """,
     "wipe": """
         delete remove erase expunge scrub wipe take taken strike drop get removed deleted struck lose forget unlist
@@ -267,7 +262,7 @@ COMMANDS = {
         presses, stop working, stopped working, stop wearing, stop using, stop coming to, stop falling, stop
         shedding, stop it you, oh stop it, stop it .. gorgeous|obsessed|love|cute|pretty|perfect, stop im, stop
         theyre, stop these, stop they, omg stop, stop omg, stop .. crying, stop people, people stop, stop me in,
-        <otherself> wont|cant|couldnt|doesnt|hasnt|didnt|never|keeps|wouldnt stop|stops|stopped|quit
+        he|she|they|himself|herself|hubby|husband|wife|boyfriend|girlfriend|mum|mam|mom|dad|sister|brother|friend|friends|mates|everyone|everybody|people|colleagues|kids|son|daughter|nan|fella|boss|men|lads|strangers wont|cant|couldnt|doesnt|hasnt|didnt|never|keeps|wouldnt stop|stops|stopped|quit
         calling|texting|asking|telling|saying|messaging|sending|ringing|writing|pestering|bothering|bugging|emailing|complimenting
         me|us|him|her?, cut|cuts|cutting|kicked|dropped|dropping|knocked me|us off mid|halfway|during|before,
         phone|line|signal|wifi|battery|call .. cut|cuts|kicked|dropped|knocked me|us off ..
