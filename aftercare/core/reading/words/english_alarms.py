@@ -209,6 +209,8 @@ ALARMS = {
         wobbling|wobbly|wobble|bendy|wavy|bent|rippling|swaying, door|window|picture|wall|lamp frames|frame|post .. under water|wobbling|wobbly|bendy|wavy|rippling|bent, look|looks|looked like .. under water,
         underwater .. wobbl{ing/y/e}, bits|specks|swirls|threads|streaks|spots of red|black|grey|blood
         swirling|swirlin|floating|swimming|drifting, red swirling|swirlin,
+        behind|through net|lace|voile|muslin curtain|curtains, <eye> .. gone|went
+        completely|totally|fully|pitch|entirely black|dark|blank|grey,
         rooms|room|world|everythings|everything .. hazy|cloudy|foggy|misty|milky on|in that|one|left|right
         side|eye, gone .. hazy on that side,
         lost the picture, picture .. gone, straight lines .. wobbl{e/y/ing/ed}, lines .. wobbl{e/y/ing}, door
@@ -329,6 +331,9 @@ ALARMS = {
         throat|neck, neck{s/} .. closing|tightening|tight, gullet .. no|closed|tight|stuck, lungful, proper
         lungful, tongue .. fizz{y/ing}|fizzing|battery, fizzing on .. tongue, licked|licking a battery, spit ..
         down|swallow, cant get my own spit, dribbl{e/ing/in} .. tissue|towel, cant swallow me own,
+        swallowing|swallow|breathing .. is|was|are a? right|real?
+        job|chore|struggle|battle|effort|task|mission|nightmare|ordeal|labour, came over all
+        wheezy|chesty|breathless|tight,
         elephant|weight|brick|bricks|boulder|car|anvil|cat|sack .. on my? ribs|chest|lungs|breastbone|sternum,
         parked on my chest|ribs, corset .. chest|ribs|too tight .. breath{e/}, ribs .. squeezed|crushed|tight,
         cant .. proper|full|deep breath,

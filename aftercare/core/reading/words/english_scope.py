@@ -28,6 +28,7 @@ SCOPE = {
         not, isnt, arent, wasnt, werent, dont, doesnt, didnt, hasnt, havent, hadnt, aint, never, nope not, wont,
         wouldnt, cant see|feel|find|notice|spot any|a, cannot see|feel|find|notice any|a, cant say
         ive|i|its|theyre|they|it|there|that, cannot say ive|i|that, couldnt see|feel|find any, nothing is, nothings,
+        dont think i|ive|theres|there|they|we have|had|is|are|noticed|got|see|seen|feel? any,
         nothing, none of it|them|that, no longer, noone, nowhere, isn, not at all, not once, never once, not
         remotely, not in the least, neither of them|my|is|are, failed to
     """,
@@ -54,6 +55,8 @@ SCOPE = {
         watering|itching|hurting|burning|stinging|streaming|running|throbbing?, wont|never|doesnt|dont|not give|gives
         over,  not being able,
         no signal|internet|wifi|reception|service|battery at|on|out|in|here?,
+        its|has|have|had|been gone|went|going on ever|all|since|for|and|too|a, gone|going
+        downhill|backwards|haywire|bonkers|mad|mental|crazy, not even a crack|chink|slit|sliver|glimmer,
         wouldnt|couldnt know about|how|if|what|whether|as,
         blink blink .. gone, a|one|two|few|couple|quick blink|blinks .. its? gone|clear|clears|sharp,
         brightness|volume|lamp|light|lights|blinds|curtains .. down, turned .. brightness|lights|lamp .. down,

@@ -60,6 +60,9 @@ TOPICS = {
         half|a|like|some|most|all|about|so|lots|tons|loads|many|several|two|three|four|five|a
         few|around|2|3|4|5|6|7|8|10|12|15|20 .. lash{es/}?, losing them|lashes|so|a lot|lots|half|some, lost ..
         lash{es/}, losing .. lash{es/}, lash{es/} missing, missing lash{es/}, missing some|a few|a bunch|quite,
+        came|come|coming off|out|away? in my hand|hands|fingers|fingertips|palm|towel|flannel|pillowcase, lost
+        nobbut|about|maybe|just|only|barely <some>|two|three|four|2|3|4, had more lashes than me, more lashes than me,
+        on the flannel|towel|pillow last|this|already,
         gap, gaps, gappy, gappin, sparse, patchy, bald, balding, bald spot, bare, thinning, thinned, thin on,
         stuck to|on my|her|the cheek|face|pillow|hand|arm|chin|phone|sheet|sheets|jumper|collar|sleeve, <some>
         gone|missing|off|out from|on|in|already|so one|my|the|left|right|far, 11|13|14|16|17|18|19|25 gone|missing|off|left|fell|lost, found|find|finding one|two|three|another|some|loads|lashes|lash|them|em|a
@@ -398,7 +401,7 @@ TOPICS = {
         wait, minutes? wait|waiting to, kept me waiting, daft price, rip off, ripoff, overcharged, charged me|for ..
         never|neither|didnt, not cute for|at,
         owe|owes me an?|my refund|apology|money|explanation|sorry, want|need|demand|deserve|expect an|a|my?
-        refund|apology|money back?, never rinsed|washed|apologised|apologized|checked|asked|warned|told|showed, told
+        refund|apology|money back?, she|he|they|you|u|girl never rinsed|washed|apologised|apologized|checked|asked|warned|told|showed, told
         me to blink|just|suck|stop|get|ignore|wait|calm|relax|sleep, paid|paying|pay .. to be
         in|left|get|have|lose|pain|worst, one|1|zero|0|two|2 star|stars, shame about, nobody|noone|no one
         told|warned|said|mentioned me|us|about|that|it|you, should|shouldve say|said|be|have
@@ -514,6 +517,8 @@ TOPICS = {
     "both": """
         both, both eyes|lids|eyelids|sides|of, either <eye>|side|one, each <eye>|side, neither eye|lid|side, two
         eyes, 2 eyes, l and r, left and right, right and left, l & r, ou, bilateral, bilaterally, left or right,
+        two|2 of my eyes|lids, two|2 red|itchy|sore|puffy|swollen|pink|watery|streaming|burning and?
+        red|itchy|sore|puffy|swollen|pink|watery? eyes|lids,
         right or left, 2 lids, two lids, each of
     """,
     "notside": """
@@ -526,6 +531,8 @@ TOPICS = {
         for me|to, left me, left the|my
         salon|house|place|work|studio|bag|jacket|purse|phone|scarf|keys|charger|glasses|umbrella|coat|card, i left,
         both my|her|his? thighs|arms|legs|hands|knees|wrists|ankles|shoulders|feet,
+        eye|eyes|lid|lids|its|theyre right sore|red|itchy|swollen|puffy|bad|painful|state|mess|by|at|next|along|where,
+        the right number|person|place|time|day|way|direction|thing|size|shade|length, right way|direction|number,
         left a review|tip|message|voicemail, left you, left u, left over, left off, whats left, none left, any left,
         few left, have left, got left, trace .. left, lashes left, days left, spots left, bit left, little left,
         redness left, swelling left, just left, left on, left after, left on both, left in, left them, left it, left

@@ -77,6 +77,8 @@ SCOPE = {
         amanecio bien|perfecto|normal|limpio, ahora esta|estan todo|todos|todas? joya|bien|perfecto|ok|genial|barbaro,
         todo joya, ahora todo joya|bien|perfecto|ok, ya se bajo|bajaron, but now todo bien, luego nada, dos dias y ya,
         un dia y ya, y ya paso, ya no hay nada,
+        ya par{o/aron} de arder{me/}|picar{me/}|doler{me/}|llorar{me/}|molestar{me/}, dej{o/aron} de
+        arder{me/}|picar{me/}|doler{me/}|llorar{me/}|molestar{me/},
         ya no volvio|regreso|molesto|paso|ha vuelto, amaneci|desperte|amanecio|amanecieron|desperto|amanece
         bien|normal|blanco|blancos|limpio|limpios|deshinchad{o/a/os/as}|desinflamad{o/a/os/as}|como si
         nada|nueva|perfecta, deshinchad{o/a/os/as}, desinflamad{o/a/os/as}, se
