@@ -7,6 +7,7 @@ import itertools
 from aftercare.core.reading.denied_after import EYE_WORDS, SAYS_NO, is_denied_after
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
+from aftercare.core.reading.running_on import begins_anew
 from aftercare.core.reading.tokens import ASK, COMMA, LINE, PICTURE, STOP, WORD, Token, listed
 
 _REACH = 14
@@ -121,7 +122,7 @@ def _reaches(page: Page, mark: Mark, target: int, *, alarm: bool) -> bool:
             return False  # "no i have redness"
         elif (
             walked
-            and _begins_anew(tokens, mark.end, place, target)
+            and begins_anew(tokens, mark.end, place, target)
             or place > mark.end
             and any(other.start == place for other in page.marks.get("scope:nonneg", ()))
         ):
@@ -141,22 +142,6 @@ def _reaches(page: Page, mark: Mark, target: int, *, alarm: bool) -> bool:
             return True  # "no itching, burning, or discharge"
         return tokens[target - 1].word in ("or", "nor", "no") or after in ("eyes", "eye", "lids", "spots", "skin")
     return not (before_noun and walked and tokens[target].word in _ADJECTIVES and tokens[target - 1].word == "and")
-
-
-_TOLD_ON = 3  # tokens after which who dictates may be at her next sentence
-_HAVE = listed("have had got feel felt")
-_ANEW, _SOME = listed("ive theres siento traigo"), listed("a an some slight lots")
-_OPINION = listed("say think that if any anything whether mean creo diga")
-
-
-def _begins_anew(tokens: list[Token], first: int, place: int, target: int) -> bool:
-    """I haven't got my glasses she says hello I have an itch: no stops, but a sentence of its own."""
-    word = tokens[place].word
-    if not (word in _ANEW or word == "i" and place + 1 < target and tokens[place + 1].word in _HAVE):
-        return False
-    if place - first < _TOLD_ON and not {token.word for token in tokens[place + 1 : place + 3]} & _SOME:
-        return False
-    return not _OPINION & {token.word for token in tokens[max(0, place - 3) : target]}
 
 
 def _is_so_much(tokens: list[Token], place: int) -> bool:
@@ -213,6 +198,7 @@ def _denies_a_sign(page: Page, mark: Mark, comma: int, target: int) -> bool:
 
 
 _IS = listed("is are has have keeps wont cant esta estan")
+_SHORTLY = 6  # tokens
 _UNTIL, _LATELY = (
     listed("until till til hasta"),
     listed("now today tonight just last this yesterday hoy ahora your you i yours"),
@@ -235,7 +221,7 @@ def _is_unsaid(page: Page, mark: Mark) -> bool:
 
 def _began_lately(page: Page, sign: Mark) -> bool:
     """It wasn't sore till today; no itch until last night."""
-    after = [token.word for token in page.tokens[sign.end : sign.end + 3] if token.kind == WORD]
+    after = [token.word for token in page.tokens[sign.end : sign.end + _SHORTLY] if token.kind == WORD]
     return any(first in _UNTIL and then in _LATELY for first, then in itertools.pairwise(after))
 
 

@@ -137,3 +137,8 @@ def test_who_is_only_mentioned_has_no_sign(text: str, sign: Sign) -> None:
 def test_blood_is_read_by_a_person_whatever_else_is_said() -> None:
     assert read("cleaned them like you said and got a bit of blood on the pad").urgency is Urgency.SAME_DAY
     assert read("blood sweat and tears but worth it").urgency is Urgency.NONE
+
+
+def test_what_everyone_is_told_beside_it_is_hers() -> None:
+    found = read("best set ever and I tell everyone so but there is a bit of stinging every time I come in")
+    assert found.signs == (Sign.BURNING,)
