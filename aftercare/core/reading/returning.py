@@ -48,8 +48,17 @@ def _is_again_since(page: Page, sign: Mark, mark: Mark, resolution: Mark) -> boo
     return page.tokens[mark.start].word in ("again", "back") and page.tokens[resolution.start].word in _WAS
 
 
+_MISTAKE = listed("lied wrong soon jinxed words mentira miento equivoque pronto tiempo")
+
+
+def _is_own_mistake(page: Page, mark: Mark) -> bool:
+    return bool(_MISTAKE & {token.word for token in page.tokens[mark.start : mark.end]})
+
+
 def came_back(page: Page, sign: Mark, resolution: Mark, *, and_still: bool = True) -> bool:
     """Still red; gone but back again."""
+    if any(mark.start >= resolution.end and _is_own_mistake(page, mark) for mark in page.named("scope:wrong")):
+        return True  # "it stopped. I lied, it's back"
     for mark in page.named("scope:worse"):
         words = {token.word for token in page.tokens[mark.start : mark.end]}
         before = page.tokens[mark.start - 1].word if mark.start else ""

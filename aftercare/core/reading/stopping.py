@@ -94,7 +94,7 @@ _ENDINGS = frozenset(
 _ALONE = frozenset({"last one", "final one", "last time"})
 _OF_MESSAGES = _MESSAGES | listed("""
     phone number # landline cell pestering pestered hassling harassing annoying spamming signed subscribed agreed
-    consent updates bot automated buzzing daily start asked unsolicited cel celular telefono numero suena avisos
+    consent updates bot automated buzzing daily start unsolicited cel celular telefono numero suena avisos
 """)
 
 

@@ -46,9 +46,10 @@ def topics_of(page: Page, answer: str, opinion: Opinion, *, irritation: bool, de
     start = [mark for mark in page.named("topic:start") if not _is_denied(page, mark)]
     if start and not stop:  # "do not text me again" holds both
         found[Topic.START] = start[0]
+    no_more = ("topic:deceased",) if Topic.STOP in found else ()  # by itself it is only news
     wrong = [
         mark
-        for mark in page.named("topic:wrong_person")
+        for mark in page.named("topic:wrong_person", *no_more)
         if not _holds_a_sign(page, mark) and not _is_a_manner(page, mark)
     ]
     if wrong and not irritation:  # "and no, that's not me being funny"

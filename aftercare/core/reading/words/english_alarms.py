@@ -209,6 +209,7 @@ ALARMS = {
         wobbling|wobbly|wobble|bendy|wavy|bent|rippling|swaying, door|window|picture|wall|lamp frames|frame|post .. under water|wobbling|wobbly|bendy|wavy|rippling|bent, look|looks|looked like .. under water,
         underwater .. wobbl{ing/y/e}, bits|specks|swirls|threads|streaks|spots of red|black|grey|blood
         swirling|swirlin|floating|swimming|drifting, red swirling|swirlin,
+        dont|doesnt|wont|isnt|not go|going|clear|clears|clearing away|up|off? when|if|with|after i? blink|blinking,
         behind|through net|lace|voile|muslin curtain|curtains, <eye> .. gone|went
         completely|totally|fully|pitch|entirely black|dark|blank|grey,
         rooms|room|world|everythings|everything .. hazy|cloudy|foggy|misty|milky on|in that|one|left|right

@@ -334,6 +334,10 @@ COMMANDS = {
         please|pls, pressed|hit|sent|typed|clicked stop .. accident|mistake .. back|again|on, keep|keep the|your
         messages|texts|reminders coming
     """,
+    "deceased": """
+        <kin> .. passed|died|departed away|on|suddenly|peacefully|last|in, <kin> has|sadly|just|recently? died|deceased|expired, <kin> has|is passed|deceased|expired away|on?, he|she has|is|was? deceased|expired, he|she|hes|shes dead love|now|so|sorry|please|and|pet, he|she passed|died away|on|last|in|suddenly, we|i buried .. <kin>|her|him, buried .. on|last|in, <kin> ..
+        care|nursing|hospice|retirement home, in a care|nursing home and
+    """,
     "wrong_person": """
         think you want|need|wanted somebody|someone else,
         this is .. the plumber|builder|electrician|gasman|postman|mechanic,
@@ -360,8 +364,7 @@ COMMANDS = {
         there is no .. on|at|here|in, theres no .. here|at|on, meant to text, meant to message, meant for, old
         number, got this phone|number in|last|from|a, i got this phone|number, landline, please check your
         contact{s/}, check your records|contacts, not denise|jessica|tasha|her|him|sarah|maria, this isnt ..,
-        <kin> .. passed|died|departed away|on|suddenly|peacefully|last|in, <kin> has|sadly|just|recently? died|deceased|expired, <kin> has|is passed|deceased|expired away|on?, he|she has|is|was? deceased|expired, he|she|hes|shes dead love|now|so|sorry|please|and|pet, he|she passed|died away|on|last|in|suddenly, we|i buried .. <kin>|her|him, buried .. on|last|in, <kin> ..
-        care|nursing|hospice|retirement home, in a care|nursing home and, i am|not im|not|am? not? not <name>, im not
+         i am|not im|not|am? not? not <name>, im not
         <name>, not <name> never|im|its|sorry|wrong|this, isnt <name>, this is not <name>, who
         the|tf|on|in|is|heck|hell|fuck|earth? hell|heck|earth|fuck|is? is|earth? <name>, who is|was <name>, who tf is,
         who the hell|heck|fuck is, <name> no longer|doesnt|dont|isnt|moved|left|changed, no <name>

@@ -294,7 +294,7 @@ FIGURES = {
         laughing|pretty|gorgeous|cute|obsessed|good|stunning|beautiful, couldnt breathe .. laughing, waste my
         breath, bad breath, under my breath, save your breath, baited breath, bated breath, out of breath
         running|from running|getting|chasing|up|climbing|dancing, breathing down, room to breathe, breathe easy,
-        went|going to the beach, came over all emotional|funny|soft|shy,
+         came over all emotional|funny|soft|shy,
         breathe|breath|see|speak|talk|stand|swallow|open|type for|with|through|from the?
         laughing|laughter|giggling|giggles|happiness|joy|excitement, cant|couldnt|could|can hardly|barely|not?
         breathe|see|speak|talk|stand|swallow|type for|with|from the? laughing|laughter|giggling|giggles, hardly|barely

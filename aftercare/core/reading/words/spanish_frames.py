@@ -22,7 +22,7 @@ CLASSES = {
         faltando mal corta corto cortado cortito agitada agitado rapido rapida pitido pito silbido chiflido ruido
         puedo podemos logro alcanza alcanzo llega entra pasa
     """,
-    "via": "garganta pecho pulmon pulmones traquea cogote gaznate bronquios throat chest",
+    "via": "garganta pecho pulmon pulmones traquea cogote gaznate bronquios",
     "aprieta": """
         cierra cerrando cerrada cerrado cerrandose cerrandoseme cerrandome cerro aprieta apretada apretado apretadito apretandose apretando
         oprime oprimido oprimida opresion presion pesado pesada peso chifla chiflando silba silbando pita pitando
@@ -35,7 +35,7 @@ CLASSES = {
         cosquillea cosquilleo cosquillean pica pican entumida entumidos entumecida entumecidos rara raros gruesa
         gorda pesada anestesiada anestesiados
     """,
-    "rostro": "cara rostro labio labios lengua boca cachetes trompa jeta mejillas cabeza cuello face lips tongue throat",
+    "rostro": "cara rostro labio labios lengua boca cachetes trompa jeta mejillas cabeza cuello",
     "redondo": """
         globo globos pelota balon sandia calabaza monstruo hamster sapo pez luna pan elefante desconocida ardilla
     """,
@@ -125,7 +125,8 @@ FRAMES = {
         <rostro> .. el doble, no me reconozco|reconoci|reconocen|reconocia, <rostro> .. <hinch>, <hinch> ..
         <rostro>, ojo .. fuera de lugar, me inyectaron .. labios, labios ..
         inyectado|inyectados|pato|inyectaron, <rostro> .. parece{n/} .. <redondo>, <rostro> ..
-        inflando|inflados|inflaron|inflado|inflada, inflando|inflaron|inflados .. <rostro>
+        inflando|inflados|inflaron|inflado|inflada, inflando|inflaron|inflados .. <rostro>,
+        face|lips|lip|tongue .. <hinch>, <hinch> .. face|lips|lip|tongue
     """,
     "vision!": """
         relampago|relampagos|destello|destellos|rayos|chispas|chispazos|fogonazos|flashazos|flashes|lucecitas ..

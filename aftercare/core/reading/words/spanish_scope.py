@@ -43,6 +43,7 @@ SCOPE = {
     "returns": "me esta pasando otra vez, otra vez lo mismo, otra vez igual, me pasa otra vez, y ahora otra vez",
     "wrong": """
         hable muy pronto, hable antes de tiempo, me equivoque, mentira, retiro lo dicho, me retracto, olvida lo que dije,
+        miento, no es cierto,
         eso fue ayer, eso era ayer
     """,
     "but": """

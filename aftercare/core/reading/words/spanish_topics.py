@@ -384,7 +384,7 @@ TOPICS = {
         corten con, corten los|las, corta con .. mensajes|sms, basta de, basta con, basta che, basta ya, ya basta, ya
         estuvo .. mensajes, no sigan, no sigas, no insistan, no insistas, dejen de, deja de
         mandar|escribir|enviar|mandarme|escribirme|enviarme, dejenme en paz, dejame en paz, dejenme tranquil{a/o},
-        cort{enla/ala/enle/ale/adla/alo/enlo/ad/en/a} ya? con|de|los|las, par{enle/enla/ale/ala/adle/enlo} ya?, ya? no
+        cort{enla/ala/enle/ale/adla/alo/enlo} ya? con|de|por|che?, par{enle/enla/ale/ala/adle/enlo} ya?, ya? no
         le|les|nos mand{en/es/e}|escrib{an/as/a}|env{ien/ies/ie}|llam{en/es/e}|text{een/ees}|habl{en/es/e},
         tampoco|nunca|jamas me|nos|le
         mand{en/es/e}|escrib{an/as/a}|env{ien/ies/ie}|llam{en/es/e}|habl{en/es/e}|contact{en/es/e}, no me|nos
@@ -502,10 +502,12 @@ TOPICS = {
         querer|error|accidente|equivocacion, activame|actívame otra|de vez|nuevo,
         activ{en/ar/ame} .. mensajes|recordatorios, mandenme de nuevo, vuelvan a mandar{me/}
     """,
+    "deceased": """
+        ya? fallecio|murio mi|la|el|ella, mi mama|papa|esposa|hermana|abuela|tia|madre ya? fallecio|murio, ella ya fallecio|murio
+    """,
     "wrong_person": """
         soy el del gas|agua|cable|internet, aca|aqui no es, se equivoco de, no es este numero,
-        soy el|la viud{o/a} de, ella|el ya no esta, ya fallecio|murio,
-        fallecio|murio mi|la|el|ella, mi mama|papa|esposa|hermana|abuela fallecio|murio,
+        soy el|la viud{o/a} de, ella|el ya no esta,
         cel|celular|telefono|chip|numero|linea lo? compre|comprado usado|nuevo|de|hace, yo no me hago
         pestanas|unas|nada, no me hago pestanas,
         esto|aqui|este es|somos un|una|el|la
