@@ -61,7 +61,7 @@ def _bare_stop(page: Page) -> list[Mark]:
     return []
 
 
-_POLITE = listed("please pls plz so just and ta thanks thx cheers now then ya por favor porfa gracias this is")
+_POLITE = listed("please pls plz so just and ta thanks thx cheers now then ya por favor porfa gracias this is kindly")
 _ENDINGS = frozenset(
     {
         *(
@@ -93,7 +93,8 @@ _ENDINGS = frozenset(
 )
 _ALONE = frozenset({"last one", "final one", "last time"})
 _OF_MESSAGES = _MESSAGES | listed("""
-    phone number # landline cell pestering pestered hassling harassing annoying spamming signed subscribed agreed
+    correspondence machine phone number # landline cell pestering pestered hassling harassing annoying spamming
+    signed subscribed agreed
     consent updates bot automated buzzing daily start unsolicited cel celular telefono numero suena avisos
 """)
 

@@ -114,6 +114,11 @@ COMMANDS = {
         knock .. <msg> on the head, on the head please, lay off .. <msg>, ease off .. <msg>, back off, hop off my phone,
         off my phone, out of my phone|inbox|life, get out of my phone|inbox, stay out of my, bin the|these|my
         <msg>?|number, bin my number, chuck my number, mute me, dont include|add me, exclude my, do not include me,
+        had it|enough|up with|of the|your|these|all|ur|those <msg>, save yourself|yourselves|urself the|some?
+        bother|effort|pennies|trouble|breath, my number|details|email|info|data|name
+        removed|deleted|wiped|erased|forgotten, <write> me? again ..
+        report|block|sue|ico|ofcom|fcc|police|solicitor|lawyer, report it|this|you|u to the?
+        ico|fcc|ofcom|authorities, youre|ur|consider yourself|yourselves blocked, you are|r blocked,
         no want <msg>|more|this, me no want <msg>,
         rather|prefer|like|want|wish to? be left|let alone|be|in, consider me|us|myself
         unsubscribed|out|gone|off|opted|removed|quit, consider this my|an|a|as
@@ -232,6 +237,13 @@ COMMANDS = {
         bother me, not bother me, didnt bother me, not bothering me, doesnt|dont|didnt disturb me, not disturb me at
         all,  back off .. spoolie|brush, dont want any more lashes|extensions|fallout|shedding,
         blocked nose|duct|gland|pore|sinus, block ducts, my stop, in peace .. sleep,
+        blocked you|u|ye by|accidentally|in|cos|because, youre|ur|you are? blocked in|by|from,
+        thanks|thank|ta|cheers|thx|ty|appreciate you? for? the|your|ur|this|these|that lovely|kind|quick|nice?
+        reminder|reminders|message|text|msg|email|heads, drop|bump|downgrade|move me from a|the|my?
+        full|hybrid|volume|classic|set|mega|russian|c|d|14|12|13, can|could|will|would|please|pls you|u|ye? stop
+        putting|giving|doing|making|using|charging|running|being|leaving|pulling|playing|rushing|taking|changing|moving|booking,
+        out of|off the|your|ur diary|calendar|schedule|rota, texts|messages|texting|reminders and
+        none|not|no|never|nobody .. sorry|answer|reply|answers|replies|help,
         didnt|never|havent|hasnt|dont get|got|receive|received|see|seen|have a|an|the|any|my|your|ur
         last|usual|aftercare? reminder|message|text|msg|email|confirmation|link, no reminder|message|text|msg|email
         came|arrived|yet|received|this, do|does|did|will|could|can you|u|ye|it send|text|remind|message|email out?

@@ -384,6 +384,10 @@ TOPICS = {
         corten con, corten los|las, corta con .. mensajes|sms, basta de, basta con, basta che, basta ya, ya basta, ya
         estuvo .. mensajes, no sigan, no sigas, no insistan, no insistas, dejen de, deja de
         mandar|escribir|enviar|mandarme|escribirme|enviarme, dejenme en paz, dejame en paz, dejenme tranquil{a/o},
+        no molest{en/es/e}, no quiero volver a recibir|saber|leer,
+        salgan|sal|salga|salganse de mi telefono|celular|bandeja|cel|vida, stop con|a|de los|las|estos|tanto
+        recordatorios|mensajes|avisos|textos|mensaje, ya? no quiero|necesito|deseo mas?
+        promociones|promos|ofertas|publicidad|spam|propaganda|notificaciones,
         cort{enla/ala/enle/ale/adla/alo/enlo} ya? con|de|por|che?, par{enle/enla/ale/ala/adle/enlo} ya?, ya? no
         le|les|nos mand{en/es/e}|escrib{an/as/a}|env{ien/ies/ie}|llam{en/es/e}|text{een/ees}|habl{en/es/e},
         tampoco|nunca|jamas me|nos|le
