@@ -118,7 +118,7 @@ COMMANDS = {
         bother|effort|pennies|trouble|breath, my number|details|email|info|data|name
         removed|deleted|wiped|erased|forgotten, <write> me? again ..
         report|block|sue|ico|ofcom|fcc|police|solicitor|lawyer, report it|this|you|u to the?
-        ico|fcc|ofcom|authorities, youre|ur|consider yourself|yourselves blocked, you are|r blocked,
+        ico|fcc|ofcom|authorities, youre|ur blocked, consider yourself|yourselves blocked, you are|r blocked,
         no want <msg>|more|this, me no want <msg>,
         rather|prefer|like|want|wish to? be left|let alone|be|in, consider me|us|myself
         unsubscribed|out|gone|off|opted|removed|quit, consider this my|an|a|as

@@ -29,6 +29,7 @@ TOPICS = {
         precio|costo, precio|costo|cuenta .. llorar|lagrimas|dolio|duele|infarto, me dolio la cartera|el
         bolsillo|pagar,
         dorm{ir/i/ia/imos/iendo} boca abajo|arriba, duermo|duerma boca abajo|arriba, boca abajo|arriba,
+        para|por la? resequedad|sequedad, para los ojos secos,
         no es|por el aire|viento|polvo, o sea que no es,
         estacion|parada .. cerrada,
         que bonit{o/os} ojo{s/}, que lind{o/os} ojo{s/}, bonitos ojos,
