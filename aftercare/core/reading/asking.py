@@ -90,7 +90,12 @@ _ALWAYS_ASKING = """
     saber, quiero saber, dime que, ayuda por favor, call me when, ok or, do i need, can i still, can i, how do
     i, how long, when can i, que me pongo, que debo, who do i, or should i, is that a thing, or nah, is it ok,
     is it normal, es normal, puedo usar, me puedes, quick question, una pregunta, una duda, or am i, yes or no, yay or
-    nay, yes or nah, si o no, hasta cuando sirve, hasta cuando vale
+    nay, yes or nah, si o no, hasta cuando sirve, hasta cuando vale,
+    is it normal, es normal, puedo usar, me puedes, quick question, una pregunta, una duda, or am i,
+    what now, now what, is that usual, is that normal, is this normal, is this ok, is that ok, is this usual,
+    is that covered, what do you, what else, has anyone, tell me which, is there someone, was it stupid, o que,
+    sera normal, sera de, cuanto sale, se lo doy, calamine or, ice or, drops or, lashes or flu, or what do, lmk,
+    me thing or
 """
 _ALWAYS = tuple(" ".join(phrase.split()) for phrase in _ALWAYS_ASKING.split(","))
 

@@ -6,6 +6,7 @@ from aftercare.core.reading import until_now
 from aftercare.core.reading.denied_after import EYE_WORDS, SAYS_NO, has_own_subject, is_affirmed_after, is_denied_after
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
+from aftercare.core.reading.running_on import begins_anew
 from aftercare.core.reading.tokens import ASK, COMMA, LINE, PICTURE, STOP, WORD, Token, listed
 
 _REACH = 14
@@ -34,9 +35,9 @@ def is_denied(page: Page, sign: Mark) -> bool:
     after = [token.word for token in page.tokens[sign.end : sign.end + 2]]
     if after[:1] == ["sip"] and (len(after) == 1 or not after[1].isalpha()):
         return False  # "rojo no tengo, picazón sí"
-    if any(mark.start >= sign.end for mark in page.named("scope:wrong")):
+    if any(mark.start >= sign.end for mark in page.named("scope:wrong", "scope:isnow")):
         return False  # "I said no itching. I spoke too soon"
-    if any(mark.start <= sign.start < mark.end and not _never(page, mark) for mark in page.named("scope:nonneg")):
+    if any(mark.start <= sign.start < mark.end and not _never_went(page, mark) for mark in page.named("scope:nonneg")):
         return False
     for mark in reversed(page.named("scope:no", "scope:not")):
         if mark.start >= sign.end or page.sentence[mark.start] != page.sentence[sign.start]:
@@ -57,9 +58,13 @@ def is_denied(page: Page, sign: Mark) -> bool:
     return False
 
 
-def _never(page: Page, mark: Mark) -> bool:
-    """Never went red."""
-    return mark.start > 0 and page.tokens[mark.start - 1].word == "never" and page.tokens[mark.start].word == "went"
+_WENT, _NEVER = listed("went gone go"), listed("never didnt havent hasnt dont wont")
+
+
+def _never_went(page: Page, mark: Mark) -> bool:
+    """Say whether what sounds like "gone red" is denied itself: "they never went red"."""
+    words = [token.word for token in page.tokens[max(0, mark.start - 1) : mark.start + 1]]
+    return len(words) == 2 and words[0] in _NEVER and words[1] in _WENT
 
 
 _UNCLEAR = listed("hazy blurry blurred foggy cloudy fuzzy misty dim dark double wavy milky")
@@ -119,7 +124,12 @@ def _reaches(page: Page, mark: Mark, target: int, *, alarm: bool) -> bool:
             in ("i", "my", "they", "its", "theyre", "it", "im", "the", "ive", "she", "you", "there", "that", "thats")
         ):
             return False  # "no i have redness"
-        elif place > mark.end and any(other.start == place for other in page.marks.get("scope:nonneg", ())):
+        elif (
+            walked
+            and begins_anew(tokens, mark.end, place, target)
+            or place > mark.end
+            and any(other.start == place for other in page.marks.get("scope:nonneg", ()))
+        ):
             return False
         if token.kind == WORD:
             walked = True

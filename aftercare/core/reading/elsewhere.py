@@ -88,9 +88,16 @@ _PARTS = listed("""
 """)
 
 
+_BESIDE = listed("by near beside towards nearest")
+
+
 def _is_owned(page: Page, part: Mark) -> bool:
     """Say whether a part is hers: "my hand", not "on the left hand side" nor "like a sunburn"; "legs are on fire"."""
     before = page.tokens[part.start - 1] if part.start else None
+    if page.tokens[part.start].word == "nose" and _BESIDE & {
+        token.word for token in page.tokens[max(0, part.start - 2) : part.start]
+    }:
+        return False  # "a bit of swelling by the nose": the corner of her eye
     if before is None or before.kind != WORD:
         sentence = page.sentence[part.start]
         return (

@@ -6,7 +6,7 @@ import itertools
 
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
-from aftercare.core.reading.tokens import COMMA, LINE, Token, listed
+from aftercare.core.reading.tokens import COMMA, LINE, WORD, Token, listed
 
 _TO_COME = listed("ill will would should call let tell ring book")
 _MIGHT = listed("would will could might can normal usual do does")
@@ -31,12 +31,31 @@ _TURNS = listed("but pero because porque pues")
 
 
 _AND, _THIS_IS = listed("and n so y"), listed("its theyre im ive now my ahora estan me")
+_I_HAVE = listed("i im ive my")  # "I'm going to have to skip Monday as I have a rash"
 
 
 def _turns_to_now(between: list[Token]) -> bool:
     """You warned me it would itch and it's itching badly."""
     pairs = itertools.pairwise(token.word for token in between)
-    return any(first in _AND and then in _THIS_IS for first, then in pairs)
+    return any(first in _AND and then in _THIS_IS or first == "as" and then in _I_HAVE for first, then in pairs)
+
+
+_ASKED = listed("how should do does is are")
+_SO_FAR = listed("been since still dozens constantly hours days")
+_NOT_YET = listed("not never havent hasnt isnt arent fine good if before until")
+_SOON = 3  # words
+
+
+def _goes_on(page: Page, mark: Mark, sign: Mark) -> bool:
+    """How long does the blur last? Been a day now. -- Should I worry about flashes, dozens an hour?"""
+    if page.tokens[mark.start].word not in _ASKED:
+        return False
+    clause = page.clause[sign.start]
+    places = [
+        place for place, where in enumerate(page.clause) if where == clause + 1 and page.tokens[place].kind == WORD
+    ]
+    words = [page.tokens[place].word for place in places]
+    return bool(_SO_FAR & set(words[:_SOON])) and not _NOT_YET & set(words)
 
 
 def _while_it_is_so(between: list[Token]) -> bool:
@@ -89,9 +108,9 @@ def is_imagined(page: Page, sign: Mark) -> bool:
         between = page.tokens[mark.end : sign.start]
         if any(token.word in _TURNS for token in between):
             continue
-        if mark.name == "scope:will" and _turns_to_now(between) or _while_it_is_so(between):
+        if mark.name == "scope:will" and (_turns_to_now(between) or _goes_on(page, mark, sign)):
             continue
-        if _asks_of_her_state(page, mark, sign) or _asks_for_its_end(page, sign):
+        if _while_it_is_so(between) or _asks_of_her_state(page, mark, sign) or _asks_for_its_end(page, sign):
             continue
         if page.tokens[mark.start].word == "si" and not _has_consequence(page, sentence):
             continue

@@ -38,7 +38,7 @@ def tell(tokens: list[Token], text: str) -> Told:
     english = sum(word in ENGLISH for word in words)
     spanish = sum(word in SPANISH for word in words)
     best, code = _other_language(words, text)
-    if best > max(english, spanish):
+    if best > max(english, spanish) and not _raises_alarm(tokens):
         return Told(code, True, True, True)
     if english and spanish and min(english, spanish) * 4 >= max(english, spanish):
         return Told("en" if english >= spanish else "es", True, True, False)
@@ -49,6 +49,18 @@ def tell(tokens: list[Token], text: str) -> Told:
     if not any(len(word) > 2 and word in lexicon.WORDS for word in words) and foreign.has_alarm(text):
         return Told("und", True, True, True)
     return Told("en", True, True, False)
+
+
+_PLAIN_ALARM = 3  # words: shorter ones are words of other languages too
+
+
+def _raises_alarm(tokens: list[Token]) -> bool:
+    """Say whether English tells of danger in words that few common ones give away: "mi tongue a swell up"."""
+    marks = lexicon.ENGLISH.find(tokens)
+    return any(
+        mark.name.startswith("sign:") and mark.name.endswith("!") and mark.end - mark.start >= _PLAIN_ALARM
+        for mark in marks
+    )
 
 
 def _script_of(text: str, words: list[str]) -> str:

@@ -181,8 +181,14 @@ def _choices(phrase: str) -> list[list[str]]:
 
 
 def _contracted(choices: list[list[str]]) -> Iterable[list[list[str]]]:
-    """Return the choices as they are, or where "not" may be one, each way to say it, contracted."""
-    if not any("not" in words or "cannot" in words for words in choices):
+    """Return the choices as they are, or where "not" may follow "do" and its like, each way to say it, contracted."""
+    choices = [["cant" if word == "cannot" else word for word in words] for words in choices]
+    may_contract = False
+    for words in choices:
+        if may_contract and "not" in words:
+            break
+        may_contract = may_contract and "" in words or bool(CONTRACTIONS.keys() & set(words))
+    else:
         return [choices] if choices else []
     ways = (contracted([word for word in way if word]) for way in itertools.product(*choices))
     return [[[word] for word in way] for way in ways if way]

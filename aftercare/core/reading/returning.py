@@ -23,15 +23,21 @@ def _asks_leave(page: Page, mark: Mark) -> bool:
 
 
 _MAY_I = {(may, who) for may in ("can", "may", "should", "could") for who in ("i", "we")} | {("puedo", "volver")}
-_CALLS = listed("rang ring call called phone phoned text texted message messaged write wrote reply replied hear heard")
+_CALLS = listed("""
+    rang ring call called phone phoned text texted message messaged write wrote reply replied hear heard take took
+""")
+_THERE = 4  # tokens
 _PLACES, _HER_OWN = listed("in at to home with"), listed("my the both left right full it them")
 
 
 def _is_back_somewhere(page: Page, mark: Mark) -> bool:
     """She is back in college; back to work on Monday."""
     after = [token.word for token in page.tokens[mark.end : mark.end + 2]]
-    if _CALLS & {token.word for token in page.tokens[max(0, mark.start - 2) : mark.start]}:
-        return True  # "nobody rang me back"
+    before = [token.word for token in page.tokens[max(0, mark.start - _THERE) : mark.start]]
+    if _CALLS & set(before[-2:]) or before[-3:-1] == ["take", "it"]:
+        return True  # "nobody rang me back", "I take it all back"
+    if before[-1:] == ["and"] and "to" in before:
+        return True  # "been to work and back all week"
     return bool(after) and after[0] in _PLACES and not set(after[1:]) & _HER_OWN
 
 
@@ -42,8 +48,17 @@ def _is_again_since(page: Page, sign: Mark, mark: Mark, resolution: Mark) -> boo
     return page.tokens[mark.start].word in ("again", "back") and page.tokens[resolution.start].word in _WAS
 
 
+_MISTAKE = listed("lied wrong soon jinxed words mentira miento equivoque pronto tiempo")
+
+
+def _is_own_mistake(page: Page, mark: Mark) -> bool:
+    return bool(_MISTAKE & {token.word for token in page.tokens[mark.start : mark.end]})
+
+
 def came_back(page: Page, sign: Mark, resolution: Mark, *, and_still: bool = True) -> bool:
     """Still red; gone but back again."""
+    if any(mark.start >= resolution.end and _is_own_mistake(page, mark) for mark in page.named("scope:wrong")):
+        return True  # "it stopped. I lied, it's back"
     for mark in page.named("scope:worse"):
         words = {token.word for token in page.tokens[mark.start : mark.end]}
         before = page.tokens[mark.start - 1].word if mark.start else ""

@@ -52,7 +52,8 @@ def look_again(reading: Reading, opinion: second.Opinion, page: Page, explained:
     unknown = lost and (
         opinion.sign > second.SIGN_UNEXPLAINED or len(page.tokens) > _SAID_LITTLE and opinion.sign > second.NO_SIGN
     )
-    unwanted = ends > second.STOP and Topic.STOP not in reading.about
+    lookalike = bool(page.named("topic:notstop")) and reading.about != (Topic.OTHER,)
+    unwanted = ends > (second.CERTAIN_STOP if lookalike else second.STOP) and Topic.STOP not in reading.about
     return replace(reading, unread=True) if doubtful or unknown or unwanted else reading
 
 

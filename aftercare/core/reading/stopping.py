@@ -9,7 +9,22 @@ from aftercare.core.reading.tokens import LINE, STOP, WORD, listed
 
 def wishes(page: Page) -> list[Mark]:
     """Return the words that wish for an end of messages."""
-    return page.named("topic:stop") or _opens_with_stop(page) or _bare_stop(page)
+    marks = page.named("topic:stop")
+    unwanted = [mark for mark in marks if _is_unwanted(page, mark)]
+    told = [mark for mark in marks if not any(one.start <= mark.start < one.end for one in unwanted)]
+    return told or _opens_with_stop(page) or _bare_stop(page) or _bare_end(page)
+
+
+_TAKING = listed("take remove drop delete unsubscribe opt cut kick cancel stop quit end quite quiten saquen borren")
+_DO_NOT, _SHE_IS_BLAMED = listed("dont never not"), listed("you u ye yous they why could if")
+
+
+def _is_unwanted(page: Page, mark: Mark) -> bool:
+    """Please don't take me off the list. -- Why don't you take me off it?"""
+    before = [token.word for token in page.tokens[max(0, mark.start - 2) : mark.start]]
+    if not before or before[-1] not in _DO_NOT or page.tokens[mark.start].word not in _TAKING:
+        return False
+    return not _SHE_IS_BLAMED & set(before[:-1])
 
 
 _MESSAGES = listed(
@@ -43,6 +58,60 @@ def _bare_stop(page: Page) -> list[Mark]:
             ]
             if all(word in _STOP_CLAUSE for word in clause):
                 return [Mark("topic:stop", place, place + 1)]
+    return []
+
+
+_POLITE = listed("please pls plz so just and ta thanks thx cheers now then ya por favor porfa gracias this is kindly")
+_ENDINGS = frozenset(
+    {
+        *(
+            "enough",
+            "no more",
+            "remove",
+            "remove me",
+            "end it",
+            "leave off",
+            "take it off",
+            "take it down",
+            "take me off",
+        ),
+        *(
+            "reverse it",
+            "undo it",
+            "drop it",
+            "stop",
+            "stop it",
+            "quit it",
+            "cut it out",
+            "pack it in",
+            "delete",
+            "delete it",
+        ),
+        *("knock it off", "never again", "get rid", "leave me be", "shut it down"),
+        *("quitenme", "quiteme", "saquenme", "borrenme", "no mas", "basta", "paren", "parenle"),
+    }
+)
+_ALONE = frozenset({"last one", "final one", "last time"})
+_OF_MESSAGES = _MESSAGES | listed("""
+    correspondence machine phone number # landline cell pestering pestered hassling harassing annoying spamming
+    signed subscribed agreed
+    consent updates bot automated buzzing daily start unsolicited cel celular telefono numero suena avisos
+""")
+
+
+def _bare_end(page: Page) -> list[Mark]:
+    """Pestering me every day. Enough. -- Where messages are spoken of and no sign is, a clause may say it all."""
+    if any(name.startswith("sign:") for name in page.marks):
+        return []
+    clauses: dict[int, list[int]] = {}
+    for place, token in enumerate(page.tokens):
+        if token.kind == WORD and token.word not in _POLITE:
+            clauses.setdefault(page.clause[place], []).append(place)
+    speaks = bool(page.marks.get("topic:wrong_person")) or any(token.word in _OF_MESSAGES for token in page.tokens)
+    for places in clauses.values():
+        said = " ".join(page.tokens[place].word for place in places)
+        if said in _ENDINGS and speaks and len(clauses) > 1 or said in _ALONE and len(clauses) == 1:
+            return [Mark("topic:stop", places[0], places[-1] + 1)]
     return []
 
 

@@ -46,9 +46,10 @@ def topics_of(page: Page, answer: str, opinion: Opinion, *, irritation: bool, de
     start = [mark for mark in page.named("topic:start") if not _is_denied(page, mark)]
     if start and not stop:  # "do not text me again" holds both
         found[Topic.START] = start[0]
+    no_more = ("topic:deceased",) if Topic.STOP in found else ()  # by itself it is only news
     wrong = [
         mark
-        for mark in page.named("topic:wrong_person")
+        for mark in page.named("topic:wrong_person", *no_more)
         if not _holds_a_sign(page, mark) and not _is_a_manner(page, mark)
     ]
     if wrong and not irritation:  # "and no, that's not me being funny"
@@ -167,6 +168,15 @@ def _is_denied(page: Page, mark: Mark) -> bool:
     return False
 
 
+_FAREWELL, _OF_HERS = listed("love best good well kind nice great"), listed("lash lashes them set these they")
+
+
+def _is_farewell(page: Page, mark: Mark) -> bool:
+    """You can stop the texts now love ta; take my number off and all the best."""
+    said = page.said(page.sentence[mark.start])
+    return page.tokens[mark.end - 1].word in _FAREWELL and mark.end - mark.start <= 2 and not said & _OF_HERS
+
+
 def _is_how_much(page: Page, mark: Mark) -> bool:
     """They're pretty bloodshot."""
     return page.tokens[mark.end - 1].word == "pretty" and any(
@@ -188,6 +198,8 @@ def _fine(page: Page, found: dict[Topic, Mark | None], *, irritation: bool, deni
         and not page.covers("scope:over", mark.start)
         and not _is_how_much(page, mark)
     ]
+    if Topic.STOP in found:
+        strong = [mark for mark in strong if not _is_farewell(page, mark)]
     if irritation or found.keys() - {Topic.RETENTION, Topic.COMPLAINT} or Topic.RETENTION in found:
         return next(iter(plain or strong), None)
     if plain or marks:

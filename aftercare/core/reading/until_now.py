@@ -8,12 +8,14 @@ from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
 from aftercare.core.reading.tokens import WORD, listed
 
-_UNTIL, _LATELY = listed("until till til hasta"), listed("now today tonight just last this yesterday hoy ahora")
+_UNTIL = listed("until till til hasta")
+_LATELY = listed("now today tonight just last this yesterday hoy ahora your you i yours")
+_SHORTLY = 6  # tokens
 
 
 def began_lately(page: Page, sign: Mark) -> bool:
     """It wasn't sore till today; no itch until last night."""
-    after = [token.word for token in page.tokens[sign.end : sign.end + 3] if token.kind == WORD]
+    after = [token.word for token in page.tokens[sign.end : sign.end + _SHORTLY] if token.kind == WORD]
     return any(first in _UNTIL and then in _LATELY for first, then in itertools.pairwise(after))
 
 

@@ -21,6 +21,7 @@ def persons(page: Page) -> list[Mark]:
             or _is_spoken_to(page, mark)
             or _is_likeness(page, mark)
             or _is_one_of_us(page, mark)
+            or _is_told(page, mark)
         ):
             continue
         if named or not all(token.word in _PRONOUNS for token in page.tokens[mark.start : mark.end]):
@@ -47,6 +48,15 @@ def _is_one_of_us(page: Page, mark: Mark) -> bool:
         return True
     before = [token.word for token in page.tokens[max(0, mark.start - 3) : mark.start]]
     return any(first in _SO and then in _DO for first, then in itertools.pairwise(before))
+
+
+_ALL, _TELLING = listed("everyone everybody anyone people"), listed("tell told telling show showed showing recommend")
+
+
+def _is_told(page: Page, mark: Mark) -> bool:
+    """I tell everyone about you but there is a bit of stinging: it is not everyone's."""
+    before = page.tokens[mark.start - 1].word if mark.start else ""
+    return before in _TELLING and page.tokens[mark.start].word in _ALL and mark.end == mark.start + 1
 
 
 _LIKENESS = 3  # tokens before the other one in which "like a" stands

@@ -67,6 +67,15 @@ ALARMS = {
         bigger|big|huge|fat, lips are getting bigger, lips fat, lips huge, lips feel big|fat|huge|thick, my lips
         .. bigger and bigger, lips .. duck, duck lips .. swollen, look like shrek|quasimodo|elephant, face ..
         unrecogni{zable/sable}, cant recognise my face, cheeks .. swollen|puffy|puffed|huge, face puffed|puffy,
+        lip|lips|gob|mouth|tongue is|a|are|now|turned|gone|like|proper|full|pure|became|become bit? of?
+        a|an|two|2|fat|full|pure|proper?
+        sausage|sausages|slug|slugs|balloon|balloons|bratwurst|hotdog|hotdogs|cushion|cushions|dinghy|saveloy|chipolata|beak|sponge|mattress,
+        face .. twice|double|triple its|the|my normal|usual|own? size .. ear, face which .. twice|double|triple,
+        whole? face is|has|just|have|had come|blown|swelled|puffed|swole|blew|blowing up,
+        lip|lips|mouth|tongue|cheeks|neck|jaw has|have|had just|all|both? come|blown|swelled|puffed|swole up, cheeks
+        chin forehead, cheeks and chin, forehead cheeks, tongue|lip|lips|face|mouth a|dey|de|don?
+        swell|swelling|balloon up|bad|big|out?, a swell up inna, twice|double|triple its|the|my normal|usual|own? size
+        from ear,
         jaw .. swollen, tongue .. too big|bigger|thick|heavy|fills, lips .. double|doubled|twice|fat, lips ..
         size, whole head .. swollen, <face> .. .. <swell>, lip{s/} .. <huge>, tongue .. <huge>, face .. <huge>,
         lip massive, cheeks .. up like, <face> <be>? <very>? <very>? <swell>, <face> <be> <be>? <very>? <very>?
@@ -147,6 +156,9 @@ ALARMS = {
         childbirth|labor|labour, hurts to move .. <eye>, hurts when i|i'm|im move|moving .. <eye>, hurts moving ..
         <eye>, <sore> .. move|moving .. <eye>, <sore> .. look|looking up|down|sideways|side|around, move .. eye{s/}
         .. <sore>, pain on .. movement, pain with .. movement, hurts .. roll .. <eye>, pain .. through the roof,
+        pain|ache|throb|throbbing is|are|its|be|something something|a|so|really?
+        chronic|shocking|wicked|fierce|savage|desperate|brutal|vicious|diabolical|horrendous|ungodly|inhuman|unholy|cruel|evil|beyond|unspeakable,
+        something chronic, beside myself with it|pain|the|agony, never known|felt|had the|its like .. pain|hurt|sore,
         knife in .. <eye>, like .. knife, stabbed .. eye, pain i cant, worst ever pain, howling, doubled over ..
         pain, level 10,
         no|without|with epidural .. worse|nothing, had|pushed|birthed .. babies|kids|twins|children .. worse|nothing, worse than
@@ -202,6 +214,9 @@ ALARMS = {
         wobbling|wobbly|wobble|bendy|wavy|bent|rippling|swaying, door|window|picture|wall|lamp frames|frame|post .. under water|wobbling|wobbly|bendy|wavy|rippling|bent, look|looks|looked like .. under water,
         underwater .. wobbl{ing/y/e}, bits|specks|swirls|threads|streaks|spots of red|black|grey|blood
         swirling|swirlin|floating|swimming|drifting, red swirling|swirlin,
+        dont|doesnt|wont|isnt|not go|going|clear|clears|clearing away|up|off? when|if|with|after i? blink|blinking,
+        behind|through net|lace|voile|muslin curtain|curtains, <eye> .. gone|went
+        completely|totally|fully|pitch|entirely black|dark|blank|grey,
         rooms|room|world|everythings|everything .. hazy|cloudy|foggy|misty|milky on|in that|one|left|right
         side|eye, gone .. hazy on that side,
         lost the picture, picture .. gone, straight lines .. wobbl{e/y/ing/ed}, lines .. wobbl{e/y/ing}, door
@@ -221,6 +236,22 @@ ALARMS = {
         bulb .. gone in, one eye .. nothing, sight .. left me, sight .. draining,
         eye|eyes went|gone|going|goes|turned|turning a? bit|little? grey|gray|dim|black|blank|dark|milky, my
         sight|vision hasnt|has not|havent come back, two edges, two of everything, everything .. two edges|outlines,
+        top|bottom|upper|lower|left|right|one|other half|halfs|side of .. what|whatever|everything|things i|im
+        see|look|looking|seeing, half|halfs of? what|everything|whatever i look at|see, half|halfs|bottom|top|side
+        is|just|has|have|of? just? gone .. look|see, only the top|bottom|left|right half|side of,
+        road|street|car|cars|screen|words|text|lamp|lamps|telly|tv|lights|signs|people|moon|bus|everything|letters|world|picture
+        split|splits|splitting|divided|dividing|parted .. two|2|half, road|street|screen|moon|lamp|world|everything
+        has|have|is|keeps split|doubled|splitting|doubling, ghost|phantom|second|shadow|duplicate
+        copy|copies|version|outline|image|picture|twin next|beside|behind|on|above|of|over|to?,
+        ghost|phantom|shadow|duplicate copy|copies|twin|twins, have|has|had|with|got a|an? ghost|shadow|second
+        copy|image|outline|twin|edge|one next|beside|behind|on|above|over, keep|keeps|kept|constantly|still|been
+        getting|seeing|having|get|see|got|catching
+        sparks|zaps|flickers|bursts|sparkles|fireworks|glints|streaks|zigzags|shimmers,
+        sparks|zaps|flickers|bursts|glints|lights|flashes|streaks .. eyes|eye|lids are? shut|closed,
+        sparks|zaps|bursts|lights|glints like .. camera|flashbulb|strobe|firework|fireworks|sparkler|lightning, like
+        .. flashbulb|paparazzi|strobe|flashgun going|in|off|at|every, no amount of
+        drops|water|rinsing|washing|rubbing|sleep clears|shifts|fixes|helps|lifts|sorts ..
+        blur|blurriness|fog|haze|it,
         second outline|image, double|extra edges|outline|outlines|image, no fit see,
         va .. down|dropped|reduced|worse|from|gone, va .. 6/24|6/36|6/60|6/18|6/12|20/40|20/80|20/200|20/100, acuity ..
         down|dropped|reduced|worse|gone|lost|fell, drop|reduction|loss|change|fall in|of .. acuity, count|counting
@@ -309,13 +340,17 @@ ALARMS = {
         throat|neck, neck{s/} .. closing|tightening|tight, gullet .. no|closed|tight|stuck, lungful, proper
         lungful, tongue .. fizz{y/ing}|fizzing|battery, fizzing on .. tongue, licked|licking a battery, spit ..
         down|swallow, cant get my own spit, dribbl{e/ing/in} .. tissue|towel, cant swallow me own,
+        swallowing|swallow|breathing .. is|was|are a? right|real?
+        job|chore|struggle|battle|effort|task|mission|nightmare|ordeal|labour, came over all
+        wheezy|chesty|breathless|tight,
         elephant|weight|brick|bricks|boulder|car|anvil|cat|sack .. on my? ribs|chest|lungs|breastbone|sternum,
         parked on my chest|ribs, corset .. chest|ribs|too tight .. breath{e/}, ribs .. squeezed|crushed|tight,
         cant .. proper|full|deep breath,
         puffing like, im puffing, im puffed, puffed out lying|sitting, out of puff, got|have|having|had|with|ive no puff, every gulp, each
         gulp|swallow|mouthful, gulp .. fight|hurts|struggle|sore|agony, every swallow, nothing solid ..
-        pass|go|stay|down, solids? .. wont|cant|not|dont go|pass|stay|down, only .. liquids|soup|broth ..
+        pass|go|stay|down, solid|solids .. wont|cant|not|dont go|pass|stay|down, only .. liquids|soup|broth ..
         swallow|down|pass, golf ball|lump|apple|plum|stone|ball|frog|pill .. throat|gullet|windpipe|road|pipe,
+        able to draw|catch|take|get .. breath, cant|cannot|couldnt|unable|struggling|struggle to? draw breath|air,
         swallerin, swallerin', swallering, swallow like, prickle{s/} .. tongue, tongue .. prickle{s/}, tip of ..
         tongue .. tingl{e/es/ing/y}|numb|prickl{e/es/ing/y}|burn{s/ing}, tongue{s/} .. pins, tongue{s/} .. gone
         numb|fuzzy|fat|thick|tingly|dead, throat swelling|swollen, throte, feel .. throat swell{ing/s}, throat
@@ -394,7 +429,7 @@ ALARMS = {
         sitting|lying|stuck|smeared|spread|dried on .. eyeball,
         gunk|stuff|gloop|goo you|u|they stick|stuck|glue .. with .. <eye>,
         fleck|speck|blob|bit|dot|drop|bead|smear|dollop|splodge|dab of .. <glue> .. on|onto|in|into .. eye|eyeball|ball|white|cornea, fleck|speck|blob|bit|dot|drop|bead|smear|dollop|splodge|dab of .. gunk ..
-        on|onto|in|into .. eye|eyeball|ball|white|cornea, <glue>|stuff|sticky .. <going>
+        on|onto .. eyeball|ball|white|cornea, <glue>|stuff|sticky .. <going>
         under|beneath|behind .. lid{s/}|eyelid, cleanser|concentrate|shampoo|bleach|peroxide|disinfectant|barbicide|sanitiser|sanitizer|undiluted|detergent .. full|straight|right|splashed|went in|into .. <eye>,
          eyes? .. <potion> .. straight in,
           black|clear|sticky gunk|stuff|gloop|goo you|u|they|ye stick|stuck|glue|use .. <eye>, stuff you|u|they|ye stick|stuck|glue|glued them|em .. <eye>,
@@ -405,6 +440,13 @@ ALARMS = {
         splash straight in|into, bleach .. in the eye|eyes, undiluted .. <eye>, full in the eye, tipped .. can? still feel it in there, hair dye|developer|peroxide .. in|into .. <eye>,
         bonding stuff|agent|liquid .. lid|eye|eyeball, it went in .. glue, went in. the glue, remover ..
         splashed right? in, splashed right in, sitting on my eyeball, ran under my lid, under my lid .. <glue>,
+        bead|blob|drop|dot|dollop|speck|dab|string|droplet|trace|thread|splodge|lump|globule of your|the|that? <glue>
+        .. in|under|into|on|onto|beneath the|my|left|right? <eye>|white|lid, <glue> ..
+        rolled|slid|seeped|dribbled|trickled|crept|oozed|flicked|pinged|splattered|spat|slipped
+        in|under|into|beneath|onto|on, removal|remover|gel|solvent|glue|cream .. some|bit|lot|most of it|that
+        slid|ran|went|got|dripped|seeped|trickled|slipped|dribbled|crept in|into my|the|left|right? <eye>,
+        some|bit|lot|most of it|that|the .. slid|ran|dripped|seeped|trickled|slipped|dribbled|crept|squirted in|into
+        my|the left|right? <eye>,
         <glue> .. under my|the lid, wrong bottle .. <eye>,
         <glue> .. eyewash, swimming in <glue>, <glue> .. straight in .. <eye>, squirt of <glue>, got <glue> in,
         tint|glue|remover .. entered .. <eye>, drop of .. entered, <glue> .. gone in|into .. <eye>|left|right|it, entered my left|right? <eye>, stuff .. take em|them off .. dripped|ran|leaked|went, that stuff .. dripped, rinse .. went right? in, went right in .. sting{s/ing}, went right in .. burn{s/ing}, went straight in .. sting{s/ing}|burn{s/ing}, take em|them off .. went|got right? in, liquid|rinse|stuff .. went|got|ran right|straight? in my?, some went right? in, <glue> .. in|into|inside are|left|right|l|od|os <eye>, <glue> .. eyeball, <glue> ..
@@ -429,6 +471,11 @@ ALARMS = {
         left|right|eye|lid|lids|lefty|righty|one .. hasnt|havent opened, lefty|righty|leftie|rightie|left|right|eye|lid|lids is|are|has|got|gone superglued|glued|welded|sealed|cemented|fused|stapled|bolted|shut,
         lefty|righty is|has superglued|glued|sealed|shut|closed|stuck, top lashes .. bottom lashes, uppers ..
         lowers .. stuck|glued|together, top .. bottom .. glued|superglued|fused, like a clam|oyster, a clam basically, clammed shut, shut like a clam|safe|vault|purse,
+        sealed|shut|stuck|glued|closed|locked like|as|tighter an?|than?
+        envelope|envelopes|letter|tomb|vault|jar|drum|tin|limpet|door|coffin|safe|ducks|mussel|barnacle|passport,
+        unstick|unglue|unseal|reopen|ungum an|my|the|her|your|this|one|a <eye>|lashes, mine|mines|its|theyre
+        glued|sealed|stuck|gummed|fused|welded down|shut|closed|together .. wont|cant|not|refuses ..
+        budge|open|move|shift|part,
         cannot|cant|couldnt|unable part|open|separate|prise|unstick her|his|the lid{s/}|lash{es/}|eye{s/}, stuck
         fast, lids|lashes .. met in the middle, no slit|crack|chink left|to, no gap .. see|look, chink of light
         in, cant get .. light in, no light getting in, it is|its close and it stay|stays|keep|keeps,
@@ -506,6 +553,8 @@ ALARMS = {
         broke out .. urticaria,
         inch of me .. hive{s/}|welt{s/}|rash|bump{s/}|red|itchy, not 1|one|an inch ..
         hive{s/}|welt{s/}|bump{s/}, hive{s/} .. on every|each, hives .. even|including,
+        rash|bumps|spots|welts|blotches|hives|lumps|nettle|itch over|across|covering|round|around|on the|my
+        whole|entire|full|all? body|torso|trunk,
         wheals|weals|whelps|welts .. limb{s/}|everywhere|all|body|arms|legs, raised wheals|weals|whelps, every
         limb, on every limb, head to foot, top to toe, top to bottom .. hives|welts|rash|itch{ing/y}, soles of
         my feet, palms and soles, hives .. soles|feet|hands|palms|scalp, neck to ankles|knees, hives .. spread
@@ -557,6 +606,10 @@ ALARMS = {
         feel swimmy, felt swimmy, feeling swimmy, room .. sideways, room .. tilt{ed/ing/s}, hit the deck, feet up on, put my feet up on, floor came up, head rush, saw stars, had to lie down|on, lie on .. floor, lying on .. floor, everything went, see stars
         when, clammy, nearly hit the floor, hit the floor, nearly hit the deck, hit the deck, fell down, almost fell
         over, nearly fell over, cant stand up, cant stay upright, legs went, keel over, wobbly legs, legs wobbly,
+        fainted|collapsed .. going again, passed out .. going again, going again .. faint|collapse,
+        lost|lose|losing|loosing the|my? conscience|consciousness|senses|knowledge, fallen|fell in|to the? apples,
+        fallen|fell two|2|three|3 times in|on|at, passed|blacked out at
+        work|school|home|church|college|gym|till|checkout|desk|lunch this|yesterday|today|again|on|and,
         legs feel weak, about to go down, went white, gone white as, ears ringing and, vision went black, world
         spinning, everything spinning, spinning when i stand, went lightheaded, came over funny|faint|dizzy|queer,
         feeling wobbly, greying out, graying out, fainting on, fell over dizzy, almost fell, legs .. gave, room ..

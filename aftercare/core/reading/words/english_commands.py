@@ -10,6 +10,7 @@ CLASSES = {
         nudges nudge pings texts text txts txt messages message msgs msg emails email e-mails mails mailings reminders reminder
         notifications notification spam sms correspondence newsletters newsletter updates promos marketing
         communications blasts messaging texting emailing contacting
+        checkins checkin followups followup surveys alerts chasers prompts dms
     """,
     "endit": """
         stop quit cease end kill cancel cancelling canceling enough halt discontinue ditch axe cut drop lose unsubscribe pause silence
@@ -22,6 +23,20 @@ CLASSES = {
     "data": """
         number # cell phone details info information name email address contact data account mobile numbers
     """,
+    "lifething": """
+        mascara makeup eyeliner liner falsies strips strip foundation concealer smoking wine men dating carbs sugar coffee
+        mornings monday mondays work adulting dairy netflix gym vaping drinking alcohol meat gluten exes
+    """,
+    "name": """
+        sarah jessica emma olivia laura denise brenda chantelle michelle karen linda susan lisa amy emily hannah chloe
+        lauren kelly nicole rachel rebecca amanda melissa stephanie jennifer tracy sharon julie claire helen jane anna
+        maria sophie lucy katie charlotte grace holly megan natalie samantha vanessa tiffany ashley brittany
+        priya fatima aisha ngozi chioma siobhan niamh aoife mary margaret patricia barbara elizabeth
+    """,
+    "kin": """
+        mum mom mam mother wife husband dad father gran nan granny grandma sister brother daughter son aunt aunty auntie
+        uncle partner fiance fiancee
+    """,
     "wipe": """
         delete remove erase expunge scrub wipe take taken strike drop get removed deleted struck lose forget unlist
     """,
@@ -32,6 +47,36 @@ COMMANDS = {
         dont|not|never <write> me .. or|and ever, last|final follow
         up|followup|checkin|check|survey|questionnaire|<msg> .. i|we want|need|wanna|wish|care|expect, pack in the|these|your|ur|all|with <msg>, struck from
         your|the|all, be struck off|from, not to get|receive these|this anymore|again,
+        text|message|pester|email|contact someone|somebody who, text|message|pester someone|somebody else please|pls|thanks|instead|for, dont|do|not|never
+        be|get|keep|stay be|get|keep|stay? in touch|contact, reply to me again, not reply to me, dont reply to me,
+        word|code|button|link|number to stop|end|quit|cancel these|them|this|it|texts|messages, how|where do|can i|we stop|end|quit|cancel|leave getting|receiving|hearing|<msg>, how|where do|can i|we stop|end|quit|cancel|leave these|this|your|the|all <msg>, erase|delete|wipe|remove|destroy|scrub
+        everything|anything|whatever you|u|ye hold|have|got|keep on|about|of, spare me the|your|ur
+        check|checks|follow|nagging|questions|updates, nobody|noone asked stop, no one asked stop, no thanks|thank|ta
+        you|u|ye? to|on .. <msg>|check|checks|follow|further, not interested in|by ..
+        check|checks|follow|followups|updates|these|being, no more|further|any check|checks|follow
+        ins|ups|in|up|questions, stop|quit|lose|ditch|kill|skip|bin|drop|end|axe|cut|scrap the|these|your|ur|with|all
+        check|checks|follow ins|ups|in|up, shut|close|wind|switch|turn it|them|these|this? down|off with|on ..
+        <msg>|check|checks|thing, last|final text|message|msg|reminder|email please|pls|plz|ta|cheers, can|could|may|let|lets|make|will|would|shall this|that|it|these be? the|your|our? last|final one|text|message|msg|reminder|email|ping|contact,
+         drop me please|pls|plz|ta|now|thanks|altogether|completely,
+        ditch me please|pls|from, take me out please|of, get me out of, stop|quit|cease|pls|please|u|you
+        hitting|hittin|blowing|lighting|pinging|buzzing|blasting up? my|this|me|our phone|cell|line|inbox|up|mobile, quit
+        hitting my, stop hitting my, block|remove|delete|unlist|mute me|my|this|us .. from|on|at|your|ur
+        end|side|system|database, goodbye|farewell|adios|bye|cheerio|tata|sayonara to your|ur|the|all|these|this ..
+        list|<msg>|mailing, this is my goodbye|farewell, my goodbye to your, sick|tired|bored|fed|had|weary of|up|with
+        enough|of? hearing|getting|receiving from|these|this|texted|messaged?, sick|tired|bored|weary of being texted|messaged|reminded|chased|pestered|hounded, been|bin|binned
+        my|this|the number|contact|digits|details, bin my number, dont|not snd|txt|msg me|us, snd me no|ne|any,
+        dnt|dont txt|snd|msg, whisht|wheesht|haud|shoosh|hush|shush with|wi|the .. <msg>, no|not|nae
+        wanting|wantin|needing them|these|yer|your|any|more? <msg>, no wanting them|these|any,
+        dont|not|never wish|want|care|need|like|expect to? hear|hearing from you|u|ye|yous|yall|this, no
+        wish|desire|need|interest to|in hear|hearing from, want|wanna off it|this|your|ur,
+        want off it,  dont|not|never be
+        sending|texting|messaging|emailing|writing, no more bot|auto|automated|daily|annoying|random|stupid|bloody|damn|of? your|ur|the|these? <msg>, leave me|us be|alone, leave us|me to it,
+        is where i get|hop|jump off, thats where i get|hop|jump off,
+        cross|take|tick|strike|score|rub|scratch me|us off your|ur|the|these|all|them|those? <msg>|mailing, cross me off your|the messages, give the|your|these|it .. <msg> a
+        rest|break|miss, shove|stick|stuff|keep your|ur|the|these .. <msg>,
+        subscribed|registered|added|enrolled|joined by|in mistake|error|accident, signed up .. mistake|accident|error
+        .. remove|off|out|cancel|undo|delete, replied|texted|pressed|hit|sent start ..
+        reverse|undo|cancel|mistake|accident,
         call|calling time on .. <msg>, knock .. <msg> on,
         sooner|rather|prefer not be? getting|get|receive|receiving .. <msg>, not be getting .. <msg>, no
         more of them|these|those|it please|pls|thanks|thank|ok, let that|this|it be the|your last, last i|we hear from,
@@ -69,6 +114,15 @@ COMMANDS = {
         knock .. <msg> on the head, on the head please, lay off .. <msg>, ease off .. <msg>, back off, hop off my phone,
         off my phone, out of my phone|inbox|life, get out of my phone|inbox, stay out of my, bin the|these|my
         <msg>?|number, bin my number, chuck my number, mute me, dont include|add me, exclude my, do not include me,
+        had it|enough|up with|of the|your|these|all|ur|those <msg>, save yourself|yourselves|urself the|some?
+        bother|effort|pennies|trouble|breath, my number|details|email|info|data|name
+        removed|deleted|wiped|erased|forgotten, <write> me? again ..
+        report|block|sue|ico|ofcom|fcc|police|solicitor|lawyer, report it|this|you|u to the?
+        ico|fcc|ofcom|authorities, youre|ur blocked, consider yourself|yourselves blocked, you are|r blocked,
+        no want <msg>|more|this, me no want <msg>,
+        rather|prefer|like|want|wish to? be left|let alone|be|in, consider me|us|myself
+        unsubscribed|out|gone|off|opted|removed|quit, consider this my|an|a|as
+        opt|unsubscribe|notice|request|stop|optout|withdrawal,
         revoke my, withdraw my permission, dont have my? permission, no permission to <write>, never gave ..
         permission|consent, i do not consent, gdpr, data protection,  report you, reported as spam, marked as spam,
         blocked .. number, blocking .. number, blocking this, blocking you, going to block, ill block, i will block,
@@ -190,6 +244,21 @@ COMMANDS = {
         bother me, not bother me, didnt bother me, not bothering me, doesnt|dont|didnt disturb me, not disturb me at
         all,  back off .. spoolie|brush, dont want any more lashes|extensions|fallout|shedding,
         blocked nose|duct|gland|pore|sinus, block ducts, my stop, in peace .. sleep,
+        blocked you|u|ye by|accidentally|in|cos|because, youre|ur|you are? blocked in|by|from,
+        thanks|thank|ta|cheers|thx|ty|appreciate you? for? the|your|ur|this|these|that lovely|kind|quick|nice?
+        reminder|reminders|message|text|msg|email|heads, drop|bump|downgrade|move me from a|the|my?
+        full|hybrid|volume|classic|set|mega|russian|c|d|14|12|13, can|could|will|would|please|pls you|u|ye? stop
+        putting|giving|doing|making|using|charging|running|being|leaving|pulling|playing|rushing|taking|changing|moving|booking,
+        out of|off the|your|ur diary|calendar|schedule|rota, texts|messages|texting|reminders and
+        none|not|no|never|nobody .. sorry|answer|reply|answers|replies|help,
+        didnt|never|havent|hasnt|dont get|got|receive|received|see|seen|have a|an|the|any|my|your|ur
+        last|usual|aftercare? reminder|message|text|msg|email|confirmation|link, no reminder|message|text|msg|email
+        came|arrived|yet|received|this, do|does|did|will|could|can you|u|ye|it send|text|remind|message|email out?
+        reminders|reminder|texts|by|me?, texts|messages|msgs|emails|my|text|message isnt|arent|wont|not|didnt
+        sending|send|working|going|delivering|deliver|through|arriving, let this|that be the last time i|we|you,
+        take|get|have these|the|them|my lashes|lash|extensions off|out, dont|not <write> me
+        until|til|till|before|while|when|after|im|ill|during|between, dont|not <write> me at work|night, will
+        ring|call|text|message later|back|after|when|tomorrow,
         dont stop sending|texting|reminding|writing|messaging|emailing|these|the, do not stop
         sending|texting|reminding|writing|messaging|emailing, never stop sending|texting|reminding,
         unsubscribe|unsubscribed|unsubscribing|opt|opted|opting|quitting|cancelling|resign|resigning from|out|of of?
@@ -213,6 +282,43 @@ COMMANDS = {
         presses, stop working, stopped working, stop wearing, stop using, stop coming to, stop falling, stop
         shedding, stop it you, oh stop it, stop it .. gorgeous|obsessed|love|cute|pretty|perfect, stop im, stop
         theyre, stop these, stop they, omg stop, stop omg, stop .. crying, stop people, people stop, stop me in,
+        he|she|they|himself|herself|hubby|husband|wife|boyfriend|girlfriend|mum|mam|mom|dad|sister|brother|friend|friends|mates|everyone|everybody|people|colleagues|kids|son|daughter|nan|fella|boss|men|lads|strangers wont|cant|couldnt|doesnt|hasnt|didnt|never|keeps|wouldnt stop|stops|stopped|quit
+        calling|texting|asking|telling|saying|messaging|sending|ringing|writing|pestering|bothering|bugging|emailing|complimenting
+        me|us|him|her?, cut|cuts|cutting|kicked|dropped|dropping|knocked me|us off mid|halfway|during|before,
+        phone|line|signal|wifi|battery|call .. cut|cuts|kicked|dropped|knocked me|us off ..
+        text|call|message|sentence|msg?, cut me off .. text|call|message|sentence,
+        take|took|cross|cancel|scratch|put|bump|swap|drop|remove|knock me|us|my off|from the|this|on|for?
+        <day>|1|2|3|4|5|6|7|8|9|10|11|12|1pm|2pm|3pm|4pm|5pm|6pm|7pm|9am|10am|11am|noon|morning|afternoon|evening|slot,
+        remove|take|drop|delete|scratch|cross|pull me|us|my|name off|from|out of? the|your|ur
+        waiting|wait|waitlist|cancellation|cancellations|standby|short|saturday|sunday|friday, no more <lifething>, quit|quitting|done|through|finished|over|ditched|ditching|binned|bye|goodbye|unsubscribed|unsubscribing|unsubscribe|opt|opted|opting|resign|resigning with|to|from|out|the|my? of? <lifething>, no more strip|false|fake|messy|clumpy|magnetic|cluster lashes|lash|mascara,
+        no|without need|reason|call|cause|want to|for stop|stopping|end|ending|cancel|cancelling
+        the|your|these|those|my texts|messages|reminders|it|msgs|them, keep the|your|those|them|these|my
+        texts|messages|reminders|msgs|it? coming|going|up|flowing, keep them|these|those|it coming|up|flowing,
+        dont|please dont|not|never ever? stop|quit
+        sending|texting|reminding|messaging|checking|writing|these|this|them|those|it, didnt|never|not|dont
+        mean|meant|want|wanted|wanting|intend|trying|meaning to opt|stop|unsubscribe|text|quit|end|leave|block
+        out|stop|it|them|the|in|you?, pressed|hit|sent|typed|clicked|texted|put|wrote|tapped stop ..
+        accident|mistake|error|wrongly|accidentally|meaning|error, dont|never|cant|wont|rarely|hardly|didnt
+        see|get|check|read texts|text|messages|msgs|emails|sms|notifications ..
+        at|on|until|during|when|while|here|work|so|in, rather than|by|via a?
+        text|sms|phone|texting|call|texts|email|post, instead of a?
+        text|texts|sms|texting|calling|call|emailing|email|phone, text|message|email|call|ring|send|contact|whatsapp
+        me|us|it|them|reminders|my|the reminders? on|by|via|to|at ..
+        email|hotmail|gmail|whatsapp|mail|wife|husband|new|other|work|mobile|landline, email me rather|instead|not,
+        call me instead|rather, drop me a|an text|line|message|email|note|msg|quick, be|been|get|have|getting?
+        taken|removed|deleted|wiped|struck|crossed off|from|out of? my|the
+        notes|file|record|card|chart|form|bill|tab|total|invoice|records|booking, can|could|would|will|did|does
+        you|u|ye|it|that|this stop|stopped|prevent the|my|a|that|one|this
+        left|right|one|lash|lashes|eye|glue|ends|itch|corner|inner|outer|top|bottom|itching|poking|fans|other, stop
+        the|my|this|that|one|left|right ..
+        poking|twisting|falling|crossing|itching|watering|burning|stinging|loosening|shedding|clumping|sticking|curling,
+        out of the house|office|car|bed|way|here|work|city|shower|meeting, get|got|see|saw|read|receive|received|find
+        my|the|this? message|text|email|photo|pic|msg|voicemail,
+        take|taken|get|getting|taking|want|wanted|remove|removing|need them|these|em all? off|out|removed, i want|need
+        them|these off|out, reminders|texts|messages|check|texting is|are|were|was so? really?
+        great|lovely|handy|useful|helpful|brilliant|appreciated|nice|kind|good|fab, love|like|appreciate|enjoy that?
+        you|the|your|how|these text|texts|message|messages|check|reminders|reminder|remind, blocked|blocks|block
+        your|the|that link|website|page|number|photo|road|street|drive|drain|sink|nose|by,
         stopped me, stop traffic, stop lol, lol stop, stop losing, stop them from|falling|twisting|coming, stop it
         from, how do i stop, how to stop, what can stop, stop blinking, stop being so, stop smiling, stop touching,
         stop playing, stop taking selfies|pics|photos, stop dead, stop posting, stop sleeping, stop at nothing, put
@@ -242,7 +348,15 @@ COMMANDS = {
         getting .. texts|messages|reminders,
         start sending|texting|messaging again, sign me back up, text me again, resubscribe, re subscribe, subscribe
         me, opt in, opt me in, opt back in, start again please, start texts, turn .. texts|messages|reminders back
-        on, put me back on .. list, add me back, start the texts|messages, want .. texts|messages|reminders again
+        on, put me back on .. list, add me back, start the texts|messages, want .. texts|messages|reminders again,
+        didnt|never mean|meant to opt|stop|unsubscribe|text|quit|leave .. again|back|up|in, undo|reverse|cancel
+        the|my|that stop|unsubscribe|optout, get|getting|have|put me|them|texts|reminders|messages .. again|back
+        please|pls, pressed|hit|sent|typed|clicked stop .. accident|mistake .. back|again|on, keep|keep the|your
+        messages|texts|reminders coming
+    """,
+    "deceased": """
+        <kin> .. passed|died|departed away|on|suddenly|peacefully|last|in, <kin> has|sadly|just|recently? died|deceased|expired, <kin> has|is passed|deceased|expired away|on?, he|she has|is|was? deceased|expired, he|she|hes|shes dead love|now|so|sorry|please|and|pet, he|she passed|died away|on|last|in|suddenly, we|i buried .. <kin>|her|him, buried .. on|last|in, <kin> ..
+        care|nursing|hospice|retirement home, in a care|nursing home and
     """,
     "wrong_person": """
         think you want|need|wanted somebody|someone else,
@@ -260,6 +374,10 @@ COMMANDS = {
         mary|maria|anna|sarah, i am a plumber|man|mechanic|builder|pensioner, im a
         plumber|mechanic|builder|pensioner|grandad|granddad,
         nobody of that name, no one of that name, no clue who, no idea who .. is, different number, wrong chat, i am not miss|mrs|mr|ms, im not miss|mrs|mr|ms, she left this line, had this number about|since|for, my twin .. shes the one, ya no tiene este cel|celular|numero|telefono, <be>? her|his husband|wife|mum|mom|mother|partner|boyfriend|girlfriend|son|daughter she|he .. number,
+        no longer has|have|uses|owns|got|at|on|using this|that phone|number|mobile|line|cell|device, no lashes
+        here|round|at|on, whoever booked .. wasnt|isnt|not, is her|his|my phone she|he|whoever, gave
+        you|u|ye|yous|them my number|# .. joke|prank|laugh|mistake|accident, gave u my #, wrong
+        girl|bloke|fella|gal|chick|dude,
         she|he changed her|his|their number, changed her|his number, has a new number now, no longer her|his number,
         this number is not hers|his, isnt her|his number anymore, dont know anyone called|named, nobody called|named,
         no one here called|named|by,
@@ -270,6 +388,17 @@ COMMANDS = {
         your|youre|you are? texting|messaging|contacting|emailing|calling|phoning|ringing a|an|the
         tattoo|barber|pizza|dental|dentist|flower|tyre|butcher|garage|school|church|pub|hospital|clinic|plumber|business|company|stranger|bloke|man|guy|wrong|random|kebab|chip|coffee
         shop|office|salon|surgery|place|number|person?,
+         i am|not im|not|am? not? not <name>, im not
+        <name>, not <name> never|im|its|sorry|wrong|this, isnt <name>, this is not <name>, who
+        the|tf|on|in|is|heck|hell|fuck|earth? hell|heck|earth|fuck|is? is|earth? <name>, who is|was <name>, who tf is,
+        who the hell|heck|fuck is, <name> no longer|doesnt|dont|isnt|moved|left|changed, no <name>
+        here|at|on|lives|living|round, never have been <name>?, texting me as if i, bought|got this|the|a
+        sim|phone|number|handset last|this|on|from|second|used, some womans|girls|ladys|strangers|elses
+        lash|appointment|reminders|texts|messages, her|his ex here, he|she changed|switched|lost her|his?
+        numbers|number|phone|phones, dont|doesnt|no live|stay here no|any? more?|anymore, her|his|their number is|ends
+        .. in|with, this is|its her|his|their
+        husband|wife|partner|boyfriend|girlfriend|dad|son|brother|sister|ex|boss|flatmate, thats my
+        daughter|wife|sister|mum|mom youre|you|ur after|want|mean|looking, work phone .. stop, stuff to me,
         used to be .. number|phone|mobile|cell|line, this was .. number|phone|mobile|line, not the number for|of, isnt
         the number for|of, not .. number anymore, not who you think|want|mean|need,
         this|the sim|number came|is|was new|from|reassigned, fresh|secondhand sim, my?

@@ -441,6 +441,37 @@ FIGURES = {
         laughing|pretty|gorgeous|cute|obsessed|stunning|beautiful, cant breathe so|too|they good, cant breathe .. look|looks good, couldnt breathe .. laughing, waste my
         breath, bad breath, under my breath, save your breath, baited breath, bated breath, out of breath
         running|from running|getting|chasing|up|climbing|dancing, breathing down, room to breathe, breathe easy,
+         came over all emotional|funny|soft|shy,
+        breathe|breath|see|speak|talk|stand|swallow|open|type for|with|through|from the?
+        laughing|laughter|giggling|giggles|happiness|joy|excitement, cant|couldnt|could|can hardly|barely|not?
+        breathe|see|speak|talk|stand|swallow|type for|with|from the? laughing|laughter|giggling|giggles, hardly|barely
+        breathe|see|speak|talk|stand|type for|with|from the? laughing|laughter|giggling|giggles, could|can
+        hardly|barely breathe|see|speak|talk for|with|from|through laughing,
+        fainted|died|collapsed|choked|swooned|keeled|fell over? theyre|they|its|ur|youre|it|these
+        look|is|are|so|that|too so|that|too|this? pretty|gorgeous|cute|beautiful|fab|stunning|dreamy,
+        fainted|died|collapsed|choked|swooned .. theyre|so|that|too that|so|too? pretty|gorgeous|cute|beautiful|stunning|dreamy, go|goes blind|dizzy|faint|weak|shaky|cross eyed? without|before|till|until my|a|the|any|some|morning|first?
+        coffee|tea|caffeine|breakfast|food|sugar|glasses|specs|contacts|brew|cuppa|lunch,
+        blind without|before|till|until my|a|the|any|some|morning|first?
+        coffee|tea|caffeine|breakfast|food|sugar|glasses|specs|contacts|brew|cuppa|lunch,
+        glue|adhesive|remover|tint|primer|stuff|dye|bleach on|over|all|onto|across|down over? my|the|her|his|your|this
+        new|best|good|favourite|favorite|nice|white|black|work|only?
+        jeans|trousers|top|shirt|dress|sofa|couch|carpet|rug|table|desk|hair|hands|fingers|nails|jumper|coat|bag|sleeve|bra|sheets|pillowcase|counter|floor|blouse|skirt|cardigan|hoodie|shoes|phone|mirror|chair|bed|towel,
+        happy|joyful|proud|joyous tears, open my|his|her|their eyes from|for|with laughing|smiling|grinning|giggling, open my|his|her|their eyes from|for|with crying happy|joyful tears?, cant|couldnt open my eyes from|for|with laughing|smiling|grinning|giggling, cant|couldnt open my eyes from|for|with crying happy|joyful tears?, pupils dilated|widened soon|when|as .. saw|seen|clocked|opened|walked,
+        dark|deep|bright|cherry|blood|fire red
+        one|ones|lash|lashes|tips|fans|set|tint|lipstick|lippy|dress|nails|polish|extensions|cluster|clusters|strip|strips,
+        eyes|eyeballs bulged|bulging|bugged|fell|jumped|shot|popped|sprang|leapt|flew|dropped out|from|off
+        out|of|my|the|his|her|their? my|his|her|their|the|of? head|skull|sockets|face
+        when|at|reading|seeing|looking|over|the,
+        eat|eating|ate|food|cook|cooking|like|love|curry|noodles|something|order spicy, spicy
+        food|curry|noodles|noodle|wings|ramen|chips|soup|sauce|take, like a paint|make|hair|scrub|toilet|yard brush,
+        look|looks|looking like a? paint|scrub|toilet|yard|bottle|boot brush|brushes,
+        stood|standing|sat|sitting|felt|waiting|left|look|looked like a|an?
+        lemon|plum|muppet|mug|spare|idiot|pillock|lunatic, like a lemon, red|white|pink
+        wine|sauce|wine's|velvet|cabbage|pepper|bull, glass of .. wine red|white|rose, thread a|the|my needle,
+        threading a|the needle, natural|own|real lash|lashes still? in|on|attached to? it|the|them, crossed swords,
+        like crossed? swords, like swords crossed|crossing, gum|gums|tooth|teeth|jaw is|are|still? throbbing|aching|sore, mouth throbbing|aching, drops for dry|tired eyes, dry eyes
+        that|which i use|take|get|put,  dont|never|cant|wont|didnt see
+        texts|text|messages|msgs|emails|sms|notifications|calls|whatsapp,  cake|icing|balloon|balloons|dress|ribbon|roses|flowers is|are|too a? bit? too? pink|red,
         breathe a sigh, breathing easy, chest of drawers, hope chest, get .. off my chest, off my chest, left me
         breathless, leave me breathless, breathless with, gasped when, gasped at, gasping for a|tea|coffee,
         choking on my coffee|drink|tea, choked up, gasp when, gasps from, gasped in, swallow my pride, hard to

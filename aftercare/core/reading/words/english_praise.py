@@ -19,6 +19,8 @@ PRAISE = {
         breakfast|lunch|dinner|leaflet?, top lid|lids|corner|lip, going down lovely|nicely|well|grand, goin down
         lovely|nicely|well|grand, so? happy to go|come|wait|pay|move|do|take|book|try, as? good as gone, happy|merry
         christmas|xmas|new|diwali|easter|birthday|eid|holidays|halloween|thanksgiving|friday|monday, say|said all fine|good|ok but,
+        all the best, best of luck|wishes, he|she|hes|shes dead|gone love, now|please|off love|lovely|darling
+        ta|thanks|x|cheers|please,
         no bother|trouble|problem|problems|hassle|issue|issues breathing|swallowing|seeing|opening,
         im good|fine|ok|okay|grand on|for|without|thanks no, no thanks|thank you? i|to|im, the class, good friday,
         yoga|aqua|spin|pilates|dance|gym|art|lash class, stop being lovely, would be
@@ -49,6 +51,16 @@ PRAISE = {
         immaculate, still nearly|almost full, sab badhiya|theek|thik, bahut acha|sundar|accha, koi dikkat nahi, stopped
         me .. to? ask, stopped by strangers, asked who did, who gave you permission, adores them, is thrilled with,
         thrilled to bits, valio cada|la,
+        photograph so? well|good|lovely|gorgeous, look|looks so? unreal|insane|mint|class|lush|peng|leng|fab, still
+        look mint|class|perfect|fab|amazing, set is unreal|insane|mint|class|lush|fire, everyone|everybody ..
+        admired|admiring|loves|loved|asking|asked|obsessed|jealous them|where|who|about|me?, gave you|u|ye five|5
+        stars|star, five|5 stars, do look well|good|lovely|great, made|make the photos|pictures|pics, was all over me
+        where|asking|about, wouldnt|would not swap|change them|it, work|job is so|very? neat|clean|sharp|crisp, best
+        ive|set|i ever|have|ive, mornings are|take|twice|half|so .. long|easier|shorter|quicker, no more
+        mascara|makeup, quit mascara, got asked|ided|id'd for id, train of thought, asked for your|ur
+        card|number|details|name|insta, keep catching myself, catching myself in, not a single one has|have
+        shifted|moved|budged|fallen|dropped, put when she saw, mascara for me ever, still all there|in|on,
+        look|looking fresh as, fresh as a daisy,
         been a problem in, hasnt been a problem, never been a problem, have not been a problem, tens across, tens tens,
         shook, noticed straight away,  spoiled me, spoilt
         me, cannot go back to mascara, cant go back to mascara, no going back, not bad at all, not half bad, not too

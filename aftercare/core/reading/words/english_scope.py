@@ -28,6 +28,7 @@ SCOPE = {
         not, isnt, arent, wasnt, werent, dont, doesnt, didnt, hasnt, havent, hadnt, aint, never, nope not, wont,
         wouldnt, cant see|feel|find|notice|spot any|a, cannot see|feel|find|notice any|a, cant say
         ive|i|its|theyre|they|it|there|that, cannot say ive|i|that, couldnt see|feel|find any, nothing is, nothings,
+        dont think i|ive|theres|there|they|we have|had|is|are|noticed|got|see|seen|feel? any,
         nothing, none of it|them|that, no longer, noone, nowhere, isn, not at all, not once, never once, not
         remotely, not in the least, neither of them|my|is|are, failed to
     """,
@@ -41,6 +42,22 @@ SCOPE = {
         coming|comes|come and going|goes|go,
         keeps|keep|starts|running|crying|watering|weeping|leaking|streaming|tearing|dripping|going|blubbing ..
         on its|their|it own, its|itll dying down,
+        having none of it|this|that,
+        cant|couldnt|cannot hardly|barely|scarcely
+        drive|walk|work|open|look|stand|stay|go|sit|watch|read|cook|sleep|eat|move|touch|think|bear|keep|do,
+        swelled|swollen|swole|puffed|come|came|broke|broken|red|itchy|itching|rash|hives|spots|bumps|blotches|sore|burning|blotchy|puffy|spread
+        up|out? all over and|now, gone|went|going|turned bright|dark|all|bit|really?
+        brown|purple|orange|yellow|green|black|blue|grey|gray|dark|sticky|crispy|hard|wrong|funny|weird|numb|tight,
+        eye|eyes|lid|lids are|is|have|has? nearly|almost|practically|basically|virtually
+        gone|disappeared|vanished|closed|shut and|under|behind|in|with|cos|because|from, my eyes are
+        nearly|almost|practically|basically gone, still going up, glue|adhesive|lashes|extensions|they|product
+        just|still|only? settling in?, wont|not|never|doesnt|dont|didnt|wouldnt
+        give|gives|giving|leave|let|ease|eases|pack|packs|letting over|in|off|up
+        watering|itching|hurting|burning|stinging|streaming|running|throbbing?, wont|never|doesnt|dont|not give|gives
+        over,  not being able,
+        no signal|internet|wifi|reception|service|battery at|on|out|in|here?,
+        its|has|have|had|been gone|went|going on ever|all|since|for|and|too|a, gone|going
+        downhill|backwards|haywire|bonkers|mad|mental|crazy, not even a crack|chink|slit|sliver|glimmer,
         wouldnt|couldnt know about|how|if|what|whether|as,
         blink blink .. gone, a|one|two|few|couple|quick blink|blinks .. its? gone|clear|clears|sharp,
         brightness|volume|lamp|light|lights|blinds|curtains .. down, turned .. brightness|lights|lamp .. down,
@@ -182,6 +199,11 @@ SCOPE = {
         has, have, had, got, feels, looks, am, now, today, these, those, a, some, slight, little, left, right, one,
         both, bit, lots, tons
     """,
+    "isnow": """
+        but|though it|they|he|both now is|are|does|do|has|have|really?, but|though it|they|its|theyre|both|mine
+        is|are|does|do|has|have|r really|certainly|definitely|sure? now|today|tonight, but they|it|theyre|its
+        really|certainly|definitely is|are|does|do|has|have now
+    """,
     "unmet": """
         theyre|its|it's|they're not, they|it are|is not, no it|they isnt|arent|didnt,
         still nothing|none|waiting|nowt, do|did|does they|it|i heck|hell|eck|chuff|thump, got neither, had neither, neither happened|came, like heck|hell,
@@ -223,6 +245,18 @@ SCOPE = {
         have known, one|thing|itch|swelling|redness gave up, gave up the ghost, lies|lying|lays|laying flat now|again|since,
         cooled off|down since|now|by|after|overnight, finished now, thats finished, packed in
         by|on|sunday|monday|tuesday|wednesday|thursday|friday|saturday|yesterday|overnight|itself, dried right? up,
+        by monday|tuesday|wednesday|thursday|friday|saturday|sunday|morning|night|lunch|tea|then it|they
+        had|was|were|has? finished|finish|ended|gone|cleared|stopped, it|they|that had|has|have|then? finished,
+        that|it|they don? finish long time|already|now|since|by, finish|finished long time|liao|already,
+        its|it's|its|theyre|they're|all|thats|is|are
+        reet|reight|grand|sound|champion|mint|golden|sweet|sorted|bonza|tickety|good|alright|right|fine|well now|again|since|today, came|come good|sweet by|in|overnight|within|after|before|on|now|again, came|come right by|overnight|again|now, now? no more liao|already|now|le|lah, now no more|have,
+        already no more, been straight|right|sweet|sound|sorted|golden|gravy|proper|grand|normal
+        since|now|all|from|ever, now already no|not have|got, already no|not have|got|there|now|more, now|today
+        is|its|are|it|they is|are? white|clear|ok|okay|normal|clean|good|fine|nothing|calm|flat, but|and already
+        no|not|nothing|finish|finished|ok|okay|fine|good, has|have went, it|they|all has|have cleared|stopped,
+        all|its|theyre|is|are? dried up now|look|since|by, well|fully|right|far|long away now|since|by, thats
+        well|all|long|fully|right? away|gone now, was|were|it|they was? gone by the|time|when, by the ..
+        news|time|end|evening|morning .. it|they|all was|were|had gone, had|has|have all gone,
         not|no a? bother on|out of, away by, left by morning|itself, unpuffed, unswollen, deflated, depuffed, de
         puffed, then that was it|that|all, and then it was over|gone|done|fine, cleared fully|entirely|by|before|overnight,
         sorted itself|themselves, slept it off, went overnight, out of the woods, none the worse, took itself off,
@@ -493,6 +527,7 @@ SCOPE = {
         keeps|keep|kept saying|telling|warning|insisting me? ill|id|theyll|theyd|itll|itd, keeps|keep|kept saying|telling|warning|insisting me? i|they|it
         will|would|might|could, told|warned|promised me|us itd|theyd|id|itll|theyll, told|warned|promised me|us i|it|they would|might|will|could,
         stories|tales|posts|videos|threads|warnings about|of, scaring|frightening|spooking|terrifying|worrying me,
+        thought|thinking|convinced|sure|certain|panicked .. theyll|itll|theyd|itd be|look|go|get|wake|swell|itch,
         scare stories, can|could|does|will|would|might a|an pollen|nut|latex|food|cat|dog|dust|seasonal allergy, can|could|does|will|would|might a stye|cold, how long after|before a|an|having|the?
         stye|infection|conjunctivitis|pinkeye|allergy|reaction|rash|cold, glue|adhesive|lashes|tint|lamp|fumes gives|give|causes|cause you|ya|yous|people|u|women|everyone, kept|keep waiting|bracing on|for,
         waiting|waited on|for the|a|some|that|any
@@ -571,6 +606,9 @@ SCOPE = {
         does|do|will|when|would the|this|my|it
         burning|itching|stinging|redness|swelling|itch|pain|puffiness|soreness|watering|crusting ever?
         eventually|ever|finally? end|stop|ease|go|settle|wear|calm|fade|leave,
+        thought|figured|wanted|reckoned|decided i|id|ill|i'd|i'll better|should|just?
+        say|mention|tell|let|ask|text|drop|give|flag|share|check|report|write|message|ring, just? thought id
+        better|best|say|mention|tell|let|ask|text|drop|give|flag|share|check,
         ready|desperate|dying|praying|begging|longing for the|this|it .. to end|stop|go|be|ease|pass|settle|calm, no one|nobody|noone said|told|warned|mentioned me? it|they would|will|might, never|didnt say|tell|warn|mention me? it|they would|will|might, no one|nobody|noone said|told|warned|mentioned me? itd|theyd|id, never|didnt say|tell|warn|mention me? itd|theyd|id,
         may have, could have, gonna be sick, going to be sick, about to faint, feel|feels|feeling|felt like
         im|i|ill gonna|going|about, gonna|going|about drop|collapse|keel|fall|black, gonna be
@@ -638,6 +676,7 @@ SCOPE = {
         eye|eyes|lid|lids|left|right|face|throat|lips|tongue|chest, mi eye|eyes|lid|lids|face|throat|chest, ma
         eye|eyes|lid|lids|face|lips|throat, meself, maself,
         client hat on, my|the client hat, with my? client hat,
+        like|says|said|goes|saying|asked|asks|asking .. your|ur|yer eye|eyes|lid|lids|face|lips,
         took|take|taking|drove|driving|drive|walked|walking|walk|fed|feeding|collected|collecting my|the kid|kids|son|daughter|toddler|baby|dog|cat|mum|mom|dad|sister|brother|husband|wife|partner|boyfriend|friend|niece|nephew|grandson|granddaughter|child|children|puppy|horse, picked|picking|dropped|dropping up|off? my|the kid|kids|son|daughter|toddler|baby|dog|cat|mum|mom|dad|sister|brother|husband|wife|partner|boyfriend|friend|niece|nephew|grandson|granddaughter|child|children|puppy|horse, playing with|feeding|holding|hugging|cuddling my|the kid|kids|son|daughter|toddler|baby|dog|cat|mum|mom|dad|sister|brother|husband|wife|partner|boyfriend|friend|niece|nephew|grandson|granddaughter|child|children|puppy|horse, kid|kids|son|daughter|toddler|baby|dog|cat|mum|mom|dad|sister|brother|husband|wife|partner|boyfriend|friend|niece|nephew|grandson|granddaughter|child|children|puppy|horse stuck|poked|jabbed|scratched|hit|kicked|elbowed|headbutted|smacked|licked|rubbed|threw, kid|kids|son|daughter|toddler|baby|dog|cat|mum|mom|dad|sister|brother|husband|wife|partner|boyfriend|friend|niece|nephew|grandson|granddaughter|child|children|puppy|horse accidentally|just stuck|poked|jabbed|scratched|hit|kicked|elbowed|headbutted|smacked, like someone|somebody, as if someone|somebody, as though someone|somebody, my
         eye|eyes|lid|lids|eyelid|eyelids|left|right|lash|lashes|lip|lips|face|throat|tongue|chest|whole|skin|vision|sight|upper|lower|inner|outer,
         rabbit|rabbits|bunny|pug|bulldog eyed|eyes, i|im .. scare|scared you|u,

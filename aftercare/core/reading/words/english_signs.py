@@ -30,6 +30,7 @@ CLASSES = {
     """,
     "throat": """
         throat windpipe airway gullet airways
+        throats windpipes airway's
     """,
     "lightbad": """
         bother bothers bothering bothered hurt hurts hurting kills killing kill scream wince squint squinting
@@ -96,6 +97,7 @@ SIGNS = {
         colour|color of .. ham|gammon|salmon|prawns|prawn|flamingo|bacon,
         rims? all? rosy|rosey|red|pink|raw, salmon, shade .. salmon|rose|lobster|raspberry, <eye> .. rosy, eyes
         of a rabbit, rabbit eyes, like a rabbits,
+        <eye>|yin|een is|are|pure|dead|awfy|a? bit? rid|reid, rid|reid an|and|n greetin|greeting|sair|sore|itchy,
         bilateral|mild|moderate|diffuse|scleral|limbal|perilimbal|conj|trace injection, injection at
         all|noted|seen|od|os|ou|bilaterally, on the pink|red side,
         white{s/} .. <eye> .. tomato|red|pink|crimson|scarlet|strawberry|raspberry|cherry, like a tomato, like tomatoes,
@@ -134,6 +136,9 @@ SIGNS = {
         egg|plum|grape|walnut|marble|pea, lid{s/}|eyelid{s/} .. folding|folds|fold|hanging|hangs|sagging|drooping
         over|down, lid{s/}|eyelid{s/} .. fat|fatter|thick|thicker|heavy|ballooning|bulgy, up like a balloon, up like
         balloons, come up like a|an, <eye> .. come up .. lump{s/}|bump{s/},
+        eyelid|eyelids|lid|lids become|became|also|get|got|getting|turn|turned so|very|too|really? big|fat|thick|huge,
+        eye bag|bags become|became|get|got|is|are big|bigger|huge|swollen, the top|lid of the|my eye ..
+        inflated|fat|big,
         the puff almost|nearly|all|mostly|gone|went|bit|still|does|hasnt|wont,
         puff,
         lump .. come up, lump come up, lump .. .. lid|lids|eyelid, hard .. lump .. lid, hard .. lump, knot on|in|under .. lid, knot .. lid|eyelid|lashline, little knot, swollen small, bags .. doubled|swollen|huge|puffy, bags under my eyes .. size, one eye smaller than, lids .. tight, lid .. tight, tight and shiny, shiny and tight, fluid under, fluid filled, water balloon,
@@ -160,6 +165,7 @@ SIGNS = {
         have|having|had|give|giving|gave|need|needing|want|wanting a|it|them|my|the
         good|proper|right|decent|big|wee|mad|hard? old? rub|scratch|claw|rummage
         at|of|on|the|to|them|it|my|round, tickle|tickles|tickling .. leave|leaves|leaving me alone|be,
+        a|dey|de scratch mi|me, eye|eyes|lid|lids dem? scratching me|mi,
         tickle|tickles|tickling .. roots|lashline|rims|rim|lids|lid|corner|corners, wont|doesnt|not let me sleep
         .. scratch|itch, fighting|fight|trying|try|tryna|struggling|hard|dying .. not to scratch|rub|claw|itch,
         sitting|sat|sit on my hands .. scratch|rub|itch, put|wear|wearing|had|have|in|sleep to|the|in?
@@ -229,6 +235,9 @@ SIGNS = {
         verge of tears all, mopping my|the? <eye>|face|cheek{s/}, eyes stream, <eye> .. streams,
         water{ing/y/s/in/} .. onion{s/}, streaming .. onion{s/}, tearing .. onion{s/}, water .. like .. onions, eyes .. stream, makes my eyes stream|run, eyes run like, red and running, and running but, eyes .. running, theyre running, are streaming, crying all day, cry all
         day, cry nonstop, crying and im not|sad, wont quit crying, <eye> .. keep running, keep running, watered,
+        cries|crying|cry alone|without, right|left cries|crying|cry, bringing|bring|pouring out? water, cries without,
+        greetin|greeting eye|een|lid|eyes, rid|reid|sair|sore|red an|and|n greetin|greeting, cries|crying|cry me|to
+        me? the|my left|right? eye|eyes, bit|drop|lot of water in them|both,
         <eye> .. welling up, keep{s/} welling up, welling up all|constantly|nonstop, tissue in hand, eyes .. tearing, teared up, teared, streaming down, watering, watery, waters, <eye> .. water, they water, water
         when|if|a|all|constantly|nonstop|so|like, make{s/} .. water, water is coming, water comes, water keeps,
         water running, water from .. <eye>, waterin, teary, tearing, tearing up, teary eyed, tears, weepy, weeping,
@@ -244,6 +253,8 @@ SIGNS = {
         sticky|thick|gummy|white|cloudy|slimy|stringy|yellow|yellowish|gluey water|tears|liquid .. like?
         gum|glue|paste|corner|corners|coming|comes, sticky|thick|gummy|gluey water like? gum|glue|paste,
         scabby|crispy|crunchy stuff|bits|muck,
+        something|stuff|thing thick|sticky|slimy and yellow|green|white, eye goes|comes|come something, thick
+        yellow|green, something yellow|green coming|in|from,
         stringy|ropy|stretchy|gloopy stuff|bits|muck|goo, greenish|yellowish|whitish|milky|brownish
         muck|gunk|goo|stuff|bits|crud,
         snotty stuff, snotty, snot .. <eye>, eye snot, eye boogers|bogeys|bogies|buggers, jelly stuff|bits in ..
@@ -430,7 +441,9 @@ SIGNS = {
     "headache": """
         skull splitting|pounding|banging, splitting skull, savage|blinding|thumping|raging|stonking|cracking head|headache, head is|feels pounding|splitting|banging|thumping|throbbing|exploding|killing,
         headache, head ache, migraine, head ..
-        pounding|splitting|killing|hurts|hurting|aching|banging|throbbing|exploding, headaches
+        pounding|splitting|killing|hurts|hurting|aching|banging|throbbing|exploding, headaches,
+        terrible|bad|awful|splitting|pounding|banging|thumping|shocking|sore|stinking|raging|evil|cracking|desperate
+        head
     """,
     "sickly": """
         keep|keeps getting sick, got|getting sick once|twice|again|everywhere|three, after getting sick, chucked|chucking up, hugging the? toilet|loo|bowl, head in|over|down the? toilet|loo|bowl|bucket|sink, cant|couldnt keep toast|food|water|anything|a|dinner|fluids|tea down, brought up my? breakfast|lunch|dinner|tea,

@@ -28,6 +28,10 @@ TOPICS = {
         come|came|take|taking off my|the contacts|contact|lenses|pill|meds|tablets|tube|bus|motorway,
         came|come|comes|coming out in|with red|hives|spots|rash|lumps|welts|blotches|a, in bits from|after|since,
         whenever|when|if|next|time you|u|ye have|get|got|find|see a|any? gap|gaps, minding|mind the gap,
+        came|come|comes|coming|broke|break|breaking out in
+        a|an|spots|hives|rash|bumps|lumps|blotches|welts|itchy|red|big,
+        lightning|alarm|alarms|flashes|sparks|lights|fireworks|zigzag|camera|sirens .. going|went|goes off, leave|let
+        them to? fall|come out|off, till|until they fall|come off|out, or can i just? leave|let,
         make|makes|making them|lashes|extensions shed|fall|drop, would|will|does|could that|it|this make them
         shed|fall|drop|twist
     """,
@@ -57,6 +61,9 @@ TOPICS = {
         half|a|like|some|most|all|about|so|lots|tons|loads|many|several|two|three|four|five|a
         few|around|2|3|4|5|6|7|8|10|12|15|20 .. lash{es/}?, losing them|lashes|so|a lot|lots|half|some, lost ..
         lash{es/}, losing .. lash{es/}, lash{es/} missing, missing lash{es/}, missing some|a few|a bunch|quite,
+        came|come|coming off|out|away? in my hand|hands|fingers|fingertips|palm|towel|flannel|pillowcase, lost
+        nobbut|about|maybe|just|only|barely <some>|two|three|four|2|3|4, had more lashes than me, more lashes than me,
+        on the flannel|towel|pillow last|this|already,
         gap, gaps, gappy, gappin, sparse, patchy, bald, balding, bald spot, bare, thinning, thinned, thin on,
         stuck to|on my|her|the cheek|face|pillow|hand|arm|chin|phone|sheet|sheets|jumper|collar|sleeve, <some>
         gone|missing|off|out from|on|in|already|so one|my|the|left|right|far, 11|13|14|16|17|18|19|25 gone|missing|off|left|fell|lost, found|find|finding one|two|three|another|some|loads|lashes|lash|them|em|a
@@ -132,6 +139,29 @@ TOPICS = {
         2|3|4|5|9|10|11|12, think more like, more like 2|3|4|5, stuck behind, behind a tractor|bus|lorry, bus
         broke|is|never|didnt, bus is late|behind|stuck, train .. cancelled|delayed|stuck, cant come, cannot come, cant
         make, stop by .. for .. infill|fill|refill|removal, for the infill|fill|refill|removal, free ako,
+        can|could|may|might i|we have|get|take|grab|do|want a|an|another|any|the
+        early|earlier|late|later|evening|morning|lunch|lunchtime|afternoon|weekend|different?
+        slot|appointment|space|time|spot|place, <day> is|are|will? off|out|cancelled|no|impossible
+        im|i|so|now|then|sorry?, cancel me, cancel|move|change|shift|swap me please|pls|plz|in|to|out, wont|cant|not
+        be in|there|able|coming tomorrow|tmrw|tmw|today|<day>|tonight|at|then, wont|cant|not
+        manage|make|do|get|reach|attend <day>|today|tomorrow|it|at|4|5|3|2|1|noon|half|the, have
+        to|going|need|gonna|must|will|gotta to? skip|miss|drop|bail <day>|on|my|the|this|it|tomorrow|today,
+        might|may|will|gonna|going|could to? be late|delayed, keep my|the|our|your
+        booking|slot|appointment|space|spaces|place|one, keep two|three|four|five|2|3|4 spaces|slots|places|seats, see
+        you|u|ye on the|on|next|this
+        <day>|first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|eleventh|twelfth|thirteenth|fourteenth|fifteenth|sixteenth|seventeenth|eighteenth|nineteenth|twentieth|3rd|1st|2nd|4th|5th|14th,
+        can|could do the|a
+        <day>|3rd|1st|2nd|4th|5th|6th|7th|8th|9th|10th|11th|12th|14th|15th|20th|fourteenth|first|second|third|tenth,
+        push|move|shift|bump|bring|put|swap|change my|the|her|our|it|own
+        infill|infills|refill|fill|set|lashes|slot|one|time|own|3|4|5|2|1
+        back|up|forward|on|over|to|till|until|earlier|later|by,  the one|first|time you offered,
+        go back to the, swap back, nobody|noone .. took|taken it|that, take|fix|make|get|give|need|wish
+        appointment|appt for|on|at|my|me?, sat|sitting|stood|standing|waiting|parked outside|downstairs|upstairs|out
+        the|at? front|back?, rung|rang|ringing|pressed|pressing|buzzed the? bell|buzzer|doorbell, on my|the way
+        tell|now|to|in|dont|running, running|like|about running|like|about fifteen|ten|five|twenty|15|10|20
+        behind|late|over, patch|fix|sort|redo it|them|that <day>|tomorrow|today, come in and show, ill be there
+        with|by|at|in|for, be there with bells, closed the whole? street|road|bridge|motorway, turn|turned|turning
+        round|back because|cos|as|i, i can do <day>|morning|afternoon|evening|after|before,
         give appointment, kindly give, kindly book, kindly fix, come in for the patch|a, patch test
         on|for|any|this|next, come for the patch|a, other slot|time|day|date, different slot|time|day|date, removed
         tomorrow|today|asap|this, take them off tomorrow|today|this, squeeze us|her in, any gaps
@@ -271,6 +301,17 @@ TOPICS = {
         swim|go|wear|use|still|shower|bathe|sauna, can she|he|we|they, help me decide|choose|pick, what should
         she|he|they, is this ye|you or, please|kindly|pls share|send|forward .. bill|invoice|receipt|details, ok if|to
         i? stop|pop|come|grab, alright if i, had anyone|anybody else, do i bring, do i keep, what size|kind|brand|type,
+        what now, now what, or what do, is that|this the? usual|usual|normal|ok|okay|bad|right|allowed|like|covered,
+        what do you think|reckon|suggest|advise|recommend, what else can|should|could i|we, has|have|did|does
+        anyone|anybody|others else? said|had|has|have|get|got|mention, how much is|are|would|for|it|do, tell me
+        how|what|which|if|when|whether|is, why|how is|are|do|does|did|has|have|come
+        there|my|the|it|this|they|i|one|both|everything, is feeling|having|seeing|getting ..
+        normal|usual|ok|okay|common, is there someone|somebody|anyone|a|any|anything|something|some, do you|ye|u
+        do|offer|sell|take|come|have|stock|use|accept|work|open, would you come|do|take|recommend|charge, is
+        your|ur|the parking|studio|shop|salon|place still|open|free, was it|that|i stupid|wrong|ok|okay|bad|silly, a
+        me thing or a glue thing, me thing or, lashes or|is flu|hayfever|hay|cold|allergies|dust,
+        calamine|ice|drops|water|antihistamine|cream|ointment|bandage|pharmacy|hospital|doctor or what, from the
+        fumes|glue|lashes|adhesive or, lmk,
         where do i, which .. better, how many weeks|days, will ye|you need, do ya need,
         is it catching|contagious|ok|okay|normal|safe|bad, am i being dramatic|silly|daft|paranoid, or am i being|just,
         can hayfever|hay|pollen|sweat|sun|chlorine, hypothetically .. have|can|will|would|do|does|should, have i
@@ -388,6 +429,20 @@ TOPICS = {
         startled|surprised|shocked|constipated owl|possum|meerkat|rabbit|doll, brought tears .. price|bill|cost, min
         wait, minutes? wait|waiting to, kept me waiting, daft price, rip off, ripoff, overcharged, charged me|for ..
         never|neither|didnt, not cute for|at,
+        owe|owes me an?|my refund|apology|money|explanation|sorry, want|need|demand|deserve|expect an|a|my?
+        refund|apology|money back?, she|he|they|you|u|girl never rinsed|washed|apologised|apologized|checked|asked|warned|told|showed, told
+        me to blink|just|suck|stop|get|ignore|wait|calm|relax|sleep, paid|paying|pay .. to be
+        in|left|get|have|lose|pain|worst, one|1|zero|0|two|2 star|stars, shame about, nobody|noone|no one
+        told|warned|said|mentioned me|us|about|that|it|you, should|shouldve say|said|be|have
+        so|been|warned|told|written? on the|us|me, heavy handed, a bit sharp with|to, was|were|is|are
+        sharp|rude|off|short|snappy|cold|curt with me|us, not paying for that|this|it|them, i told
+        her|him|that|them|the girl|lady|tech|one? twice|i|about|before|three, hearing from me, charged|charging|charge
+        me|us for|extra|twice|double the|bottom|a|something, never had|got|asked|ordered bottom|the|any?
+        lashes|extras, stood|waited|waiting|sat outside|in|there|for .. minutes|hours|hour .. and|then|like, for the
+        same price, shorter set, new girl|tech|lady was|is|did, supposed to be
+        black|brown|natural|wispy|short|long|even|c|d|hybrid, not your best, is steep, not even a
+        sorry|apology|hello|thank, hour|minutes|mins late and|with|not|no, going that thick|long|heavy|dark, until
+        your glue, what am i paying|spending, i said so at the time,
         n|and i? look half asleep, look like .. panto|pantomime|hooker|barbie|bratz|goth|muppet, come out like, panto,
         never asked for, charged extra, asked for natural .. not|and|came|come|got, wasnt cheap, paid all that, hurts my
         soul how|that, not the style|shape|length|curl i, isnt the style|shape|look, not even the
@@ -397,7 +452,7 @@ TOPICS = {
         watering, is eye watering, eye watering for, half asleep, burnt a hole in .. not, best pleased, not best
         pleased, less than impressed, less than thrilled, wouldnt recommend, would not recommend, wont be recommending,
         what a let down, robbed, daylight robbery, shape is wrong|awful|off, dont like the shape, not a patch,
-        paid full price, left|right is .. longer|shorter, way longer, quit texting me, stop texting me, for free, not cute, fix it for free, do not suit me, dont suit me, doesnt suit me, not shown a mirror, bad taste in my mouth, was promised, i
+        paid full price, left|right is .. longer|shorter, way longer, quit texting me, for free, not cute, fix it for free, do not suit me, dont suit me, doesnt suit me, not shown a mirror, bad taste in my mouth, was promised, i
         was promised, promised .. got, not what was promised, i paid, paid .. for this|that|these, for that
         price, for this price, for the price, it took .. hours, took three|four|3|4|5|five hours, was
         freezing|cold|dirty|loud|filthy|smelly|late, music .. loud, so loud, waited
@@ -512,6 +567,8 @@ TOPICS = {
     "both": """
         both, both eyes|lids|eyelids|sides|of, either <eye>|side|one, each <eye>|side, neither eye|lid|side, two
         eyes, 2 eyes, l and r, left and right, right and left, l & r, ou, bilateral, bilaterally, left or right,
+        two|2 of my eyes|lids, two|2 red|itchy|sore|puffy|swollen|pink|watery|streaming|burning and?
+        red|itchy|sore|puffy|swollen|pink|watery? eyes|lids,
         right or left, 2 lids, two lids, each of
     """,
     "notside": """
@@ -524,6 +581,8 @@ TOPICS = {
         for me|to, left me, left the|my
         salon|house|place|work|studio|bag|jacket|purse|phone|scarf|keys|charger|glasses|umbrella|coat|card, i left,
         both my|her|his? thighs|arms|legs|hands|knees|wrists|ankles|shoulders|feet,
+        eye|eyes|lid|lids|its|theyre right sore|red|itchy|swollen|puffy|bad|painful|state|mess|by|at|next|along|where,
+        the right number|person|place|time|day|way|direction|thing|size|shade|length, right way|direction|number,
         left a review|tip|message|voicemail, left you, left u, left over, left off, whats left, none left, any left,
         few left, have left, got left, trace .. left, lashes left, days left, spots left, bit left, little left,
         redness left, swelling left, just left, left on, left after, left on both, left in, left them, left it, left

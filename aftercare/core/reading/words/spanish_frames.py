@@ -126,7 +126,8 @@ FRAMES = {
         <rostro> .. el doble, no me reconozco|reconoci|reconocen|reconocia, <rostro> .. <hinch>, <hinch> ..
         <rostro>, ojo .. fuera de lugar, me inyectaron .. labios, labios ..
         inyectado|inyectados|pato|inyectaron, <rostro> .. parece{n/} .. <redondo>, <rostro> ..
-        inflando|inflados|inflaron|inflado|inflada, inflando|inflaron|inflados .. <rostro>
+        inflando|inflados|inflaron|inflado|inflada, inflando|inflaron|inflados .. <rostro>,
+        face|lips|lip|tongue .. <hinch>, <hinch> .. face|lips|lip|tongue
     """,
     "vision!": """
         veo|veia|vi|viendo|miro dos|2|tres carriles|semaforos|luces|caras|personas|carros|coches|dedos|letras|lunas|postes|faros|pantallas|lineas|perros|gatos|cosas|de|imagenes|focos .. donde|cuando nomas|solo|solamente? hay|habia|es|deberia, veo|veia|viendo dos|2 de todo|cada,
@@ -155,6 +156,10 @@ FRAMES = {
         matando, ojo|ojos .. esta|estan matando, duele|duelen|dolor .. horrores, al mover|moverlo|moverlos ..
         duele|dolor|ojo, mover los ojos .. duele|dolor, me duele mirar|mover|girar ..
         lado|arriba|abajo|ojo|ojos, peor dolor, dolor .. vida,
+        duele|duelen|dolor|doliendo|molesta|molestan|punza ojo|ojos|izquierdo|derecho|parpado|mucho|bastante|este|el?
+        izquierdo|derecho|mucho|bastante? al|cuando|si lo|los?
+        mover|moverlo|moverlos|muevo|girar|girarlo|girarlos|voltear|mirar|giro, me duele|duelen|molesta|molestan .. al
+        mover|moverlo|moverlos|girarlo|girarlos|mirar|voltear,
         <duele> .. <horror>, <horror> .. <duele>, <duele> .. no .. vivir|dormir|deja|aguanto|soporto|puedo ni,
         matando .. <duele>, <duele> .. matando|mata|lloro|llorando|gritar|gritando|vomitar,
         lloro|llorando|gritando .. <duele>, peor que .. parto|parir, <duele> .. pastillas .. nada|no, pastillas

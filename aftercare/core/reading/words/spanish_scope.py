@@ -23,6 +23,8 @@ SCOPE = {
         manejar|conducir|leer|ver|salir|dormir|trabajar|mas|abrir|que,
         no veas como|que|lo, no sabes como|que|lo|cuanto, no te imaginas como|que|lo|cuanto, no te puedes imaginar, no
         ayuda, parpadear no, no es que no, no vea{s/} lo, no te digo, ni te cuento, ni te digo,
+        sin
+        senal|internet|datos|bateria|saldo|wifi|tiempo|querer|dormir|duda|falta|cobertura|luz|agua|trabajo|avisar|gafas|lentes,
         no pasa .. dia|noche|hora sin, ni un dia|noche sin, no hay dia sin, no puedo decir que no, no es que no,
         no es que no me duela|pique|arda, no hace nada, no me hace nada, no se desinflama{n/}, no se deshincha{n/},
         y nada, no aguanto, no soporto, no puedo, no puedo dormir, no dormi, no he dormido, no he podido, no pude,
@@ -45,6 +47,7 @@ SCOPE = {
     "returns": "me esta pasando otra vez, otra vez lo mismo, otra vez igual, me pasa otra vez, y ahora otra vez",
     "wrong": """
         hable muy pronto, hable antes de tiempo, me equivoque, mentira, retiro lo dicho, me retracto, olvida lo que dije,
+        miento, no es cierto,
         eso fue ayer, eso era ayer
     """,
     "but": """
@@ -79,6 +82,12 @@ SCOPE = {
         amanecio bien|perfecto|normal|limpio, ahora esta|estan todo|todos|todas? joya|bien|perfecto|ok|genial|barbaro,
         todo joya, ahora todo joya|bien|perfecto|ok, ya se bajo|bajaron, but now todo bien, luego nada, dos dias y ya,
         un dia y ya, y ya paso, ya no hay nada,
+        ya par{o/aron} de arder{me/}|picar{me/}|doler{me/}|llorar{me/}|molestar{me/}, dej{o/aron} de
+        arder{me/}|picar{me/}|doler{me/}|llorar{me/}|molestar{me/},
+        ya no volvio|regreso|molesto|paso|ha vuelto, amaneci|desperte|amanecio|amanecieron|desperto|amanece
+        bien|normal|blanco|blancos|limpio|limpios|deshinchad{o/a/os/as}|desinflamad{o/a/os/as}|como si
+        nada|nueva|perfecta, deshinchad{o/a/os/as}, desinflamad{o/a/os/as}, se
+        deshincharon|deshincho|desinflamo|desinflamaron,
         ya se me fue|fueron|quito|paso|bajo|quitaron, se fue con|sola|solo|sin, se fueron con|solas|solos, se me fue
         con, se quito con|sola|solo, se le|les paso|quito, hoy se le|les paso, hoy ya esta|estan bien|normal|normales,
         ya ni rastro, ni rastro ya, ya ni me acuerdo,

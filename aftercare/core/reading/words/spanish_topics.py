@@ -29,6 +29,8 @@ TOPICS = {
         precio|costo, precio|costo|cuenta .. llorar|lagrimas|dolio|duele|infarto, me dolio la cartera|el
         bolsillo|pagar,
         dorm{ir/i/ia/imos/iendo} boca abajo|arriba, duermo|duerma boca abajo|arriba, boca abajo|arriba,
+        para|por la? resequedad|sequedad, para los ojos secos,
+        no es|por el aire|viento|polvo, o sea que no es,
         estacion|parada .. cerrada,
         que bonit{o/os} ojo{s/}, que lind{o/os} ojo{s/}, bonitos ojos,
         precio me dejo ciega|sin|temblando|llorando, me dejo ciega el precio, ciega con el precio, en caso de que salga,
@@ -277,6 +279,13 @@ TOPICS = {
         reservar, reserva, reservacion, reservame, turno, turnos, turnito, hora, horario, horarios, disponible,
         te|le puedo caer|llegar|ir|visitar|ver hoy|manana|el|ahorita|ya, puedo caerte|ir|pasar hoy|manana|ahorita|el,
         cuando me|las? las|la? puedes|podes|podrias|pueden rellenar|arreglar|retocar|poner|atender|ver|quitar|hacer,
+        muev{anme/eme/ame/anos} la|mi|el? cita|turno|hora, cambi{enme/eme/ame} la|mi|el? cita|turno|hora,
+        cancel{enme/eme/ame} la|mi|el? cita|turno|hora, tienes|tienen|tenes|tendras|tendran|hay algo?
+        lugar|espacio|hueco|turno|algo|cupo|chance el|para|hoy|manana|este|esta?,
+        pedir|pedirte|sacar|agendar|apartar|reservar un? turno|cita|hora|lugar|espacio, me puedes|podrias|das|pueden
+        dar? otro|otra dia|hora|fecha|turno, quede de ir, sip voy el sabado|domingo|lunes|martes|miercoles|jueves|viernes, mas tardecito|tarde|temprano
+        porque|el|si, baj{an/en/ame/enme} de la lista del sabado|domingo|lunes|martes|viernes, mejor el
+        domingo|lunes|martes|miercoles|jueves|viernes|sabado,
         se puede adelantar|mover|cambiar|atrasar|pasar|correr|recorrer la|el|mi, adelantar|atrasar|recorrer la|mi
         mia|cita|hora, me sacas una hora|cita|turno, atascada|atorada|atascado en, no llego me, que
         puerta|piso|timbre|entrada,
@@ -334,6 +343,9 @@ TOPICS = {
         al|nadar|meterme|banarme|tomar|maquillarme|quitar|quitarme|pintarme|entrar|hacer|aplicar|correr|depilarme|llorar|rizarlas|peinarlas,
         puedo pintarme|delinearme|ponerme|usar|echarme|pasarme, que rimel|mascara|delineador|champu|crema, son a
         prueba de|resistentes al, si o no,
+        le pongo|echo|hago .. o que, o que, sera de|normal|por|que|eso, cuanto
+        sale|cuesta|cobras|por|es|son|vale|seria, aceptas|aceptan tarjeta|transferencia|efectivo, nos haces|me haces
+        descuento|precio, se lo doy|digo|paso o, quisiera saber, me la|lo|las|los guardas|guardan|apartas|traes,
         a quien llamo|aviso|escribo, ayuda que, qué me echo|pongo|tomo, que le pongo|echo|unto|doy, le puedo
         meter|cortar|poner|echar|pasar, tienen|teneis|tenéis|tienes|hay
         bono|bonos|promo|promocion|descuento|paquete|paquetes, se paga suelto|aparte, de que marca|color|tono|donde,
@@ -375,6 +387,10 @@ TOPICS = {
         subio|subieron|sube, subio|subieron el|los|sus precio|precios, ni avisaron|avisan|avisaste|aviso,
         no vuelvo, me arrepiento, perdida de tiempo|dinero, tirar el dinero, tirado el dinero, no me
         gust{o/a/an/aron}, no me gustaron, no me encant{an/a/o/aron}, no me convenc{e/en/io/ieron},
+        me pasaron|pase|atendieron|atendio .. minutos|hora|media despues|tarde|despues, una quedo|salio
+        chueca|mal|torcida, quedaron muy largas|cortas|gruesas|cargadas|pesadas, me cobraste|cobraron|cobro mas|de,
+        estoy molesta|enojada|inconforme|decepcionada, no contestaste|contestaron|contestan,
+        cuarenta|treinta|media|una minutos|hora despues|tarde, hable y hable,
         lo que pague|cobras|cobran|cuesta|cobraste, no se|lo vale, asi no vale, tiesas, quedaron
         tiesas|duras|chuecas|disparejas|raras|feas|mal, como cepillo|escoba|alambre|escobeta, ni siquiera me|las, y
         encima quedaron|me|las, mas cargado|cargada|tupido|lleno que el|la, para lo que|cobras, no me
@@ -403,6 +419,25 @@ TOPICS = {
         corten con, corten los|las, corta con .. mensajes|sms, basta de, basta con, basta che, basta ya, ya basta, ya
         estuvo .. mensajes, no sigan, no sigas, no insistan, no insistas, dejen de, deja de
         mandar|escribir|enviar|mandarme|escribirme|enviarme, dejenme en paz, dejame en paz, dejenme tranquil{a/o},
+        no molest{en/es/e}, no quiero volver a recibir|saber|leer,
+        salgan|sal|salga|salganse de mi telefono|celular|bandeja|cel|vida, stop con|a|de los|las|estos|tanto
+        recordatorios|mensajes|avisos|textos|mensaje, ya? no quiero|necesito|deseo mas?
+        promociones|promos|ofertas|publicidad|spam|propaganda|notificaciones,
+        cort{enla/ala/enle/ale/adla/alo/enlo} ya? con|de|por|che?, par{enle/enla/ale/ala/adle/enlo} ya?, ya? no
+        le|les|nos mand{en/es/e}|escrib{an/as/a}|env{ien/ies/ie}|llam{en/es/e}|text{een/ees}|habl{en/es/e},
+        tampoco|nunca|jamas me|nos|le
+        mand{en/es/e}|escrib{an/as/a}|env{ien/ies/ie}|llam{en/es/e}|habl{en/es/e}|contact{en/es/e}, no me|nos
+        habl{en/es/e} mas|nunca|por|ni, ya no me habl{en/es/e}, no
+        enviar|mandar|escribir|contactar|llamar|molestar|insistir mas|nada|nunca, agradec{ere/eria/eremos}
+        no|que|si|dejaran|dejen|dejar .. enviar|mandar|escribir|contactar|llamar|mensajes, les|le|te
+        agradec{ere/eria/eremos} no|dejar|que no, no me|nos interesa|gusta|apetece seguir recibiendo|recibir, seguir
+        recibiendo esto|estos|mensajes, para que ya? no me|nos lleg{uen/ue}|mand{en/es}|escrib{an/as}, que no me|nos
+        lleg{uen/ue}, ya no quiero que me lleg{uen/ue}, no quiero que me lleg{uen/ue}, no necesito|quiero|hace|es que
+        me|falta est{en/an}|anden .. escribiendo|mandando|avisando|recordando|texteando, desactiv{en/a/e/ar/enme/ame}
+        los|estos|las|mis mensajes|avisos|recordatorios|notificaciones|alertas, apag{uen/a/ue} los|las
+        mensajes|avisos|recordatorios|notificaciones, que ya no le|les mand{en/es/e}|escrib{an/as/a}|llam{en/es/e}, no
+        le mand{en/es/e} nada|mas, no me escrib{an/as/a} ni|por|nunca, quit{ame/enme/eme/adme} de|por|ya,
+        sac{ame/enme/eme/adme} de|por|ya, borr{ame/enme/eme/adme} de|por|ya, sal{ir/irme} de esta|la|su lista|grupo,
         dejame tranquil{a/o}, quitamel{os/as}, quitenmel{os/as},
         quiteme|quitenme|quitame|saquenme|sacame|saqueme|borrenme|borrame|borreme|eliminenme|eliminame|elimineme
         de|del|de la|mi, denme|dame|deme de baja, darme de baja, dar de baja, quiero darme|salirme de, de baja por
@@ -468,20 +503,52 @@ TOPICS = {
         no dejes|dejen|pares|paren de mandar{me/}|escribir{me/}|avisar{me/}|enviar{me/}|recordar{me/}, no paro|dejo
         de,
         no me escrib{as/an/a} hasta, no me mand{es/en/e} hasta, no me llam{es/en/e} hasta, no me escrib{as/an/a} ahora,
+        me? di|dimos|doy|dado de baja del|de|en rimel|maquillaje|gimnasio|gym|trabajo|netflix|la|el|las|los|mis,
+        quit{ame/enme/eme} de las|los|la|el 1|2|3|4|5|6|7|8|9|10|11|12|lista de
+        espera|lunes|martes|miercoles|jueves|viernes|sabado|domingo, de la lista de espera, no me
+        quit{en/es/e}|sa{quen/ques/que}|borr{en/es/e}|elimin{en/es/e} de, por|al|a|via mi?
+        correo|mail|email|whatsapp|wasap|wpp|e|otro en|mejor|vez|lugar|porfa|por|y|numero, en vez|lugar de
+        sms|mensaje|mensajes|texto|textos|llamar|llamada, prefiero|mejor|quiero|pueden|puedes|podrian que? me
+        escrib{an/as/a}|mand{en/es/e}|avis{en/es/e}|contact{en/es/e}|escribir|mandar al|por|a|en|antes, prefiero|mejor
+        que me escrib{an/as}|mand{en/es}|avis{en/es}, pare|deje|paren|dejen|parar|dejar de
+        llorar{me/le}|picar{me/le}|arder{me/le}|doler{me/le}|molestar{me/le} el|los|la|tanto|mi?,
+        no me
+        mandaste|mando|mandaron|llego|llegan|ha|escribiste|escribio|avisaste|avisaron|recordaste|contestaste|contesto|contestaron|respondiste,
+        deje|dejo|deje el|un|tu|mi mensaje|recado|audio, paren|pares|parad de subir|cobrar|crecer|caer{se/},
+        quit{amelas/enmelas/emelas}
+        el|la|hoy|manana|lunes|martes|miercoles|jueves|viernes|sabado|domingo|cuando|este|esta, no quiero|necesito mas
+        volumen|largas|largo|curva|curvas|grosor|cita|citas, quitar{me/} las|mis|estas pestanas|extensiones,
+        quit{enme/ame/eme} las|mis|estas pestanas|extensiones, no me manden? la|el ubicacion|direccion|pin|link,
+        manda{me/nme} un? mensaje|texto|whats cuando|si|al,
+        pare|deje|paren|dejen de llorarme|picarme|arderme|dolerme|lagrimear|moverse|caerse|girarse|torcerse,
+        mande|puse|escribi|envie|di|pulse stop|baja|alto sin|por querer|error|accidente, no
+        paran|para|dejan|deja|paro|dejo de
+        chulear{me/las}|preguntar{me/}|decir{me/}|mirar{me/las}|ver{me/las}|felicitar{me/}, ya no mas
+        rimel|mascara|maquillaje|postizas, adios al? rimel|mascara|maquillaje|postizas|pestanas|pegamento,
+        borr{a/en/e} mi|el|ese|lo mensaje|anterior|ultimo|que,
         para el, para la, no me baja, la hinchazon baja, de baja calidad, baja de, mas baja, de baja por maternidad,
         de baja laboral, estoy de baja, tan temprano, de madrugada, tan tarde, antes de las, despues de las
     """,
     "start": """
         reanud{en/ar/ame/a} .. mensajes|recordatorios|textos, otra vez los mensajes|recordatorios, de nuevo los
         mensajes|recordatorios, lo cancele sin querer, los pare sin querer, me di de baja sin querer, fue sin querer,
+        activ{enlos/alos/enmelos/amelos/en/a/ame/enme} otra|de vez|nuevo, mande|puse|escribi|envie|pulse
+        stop|baja|alto sin|por querer|error|accidente, vuelvan|vuelve a activar{los/me/}, me gustaria volver a
+        recibir, quiero volver a recibir,
         volver a recibir, quiero recibir .. mensajes, suscribirme, suscribeme, volver a suscribir{me/},
         vuelvan|vuelve|volver|vuelvas a
         avisarme|mandarme|escribirme|recordarme|meterme|incluirme|apuntarme|suscribirme|enviarme, vuelves|vuelven|volver|puedes|pueden a? meter|incluir|apuntar|anadir|agregar|suscribir .. avisos|lista|mensajes|recordatorios, quiero volver a recibir|estar, me di de baja sin|por
         querer|error|accidente|equivocacion, activame|actívame otra|de vez|nuevo,
         activ{en/ar/ame} .. mensajes|recordatorios, mandenme de nuevo, vuelvan a mandar{me/}
     """,
+    "deceased": """
+        ya? fallecio|murio mi|la|el|ella, mi mama|papa|esposa|hermana|abuela|tia|madre ya? fallecio|murio, ella ya fallecio|murio
+    """,
     "wrong_person": """
         soy el del gas|agua|cable|internet, aca|aqui no es, se equivoco de, no es este numero,
+        soy el|la viud{o/a} de, ella|el ya no esta,
+        cel|celular|telefono|chip|numero|linea lo? compre|comprado usado|nuevo|de|hace, yo no me hago
+        pestanas|unas|nada, no me hago pestanas,
         esto|aqui|este es|somos un|una|el|la
         taller|oficina|ferreteria|restaurante|consultorio|tienda|farmacia|negocio|carniceria|empresa|panaderia|colegio,
         equivocado|equivocada bro|amigo|hermano|compa|wey|mano|jefe, de donde sacaron|saco|sacaste mi|este, yo
@@ -495,6 +562,9 @@ TOPICS = {
         que|quien, no conozco a, aqui no es, no fui yo, mal numero, no es aqui, numero equivocado, numero
         incorrecto, equivocad{o/a} de numero, numero equibocado, persona equivocada, se equivoc{o/aron} de, se
         equivoco, se equivocaron, te equivocaste, esta equivocad{a/o}, estas equivocad{a/o}, esta mal el numero,
+        no soy
+        lupita|paola|carmen|lucia|sofia|fernanda|daniela|laura|karla|claudia|gabriela|veronica|patricia|alejandra|andrea|brenda|monica|silvia|rosario|guadalupe|teresa|martha|leticia|elena|diana|valeria|camila|isabel|adriana|marisol|yolanda|juana|luisa|paula|natalia,
+        soy su|el hermano|esposo|marido|novio|hijo|papa,
         busca|buscaba|buscas|buscan|buscaban a otra persona|chica|senora|mujer, a otra persona, soy
         hombre|senor|varon|el taxista|plomero|electricista, se equivoco|equivocaron|equivocaste de
         numero|persona|contacto, numero equivocado,
@@ -527,7 +597,8 @@ TOPICS = {
     "right": """
         ojo derecho, derech{o/a} .. <ojo>, el derecho, lado derecho, la derecha, ojo der, parpado derecho, der, del
         derecho, mi derecho, derechito, del lado derecho, en el derecho, derecho me, derecho esta, parpado der, solo
-        derecho, ojo derech{o}, derecho
+        derecho, ojo derech{o}, derecho,
+        ojo derecho al|a|todo|me|se, el derecho al
     """,
     "both": """
         ambos, ambas, los dos, los 2, las dos, las 2, dos ojos, 2 ojos, los dos ojos, los 2 ojos, ojos los dos, cada

@@ -132,3 +132,22 @@ def test_nothing_of_that_kind_is_no_wrong_number() -> None:
     found = reading.read("aint never been no swelling round here")
 
     assert found.about == (reading.Topic.FINE,)
+
+
+@pytest.mark.parametrize(
+    ("text", "told", "denied"),
+    [
+        ("I have not got my glasses she says hello I have an itch in the left one", ["itching"], []),
+        ("no swelling I have a bit of redness", ["redness"], ["swelling"]),
+        ("not that I have any itching", [], ["itching"]),
+        ("they never went red", [], ["redness"]),
+        ("it never went red but it is now", ["redness"], []),
+        ("they were not itchy but they are today", ["itching"], []),
+        ("Never had an itch in my life until your glue", ["itching"], []),
+    ],
+)
+def test_a_denial_ends_where_a_new_sentence_begins_and_where_it_is_taken_back(
+    text: str, told: list[str], denied: list[str]
+) -> None:
+    found = reading.read(text)
+    assert (list(found.signs), list(found.negated)) == (told, denied)

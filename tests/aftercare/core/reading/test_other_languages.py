@@ -95,3 +95,7 @@ def test_thanks_and_bookings_raise_no_alarm(text: str) -> None:
 )
 def test_all_else_is_for_a_person(text: str) -> None:
     assert read(text).unread
+
+
+def test_english_that_looks_like_another_language_still_raises_its_alarm() -> None:
+    assert read("Mi tongue a swell up inna mi mouth, mi cyaan talk good").urgency is Urgency.EMERGENCY

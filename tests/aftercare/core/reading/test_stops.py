@@ -32,6 +32,10 @@ from aftercare.core.reading import Sign, Topic, read
         "Don't text me at 7am. Or ever.",
         "you can turn off the machine now",
         "These pings go off at 6am, kindly cease.",
+        "Pestering me every single day. Enough.",
+        "signed up by accident, pls remove",
+        "Cada vez que suena el teléfono son ustedes. No más.",
+        "Why don't you take me off the list?",
     ],
 )
 def test_an_opt_out_is_obeyed(text: str) -> None:
@@ -78,3 +82,17 @@ def test_a_visit_is_changed_beside_an_end() -> None:
 
 def test_what_is_cancelled_is_a_message() -> None:
     assert Topic.BOOKING not in read("cancel the texts, please").about
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "please don't take me off the list, I like the reminders",
+        "my eyes itch since you did them. Enough.",  # the itch is meant
+        "That is my husband for you. Enough.",
+        "remove me from the waiting list for Saturday",
+        "he won't stop calling me Bambi",
+    ],
+)
+def test_what_only_sounds_like_an_end_is_none(text: str) -> None:
+    assert Topic.STOP not in read(text).about

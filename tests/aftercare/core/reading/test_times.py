@@ -94,3 +94,19 @@ def test_blur_that_clears_on_blinking_is_no_emergency() -> None:
 )
 def test_what_is_back_and_what_is_nearly_over(text: str, urgency: Urgency) -> None:
     assert read(text).urgency is urgency
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "it was red one night and then gone and I been to work and back all week",
+        "was sore on Friday but that's gone now, so I take it all back, they are fab",
+    ],
+)
+def test_back_from_work_is_not_back_again(text: str) -> None:
+    assert read(text).urgency is Urgency.WATCH
+
+
+def test_what_she_asks_about_goes_on() -> None:
+    assert read("How long does the blur last? Been a day now and no drops help").urgency is Urgency.EMERGENCY
+    assert read("How long does the itch last? Been fine so far").urgency is Urgency.NONE
