@@ -13,10 +13,11 @@ _BLINKS = listed("""
 _CLEARS = listed("""
     clears clear cleared clearing sorts sorted fixes fix goes gone better helps away back quita aclara pasa
     normal limpia mejora shifts shift brings refocuses okay crisp clearly sharp sharpens focus ok fine until
-    till off proper becomes vanishes vanish disappears lifts wipes va desaparece arregla compone
+    till off proper becomes wiped works vanishes vanish disappears lifts wipes va desaparece arregla compone
 """)
 _FAILS = listed("nothing doesnt wont isnt not no nada odds difference didnt never cant still")
 _BLUR = listed("""
+    vaseline grease condensation fingerprints fingerprint breath breathes empanado esmerilado picture
     blurring unclear soft smear smears bleary bleared blurs jelly petroleum cloud haze fog mist read see focus
     screen text register reading foggy hazy fuzzy cloudy milky film smudgy blury nubladito nubladita lechosa
     misty off blurry blurred blur weird bad filmy smeary window glass greasy empana borroso borrosa nublado

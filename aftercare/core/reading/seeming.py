@@ -12,7 +12,7 @@ def without(page: Page, found: list[Mark]) -> list[Mark]:
     """Return the signs without those that only seem to be."""
     for seems in (_is_stuck_by_discharge, _comes_up_in_spots, _is_blind_by_swelling):
         found = [mark for mark in found if not seems(page, mark, found)]
-    alone = (_is_shut_at_will, _is_a_search, _is_shed_tears, _is_tap_water, _is_cooking)
+    alone = (_is_shut_at_will, _is_a_search, _is_shed_tears, _is_tap_water, _is_cooking, _is_hungover)
     return [mark for mark in found if not any(seems(page, mark) for seems in alone)]
 
 
@@ -86,13 +86,23 @@ def _is_tap_water(page: Page, mark: Mark) -> bool:
 
 _ON_THE, _CAME_OUT = listed("on over along the my both left right"), listed("salido salidos saliendo")
 _ONIONS = listed("onion onions cebolla cebollas")
-_COMPARES = listed("like as if feels feel felt of though id como si smarting it theyre")
+_COMPARES = listed("like as if feels feel felt reminds kind sort though id como si smarting it theyre")
 
 
 def _is_cooking(page: Page, mark: Mark) -> bool:
     """Chopped six onions for a biryani; but not: like chopping onions."""
     words = [token.word for token in page.tokens[max(0, mark.start - 3) : mark.end]]
     return words[-1] in _ONIONS and mark.name == "sign:burning" and not _COMPARES & set(words) and not _has_eyes(page)
+
+
+_HANGOVER = listed("hangover hangovers resaca cruda")
+_THINKS = listed("think thinks thought thinking reckon reckons assumed asked cree creen piensa piensan")
+
+
+def _is_hungover(page: Page, mark: Mark) -> bool:
+    """Blinds down and shades on, massive hangover: no word of eyes, nor of a likeness."""
+    near = page.said(page.sentence[mark.start])
+    return mark.name == "sign:light" and bool(_HANGOVER & near) and not (_COMPARES | _THINKS) & near and not _has_eyes(page)
 
 
 def _has_eyes(page: Page) -> bool:
@@ -125,7 +135,7 @@ def _led_by_spots(page: Page, mark: Mark, spots: list[Mark]) -> bool:
 
 
 _SHUTS = listed("shut close closed")
-_SCREWS = listed("screw screwing squeeze squeezing scrunch scrunching squint squinting shutting closing")
+_SCREWS = listed("press pressing pressed force forcing hold holding screw screwing squeeze squeezing scrunch scrunching squint squinting shutting closing")
 
 
 def _is_shut_at_will(page: Page, mark: Mark) -> bool:

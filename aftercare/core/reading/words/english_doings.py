@@ -64,6 +64,7 @@ _DOINGS = {
         match|matches|matching|matched my|me|the lippy|lipstick|nails|hair|blusher|wine|ketchup, thought|thinks|think|reckons|reckon|assumed|asked|asks|convinced
         if? i|id|im was|am|were|been|be|had? been? high|stoned|baked|smoking|toking|blazing|wasted, i look|looked|looking so|well|proper|dead? stoned|baked|wasted,
         before photo|picture|pic|shot .. eyedrop|eyedrops|drops|visine|optrex, eyedrop|visine|optrex ad|advert|commercial|box|model,
+        color|colour|shade|hue of an?|the? stop|brake|traffic|fire|pillar|post|letter|phone|emergency sign|light|lights|engine|box|truck|extinguisher|exit,
         eye|eyes|lids|mine|both look|looks|looking|are|is|like like? a|an|some? <cured>, eye|eyes|one|left|right is|are|gone|going|all|one? ketchup,
         white|whites .. <eye>? .. gone? like watermelon|salami|ham|bacon, rabbit|bunny for a day|night|bit|while, like a|an rabbit|bunny for|all|since
     """,
@@ -158,7 +159,7 @@ _DOINGS = {
         what|whats happened|happen|up|going to|with|on? your|ur|my|me eye|eyes|lid|lids, took|take|takes|had one look at my|me|the left|right? <lid>, one look at my|the
         left|right eye, cant|couldnt|unable|struggling get|put|keep|bear|wear to? put|get? my|me|the contacts|contact|lenses in|lens|at|since, <eye>
         wont|cant|couldnt|refuse|refuses|refusing to? have|take|tolerate|stand|bear|accept|put it|them|that|contacts|contact|lenses|anything|up, contacts|lenses .. <eye> said|say|hate|hated,
-        <eye> said|say|saying|says no|nope|nah|never, <eye> .. not|arent|isnt|no longer friends|mates|pals|speaking|talking, <eye> .. falling|fallen|fell|gone out|war with .. glue|lashes|you|it,
+        <eye> and your|ur|the|this|that glue|adhesive|lashes|stuff .. not|arent|dont|falling|enemies|war, <eye> said|say|saying|says no|nope|nah|never, <eye> .. not|arent|isnt|no longer friends|mates|pals|speaking|talking, <eye> .. falling|fallen|fell|gone out|war with .. glue|lashes|you|it,
         <eye> .. having|had|throwing|thrown|chucking .. <strop>, <eye> .. <whinge>, on|taking|popping|needing|living|took the|on? antihistamine|antihistamines|piriton|benadryl|cetirizine|zyrtec .. since|lids|eyes|eye
     """,
 }

@@ -36,6 +36,8 @@ SCOPE = {
         so much for no|not|painless|calm|feeling|it|being, nothing near normal|right|ok|okay|fine|as,
         nothing is touching|shifting|denting|dulling|easing,
         gone|went|going pure|all|dead|bright|well|bit? red|pink|puffy|swollen|blurry|cloudy|hazy|stringy|gooey|crusty|itchy|sore|bloodshot|watery|raw|lumpy|bumpy|hard|sticky|gunky|streaming|rosy|flaky|crimson,
+        wont|cant|couldnt|refuse|refuses|dont take|tolerate|stand|bear|accept|abide|have them|it|that|anything|my|contacts|contact|lenses|any,
+        not|arent|isnt|dont|no|never longer? friends|mates|pals|speaking|talking|shrunk|shrinking, going to be wanting|rubbing|scratching|wiping|dabbing,
         itll|theyll|should|will be|b|have gone|clear|cleared|over|fine|better|normal by|tomorrow|soon,
         coming|comes|come and going|goes|go,
         keeps|keep|starts|running|crying|watering|weeping|leaking|streaming|tearing|dripping|going|blubbing ..
@@ -475,7 +477,7 @@ SCOPE = {
         anything its, if im honest, if im being honest, if you dont mind, if you can, if you have, dunno if, no idea
         if, curious if, concerned if,
         i suppose|spose|guess, id suppose,
-        if you mean|meant|are, if youre asking|after|wondering, if its .. you want|mean|meant,
+        if i had .. id|i use|put|stick|rub|run|scratch|hold, id|i use|put|run .. on|over my lids|lid|eyes, if you mean|meant|are, if youre asking|after|wondering, if its .. you want|mean|meant,
         sorry|apologies|soz|sowwy|forgive|excuse|pardon me? if i|this|it|im|theres|its|i'm,
         should my throat|tongue|chest|lips|face|eye|eyes|lid|lids|vision .. feel|be|look|still
     """,
@@ -549,6 +551,7 @@ SCOPE = {
         swelling|redness|itching|reactions|pain|watering
     """,
     "notwill": """
+        how long|longer|much am i|we going|gonna to? be|keep|have, how long|longer|much are|is|will|do|does my|the|these <eye> going|gonna|keep|stay|still|be,
         waiting|waited|wait on|for the|it|this|my|that? .. to go|settle|stop|calm|ease|clear|fade|die|shift|pass|subside|drop|improve|leave|reduce|heal|come|be,
         going to ..
         er|hospital|doctor|drs|dr|gp|urgent|emergency|clinic|pharmacy|work|school|bed|sleep|see|call|ring, gonna
@@ -620,6 +623,8 @@ SCOPE = {
         mine, i am, im, ive, i have, i had, i got, i cant, i cannot, i feel, i felt, i woke, i keep, i can, i think,
         i still, i do, myself, on me, to me, i was, for me, i look, i, me, ur girl, yours truly,
         two|2 husbands|hubbies|boyfriends|wives|mums|moms|dads|bosses|mothers|fathers|partners,
+        someone|somebody|sb|smb left|put|poured|tipped|threw|thrown|rubbed|turned|thumped|kicked|poked|breathed|breathes|wiped|wipes|smeared|stuck|drew|painted,
+        put|tied|taped a|my|some|the? sock|socks|mittens|gloves|mitts over|on my|me, my|me eyeballs|lashline|specs|glasses|contacts,
         my
         neck|mouth|breathing|head|gums|airway|airways|windpipe|gullet|lungs|breath|voice|body|pupil|pupils|cornea|eyeball|jaw|cheek|cheeks
     """,

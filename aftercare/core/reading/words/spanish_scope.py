@@ -18,7 +18,8 @@ SCOPE = {
         ya no quise|pude|puedo|quiero|aguanto|soporto|se|me?
         manejar|conducir|leer|ver|salir|dormir|trabajar|mas|abrir|que,
         no veas como|que|lo, no sabes como|que|lo|cuanto, no te imaginas como|que|lo|cuanto, no te puedes imaginar, no
-        ayuda, parpadear no, no es que no, no vea{s/} lo, no te digo, ni te cuento, ni te digo,
+        ayuda, parpadear no, no|ni lo|la|los|las? soporta{n/}|aguanta{n/}|tolera{n/}|banca{n/}, no se despega{n/}, no me|nos
+        entra{n/}|caben|cabe ni?, no es que no, no vea{s/} lo, no te digo, ni te cuento, ni te digo,
         no pasa .. dia|noche|hora sin, ni un dia|noche sin, no hay dia sin, no puedo decir que no, no es que no,
         no es que no me duela|pique|arda, no hace nada, no me hace nada, no se desinflama{n/}, no se deshincha{n/},
         y nada, no aguanto, no soporto, no puedo, no puedo dormir, no dormi, no he dormido, no he podido, no pude,
