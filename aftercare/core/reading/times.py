@@ -118,6 +118,8 @@ def _resolution(page: Page, sign: Mark, signs: list[Mark], name: str) -> Mark | 
             continue  # "itching pretty bad, and I did wash them like you said"
         if mark.start <= sign.start < mark.end and mark.end - mark.start > sign.end - sign.start:
             return mark
+        if sign.name == "sign:unwell" and sign.start < mark.start < sign.end:
+            return mark  # "right eye settled itself overnight"
         if name == "scope:near" and sign.name == "sign:light" and sign.start < mark.start < sign.end:
             return mark  # "light is barely a bother"
         if mark.end <= sign.start:
@@ -128,7 +130,7 @@ def _resolution(page: Page, sign: Mark, signs: list[Mark], name: str) -> Mark | 
     return None
 
 
-_TOLD_OF_BEFORE = listed("was were")
+_TOLD_OF_BEFORE = listed("was were era eran fue")
 _LEADING_OVER = listed("stopped settled calmed cleared")
 
 
@@ -139,6 +141,8 @@ def _leads(page: Page, mark: Mark, sign: Mark) -> bool:
     between = page.tokens[mark.end : sign.start]
     if mark.name == "scope:over" and any(token.word in _TOLD_OF_BEFORE for token in between):
         return True  # "all calmed down, was only red for the evening"
+    if _is_named_last(page, mark, sign):
+        return True
     if any(
         token.word in ("but", "pero", "still", "except", "and", "y") or token.kind in (STOP, ASK) for token in between
     ):
@@ -152,6 +156,40 @@ def _leads(page: Page, mark: Mark, sign: Mark) -> bool:
     return not any(token.kind == COMMA for token in between) or len(between) <= 2
 
 
+_THE = listed("that the this my all those la el lo esa ese esta mi")
+_A_BIT_OF = _THE | listed("teeny tiny just only bit wee little slight a some of small faint")
+
+
+def _is_named_last(page: Page, mark: Mark, sign: Mark) -> bool:
+    """Sorted itself out, the puffiness; just about gone, a teeny bit of grit left: no other sign is before."""
+    between = page.tokens[mark.end : sign.start]
+    if not between or between[0].kind != COMMA or any(token.kind != WORD for token in between[1:]):
+        return False
+    after = page.tokens[sign.end : sign.end + 1]
+    words = {token.word for token in between[1:]}
+    left = mark.name == "scope:near" and words <= _A_BIT_OF
+    if not (left or words and words <= _THE and (not after or after[0].kind in (STOP, ASK))):
+        return False
+    sentence = page.sentence[mark.start]
+    return not any(
+        other.start < mark.start and page.sentence[other.start] == sentence
+        for name, marks in page.marks.items()
+        if name.startswith("sign:")
+        for other in marks
+    )
+
+
+_ALIKE = listed("and n y the my all any some of bit that la el los mi")
+_NAMING = listed("the both my that all some any la el lo mi")
+
+
+def _is_joined_to(page: Page, sign: Mark, others: list[Mark]) -> bool:
+    """Both the pink and the puffiness nearly cleared: one end for two."""
+    before = page.tokens[sign.start - 1].word if sign.start else ""
+    between = {token.word for token in page.tokens[sign.end : others[0].start]}
+    return before in _NAMING and bool(between & {"and", "y"}) and between <= _ALIKE
+
+
 def _follows(page: Page, mark: Mark, sign: Mark, signs: list[Mark]) -> bool:
     """The redness is gone; was pink last night, gone now; itched a bit. All good today."""
     clause = page.clause[mark.start]
@@ -163,7 +201,7 @@ def _follows(page: Page, mark: Mark, sign: Mark, signs: list[Mark]) -> bool:
         if other.start >= sign.end and other.end <= mark.start and page.clause[other.start] == clause
     ]
     if between:
-        return False
+        return page.sentence[mark.start] == page.sentence[sign.start] and _is_joined_to(page, sign, between)
     strong = not _is_vague(page, mark)
     if page.sentence[mark.start] == page.sentence[sign.start]:
         return strong or is_told_in_past(page, sign)

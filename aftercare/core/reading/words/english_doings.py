@@ -43,6 +43,7 @@ _WORDS = {
 
 _DOINGS = {
     "itching": """
+        itching|itchin|itchy|itched for an|a|about|nearly|over|one|two|2|3|three|half|hours|days|ages|weeks|like? hour|hours|minutes|mins|min|day|days|bit|while|ages|week|weeks|now|solid,
         at it|them|em|these with my|me|the|a <scratcher>, sit|sitting|sat on my|me hands,
         stop me|myself|meself rubbing|scratching|clawing|picking|itching,
         go|goes|going|went|gone for|at my|the|both|me left|right|upper|top? eye|eyes|lid|lids|eyelid|eyelids with|like|all|again|in,
@@ -82,7 +83,7 @@ _DOINGS = {
     """,
     "watering": """
         through|thru|on|got|used|using|a|whole|entire|second|third box|pack|packet|roll of? tissues|kleenex|hankies|loo|bog|kitchen,
-        roll|box|pack|packet a|per day|hour|night, loo|bog|toilet|kitchen roll .. dab|dabbing|eyes|eye|mopping|blotting, <tissue> up|in my|me sleeve|bra,
+        only|just|do|they|still|eyes|eye|both|always|and water at|in|when|every|all|each|once|whenever|outside|from, roll|box|pack|packet a|per day|hour|night, loo|bog|toilet|kitchen roll .. dab|dabbing|eyes|eye|mopping|blotting, <tissue> up|in my|me sleeve|bra,
         dabbing|mopping|blotting at? away|constantly|nonstop|since|every|like|all|them|my|me|it since|all|like|every|day|eyes|eye|left|right,
         for|from|with dabbing|mopping, cheek|cheeks|face .. permanent|permanently|constant|constantly|always|forever .. wet|damp|soaked|soggy|track|tracks|trail,
         permanent|constant|permanently|constantly|always wet|damp|soggy cheek|cheeks|face|track|trail|patch, drier|dryer cheeks|face|eyes than,

@@ -583,7 +583,8 @@ FRAMES = {
         tantrum|strop|moment|of|meltdown, <eye> .. strop, <eye> .. tantrum{s/}, <eye> ..
         protesting|complaining|rebelling|fuming|raging|sulking|moaning,
         corner|corners|rim|rims is|are|looks|look a? bit? angry|cross|raw|upset|unhappy,
-        <eye> settled, <eye> .. settled|calmed|cleared down|up, <eye> .. healed|recovered,
+        <eye> settled, <eye> .. settled|calmed|cleared right|all|well|back? down|up,
+        they|eyes|lids|eye|lid were|was|got|looked|went angry|cross|raging|furious, <eye> .. healed|recovered,
         <eye> <isnt> .. <unwell>, <eye> .. <offish>, <eye> .. feel{s/} .. <offish>, something .. off with .. <eye>,
         something .. <isnt> right .. <eye>, allergic to .. <glue>|lashes|lash|extensions|them|it|something, react{ed/ing}
         .. <glue>|lashes|lash|extensions, <eye> .. reacting, <eye> .. react, <eye> .. mess, <eye> .. playing up,

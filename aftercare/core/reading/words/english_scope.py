@@ -19,7 +19,7 @@ SCOPE = {
         couldnt be any? less,
         nope|nah|nil|nay to|on, none of the,
         none of the|your|my|that|it,
-        no, zero, 0, without, w/o, nor, neither, not any, not a single, not one, not a, never any, nothing like, no
+        no more of|o that|the|this|those|it, no, zero, 0, without, w/o, nor, neither, not any, not a single, not one, not a, never any, nothing like, no
         sign{s/} of, free of, free from, absence of, denies, deny, denying, denied, negative for, nil, no more, not
         the slightest, none of, not even a, no trace of, nary a, hardly any sign, no kind of, no type of, nothing in
         the way of, zilch, nada, not an ounce of, not much of a
@@ -204,6 +204,15 @@ SCOPE = {
         apart from when, until i, till i
     """,
     "over": """
+        lasted a|an|one|1|two|2|three|couple|few|about|maybe|roughly|barely|less|under|half of|a|than? day|days|hour|hours|night|nights|evening|morning|afternoon|week|weekend,
+        was|were away|gone|down|dry|flat|over|fine|better in|within|inside a|an|about|no|under|the|two|half, clean|clear|calm|quiet|flat|nothing ever since,
+        down|flat|gone|fine|normal|clear|dry|away again? the? next|following day|morning, flat|calm|quiet|gone|clear|clean|white|normal now|today|already, down now, bone dry today|now,
+        past tense, thats|its|all|already|now|is|are ancient? history, but|and|or|it|they|n doesnt|dont|isnt|arent|hasnt|havent|didnt now|since|today|anymore, hasnt|havent|not since,
+        today|now i can no|fine|again|perfectly|clearly|easily|without, woke|wake|woken up? to nothing|normal|calm|flat, cleaned|cleared|dried|emptied|sorted itself|themselves,
+        out it|they came|popped|fell|floated|washed|slid|went, after leaving me|us, don pass|comot|commot|go|stop|clear|vanish|better, cant|cannot|couldnt|dont find|spot|see|feel|tell
+        it|them|that|a any|no more|longer, dont|didnt|havent|hasnt|not|no need|needed|needing them|it|that|any|those now|since|anymore|after|today,
+        took till|until|about|a|two|three|maybe|all|overnight .. to go|clear|settle|calm|fade|shift|ease|heal|drop|leave, threw|put|popped them|it|those back|away .. since,
+        went|gone same|that|by|within|the day|night|evening|weekend|hour|morning, wore off, paid no mind since, gave over, cleared off,
         down again|now|already by|before|at|after, back down by|after|before, settled|calm|flat|white again by|before,
         sting|stinging|burn|burning|itch|redness|swelling|soreness lasted as long as|until|till|about|only|all of|maybe|barely|a|an|one|two|ten|twenty|30|20|10|5, has|have been off|gone since,
         that was it, dry|clear|fine|white|calm|quiet|smooth|grand|good|perfect ever since, its|it's|thats over now|and, all over and|now, is|are
@@ -335,6 +344,9 @@ SCOPE = {
         normal|flat|clear by? <day>, back to normal by? <day>
     """,
     "near": """
+        1%|2%|3%|5%|10%|15%|20%|25%|30% of? it|the|that|my|left|still|remaining|there, 70%|75%|80%|85%|90%|95%|98%|99% down|gone|better|less|back|there|of|cleared|healed|normal|faded,
+        1|2|one|two|0.5|half out of|a 10|ten today|now, drying|quietening|quieting|fizzling|tapering|simmering|petering up|down|out|off|away, nearly|almost|practically clear|cleared|dry|white|settled,
+        its|it|theyre|and|but slowly|gradually|steadily? easing|fading|settling|clearing|shrinking off|away|up|down?, going the right way, heading the right way, by the hour, fading fast,
         90|95|80|85|99|98|75% back|better|there|normal|gone|clear, 90 percent|per cent back|better|normal,
         just|only one|a pink|red|tiny|little|small? thread|patch|spot|dot|streak|line|vein|bump left,
         way|far|much|lot|a|loads|bit fewer|milder|fainter|smaller|drier|flatter|softer|quieter|gentler|lighter
@@ -399,6 +411,13 @@ SCOPE = {
         time, spreading, getting worse, not gone, started, starting, came up, now, new, comes and goes
     """,
     "past": """
+        the|that|a|this|my|some cheap|cheapo|chain|budget|dodgy|backstreet|rival|posh place|salon|studio|shop|girl|lady|tech|woman|kit|one|crowd, the|that|a|my|some previous|old|other|different|last
+        place|salon|studio|shop|girl|lady|tech|woman|kit, the|that
+        chain, the|that place|salon|studio|one|shop|girl|lady in town|my, a|another|some completely|totally? different girl|lady|tech|woman|place|salon|studio, a|another|some|my studio|salon|place|shop
+        where i|they|she|my|you, home kit, diy kit, in|during lockdown|covid|quarantine, from my|when teens|childhood|youth|school|twenties|student|uni, at school|uni|college|primary|secondary like|about|maybe|over|when|i,
+        once|back as|when|before a|an|i|my, hairdresser's|hairdressers|barber's bleach|dye|tint|colour|color, brow|nail|threading|makeup|spray lady|girl|bar|place|woman, years|yonks|ages|decades since|gone,
+        10|ten|5|five|3|4|6|7|8|9|12|15|20|two|three|four|2 yrs|years|year|winters|summers|christmases ago|back|since, one|that winter|summer|spring|autumn when|long|in|back|years, when i
+        was wee|small|tiny|knee|teeny|nobbut|yay|young,
         in the fifties|sixties|seventies,
         when i was about|around|maybe|like|only|roughly|bout|nearly? 2|3|4|5|6|7|8|9|10|11|12|13|14|15|16|17|18|19|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen, at the age of, old story|stories, ancient
         history, years back, back in '?, in my teens|twenties|childhood|youth|teenage|uni, at|in
@@ -436,6 +455,7 @@ SCOPE = {
         a|eating|strawberries|nuts|prawns|shellfish|penicillin|antibiotics|kiwi|eggs|latex|wasp|bee
     """,
     "notpast": """
+        came|comes|come|coming|is|are|its|theyre|theyve|crept|creeping|started|straight|right back in|on|at|along|round my|the|me|both|one|each|it|them|those|that|this|left|right,
         when i was 2|3|4|5|6|7|8|9|10|11|12|13|14|15|16|17|18|19|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen minutes|mins|minute|miles|streets|stops|doors|months|weeks,
         where .. used to be|sit|live,
         wasnt|werent|didnt|hadnt|isnt .. before you|u|i|the|my|this|your|ye,

@@ -58,6 +58,8 @@ SCOPE = {
         salvo cuando, salvo si
     """,
     "over": """
+        ha|han desaparecido|cedido|pasado|bajado|cesado|sanado, un dia|noche|rato|ratito|tarde y paro|pararon|ya|listo|adios, y paro|pararon|ceso|cesaron, ya todo? limpio|limpios|seco|secos|blanco|blancos|normal|normales|sanos, despues|luego|despues
+        ya? nada mas, una|un noche|dia|tarde|rato|ratito|ratico|hora nomas|solamente|unicamente|nada, ya todo bien, ya no hizo|hace falta, ya no me? hizo|hicieron|hacen falta, se me desinflamo|desincho|deshincho, ayer mismo|ya se,
         la primera noche|tarde nada mas|nomas|solamente, solo|nomas|unicamente la primera noche|tarde, nada mas la primera noche|tarde, el primer dia nada mas|nomas|solamente, nada mas el primer dia,
         a la hora|rato|manana|tarde|noche ya|estaban|estaba? estaban|estaba|nada|secos|seco|bien|normal|normales, desde entonces todo|nada|bien|perfecto|perfectas, ya secos|seco, y despues nada,
         no volvio|volvieron|regreso|regresaron a? nada?|mas?, nunca mas volvio, no me volvio, nomas|nada|solo|solamente|unicamente mas? la|el|esa|ese|por?
@@ -107,6 +109,7 @@ SCOPE = {
         me funciono, hoy perfecta, hoy perfecto, hoy normal, ya cero
     """,
     "near": """
+        que ya? se me? va|van|esta yendo|quitando|borrando, casi normal|normales|limpio|limpios|blanco|blancos|secos|seco, casi se me? quita|quito|borro|borra|va|fue, ya casi se me? borro|quito|fue|va,
         como|lo que me avisaste|aviso|dijiste|dijo|advirtio|advertiste, y cada dia menos,
         apenas|queda una|un sombrita|rastro|rastrito|hilito|manchita|tono, falta un|muy|bien?
         pelin|poquito|poco|nada para que|pa, ya practicamente|prácticamente limpio|bien|normal|blanco|nada,
@@ -131,6 +134,8 @@ SCOPE = {
         empezaron
     """,
     "past": """
+        la|las|los de mi|otro|otra|antes|siempre|aquel barrio|pueblo|casa|lado|salon?, las de antes, los de antes, la|el de mi barrio|pueblo|cuadra|calle, la otra estilista|chica|tecnica|lashista|muchacha|senora|profesional, antes
+        con|cuando las|los|el|la|otra|otras|otro|me|iba|usaba,
         en 2009|2010|2011|2012|2013|2014|2015|2016|2017|2018, alla por el|2015|2016|2017|2018|2019,
         de chavala|chavalilla|cria|adolescente|jovencita|estudiante|joven, cuando tenia
         seis|siete|ocho|nueve|diez|once|doce|trece|catorce|quince|6|7|8|9|10|11|12|13|14|15|16|17|18|20, en el
