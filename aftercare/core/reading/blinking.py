@@ -26,6 +26,7 @@ _BLUR = listed("""
 """)
 _GOES_ON = [["still", word] for word in ("doing", "does", "happening", "happens", "going", "at", "there", "here")]
 _ENDED = listed("finished stopped over packed gone settled vanished quit")
+_SEES_AGAIN = (["can", "see"], ["comes", "right"], ["comes", "good"])
 _NEAR = 8  # tokens
 
 
@@ -43,7 +44,7 @@ def clears_on_blinking(page: Page) -> bool:
         if word in _BLINKS:
             near = range(max(0, place - _NEAR), min(len(words), place + _NEAR + 1))
             fails = (at for at in near if words[at] in _FAILS and page.sentence[at] == page.sentence[place])
-            clears = any(words[at] in _CLEARS or words[at - 1 : at + 1] == ["can", "see"] for at in near)
+            clears = any(words[at] in _CLEARS or words[at - 1 : at + 1] in _SEES_AGAIN for at in near)
             if clears and all(_denies_another_sign(page, at) for at in fails):
                 return True
     return False

@@ -13,6 +13,7 @@ def without(page: Page, found: list[Mark]) -> list[Mark]:
     for seems in (_is_stuck_by_discharge, _comes_up_in_spots, _is_blind_by_swelling):
         found = [mark for mark in found if not seems(page, mark, found)]
     alone = (_is_shut_at_will, _is_a_search, _is_shed_tears, _is_tap_water, _is_cooking, _is_hungover)
+    alone += (_is_a_shade_of, _is_like_a_splinter, _comes_up_red)
     return [mark for mark in found if not any(seems(page, mark) for seems in alone)]
 
 
@@ -93,6 +94,28 @@ def _is_cooking(page: Page, mark: Mark) -> bool:
     """Chopped six onions for a biryani; but not: like chopping onions."""
     words = [token.word for token in page.tokens[max(0, mark.start - 3) : mark.end]]
     return words[-1] in _ONIONS and mark.name == "sign:burning" and not _COMPARES & set(words) and not _has_eyes(page)
+
+
+def _is_a_shade_of(page: Page, mark: Mark) -> bool:
+    """My left eye is just a shade pinker: no shade over what she sees."""
+    after = page.tokens[mark.end].word if mark.end < len(page.tokens) else ""
+    shade = mark.name == "sign:vision!" and page.tokens[mark.end - 1].word == "shade"
+    return shade and (after.endswith("er") or after in ("more", "less", "too"))
+
+
+def _is_like_a_splinter(page: Page, mark: Mark) -> bool:
+    """It's like a splinter in my lid: so it feels."""
+    before = [token.word for token in page.tokens[max(0, mark.start - 2) : mark.start]]
+    return mark.name == "sign:injury!" and before in (["like", "a"], ["like", "an"], ["como", "una"], ["como", "un"])
+
+
+_COLOURS = listed("red pink bloodshot rosy")
+
+
+def _comes_up_red(page: Page, mark: Mark) -> bool:
+    """Eyelids came up red last night: no swelling."""
+    words = [token.word for token in page.tokens[mark.end - 1 : mark.end + 1]]
+    return mark.name == "sign:swelling" and words[0] == "up" and bool(_COLOURS & set(words[1:]))
 
 
 _HANGOVER = listed("hangover hangovers resaca cruda")

@@ -49,7 +49,7 @@ def topics_of(page: Page, answer: str, opinion: Opinion, *, irritation: bool, de
     wrong = [
         mark
         for mark in page.named("topic:wrong_person")
-        if not _holds_a_sign(page, mark) and not _is_a_manner(page, mark)
+        if not _holds_a_sign(page, mark) and not _is_a_manner(page, mark) and not _holds_calm(page, mark)
     ]
     if wrong and not irritation:  # "and no, that's not me being funny"
         found[Topic.WRONG_PERSON] = wrong[0]
@@ -128,6 +128,11 @@ def _holds_a_sign(page: Page, mark: Mark) -> bool:
     """Say whether nobody of that name is meant, or nothing of that kind: "no swelling round here"."""
     signs = (one for name, marks in page.marks.items() if name.startswith("sign:") for one in marks)
     return any(mark.start < sign.start and sign.end < mark.end for sign in signs)
+
+
+def _holds_calm(page: Page, mark: Mark) -> bool:
+    """No issues here: nobody of that name is looked for."""
+    return any(mark.start <= one.start and one.end <= mark.end for one in page.named("topic:fine", "topic:plain"))
 
 
 def _is_a_manner(page: Page, mark: Mark) -> bool:

@@ -43,7 +43,7 @@ _WORDS = {
 
 _DOINGS = {
     "itching": """
-        itching|itchin|itchy|itched for an|a|about|nearly|over|one|two|2|3|three|half|hours|days|ages|weeks|like? hour|hours|minutes|mins|min|day|days|bit|while|ages|week|weeks|now|solid,
+        dey scratch|itch my|me|d|the? eye|eyes|lid|lids, itching|itchin|itchy|itched for an|a|about|nearly|over|one|two|2|3|three|half|hours|days|ages|weeks|like? hour|hours|minutes|mins|min|day|days|bit|while|ages|week|weeks|now|solid,
         at it|them|em|these with my|me|the|a <scratcher>, sit|sitting|sat on my|me hands,
         stop me|myself|meself rubbing|scratching|clawing|picking|itching,
         go|goes|going|went|gone for|at my|the|both|me left|right|upper|top? eye|eyes|lid|lids|eyelid|eyelids with|like|all|again|in,
@@ -70,7 +70,7 @@ _DOINGS = {
         white|whites .. <eye>? .. gone? like watermelon|salami|ham|bacon, rabbit|bunny for a day|night|bit|while, like a|an rabbit|bunny for|all|since
     """,
     "swelling": """
-        bring|bringing|get|getting|take|taking|shrink|shrinking|deflate|deflating my|me|the|these <lid>|bags down|back|in,
+        <eye> .. blow|blows|blowing|puff|puffs|swell|swells up again|overnight|every|each|by, lids|lid|eyes for eyelids|lids, bring|bringing|get|getting|take|taking|shrink|shrinking|deflate|deflating my|me|the|these <lid>|bags down|back|in,
         hasnt|havent|didnt|isnt|arent|not shrunk|shrink|shrinking|deflated|deflate|deflating it|them|the|my|at|one?, <eye> ..
         no smaller|flatter|slimmer|thinner, look .. with|from these|my|me bags, these bags|eyebags and|under|are|have|on,
         <lid> .. pressing|pushing|touching|hitting|squashed|rubbing .. lens|lenses|glasses|specs|frames, glasses|specs|frames ..
@@ -109,7 +109,7 @@ _DOINGS = {
         unstick|unsticking|soak|soaking|prise|peel my|me|the|both left|right? lashes|lash|eyelashes, sticky|stuck|glued|gummy|crusty in the mornings|morning
     """,
     "light": """
-        dark|tinted|black glasses|specs|lenses .. <indoors>|<gloom>, <tinted> .. <gloom>, <gloom> .. <tinted>, <tinted>|glasses
+        <lightsrc> .. make|makes|making|made my|me|the|both|them? eyes|eye|lids hurt|ache|aching|sore|sting|water|stream|cry|run, dark|tinted|black glasses|specs|lenses .. <indoors>|<gloom>, <tinted> .. <gloom>, <gloom> .. <tinted>, <tinted>|glasses
         on .. at|by night|teatime|midnight|8|9|10|7, needed|need|needing|wearing|wore|live|living my|me|in|the? <tinted>
         indoors|inside|in|round|around house|kitchen|office|work|the|supermarket, phone|screen|laptop|telly|tv|brightness|it .. turn|turned|turning|had .. right|all|way down .. bright,
         had|have to turn my|me|the phone|screen|laptop|telly|tv|brightness|monitor|lights|light right|all|way? down|off, <eye>
@@ -154,7 +154,7 @@ _DOINGS = {
         till|until|blink
     """,
     "irritated": """
-        <eye> .. driving|drive|drives|drove me bananas|mad|insane|crazy|bonkers|nuts|potty|demented|doolally|spare|batty|loopy|up|round,
+        contacts|contact|lenses went|go|going straight|right? back in, <eye> .. driving|drive|drives|drove me bananas|mad|insane|crazy|bonkers|nuts|potty|demented|doolally|spare|batty|loopy|up|round,
         cold|frozen|chilled|icy|fridge|freezer? spoon|spoons|teabag|teabags|peas|cucumber|cucumbers|icepack on|over my|me|the|both left|right? <eye>, ice|cold pack|compress
         on|over my|me|the|both|each left|right? <eye>, spoon|spoons|teabag|teabags in|from the freezer|fridge .. <lid>|eyes|eye, cold|freezer spoons out|on,
         what|whats happened|happen|up|going to|with|on? your|ur|my|me eye|eyes|lid|lids, took|take|takes|had one look at my|me|the left|right? <lid>, one look at my|the

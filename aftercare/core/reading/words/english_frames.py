@@ -584,6 +584,7 @@ FRAMES = {
         protesting|complaining|rebelling|fuming|raging|sulking|moaning,
         corner|corners|rim|rims is|are|looks|look a? bit? angry|cross|raw|upset|unhappy,
         <eye> settled, <eye> .. settled|calmed|cleared right|all|well|back? down|up,
+        <eye> .. flat|smooth again, left|right|lid|lids|eye|eyes is|are down to almost|nearly|practically|basically|about nothing|normal,
         they|eyes|lids|eye|lid were|was|got|looked|went angry|cross|raging|furious, <eye> .. healed|recovered,
         <eye> <isnt> .. <unwell>, <eye> .. <offish>, <eye> .. feel{s/} .. <offish>, something .. off with .. <eye>,
         something .. <isnt> right .. <eye>, allergic to .. <glue>|lashes|lash|extensions|them|it|something, react{ed/ing}

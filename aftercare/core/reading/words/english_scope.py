@@ -44,7 +44,7 @@ SCOPE = {
         on its|their|it own, its|itll dying down,
         wouldnt|couldnt know about|how|if|what|whether|as,
         blink blink .. gone, a|one|two|few|couple|quick blink|blinks .. its? gone|clear|clears|sharp,
-        brightness|volume|lamp|light|lights|blinds|curtains .. down, turned .. brightness|lights|lamp .. down,
+        turn|turned|turning|put my|me|the phone|screen|telly|tv|laptop|monitor|dimmer right|way|all? down, brightness|volume|lamp|light|lights|blinds|curtains .. down, turned .. brightness|lights|lamp .. down,
         want|wants|need|needs .. stopped|gone|sorted|fixed, lying if i said|say ..
         wasnt|isnt|arent|werent|didnt|dont|doesnt|not|no, id be lying ..
         wasnt|isnt|arent|werent|didnt|dont|doesnt, hardly worth mentioning|a, barely worth mentioning|a, not
@@ -207,7 +207,7 @@ SCOPE = {
         lasted a|an|one|1|two|2|three|couple|few|about|maybe|roughly|barely|less|under|half of|a|than? day|days|hour|hours|night|nights|evening|morning|afternoon|week|weekend,
         was|were away|gone|down|dry|flat|over|fine|better in|within|inside a|an|about|no|under|the|two|half, clean|clear|calm|quiet|flat|nothing ever since,
         down|flat|gone|fine|normal|clear|dry|away again? the? next|following day|morning, flat|calm|quiet|gone|clear|clean|white|normal now|today|already, down now, bone dry today|now,
-        past tense, thats|its|all|already|now|is|are ancient? history, but|and|or|it|they|n doesnt|dont|isnt|arent|hasnt|havent|didnt now|since|today|anymore, hasnt|havent|not since,
+        is|are|was|were old news, past tense, thats|its|all|already|now|is|are ancient? history, but|and|or|it|they|n doesnt|dont|isnt|arent|hasnt|havent|didnt now|since|today|anymore, hasnt|havent|not since,
         today|now i can no|fine|again|perfectly|clearly|easily|without, woke|wake|woken up? to nothing|normal|calm|flat, cleaned|cleared|dried|emptied|sorted itself|themselves,
         out it|they came|popped|fell|floated|washed|slid|went, after leaving me|us, don pass|comot|commot|go|stop|clear|vanish|better, cant|cannot|couldnt|dont find|spot|see|feel|tell
         it|them|that|a any|no more|longer, dont|didnt|havent|hasnt|not|no need|needed|needing them|it|that|any|those now|since|anymore|after|today,
@@ -411,6 +411,7 @@ SCOPE = {
         time, spreading, getting worse, not gone, started, starting, came up, now, new, comes and goes
     """,
     "past": """
+        that time years|yonks|ages|decades,
         the|that|a|this|my|some cheap|cheapo|chain|budget|dodgy|backstreet|rival|posh place|salon|studio|shop|girl|lady|tech|woman|kit|one|crowd, the|that|a|my|some previous|old|other|different|last
         place|salon|studio|shop|girl|lady|tech|woman|kit, the|that
         chain, the|that place|salon|studio|one|shop|girl|lady in town|my, a|another|some completely|totally? different girl|lady|tech|woman|place|salon|studio, a|another|some|my studio|salon|place|shop
@@ -455,6 +456,7 @@ SCOPE = {
         a|eating|strawberries|nuts|prawns|shellfish|penicillin|antibiotics|kiwi|eggs|latex|wasp|bee
     """,
     "notpast": """
+        went|threw|thrown|put|popped|stuck|shoved|going|get|got|go them|it|those|these? back in the|my|a,
         came|comes|come|coming|is|are|its|theyre|theyve|crept|creeping|started|straight|right back in|on|at|along|round my|the|me|both|one|each|it|them|those|that|this|left|right,
         when i was 2|3|4|5|6|7|8|9|10|11|12|13|14|15|16|17|18|19|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen minutes|mins|minute|miles|streets|stops|doors|months|weeks,
         where .. used to be|sit|live,
@@ -502,6 +504,8 @@ SCOPE = {
         should my throat|tongue|chest|lips|face|eye|eyes|lid|lids|vision .. feel|be|look|still
     """,
     "will": """
+        can|could|do|does|would|will you|u|people|anyone|someone|everyone|clients|women|ladies get|develop|suffer|experience a|an|any|some|really?
+        pain|redness|itching|swelling|burning|soreness|itchy|sore|red|swollen|watery|rash|rashes|stye|styes|infection|infections|reaction|reactions|allergic|allergy|allergies|irritation|irritated|blisters|puffy,
         i|we always|usually|normally|often get, normal|usual during|while the|an appointment|application|treatment|set,
         says|reckons|swears|thinks|convinced|claims ill|id|youll|youd go|end|lose|wake,
         keeps|keep|kept saying|telling|warning|insisting me? ill|id|theyll|theyd|itll|itd, keeps|keep|kept saying|telling|warning|insisting me? i|they|it
@@ -628,6 +632,8 @@ SCOPE = {
         homie, girl|lady|woman|person|client next|beside|opposite|in
     """,
     "self": """
+        send|sent|sending|asked|told|got|made|begged my|the mate|friend|husband|hubby|wife|partner|boyfriend|girlfriend|mum|mom|mam|dad|sister|brother|son|daughter|neighbour|neighbor|colleague to|out|down|round|over,
+        not|arent|isnt|no longer? friends|mates|pals,
         its just|only they|theyre|its|mine|the|that, its just|only that, just that they|theyre|its|mine|it, only thing|issue|problem|snag, one
         thing is, me and my? mum|mom|mam|sister|sis|friend|mate|bestie|daughter both|are|have|got, us both|two,
         i had|birthed|pushed|popped|delivered two|three|four|five|2|3|4? kids|babies|children|weans|twins,

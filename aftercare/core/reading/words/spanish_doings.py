@@ -62,6 +62,10 @@ _DOINGS = {
         piel de <bicho> .. <parpadito>, <parpadito> .. de <bicho>, <parpadito> .. piel de <bicho>, cae|cayendo la|el pielecita|pielcita|cascarita|pellejito|piel, cascaritas|escamitas
         .. <parpadito>, <parpadito> .. cascaritas|escamitas
     """,
+    "gritty": "sensacion de arena|arenita|arenilla|tierra|polvo|piedritas, siento|tengo arenita|arenilla|tierrita",
+    "unwell": """
+        se me desinflamo|desinflamaron|deshincho|desincho|deshincharon|calmo|calmaron|desirrito|desirritaron .. <parpadito>|izquierdo|derecho, <parpadito> .. se desinflamo|deshincho|calmaron|calmo
+    """,
     "vision": "lente|vidrio|espejo|parabrisas empanado .. parpadeo|limpia|limpio",
     "irritated": """
         cuchara|cucharas|cucharitas|compresas|compresa|toallita fria|frias|frio|frios|helada|heladas|congeladas,
