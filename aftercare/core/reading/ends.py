@@ -11,6 +11,7 @@ _OPENED = listed("sign:sealed_eye! sign:swollen_shut!")
 _OPENING = listed("opened abrir abre abrio")
 _RETURNED = listed("back returned reappeared")
 _OF_COLOUR = listed("sign:redness sign:redness! sign:irritated sign:blood")
+_DRY, _WET = listed("dry"), listed("sign:watering sign:discharge sign:unwell")
 _WHITE = listed("white whiter blanco blancos blanquitos")
 
 
@@ -19,6 +20,8 @@ def may_end(page: Page, mark: Mark, sign: Mark) -> bool:
     words = {token.word for token in page.tokens[mark.start : mark.end]}
     if words & _OPENING and sign.name not in _OPENED:
         return False  # it opened again: that ends the sticking, not what stuck
+    if words & _DRY and "bone" not in words and sign.name not in _WET:
+        return False  # "my eyes are dry now" tells of a sign; that they weep no more is the end of weeping
     if words & _WHITE and sign.name not in _OF_COLOUR:
         return False  # "light hurts, sclera white as snow": white is the end of red alone
     if sign.name.startswith("sign:vision") and (words & _RETURNED or blinking.is_by_blinking(page, mark)):

@@ -10,7 +10,7 @@ from aftercare.core.reading.tokens import listed
 
 def without(page: Page, found: list[Mark]) -> list[Mark]:
     """Return the signs without those that only seem to be."""
-    for seems in (_is_stuck_by_discharge, _comes_up_in_spots, _is_blind_by_swelling):
+    for seems in (_is_stuck_by_discharge, _comes_up_in_spots, _is_blind_by_swelling, _is_blind_by_tears):
         found = [mark for mark in found if not seems(page, mark, found)]
     alone = (_is_shut_at_will, _is_a_search, _is_shed_tears, _is_tap_water, _is_cooking, _is_hungover)
     alone += (_is_a_shade_of, _is_like_a_splinter, _comes_up_red)
@@ -67,6 +67,21 @@ def _is_blind_by_swelling(page: Page, mark: Mark, found: list[Mark]) -> bool:
         )
     )
 
+
+_FOR = listed("for through with from thru")
+_TEARS = listed("tears tear dabbing wiping watering streaming water crying weeping leaking goo gunk gloop lagrimas")
+_BY_TEARS = 4  # words from what she cannot see to what is in the way
+
+
+def _is_blind_by_tears(page: Page, mark: Mark, found: list[Mark]) -> bool:
+    """Can't see my knitting for dabbing: tears are in the way, where they are told as a sign."""
+    if mark.name != "sign:vision!" or not any(other.name in _OF_TEARS for other in found):
+        return False
+    after = [token.word for token in page.tokens[mark.end - 1 : mark.end + _BY_TEARS]]
+    return any(first in _FOR and _TEARS & set(after[place : place + 3]) for place, first in enumerate(after))
+
+
+_OF_TEARS = listed("sign:watering sign:discharge")
 
 _WATER = listed("water agua")
 _WASHES = listed("""

@@ -573,6 +573,8 @@ FRAMES = {
         twinge{s/}, twingy, niggl{e/es/ing/y}, nagging, ouchy, owch, ow, oww
     """,
     "unwell": """
+        it|they|that|everything|all|its|theyre all? settled|calmed|eased|subsided|healed|sorted|resolved|cleared itself|themselves|down|off|up|out|right? by|overnight|in|within|before|after|when|on|since|now|itself|themselves,
+        its|theyre|has|all|theyve|it|they gone down|off overnight|by|now|since|completely|loads|nicely|lots,
         allergic to whatever|what|something|somethin|this|these|them|it|your|yours|ur|that|stuff|lashes,
         allergic to the|that|this|your
         glue|adhesive|lashes|stuff|product|products|gel|pads|pad|tape|patches|remover|primer|brand|set, allergic

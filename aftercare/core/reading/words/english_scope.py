@@ -32,6 +32,8 @@ SCOPE = {
         remotely, not in the least, neither of them|my|is|are, failed to
     """,
     "nonneg": """
+        havent|hasnt|not|never|arent|isnt|dont|doesnt been|felt|feel|looked? the same|themselves|itself, sure|certain|positive you|u|this|it|its|theyre|i|they|that didnt|isnt|not|dont|havent|arent|wasnt, isnt|not|arent|aint|doesnt|didnt|wont
+        making|make|made any|much|a|the|no? difference|dent|odds, isnt|arent|aint|not|wont|doesnt|dont|didnt touching|touch|touched|shifting|shift|cutting, i can do not, barely|hardly|scarcely see|open|read|look|stand|bear|touch|sleep|think|drive|blink|keep|focus|breathe|move,
         no wait, no hang on, no hold on, no actually, no scrap that, no i lie, no tell a lie,
         so much for no|not|painless|calm|feeling|it|being, nothing near normal|right|ok|okay|fine|as,
         nothing is touching|shifting|denting|dulling|easing,
@@ -204,6 +206,7 @@ SCOPE = {
         apart from when, until i, till i
     """,
     "over": """
+        and|n thats|that all|it, not now, is|its|are|theyre|now|all|been dry now|today|again|since|by, dry today, cleared overnight, by bedtime|teatime|dinnertime|morning it|they|all was|were|had,
         lasted a|an|one|1|two|2|three|couple|few|about|maybe|roughly|barely|less|under|half of|a|than? day|days|hour|hours|night|nights|evening|morning|afternoon|week|weekend,
         was|were away|gone|down|dry|flat|over|fine|better in|within|inside a|an|about|no|under|the|two|half, clean|clear|calm|quiet|flat|nothing ever since,
         down|flat|gone|fine|normal|clear|dry|away again? the? next|following day|morning, flat|calm|quiet|gone|clear|clean|white|normal now|today|already, down now, bone dry today|now,
@@ -490,6 +493,7 @@ SCOPE = {
         anything, if i wake, if anything
     """,
     "notif": """
+        someone|somebody|people|everyone|everybody|boss|manager|colleague|colleagues|mum|mom|husband|partner|bf|he|she|they|customer|customers|driver|teacher|stranger|strangers|lady|man|friend|friends asked|asks|ask|keeps|keep asking? me? if|whether,
         if my|the|it|they|only|this|that .. would|could stop|quit|ease|settle|calm|pack|behave|shut,
         lying if i said|say, id be lying if,
         normal lang|po|ba|na|for my? .. if, is it|this|that usual|common|ok|okay if,

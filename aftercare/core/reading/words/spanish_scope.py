@@ -58,6 +58,7 @@ SCOPE = {
         salvo cuando, salvo si
     """,
     "over": """
+        bajo|bajaron con hielo|agua|el|la|solo|sola|rapido|luego|despues|manzanilla|compresas, hoy nada, hoy ya nada|no, se me bajo|bajaron|quito|quitaron|paso con|solo|sola|rapido|enseguida|al,
         ha|han desaparecido|cedido|pasado|bajado|cesado|sanado, un dia|noche|rato|ratito|tarde y paro|pararon|ya|listo|adios, y paro|pararon|ceso|cesaron, ya todo? limpio|limpios|seco|secos|blanco|blancos|normal|normales|sanos, despues|luego|despues
         ya? nada mas, una|un noche|dia|tarde|rato|ratito|ratico|hora nomas|solamente|unicamente|nada, ya todo bien, ya no hizo|hace falta, ya no me? hizo|hicieron|hacen falta, se me desinflamo|desincho|deshincho, ayer mismo|ya se,
         la primera noche|tarde nada mas|nomas|solamente, solo|nomas|unicamente la primera noche|tarde, nada mas la primera noche|tarde, el primer dia nada mas|nomas|solamente, nada mas el primer dia,
@@ -234,6 +235,7 @@ SCOPE = {
         me ve, me vio, mira, quiere, es enfermera, es doctora, es doctor, es medico, es enfermero, escribe, escribo
     """,
     "wept": """
+        lagrimas .. lindas|bonitas|bellas|hermosas|felicidad|emocion|alegria|preciosas,
         vengo|venia|venir|salgo|sali|salir|saliendo de llorar, llorar de|en|como un|una velorio|entierro|funeral|boda|risa|alegria|emocion|felicidad|pelicula,
         llore|llorando|lloramos|lloro|llora|lloraron de|en risa|alegria|emocion|felicidad|la|el|mi|un|una
         boda|pelicula|peli|cine|novela|serie|despedida|velorio|funeral|entierro|graduacion|concierto|misa?, hecha un mar|magdalena|rio|fuente, a moco
