@@ -118,7 +118,7 @@ def _resolution(page: Page, sign: Mark, signs: list[Mark], name: str) -> Mark | 
             continue  # "itching pretty bad, and I did wash them like you said"
         if mark.start <= sign.start < mark.end and mark.end - mark.start > sign.end - sign.start:
             return mark
-        if sign.name == "sign:unwell" and sign.start < mark.start < sign.end:
+        if sign.name == "sign:unwell" and sign.start <= mark.start and mark.end <= sign.end:
             return mark  # "right eye settled itself overnight"
         if name == "scope:near" and sign.name == "sign:light" and sign.start < mark.start < sign.end:
             return mark  # "light is barely a bother"
@@ -131,7 +131,7 @@ def _resolution(page: Page, sign: Mark, signs: list[Mark], name: str) -> Mark | 
 
 
 _TOLD_OF_BEFORE = listed("was were era eran fue")
-_LEADING_OVER = listed("stopped settled calmed cleared")
+_LEADING_OVER = listed("dejo dejaron paro pararon stopped settled calmed cleared")
 
 
 def _leads(page: Page, mark: Mark, sign: Mark) -> bool:

@@ -43,10 +43,12 @@ _WORDS = {
 
 _DOINGS = {
     "itching": """
+        hands in my|me pockets .. eyes|eye|lids|alone, got|have|had|like|full|crawling of|with|got? fleas, woolly|wool|woollen|itchy|scratchy hat|jumper|scarf|blanket|glove .. <eye>, rubbed|scratched half|all|most|off my|the
+        makeup|eyeshadow|eyeliner|shadow|concealer off, catching|catch|caught myself|me|meself at|rubbing|scratching my|the? eyes|eye|lids|it, raw from rubbing|scratching|clawing,
         gloves|mitts|mittens|socks on|to .. so i dont|cant|wont, telling|tells|told|tell|nagging|nags|shouting|shouts|yelling at|me|us me? to? stop|quit rubbing|scratching|itching|clawing,
         mid scratch|rub|rubbing, could|want|wanna|gonna|about|ready to? tear|rip|claw|gouge|scratch my eyes|eyeballs|eyelids|lids out|off, bug|bugs|spider|spiders|insects|insect|beetles|worms|worm|crawlies|something
         walking|crawling|marching|running|dancing|creeping in|on|along|across|under|over|inside my|me|the lash|lashes|lid|lids|eye|eyes, cant|couldnt|cannot leave|let my|me|the|both left|right? eye|eyes|lid|lids
-        alone|be, press|pressing|push|pushing|rub|rubbing on|at|against|around? my|the left|right? <eye> .. relief|ease, constant|constantly|endless|nonstop|urge|desperate|need to? rub|rubbing|scratch|scratching it|them|my|at|is
+        alone|be, press|pressing|push|pushing|rub|rubbing on|at|against|around? my|the left|right? <eye> .. relief|ease, constant|constantly|endless|nonstop|urge|desperate|need to? rub|rubbing|scratch|scratching it|them|my|at|is,
         dey scratch|itch my|me|d|the? eye|eyes|lid|lids, itching|itchin|itchy|itched for an|a|about|nearly|over|one|two|2|3|three|half|hours|days|ages|weeks|like? hour|hours|minutes|mins|min|day|days|bit|while|ages|week|weeks|now|solid,
         at it|them|em|these with my|me|the|a <scratcher>, sit|sitting|sat on my|me hands,
         stop me|myself|meself rubbing|scratching|clawing|picking|itching,
@@ -65,8 +67,9 @@ _DOINGS = {
         hairbrush|fork|comb|grater|scourer on|over|across|to my <lid>|eyes
     """,
     "redness": """
+        rudolph|rudolf|robins|lobsters .. <eye>, been|out|was on the? lash|razz|razzle|bender|bevvy|piss|tiles|town .. eyes|eye|look|not, asked|asks|thinks|think|thought .. hungover|hanging|hanging? wasted|drunk .. eyes|eye|look,
         look|looks|looking|feel like the|a|an? terminator|dracula|satan|devil|beetlejuice|darth, <eye> like|of the|a|an? devil|satan|terminator|dracula|beetlejuice, <eye> .. same|matching|exact
-        colour|color|shade as
+        colour|color|shade as,
         direct|guide|stop|land|control traffic|planes|ships|aircraft with|by my|these|them <eye>, eye|eyes|lid|lids|left|right one?
         match|matches|matching|matched my|me|the lippy|lipstick|nails|hair|blusher|wine|ketchup, thought|thinks|think|reckons|reckon|assumed|asked|asks|convinced
         if? i|id|im was|am|were|been|be|had? been? high|stoned|baked|smoking|toking|blazing|wasted, i look|looked|looking so|well|proper|dead? stoned|baked|wasted,
@@ -76,8 +79,10 @@ _DOINGS = {
         white|whites .. <eye>? .. gone? like watermelon|salami|ham|bacon, rabbit|bunny for a day|night|bit|while, like a|an rabbit|bunny for|all|since
     """,
     "swelling": """
+        glasses|specs|shades|goggles sitting|resting|perched|sat|sit on my|me|the lids|eyelids|cheeks|swelling|puff, cant|couldnt|cannot get|put|do|draw|fit|apply my|any|me? eyeliner|liner|eyeshadow|shadow .. room|lid|space|crease, older|rough|tired
+        with|from these bags, <eye> is|are hiding|buried|hidden|disappearing|disappeared|lost|sunk in|behind|under|somewhere?, <eye> .. like slits, shiny|tight and? tight|shiny|stretched lids|eyelids, golf ball|egg|plum|grape where|instead .. <eye>,
         cant|couldnt|cannot|barely|hardly see|find my|the|any|a eyelid|lid? crease|creases|fold, look|looks|looking|looked like the|a|an? quasimodo|sloth|shrek|gollum|tyson|rocky|fury|mumps|bruno, rounds with mike|tyson|ali|rocky|bruno|fury, fit my|the left|right?
-        eye|lid|eyes|lids in|into|behind|under my|the? glasses|goggles|specs|shades, left|right|one|that|this eye|lid looks|is|seems|gone|got|look visibly|noticeably|way|much|a|so? bit|lot? smaller|tinier|littler|shut
+        eye|lid|eyes|lids in|into|behind|under my|the? glasses|goggles|specs|shades, left|right|one|that|this eye|lid looks|is|seems|gone|got|look visibly|noticeably|way|much|a|so? bit|lot? smaller|tinier|littler|shut,
         <eye> .. blow|blows|blowing|puff|puffs|swell|swells up again|overnight|every|each|by, lids|lid|eyes for eyelids|lids, bring|bringing|get|getting|take|taking|shrink|shrinking|deflate|deflating my|me|the|these <lid>|bags down|back|in,
         hasnt|havent|didnt|isnt|arent|not shrunk|shrink|shrinking|deflated|deflate|deflating it|them|the|my|at|one?, <eye> ..
         no smaller|flatter|slimmer|thinner, look .. with|from these|my|me bags, these bags|eyebags and|under|are|have|on,
@@ -90,8 +95,10 @@ _DOINGS = {
         <lid> .. gone|blown|pumped|puffed up and|overnight|again, <lid> .. down like|as a? shutter|shutters|awning|blind|garage
     """,
     "watering": """
+        gone|been|going|getting|got|went|go through|thru .. tissues|kleenex|hankies|loo|toilet|kitchen, crying|tearing|weeping|tears without|for|with no|crying|a|being|feeling? reason|crying|sad|cause|sadness|anything, niagara falls, tear tracks|trails|stains|streaks, floodgates
+        open|opened|wont|are, <eye> .. niagara|waterfall|waterfalls|fountain|river|rivers|geyser|sprinkler|sprinklers|taps,
         cant|couldnt stop wiping|dabbing|mopping|blotting, forever|always|nonstop wiping|dabbing|mopping|blotting my|me|at, soaked|soaking|drenched|wet|damp|sodden|soggy from|with|off my|the left|right? eye|eyes, wet|damp|soggy|drippy face|cheeks
-        all|constantly|since|nonstop|24, mask|pillow|collar|sleeve|sleeves|cuffs|scarf|pillowcase .. soaked|wet|damp|drenched|sodden .. eyes|eye|tears, my|me|the left|right eye|one's|ones leaking|running|streaming
+        all|constantly|since|nonstop|24, mask|pillow|collar|sleeve|sleeves|cuffs|scarf|pillowcase .. soaked|wet|damp|drenched|sodden .. eyes|eye|tears, my|me|the left|right eye|one's|ones leaking|running|streaming,
         through|thru|on|got|used|using|a|whole|entire|second|third box|pack|packet|roll of? tissues|kleenex|hankies|loo|bog|kitchen,
         only|just|do|they|still|eyes|eye|both|always|and water at|in|when|every|all|each|once|whenever|outside|from, roll|box|pack|packet a|per day|hour|night, loo|bog|toilet|kitchen roll .. dab|dabbing|eyes|eye|mopping|blotting, <tissue> up|in my|me sleeve|bra,
         dabbing|mopping|blotting at? away|constantly|nonstop|since|every|like|all|them|my|me|it since|all|like|every|day|eyes|eye|left|right,
@@ -106,7 +113,9 @@ _DOINGS = {
         themselves|itself|me, watery .. yday|yesterday
     """,
     "discharge": """
-        bathe|bathing|soak|soaking|steam|wash|washing|prise|sponge|sponging my|me|the|both left|right? eye|eyes|lid|lids|lashes open|apart
+        pulling|pull|pulled|dragging|drag strings|string|strands|threads|goo|gunk|bits|slime out of|from my|me|the left|right? eye|eyes|corner|corners, glue|pva|paste in|on|at the|my corner|corners, clumped|matted|caked|stuck|clagged
+        with|by|from gunk|goo|crust|crusts|muck|gunge|sleep|goop|yellow,
+        bathe|bathing|soak|soaking|steam|wash|washing|prise|sponge|sponging my|me|the|both left|right? eye|eyes|lid|lids|lashes open|apart,
         picking|pick|scraping|scrape|flicking|flick|peeling|wiping|digging|hoiking it|them|bits|stuff|sleep|gunk|goo out|off|from .. corner|corners|lash|lashes,
         corner|corners .. fill|fills|filling|full|packed|clogged|caked|gummed|bunged .. gloop|goo|gunk|gunge|goop|stuff|sticky|again|up,
         gloop|gloopy, <paste> on|in|along|round|around|over my|me|the|both|each left|right|upper|bottom|inner? <lidbit>, <eye>|corner
@@ -120,7 +129,9 @@ _DOINGS = {
         unstick|unsticking|soak|soaking|prise|peel my|me|the|both left|right? lashes|lash|eyelashes, sticky|stuck|glued|gummy|crusty in the mornings|morning
     """,
     "light": """
-        lowest|dimmest|minimum|dimmed|nightmode .. too much|bright|strong|harsh, <lightsrc> .. is|are|was|were too much for|to, cap|hat|hood|visor on? indoors|inside
+        sunglasses|shades|sunnies|glasses .. november|december|january|february|winter|snowing, cant|couldnt|wont go|be|step|walk|stand out|outside|outdoors without my|me? sunglasses|shades|sunnies, laptop|phone|screen|telly|tv|monitor
+        is|are|was hurting|killing|burning|stabbing my|me eyes|eye,
+        lowest|dimmest|minimum|dimmed|nightmode .. too much|bright|strong|harsh, <lightsrc> .. is|are|was|were too much for|to, cap|hat|hood|visor on? indoors|inside,
         <lightsrc> .. make|makes|making|made my|me|the|both|them? eyes|eye|lids hurt|ache|aching|sore|sting|water|stream|cry|run, dark|tinted|black glasses|specs|lenses .. <indoors>|<gloom>, <tinted> .. <gloom>, <gloom> .. <tinted>, <tinted>|glasses
         on .. at|by night|teatime|midnight|8|9|10|7, needed|need|needing|wearing|wore|live|living my|me|in|the? <tinted>
         indoors|inside|in|round|around house|kitchen|office|work|the|supermarket, phone|screen|laptop|telly|tv|brightness|it .. turn|turned|turning|had .. right|all|way down .. bright,
@@ -132,6 +143,7 @@ _DOINGS = {
         the|any|a sun|light|lamp|lights|window|screen|daylight
     """,
     "gritty": """
+        blink|blinks|blinking over|on|across|through broken? glass|gravel|sand|grit|sandpaper|glass, flour|talc|chalk|ash|sugar|salt|gravel|dust thrown? in|into|under|behind my|me|the|both|it|them left|right? <eye>,
         like .. sandstorm|duststorm, contact|contacts|lens|lenses is|are|were|went|in? inside out|outside|backwards
         <eye> .. <site>, slept|lying|lay|rolled|rolling|face|down on|in a|an|the building|gravel|cat <site>|site|pit|tray, building site ..
         <eye>, <eye> .. building site, soil|rubble|plaster|chalk|talc|gravel|brick .. <eye>, crumbs .. <eye>, grit came|comes|is|has|back
@@ -151,14 +163,15 @@ _DOINGS = {
         soap in them|it|both|each, <eye> like .. onions|soap|shampoo|chlorine|swimming
     """,
     "pain": """
-        cream|mascara|makeup|drops|cleanser|water|washing|touching|blinking|wiping|anything|eyeshadow .. makes|made|make|making me flinch|wince|yelp|gasp|jump|cringe, cant|couldnt|cannot|unable lie|lay|rest on that|this|my|the bad|sore|left|right? side|eye, dare|daren't|darent|scared touch|wash|wipe|clean it|them|my
+        cream|mascara|makeup|drops|cleanser|water|washing|touching|blinking|wiping|anything|eyeshadow .. makes|made|make|making me flinch|wince|yelp|gasp|jump|cringe, cant|couldnt|cannot|unable lie|lay|rest on that|this|my|the bad|sore|left|right? side|eye, dare|daren't|darent|scared touch|wash|wipe|clean it|them|my,
         <ouchy> .. when|each|every|as|whenever|if|everytime .. <touch>, each|every|whenever|everytime .. <touch> .. <ouchy>, press|close|shut|touch .. without <ouchy>,
         go|goes|went|going|say|says <ouchy> .. <eye>|<touch>, <eye> .. wont|cant|couldnt|doesnt take|stand|bear|like|abide|want .. pillow|flannel|touch|touched|touching|pressure|towel|wiped|wiping,
         someone|somebody|something|they|he|she <thump> me|my|both .. <eye>|face, like i was|got|been|id|ive been? <thump> .. <eye>,
         <meds> .. <lid>|eyes|eye, <lid>|eyes|eye .. <meds>, <eye>|they|it did|do|does|really? not|didnt|dont|doesnt|hates|hated|hate like? being|getting touched|wiped|washed|pressed|cleaned|dabbed
     """,
     "rash": """
-        pox|measles|acne|chickenpox|shingles .. <lid>|eye|eyes, <lid> .. chicken|chickenpox|pox|measles|acne
+        <lid> .. cheese? grater|sandpaper|emery|pumice, pastry|croissant|croissants .. <lid>, <lid> .. pastry|croissant|croissants,
+        pox|measles|acne|chickenpox|shingles .. <lid>|eye|eyes, <lid> .. chicken|chickenpox|pox|measles|acne,
         <lid>|skin|brow|brows .. <reptile>, <reptile> .. <lid>|skin|brow|brows|brow, bubble wrap .. <lid>|brow|brows|eye|eyes, <lid> .. bubble wrap,
         <lid> .. plucked chicken|turkey|goose, <lid> .. chicken skin, goose bumps|pimples|flesh on|over|across|all .. <lid>|skin, <lid> .. goose bumps|pimples|flesh, strawberry|elephant|rhino skin .. <lid>|eye|eyes,
         <lid> .. <dandruff>, <dandruff> .. <lid>
@@ -169,9 +182,12 @@ _DOINGS = {
         till|until|blink
     """,
     "irritated": """
+        dont|no|not know|idea|sure|clue what|whats is|are|has|have|was|does? going|happening|happened|wrong|up|the|matter on|matter? with|to|in my|me|the|this left|right? <eye>, <eye> .. not|arent|isnt|aint having a|the|much good|great|best|nice|lovely|fun
+        time|day|week|of, <eye> .. didnt|dont|doesnt|not|never really? like|love|agree|enjoy|appreciate|get|take|liking|loving|agreeing with|on|to|kindly? that|the|this|these|your|it|them|being, not having a good|great time .. <eye>, whats|what going|happening|wrong|up|matter
+        on? with|to my|me left|right? <eye>,
         <eye> feel|feels|felt|feeling|are|is|look|looks so|really|just|absolutely|pretty|properly? awful|horrible|terrible|rotten|dreadful|grim|shocking|rough|crap|shite|shit|manky|grotty|yucky|gross|minging|vile|hideous|nasty,
         <eye> .. havent|hasnt|not|never|arent|isnt|dont|doesnt been|felt|feel|looked? the same|themselves|itself, <eye> .. belong|belongs to someone|somebody|another, dont look like my eyes|own, ice|drops|compress|visine|optrex|cream|antihistamine|antihistamines|piriton|benadryl
-        isnt|arent|not|doesnt|dont|didnt|aint|wont|havent|hasnt making|make|made|touching|touch|touched|helping|help|helped|working|work|worked|doing|done|shifting, its|it all i can do not, could|gonna|wanna|want tear|rip|pull|yank|to? my lashes|eyelashes out
+        isnt|arent|not|doesnt|dont|didnt|aint|wont|havent|hasnt making|make|made|touching|touch|touched|helping|help|helped|working|work|worked|doing|done|shifting, its|it all i can do not, could|gonna|wanna|want tear|rip|pull|yank|to? my lashes|eyelashes out,
         contacts|contact|lenses went|go|going straight|right? back in, <eye> .. driving|drive|drives|drove me bananas|mad|insane|crazy|bonkers|nuts|potty|demented|doolally|spare|batty|loopy|up|round,
         cold|frozen|chilled|icy|fridge|freezer? spoon|spoons|teabag|teabags|peas|cucumber|cucumbers|icepack on|over my|me|the|both left|right? <eye>, ice|cold pack|compress
         on|over my|me|the|both|each left|right? <eye>, spoon|spoons|teabag|teabags in|from the freezer|fridge .. <lid>|eyes|eye, cold|freezer spoons out|on,

@@ -573,6 +573,8 @@ FRAMES = {
         twinge{s/}, twingy, niggl{e/es/ing/y}, nagging, ouchy, owch, ow, oww
     """,
     "unwell": """
+        symptoms|irritation|reaction|problem|problems|issues|issue|trouble has|have|had|is|are? now|all|since|fully|completely? resolved|subsided|cleared|gone|settled|stopped|passed|disappeared, took a|an|one|two|about|half|the
+        .. to calm|settle|clear|heal|ease|fade down|up|off|away|fully, gone down|off overnight|completely,
         it|they|that|everything|all|its|theyre all? settled|calmed|eased|subsided|healed|sorted|resolved|cleared itself|themselves|down|off|up|out|right? by|overnight|in|within|before|after|when|on|since|now|itself|themselves,
         its|theyre|has|all|theyve|it|they gone down|off overnight|by|now|since|completely|loads|nicely|lots,
         allergic to whatever|what|something|somethin|this|these|them|it|your|yours|ur|that|stuff|lashes,

@@ -32,6 +32,8 @@ SCOPE = {
         remotely, not in the least, neither of them|my|is|are, failed to
     """,
     "nonneg": """
+        not|arent|isnt|aint having a|the|much good|great|best|nice|lovely|fun, didnt|dont|doesnt|not|never really? like|love|agree|enjoy|appreciate|liking|loving|agreeing with|to|that|the|this|these|your|it|them,
+        no more than|so,
         havent|hasnt|not|never|arent|isnt|dont|doesnt been|felt|feel|looked? the same|themselves|itself, sure|certain|positive you|u|this|it|its|theyre|i|they|that didnt|isnt|not|dont|havent|arent|wasnt, isnt|not|arent|aint|doesnt|didnt|wont
         making|make|made any|much|a|the|no? difference|dent|odds, isnt|arent|aint|not|wont|doesnt|dont|didnt touching|touch|touched|shifting|shift|cutting, i can do not, barely|hardly|scarcely see|open|read|look|stand|bear|touch|sleep|think|drive|blink|keep|focus|breathe|move,
         no wait, no hang on, no hold on, no actually, no scrap that, no i lie, no tell a lie,
@@ -206,6 +208,9 @@ SCOPE = {
         apart from when, until i, till i
     """,
     "over": """
+        only hung|stuck|lingered|stayed about|around|for|until|till, hung|stuck|lingered about|around|on for the|a|an|one|two|just|only first|hour|day|evening|night, nothing by|come|next, went|stopped|cleared|disappeared|vanished|lifted as
+        soon as|i, went|stopped|cleared|disappeared|vanished|lifted the|once minute|moment|second|instant|i, but no more, but|and thats|its|it|that is? all? over|done|finished|past|passed now?, took a|an|one|two|about|till|until|the|half .. to
+        calm|settle|clear|heal|ease|fade|go down|off|up|away,
         and|n thats|that all|it, not now, is|its|are|theyre|now|all|been dry now|today|again|since|by, dry today, cleared overnight, by bedtime|teatime|dinnertime|morning it|they|all was|were|had,
         lasted a|an|one|1|two|2|three|couple|few|about|maybe|roughly|barely|less|under|half of|a|than? day|days|hour|hours|night|nights|evening|morning|afternoon|week|weekend,
         was|were away|gone|down|dry|flat|over|fine|better in|within|inside a|an|about|no|under|the|two|half, clean|clear|calm|quiet|flat|nothing ever since,
@@ -347,6 +352,7 @@ SCOPE = {
         normal|flat|clear by? <day>, back to normal by? <day>
     """,
     "near": """
+        percent|% of what|how|left|it, per cent of what|left,
         1%|2%|3%|5%|10%|15%|20%|25%|30% of? it|the|that|my|left|still|remaining|there, 70%|75%|80%|85%|90%|95%|98%|99% down|gone|better|less|back|there|of|cleared|healed|normal|faded,
         1|2|one|two|0.5|half out of|a 10|ten today|now, drying|quietening|quieting|fizzling|tapering|simmering|petering up|down|out|off|away, nearly|almost|practically clear|cleared|dry|white|settled,
         its|it|theyre|and|but slowly|gradually|steadily? easing|fading|settling|clearing|shrinking off|away|up|down?, going the right way, heading the right way, by the hour, fading fast,
@@ -579,6 +585,7 @@ SCOPE = {
         swelling|redness|itching|reactions|pain|watering
     """,
     "notwill": """
+        why does|do it|they|my|this|these|the|everything|one, how long will|does|do|should|might|until|before the|this|my itch|itching|redness|swelling|burning|stinging|soreness|pain|puffiness|watering|pinkness|irritation|discharge|crust,
         how long|longer|much am i|we going|gonna to? be|keep|have, how long|longer|much are|is|will|do|does my|the|these <eye> going|gonna|keep|stay|still|be,
         waiting|waited|wait on|for the|it|this|my|that? .. to go|settle|stop|calm|ease|clear|fade|die|shift|pass|subside|drop|improve|leave|reduce|heal|come|be,
         going to ..

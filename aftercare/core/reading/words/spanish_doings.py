@@ -16,14 +16,14 @@ _WORDS = {
 _DOINGS = {
     "itching": """
         ganas de meterme|meter|meterle el|los|las dedo|dedos|unas|mano|manos, unas|dedos|manos en el|los|mis <parpadito> todo|toda|siempre|a cada, bichitos|bichos|hormigas|hormiguitas|insectos|aranas|pulgas|gusanos
-        caminando|caminar|caminaran|caminan|corriendo|andando|paseando
+        caminando|caminar|caminaran|caminan|corriendo|andando|paseando,
         mano|manos|dedo|dedos pegada|pegadas|metida|metido|metidos al|a|en el|los|la? <parpadito>, dale que dale, me
         tapo|amarro|siento las manos, rascando|tallando|restregando|frotando todo|toda el|la dia|noche, <parpadito> ..
         como perro con pulgas, pulgas en .. <parpadito>, mosquito|mosquitos|zancudo|zancudos .. <parpadito>, me? vuelvo|vuelve|vuelven|traen|trae|tienen loca
         .. rascar|rascarme|tallarme|picazon
     """,
     "redness": """
-        preguntan|pregunto|pregunta|preguntaron|dicen|creen|cree|piensan|parece|parezco .. cruda|crudo|peda|borracha|fumada|mariguana|marihuana|trasnochada|desvelada
+        preguntan|pregunto|pregunta|preguntaron|dicen|creen|cree|piensan|parece|parezco .. cruda|crudo|peda|borracha|fumada|mariguana|marihuana|trasnochada|desvelada,
         parece que|como nade|nado|estuve|sali .. cloro|alberca|piscina|pileta, como si .. nadado|nadara .. cloro|alberca|piscina|pileta, como si
         .. fumad{o/a}|trasnochad{o/a}|desvelad{o/a}|tomad{o/a}|borrach{o/a}|fiesta|parranda|farra|juerga|rumba, si estuve|estaba|andaba|habia
         fumando|fumada|tomando|de fiesta, creen|cree|piensan|piensa|dicen que .. fumada|fumo|fume|tome|drogada|pacheca|marihuana, lo blanco .. rosa|rosado|rosita|rojo|rojito|colorado|sandia|tomate,
@@ -34,7 +34,7 @@ _DOINGS = {
         como|de|ojitos hamster|sapito|ranita|boxeador|boxeadora|pez|pescado, <parpadito> .. conchas|bollos|donas|molletes|mantecadas|hamster, parezco|parece|parecia boxeador|boxeadora|sapito|hamster|inflada
     """,
     "watering": """
-        <parpadito> .. escurre{n/}|escurriendo|chorre{a/an/ar/ando/o}|destila{n/}|babea{n/}, escurre{n/}|escurriendo|chorre{a/an/ando}|destila{n/} .. <parpadito>
+        <parpadito> .. escurre{n/}|escurriendo|chorre{a/an/ar/ando/o}|destila{n/}|babea{n/}, escurre{n/}|escurriendo|chorre{a/an/ando}|destila{n/} .. <parpadito>,
         lagrima|lagrimas|lagrimon|lagrimones afuera|suelta|sueltas|viva|facil|corriendo, gasto|gastando|gaste|llevo|voy|usando|uso .. panuelos|panuelo|kleenex|klinex|servilletas|rollo,
         gotas|goterones|gotitas por la|mi|los? cara|cachetes|mejillas, tanto? goteo, ojo{s/} .. gote{a/an/ando/o}, goteando .. ojo{s/}, rimel|maquillaje|delineador|sombra se me|nos
         va|corre|cae|escurre|despinta|derrite|fue|corrio, rimel|maquillaje|delineador .. escurrido|corrido|chorreado, me corre{n/} por la|las|los cara|mejillas|cachetes
@@ -44,7 +44,7 @@ _DOINGS = {
         amarill{o/a}|verde|suci{o/a}|pegajos{o/a}, cosa amarilla|verde|blanca|pegajosa, despego|despegarme|despegar .. pestanas .. agua|manana|tibia
     """,
     "light": """
-        cierro|cerrar|cerre|cerrando|bajo|tapo las|todas|la|las cortinas|persianas|ventanas|ventana|cortina, no aguanto|soporto|banco el|la|salir dia|calle|afuera|ventana|claridad
+        cierro|cerrar|cerre|cerrando|bajo|tapo las|todas|la|las cortinas|persianas|ventanas|ventana|cortina, no aguanto|soporto|banco el|la|salir dia|calle|afuera|ventana|claridad,
         persiana|persianas|cortina|cortinas|baja|bajas baja|bajas|cerrada|cerradas|abajo todo|toda|desde, con la|las persiana|persianas|cortina|cortinas
         baja|bajas|cerrada|cerradas|abajo, dos pares de <mirada>, <mirada> oscuros|oscuras|de .. casa|adentro|dentro|noche|manejo|manejar|encima|super, no
         puedo|salgo|aguanto sin ellos|ellas|lentes|gafas|anteojos, no banco|aguanto|soporto|tolero|resisto ni? la|el|las|los? lampara|luz|luces|proyector|pantalla|foco|focos|sol|tele|celular|claridad,
@@ -73,6 +73,7 @@ _DOINGS = {
     """,
     "vision": "lente|vidrio|espejo|parabrisas empanado .. parpadeo|limpia|limpio",
     "irritated": """
+        que le|me|les|tiene|tienen|tengo pasa|pasan|paso|esta? a|en|al|con mi|mis|el|los|este? <parpadito>, <parpadito> .. pero? no esta{n/} bien|normal|normales, no esta{n/} bien mi|mis|el|los <parpadito>, me traen|trae|tienen|tiene loca los|el|mis|mi <parpadito>,
         cuchara|cucharas|cucharitas|compresas|compresa|toallita fria|frias|frio|frios|helada|heladas|congeladas,
         me puse|pongo|poniendo|ponerme
         hielo|hielos|pepino|pepinos|manzanilla|compresas|te .. <parpadito>, que te|me paso|hicieron|hiciste en los|el|tus|mis ojos|ojo

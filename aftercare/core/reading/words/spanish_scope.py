@@ -58,6 +58,7 @@ SCOPE = {
         salvo cuando, salvo si
     """,
     "over": """
+        duro|duraron hasta|dos|tres|unas|unos|como|toda|todo|media, ya? dejo|dejaron|paro|pararon|terminaron|termino de llorar|picar|arder|doler|molestar|lagrimear|supurar,
         bajo|bajaron con hielo|agua|el|la|solo|sola|rapido|luego|despues|manzanilla|compresas, hoy nada, hoy ya nada|no, se me bajo|bajaron|quito|quitaron|paso con|solo|sola|rapido|enseguida|al,
         ha|han desaparecido|cedido|pasado|bajado|cesado|sanado, un dia|noche|rato|ratito|tarde y paro|pararon|ya|listo|adios, y paro|pararon|ceso|cesaron, ya todo? limpio|limpios|seco|secos|blanco|blancos|normal|normales|sanos, despues|luego|despues
         ya? nada mas, una|un noche|dia|tarde|rato|ratito|ratico|hora nomas|solamente|unicamente|nada, ya todo bien, ya no hizo|hace falta, ya no me? hizo|hicieron|hacen falta, se me desinflamo|desincho|deshincho, ayer mismo|ya se,
@@ -135,6 +136,7 @@ SCOPE = {
         empezaron
     """,
     "past": """
+        la otra vez, la vez anterior, las otras veces, otras veces,
         la|las|los de mi|otro|otra|antes|siempre|aquel barrio|pueblo|casa|lado|salon?, las de antes, los de antes, la|el de mi barrio|pueblo|cuadra|calle, la otra estilista|chica|tecnica|lashista|muchacha|senora|profesional, antes
         con|cuando las|los|el|la|otra|otras|otro|me|iba|usaba,
         en 2009|2010|2011|2012|2013|2014|2015|2016|2017|2018, alla por el|2015|2016|2017|2018|2019,
