@@ -47,7 +47,7 @@ _DOINGS = {
         makeup|eyeshadow|eyeliner|shadow|concealer off, catching|catch|caught myself|me|meself at|rubbing|scratching my|the? eyes|eye|lids|it, raw from rubbing|scratching|clawing,
         gloves|mitts|mittens|socks on|to .. so i dont|cant|wont, telling|tells|told|tell|nagging|nags|shouting|shouts|yelling at|me|us me? to? stop|quit rubbing|scratching|itching|clawing,
         mid scratch|rub|rubbing, could|want|wanna|gonna|about|ready to? tear|rip|claw|gouge|scratch my eyes|eyeballs|eyelids|lids out|off, bug|bugs|spider|spiders|insects|insect|beetles|worms|worm|crawlies|something
-        walking|crawling|marching|running|dancing|creeping in|on|along|across|under|over|inside my|me|the lash|lashes|lid|lids|eye|eyes, cant|couldnt|cannot leave|let my|me|the|both left|right? eye|eyes|lid|lids
+        walking|crawling|marching|running|dancing|creeping in|on|along|across|under|over|inside my|me|the lash|lashes|lid|lids|eye|eyes, cant|couldnt leave|let my|me|the|both left|right? eye|eyes|lid|lids
         alone|be, press|pressing|push|pushing|rub|rubbing on|at|against|around? my|the left|right? <eye> .. relief|ease, constant|constantly|endless|nonstop|urge|desperate|need to? rub|rubbing|scratch|scratching it|them|my|at|is,
         dey scratch|itch my|me|d|the? eye|eyes|lid|lids, itching|itchin|itchy|itched for an|a|about|nearly|over|one|two|2|3|three|half|hours|days|ages|weeks|like? hour|hours|minutes|mins|min|day|days|bit|while|ages|week|weeks|now|solid,
         at it|them|em|these with my|me|the|a <scratcher>, sit|sitting|sat on my|me hands,
@@ -67,7 +67,7 @@ _DOINGS = {
         hairbrush|fork|comb|grater|scourer on|over|across|to my <lid>|eyes
     """,
     "redness": """
-        rudolph|rudolf|robins|lobsters .. <eye>, been|out|was on the? lash|razz|razzle|bender|bevvy|piss|tiles|town .. eyes|eye|look|not, asked|asks|thinks|think|thought .. hungover|hanging|hanging? wasted|drunk .. eyes|eye|look,
+        rudolph|rudolf|robins|lobsters .. <eye>, been|out|was on the? lash|razz|razzle|bender|bevvy|piss|tiles|town .. eyes|eye|look|<isnt>, asked|asks|thinks|think|thought .. hungover|hanging|hanging? wasted|drunk .. eyes|eye|look,
         look|looks|looking|feel like the|a|an? terminator|dracula|satan|devil|beetlejuice|darth, <eye> like|of the|a|an? devil|satan|terminator|dracula|beetlejuice, <eye> .. same|matching|exact
         colour|color|shade as,
         direct|guide|stop|land|control traffic|planes|ships|aircraft with|by my|these|them <eye>, eye|eyes|lid|lids|left|right one?
@@ -79,12 +79,12 @@ _DOINGS = {
         white|whites .. <eye>? .. gone? like watermelon|salami|ham|bacon, rabbit|bunny for a day|night|bit|while, like a|an rabbit|bunny for|all|since
     """,
     "swelling": """
-        glasses|specs|shades|goggles sitting|resting|perched|sat|sit on my|me|the lids|eyelids|cheeks|swelling|puff, cant|couldnt|cannot get|put|do|draw|fit|apply my|any|me? eyeliner|liner|eyeshadow|shadow .. room|lid|space|crease, older|rough|tired
+        glasses|specs|shades|goggles is|are? sitting|resting|perched|sat|sit on my|me|the lids|eyelids|cheeks|swelling|puff, cant|couldnt get|put|do|draw|fit|apply my|any|me? eyeliner|liner|eyeshadow|shadow .. room|lid|space|crease, older|rough|tired
         with|from these bags, <eye> is|are hiding|buried|hidden|disappearing|disappeared|lost|sunk in|behind|under|somewhere?, <eye> .. like slits, shiny|tight and? tight|shiny|stretched lids|eyelids, golf ball|egg|plum|grape where|instead .. <eye>,
-        cant|couldnt|cannot|barely|hardly see|find my|the|any|a eyelid|lid? crease|creases|fold, look|looks|looking|looked like the|a|an? quasimodo|sloth|shrek|gollum|tyson|rocky|fury|mumps|bruno, rounds with mike|tyson|ali|rocky|bruno|fury, fit my|the left|right?
+        cant|couldnt|barely|hardly see|find my|the|any|a eyelid|lid? crease|creases|fold, look|looks|looking|looked like the|a|an? quasimodo|sloth|shrek|gollum|tyson|rocky|fury|mumps|bruno, rounds with mike|tyson|ali|rocky|bruno|fury, fit my|the left|right?
         eye|lid|eyes|lids in|into|behind|under my|the? glasses|goggles|specs|shades, left|right|one|that|this eye|lid looks|is|seems|gone|got|look visibly|noticeably|way|much|a|so? bit|lot? smaller|tinier|littler|shut,
         <eye> .. blow|blows|blowing|puff|puffs|swell|swells up again|overnight|every|each|by, lids|lid|eyes for eyelids|lids, bring|bringing|get|getting|take|taking|shrink|shrinking|deflate|deflating my|me|the|these <lid>|bags down|back|in,
-        hasnt|havent|didnt|isnt|arent|not shrunk|shrink|shrinking|deflated|deflate|deflating it|them|the|my|at|one?, <eye> ..
+        hasnt|havent|didnt|isnt|arent|<isnt> shrunk|shrink|shrinking|deflated|deflate|deflating it|them|the|my|at|one?, <eye> ..
         no smaller|flatter|slimmer|thinner, look .. with|from these|my|me bags, these bags|eyebags and|under|are|have|on,
         <lid> .. pressing|pushing|touching|hitting|squashed|rubbing .. lens|lenses|glasses|specs|frames, glasses|specs|frames ..
         fit .. <lid>, could rest|balance|stand|sit|put|serve|park|perch .. on my|me|these|the left|right? <lid>, <lid>
@@ -139,7 +139,7 @@ _DOINGS = {
         screwed|scrunched|squinched|creased up|tight|shut|closed|tightly, <lightsrc> .. made|makes|make|had|has|having me
         shut|close|look|turn|pull|squeeze|cover|hide, if|wish the sun|light|daylight would|could|just go|clear|do|hide|sod, hand
         over my|me|one|the left|right? eye|eyes .. glare|screen|light|sun|lamp|bright, fingers .. too|so|just bright, candle|candles|fairy|christmas .. too much for,
-        flinch|flinched|flinching|wince|winced at|from my|me|the|any phone|light|lights|screen|lamp|sun|window|daylight, could not|couldnt look at|toward|towards
+        flinch|flinched|flinching|wince|winced at|from my|me|the|any phone|light|lights|screen|lamp|sun|window|daylight, could <isnt>|couldnt look at|toward|towards
         the|any|a sun|light|lamp|lights|window|screen|daylight
     """,
     "gritty": """
@@ -163,11 +163,11 @@ _DOINGS = {
         soap in them|it|both|each, <eye> like .. onions|soap|shampoo|chlorine|swimming
     """,
     "pain": """
-        cream|mascara|makeup|drops|cleanser|water|washing|touching|blinking|wiping|anything|eyeshadow .. makes|made|make|making me flinch|wince|yelp|gasp|jump|cringe, cant|couldnt|cannot|unable lie|lay|rest on that|this|my|the bad|sore|left|right? side|eye, dare|daren't|darent|scared touch|wash|wipe|clean it|them|my,
+        cream|mascara|makeup|drops|cleanser|water|washing|touching|blinking|wiping|anything|eyeshadow .. makes|made|make|making me flinch|wince|yelp|gasp|jump|cringe, cant|couldnt|unable lie|lay|rest on that|this|my|the bad|sore|left|right? side|eye, dare|daren't|darent|scared touch|wash|wipe|clean it|them|my,
         <ouchy> .. when|each|every|as|whenever|if|everytime .. <touch>, each|every|whenever|everytime .. <touch> .. <ouchy>, press|close|shut|touch .. without <ouchy>,
         go|goes|went|going|say|says <ouchy> .. <eye>|<touch>, <eye> .. wont|cant|couldnt|doesnt take|stand|bear|like|abide|want .. pillow|flannel|touch|touched|touching|pressure|towel|wiped|wiping,
         someone|somebody|something|they|he|she <thump> me|my|both .. <eye>|face, like i was|got|been|id|ive been? <thump> .. <eye>,
-        <meds> .. <lid>|eyes|eye, <lid>|eyes|eye .. <meds>, <eye>|they|it did|do|does|really? not|didnt|dont|doesnt|hates|hated|hate like? being|getting touched|wiped|washed|pressed|cleaned|dabbed
+        <meds> .. <lid>|eyes|eye, <lid>|eyes|eye .. <meds>, <eye>|they|it did|do|does|really? <isnt>|didnt|dont|doesnt|hates|hated|hate like? being|getting touched|wiped|washed|pressed|cleaned|dabbed
     """,
     "rash": """
         <lid> .. cheese? grater|sandpaper|emery|pumice, pastry|croissant|croissants .. <lid>, <lid> .. pastry|croissant|croissants,
@@ -182,19 +182,19 @@ _DOINGS = {
         till|until|blink
     """,
     "irritated": """
-        dont|no|not know|idea|sure|clue what|whats is|are|has|have|was|does? going|happening|happened|wrong|up|the|matter on|matter? with|to|in my|me|the|this left|right? <eye>, <eye> .. not|arent|isnt|aint having a|the|much good|great|best|nice|lovely|fun
-        time|day|week|of, <eye> .. didnt|dont|doesnt|not|never really? like|love|agree|enjoy|appreciate|get|take|liking|loving|agreeing with|on|to|kindly? that|the|this|these|your|it|them|being, not having a good|great time .. <eye>, whats|what going|happening|wrong|up|matter
+        dont|no|<isnt> know|idea|sure|clue what|whats is|are|has|have|was|does? going|happening|happened|wrong|up|the|matter on|matter? with|to|in my|me|the|this left|right? <eye>, <eye> .. <isnt>|arent|isnt|aint having a|the|much good|great|best|nice|lovely|fun
+        time|day|week|of, <eye> .. didnt|dont|doesnt|<isnt>|never really? like|love|agree|enjoy|appreciate|get|take|liking|loving|agreeing with|on|to|kindly? that|the|this|these|your|it|them|being, not having a good|great time .. <eye>, whats|what going|happening|wrong|up|matter
         on? with|to my|me left|right? <eye>,
         <eye> feel|feels|felt|feeling|are|is|look|looks so|really|just|absolutely|pretty|properly? awful|horrible|terrible|rotten|dreadful|grim|shocking|rough|crap|shite|shit|manky|grotty|yucky|gross|minging|vile|hideous|nasty,
-        <eye> .. havent|hasnt|not|never|arent|isnt|dont|doesnt been|felt|feel|looked? the same|themselves|itself, <eye> .. belong|belongs to someone|somebody|another, dont look like my eyes|own, ice|drops|compress|visine|optrex|cream|antihistamine|antihistamines|piriton|benadryl
-        isnt|arent|not|doesnt|dont|didnt|aint|wont|havent|hasnt making|make|made|touching|touch|touched|helping|help|helped|working|work|worked|doing|done|shifting, its|it all i can do not, could|gonna|wanna|want tear|rip|pull|yank|to? my lashes|eyelashes out,
-        contacts|contact|lenses went|go|going straight|right? back in, <eye> .. driving|drive|drives|drove me bananas|mad|insane|crazy|bonkers|nuts|potty|demented|doolally|spare|batty|loopy|up|round,
+        <eye> .. havent|hasnt|<isnt>|never|arent|isnt|dont|doesnt been|felt|feel|looked? the same|themselves|itself, <eye> .. belong|belongs to someone|somebody|another, dont look like my eyes|own, ice|drops|compress|visine|optrex|cream|antihistamine|antihistamines|piriton|benadryl
+        isnt|arent|<isnt>|doesnt|dont|didnt|aint|wont|havent|hasnt making|make|made|touching|touch|touched|helping|help|helped|working|work|worked|doing|done|shifting, its|it all i can do not, could|gonna|wanna|want tear|rip|pull|yank|to? my lashes|eyelashes out,
+        contacts|contact|lenses went|go|going straight|right? back in, lash line|lines is|are? driving|drives|drive|driven|doing me mad|insane|crazy|bonkers|nuts|up|round|batty|in, <eye> .. driving|drive|drives|drove me bananas|mad|insane|crazy|bonkers|nuts|potty|demented|doolally|spare|batty|loopy|up|round,
         cold|frozen|chilled|icy|fridge|freezer? spoon|spoons|teabag|teabags|peas|cucumber|cucumbers|icepack on|over my|me|the|both left|right? <eye>, ice|cold pack|compress
         on|over my|me|the|both|each left|right? <eye>, spoon|spoons|teabag|teabags in|from the freezer|fridge .. <lid>|eyes|eye, cold|freezer spoons out|on,
         what|whats happened|happen|up|going to|with|on? your|ur|my|me eye|eyes|lid|lids, took|take|takes|had one look at my|me|the left|right? <lid>, one look at my|the
         left|right eye, cant|couldnt|unable|struggling get|put|keep|bear|wear to? put|get? my|me|the contacts|contact|lenses in|lens|at|since, <eye>
         wont|cant|couldnt|refuse|refuses|refusing to? have|take|tolerate|stand|bear|accept|put it|them|that|contacts|contact|lenses|anything|up, contacts|lenses .. <eye> said|say|hate|hated,
-        <eye> and your|ur|the|this|that glue|adhesive|lashes|stuff .. not|arent|dont|falling|enemies|war, <eye> said|say|saying|says no|nope|nah|never, <eye> .. not|arent|isnt|no longer friends|mates|pals|speaking|talking, <eye> .. falling|fallen|fell|gone out|war with .. glue|lashes|you|it,
+        <eye> and your|ur|the|this|that glue|adhesive|lashes|stuff .. <isnt>|arent|dont|falling|enemies|war, <eye> said|say|saying|says no|nope|nah|never, <eye> .. <isnt>|arent|isnt|no longer friends|mates|pals|speaking|talking, <eye> .. falling|fallen|fell|gone out|war with .. glue|lashes|you|it,
         <eye> .. having|had|throwing|thrown|chucking .. <strop>, <eye> .. <whinge>, on|taking|popping|needing|living|took the|on? antihistamine|antihistamines|piriton|benadryl|cetirizine|zyrtec .. since|lids|eyes|eye
     """,
 }

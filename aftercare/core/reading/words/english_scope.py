@@ -32,7 +32,7 @@ SCOPE = {
         remotely, not in the least, neither of them|my|is|are, failed to
     """,
     "nonneg": """
-        not|arent|isnt|aint having a|the|much good|great|best|nice|lovely|fun, didnt|dont|doesnt|not|never really? like|love|agree|enjoy|appreciate|liking|loving|agreeing with|to|that|the|this|these|your|it|them,
+        crying|weeping|tearing without crying|reason|being|feeling|any, not|arent|isnt|aint having a|the|much good|great|best|nice|lovely|fun, didnt|dont|doesnt|never really? like|love|agree|enjoy|appreciate|liking|loving|agreeing with|to|that|the|this|these|your|it|them,
         no more than|so,
         havent|hasnt|not|never|arent|isnt|dont|doesnt been|felt|feel|looked? the same|themselves|itself, sure|certain|positive you|u|this|it|its|theyre|i|they|that didnt|isnt|not|dont|havent|arent|wasnt, isnt|not|arent|aint|doesnt|didnt|wont
         making|make|made any|much|a|the|no? difference|dent|odds, isnt|arent|aint|not|wont|doesnt|dont|didnt touching|touch|touched|shifting|shift|cutting, i can do not, barely|hardly|scarcely see|open|read|look|stand|bear|touch|sleep|think|drive|blink|keep|focus|breathe|move,
