@@ -40,9 +40,7 @@ def _together(*lexicons: dict[str, str]) -> dict[str, str]:
     return found
 
 
-ENGLISH_SIGNS = _together(
-    english_signs.SIGNS, english_alarms.ALARMS, english_frames.FRAMES, english_doings.DOINGS
-)
+ENGLISH_SIGNS = _together(english_signs.SIGNS, english_alarms.ALARMS, english_frames.FRAMES, english_doings.DOINGS)
 ENGLISH_TOPICS = {
     **english_figures.FIGURES,
     **english_commands.COMMANDS,

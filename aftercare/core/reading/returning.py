@@ -52,7 +52,8 @@ def came_back(page: Page, sign: Mark, resolution: Mark, *, and_still: bool = Tru
         if (
             words & {"now", "new", "wont", "ahora", "hoy"}
             or before in ("was", "were", "era", "estaba")
-            or "worse" in words and lead & {"was", "were", "era", "estaba"}
+            or "worse" in words
+            and lead & {"was", "were", "era", "estaba"}
             or _is_conditional(page, mark)
             or _asks_leave(page, mark)
         ):

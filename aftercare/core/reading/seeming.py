@@ -12,8 +12,17 @@ def without(page: Page, found: list[Mark]) -> list[Mark]:
     """Return the signs without those that only seem to be."""
     for seems in (_is_stuck_by_discharge, _comes_up_in_spots, _is_blind_by_swelling, _is_blind_by_tears):
         found = [mark for mark in found if not seems(page, mark, found)]
-    alone = (_is_shut_at_will, _is_a_search, _is_shed_tears, _is_tap_water, _is_cooking, _is_hungover)
-    alone += (_is_a_shade_of, _is_like_a_splinter, _comes_up_red)
+    alone = (
+        _is_shut_at_will,
+        _is_a_search,
+        _is_shed_tears,
+        _is_tap_water,
+        _is_cooking,
+        _is_hungover,
+        _is_a_shade_of,
+        _is_like_a_splinter,
+        _comes_up_red,
+    )
     return [mark for mark in found if not any(seems(page, mark) for seems in alone)]
 
 
@@ -140,7 +149,12 @@ _THINKS = listed("think thinks thought thinking reckon reckons assumed asked cre
 def _is_hungover(page: Page, mark: Mark) -> bool:
     """Blinds down and shades on, massive hangover: no word of eyes, nor of a likeness."""
     near = page.said(page.sentence[mark.start])
-    return mark.name == "sign:light" and bool(_HANGOVER & near) and not (_COMPARES | _THINKS) & near and not _has_eyes(page)
+    return (
+        mark.name == "sign:light"
+        and bool(_HANGOVER & near)
+        and not (_COMPARES | _THINKS) & near
+        and not _has_eyes(page)
+    )
 
 
 def _has_eyes(page: Page) -> bool:
@@ -173,7 +187,9 @@ def _led_by_spots(page: Page, mark: Mark, spots: list[Mark]) -> bool:
 
 
 _SHUTS = listed("shut close closed")
-_SCREWS = listed("press pressing pressed force forcing hold holding screw screwing squeeze squeezing scrunch scrunching squint squinting shutting closing")
+_SCREWS = listed(
+    "press pressing pressed force forcing hold holding screw screwing squeeze squeezing scrunch scrunching squint squinting shutting closing"
+)
 
 
 def _is_shut_at_will(page: Page, mark: Mark) -> bool:

@@ -136,13 +136,15 @@ _LEADING_OVER = listed("dejo dejaron paro pararon stopped settled calmed cleared
 
 def _leads(page: Page, mark: Mark, sign: Mark) -> bool:
     """Hardly red; almost no itching; stopped burning; going down, the swelling."""
-    if page.sentence[mark.start] != page.sentence[sign.start] or sign.start - mark.end > 4:
+    if page.sentence[mark.start] != page.sentence[sign.start]:
+        return False
+    if _is_named_last(page, mark, sign):
+        return True
+    if sign.start - mark.end > 4:
         return False
     between = page.tokens[mark.end : sign.start]
     if mark.name == "scope:over" and any(token.word in _TOLD_OF_BEFORE for token in between):
         return True  # "all calmed down, was only red for the evening"
-    if _is_named_last(page, mark, sign):
-        return True
     if any(
         token.word in ("but", "pero", "still", "except", "and", "y") or token.kind in (STOP, ASK) for token in between
     ):
@@ -163,7 +165,7 @@ _A_BIT_OF = _THE | listed("teeny tiny just only bit wee little slight a some of 
 def _is_named_last(page: Page, mark: Mark, sign: Mark) -> bool:
     """Sorted itself out, the puffiness; just about gone, a teeny bit of grit left: no other sign is before."""
     between = page.tokens[mark.end : sign.start]
-    if not between or between[0].kind != COMMA or any(token.kind != WORD for token in between[1:]):
+    if not 0 < len(between) <= 6 or between[0].kind != COMMA or any(token.kind != WORD for token in between[1:]):
         return False
     after = page.tokens[sign.end : sign.end + 1]
     words = {token.word for token in between[1:]}

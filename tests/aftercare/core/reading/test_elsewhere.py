@@ -1,6 +1,6 @@
 from __future__ import annotations
 
-from aftercare.core.reading import Urgency, read
+from aftercare.core.reading import Sign, Urgency, read
 
 
 def test_legs_that_shake_after_sport_are_no_faint() -> None:
@@ -11,3 +11,11 @@ def test_legs_that_shake_after_sport_are_no_faint() -> None:
 
 def test_legs_that_shake_without_it_are_one() -> None:
     assert read("me puso el pegamento y me tiemblan las piernas, me mareo").urgency is Urgency.EMERGENCY
+
+
+def test_her_hands_are_a_part_of_what_she_does_to_her_eyes() -> None:
+    assert read("sitting on my hands so I don't scratch").signs == (Sign.ITCHING,)
+
+
+def test_hands_that_itch_are_no_eyes() -> None:
+    assert read("my hands are so itchy from the new soap").urgency is Urgency.NONE
