@@ -188,8 +188,8 @@ def _led_by_spots(page: Page, mark: Mark, spots: list[Mark]) -> bool:
 
 _SHUTS = listed("shut close closed")
 _SCREWS = listed(
-    "press pressing pressed force forcing hold holding screw screwing squeeze squeezing scrunch scrunching squint "
-    "squinting shutting closing"
+    "keep keeping kept press pressing pressed force forcing hold holding screw screwing squeeze squeezing scrunch "
+    "scrunching squint squinting shutting closing"
 )
 
 

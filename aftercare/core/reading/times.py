@@ -215,10 +215,24 @@ def _follows(page: Page, mark: Mark, sign: Mark, signs: list[Mark]) -> bool:
 def _is_vague(page: Page, mark: Mark) -> bool:
     """Say whether a resolution could be about anything: "good today", "less"."""
     words = {token.word for token in page.tokens[mark.start : mark.end]}
-    if mark.name == "scope:near" and mark.end - mark.start > 2:
+    if mark.name == "scope:near" and (mark.end - mark.start > 2 or words & _MUCH and _is_a_clause(page, mark)):
         return False
     return bool(
         words & {"good", "less", "not", "menos", "today", "hoy", "expected", "bien", "perfect", "great", "mejor"}
+    )
+
+
+_MUCH = listed("mucho bastante much way loads heaps far lots")
+_LEADS_IN = listed("but pero y and its it theyre ya hoy now today already though aunque ahora")
+
+
+def _is_a_clause(page: Page, mark: Mark) -> bool:
+    """Still a bit red but much better: nothing else is better than it was."""
+    clause = page.clause[mark.start]
+    return all(
+        mark.start <= place < mark.end or token.kind != WORD or token.word in _LEADS_IN
+        for place, (token, where) in enumerate(zip(page.tokens, page.clause, strict=True))
+        if where == clause
     )
 
 

@@ -43,6 +43,7 @@ _WORDS = {
 
 _DOINGS = {
     "itching": """
+        glasses|specs|contacts off|out to have|give|rub|scratch .. rub|scratch|them|eyes, been at my|the|both left|right? eye|eyes|lid|lids since|all|with|like|again, touching|at my|the lids|eyelids they|and|it drive|drives|driving,
         hands in my|me pockets .. eyes|eye|lids|alone, got|have|had|like|full|crawling of|with|got? fleas, woolly|wool|woollen|itchy|scratchy hat|jumper|scarf|blanket|glove .. <eye>, rubbed|scratched half|all|most|off my|the
         makeup|eyeshadow|eyeliner|shadow|concealer off, catching|catch|caught myself|me|meself at|rubbing|scratching my|the? eyes|eye|lids|it, raw from rubbing|scratching|clawing,
         gloves|mitts|mittens|socks on|to .. so i dont|cant|wont, telling|tells|told|tell|nagging|nags|shouting|shouts|yelling at|me|us me? to? stop|quit rubbing|scratching|itching|clawing,
@@ -79,6 +80,7 @@ _DOINGS = {
         white|whites .. <eye>? .. gone? like watermelon|salami|ham|bacon, rabbit|bunny for a day|night|bit|while, like a|an rabbit|bunny for|all|since
     """,
     "swelling": """
+        <lid> .. pressing|weighing|hanging down|on, <lid> .. full of water|fluid|air, through two|2|tiny|narrow|little? slits, like two? slits,
         glasses|specs|shades|goggles is|are? sitting|resting|perched|sat|sit on my|me|the lids|eyelids|cheeks|swelling|puff, cant|couldnt get|put|do|draw|fit|apply my|any|me? eyeliner|liner|eyeshadow|shadow .. room|lid|space|crease, older|rough|tired
         with|from these bags, <eye> is|are hiding|buried|hidden|disappearing|disappeared|lost|sunk in|behind|under|somewhere?, <eye> .. like slits, shiny|tight and? tight|shiny|stretched lids|eyelids, golf ball|egg|plum|grape where|instead .. <eye>,
         cant|couldnt|barely|hardly see|find my|the|any|a eyelid|lid? crease|creases|fold, look|looks|looking|looked like the|a|an? quasimodo|sloth|shrek|gollum|tyson|rocky|fury|mumps|bruno, rounds with mike|tyson|ali|rocky|bruno|fury, fit my|the left|right?
@@ -129,6 +131,7 @@ _DOINGS = {
         unstick|unsticking|soak|soaking|prise|peel my|me|the|both left|right? lashes|lash|eyelashes, sticky|stuck|glued|gummy|crusty in the mornings|morning
     """,
     "light": """
+        shut|closed in|from|against the? sun|light|daylight|glare|brightness, squint|squinting|squinted all|the|driving|outside|home|constantly|in whole? way|time|day|home|sun|light?, bright|lit|sunny rooms|shops|places|light|lights|days .. no go|nightmare|hell|killer|torture|issue|problem,
         sunglasses|shades|sunnies|glasses .. november|december|january|february|winter|snowing, cant|couldnt|wont go|be|step|walk|stand out|outside|outdoors without my|me? sunglasses|shades|sunnies, laptop|phone|screen|telly|tv|monitor
         is|are|was hurting|killing|burning|stabbing my|me eyes|eye,
         lowest|dimmest|minimum|dimmed|nightmode .. too much|bright|strong|harsh, <lightsrc> .. is|are|was|were too much for|to, cap|hat|hood|visor on? indoors|inside,

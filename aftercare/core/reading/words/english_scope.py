@@ -32,6 +32,7 @@ SCOPE = {
         remotely, not in the least, neither of them|my|is|are, failed to
     """,
     "nonneg": """
+        a no go, is|are a no,
         crying|weeping|tearing without crying|reason|being|feeling|any, not|arent|isnt|aint having a|the|much good|great|best|nice|lovely|fun, didnt|dont|doesnt|never really? like|love|agree|enjoy|appreciate|liking|loving|agreeing with|to|that|the|this|these|your|it|them,
         no more than|so,
         havent|hasnt|not|never|arent|isnt|dont|doesnt been|felt|feel|looked? the same|themselves|itself, sure|certain|positive you|u|this|it|its|theyre|i|they|that didnt|isnt|not|dont|havent|arent|wasnt, isnt|not|arent|aint|doesnt|didnt|wont
@@ -187,6 +188,7 @@ SCOPE = {
         both, bit, lots, tons
     """,
     "unmet": """
+        got none|nothing|neither|nowt, had none|neither|nowt, but|and theyre|its|it's|mine|all|they|it are|is? totally|absolutely|completely|perfectly? fine|grand|normal|perfect|clear|calm,
         theyre|its|it's|they're not, they|it are|is not, no it|they isnt|arent|didnt,
         still nothing|none|waiting|nowt, do|did|does they|it|i heck|hell|eck|chuff|thump, got neither, had neither, neither happened|came, like heck|hell,
         turns|turned out nope|no|not|never|nothing|none|they|it|im|i ..
@@ -514,6 +516,7 @@ SCOPE = {
         should my throat|tongue|chest|lips|face|eye|eyes|lid|lids|vision .. feel|be|look|still
     """,
     "will": """
+        you|u|she|they|leaflet|sheet|ye said|told|warned|mentioned|say me? they|it|my|there|that might|could|may be|get|feel|look|go,
         can|could|do|does|would|will you|u|people|anyone|someone|everyone|clients|women|ladies get|develop|suffer|experience a|an|any|some|really?
         pain|redness|itching|swelling|burning|soreness|itchy|sore|red|swollen|watery|rash|rashes|stye|styes|infection|infections|reaction|reactions|allergic|allergy|allergies|irritation|irritated|blisters|puffy,
         i|we always|usually|normally|often get, normal|usual during|while the|an appointment|application|treatment|set,

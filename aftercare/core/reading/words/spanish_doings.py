@@ -15,6 +15,7 @@ _WORDS = {
 
 _DOINGS = {
     "itching": """
+        se me va|van la|las mano|manos sola|solas? .. <parpadito>,
         ganas de meterme|meter|meterle el|los|las dedo|dedos|unas|mano|manos, unas|dedos|manos en el|los|mis <parpadito> todo|toda|siempre|a cada, bichitos|bichos|hormigas|hormiguitas|insectos|aranas|pulgas|gusanos
         caminando|caminar|caminaran|caminan|corriendo|andando|paseando,
         mano|manos|dedo|dedos pegada|pegadas|metida|metido|metidos al|a|en el|los|la? <parpadito>, dale que dale, me
@@ -23,6 +24,7 @@ _DOINGS = {
         .. rascar|rascarme|tallarme|picazon
     """,
     "redness": """
+        pregunta|preguntan|preguntaron|piensan|creen|cree|parece|parezco .. llore|llorado|llorando|fume|fumado|fumando|desvele, ojo|ojos inyectado|inyectados, <parpadito> como brasas|brasa,
         preguntan|pregunto|pregunta|preguntaron|dicen|creen|cree|piensan|parece|parezco .. cruda|crudo|peda|borracha|fumada|mariguana|marihuana|trasnochada|desvelada,
         parece que|como nade|nado|estuve|sali .. cloro|alberca|piscina|pileta, como si .. nadado|nadara .. cloro|alberca|piscina|pileta, como si
         .. fumad{o/a}|trasnochad{o/a}|desvelad{o/a}|tomad{o/a}|borrach{o/a}|fiesta|parranda|farra|juerga|rumba, si estuve|estaba|andaba|habia
@@ -30,10 +32,12 @@ _DOINGS = {
         blanco del ojo .. rosa|rosado|rojo|color, conejit{a/o} por|de|con los? ojos, semaforo en alto|rojo, color sandia|tomate|fresa|cereza
     """,
     "swelling": """
+        <parpadito> .. me pesa{n/}, me pesa{n/} los|el <parpadito>, monstruo .. <parpadito>, un ojo mas cerrado|chico|pequeno|chiquito|gordo|grande que,
         <parpadito> .. abultad{o/os/a}|esponjad{o/os}|regordete{s/}|rellenit{o/os}, abultad{o/os} .. <parpadito>, <parpadito> no me|se|le? baja{n/}|desinflama{n/}|deshincha{n/},
         como|de|ojitos hamster|sapito|ranita|boxeador|boxeadora|pez|pescado, <parpadito> .. conchas|bollos|donas|molletes|mantecadas|hamster, parezco|parece|parecia boxeador|boxeadora|sapito|hamster|inflada
     """,
     "watering": """
+        la paso|ando|estoy|vivo secandome|limpiandome|secando|limpiando .. <parpadito>|lagrimas, secandome los|el <parpadito>|lagrimas,
         <parpadito> .. escurre{n/}|escurriendo|chorre{a/an/ar/ando/o}|destila{n/}|babea{n/}, escurre{n/}|escurriendo|chorre{a/an/ando}|destila{n/} .. <parpadito>,
         lagrima|lagrimas|lagrimon|lagrimones afuera|suelta|sueltas|viva|facil|corriendo, gasto|gastando|gaste|llevo|voy|usando|uso .. panuelos|panuelo|kleenex|klinex|servilletas|rollo,
         gotas|goterones|gotitas por la|mi|los? cara|cachetes|mejillas, tanto? goteo, ojo{s/} .. gote{a/an/ando/o}, goteando .. ojo{s/}, rimel|maquillaje|delineador|sombra se me|nos
@@ -69,10 +73,12 @@ _DOINGS = {
     """,
     "gritty": "sensacion de arena|arenita|arenilla|tierra|polvo|piedritas, siento|tengo arenita|arenilla|tierrita",
     "unwell": """
+        ya estoy|ando|sigo mejor|bien|perfecta del|de ojo|los ojos?,
         se me desinflamo|desinflamaron|deshincho|desincho|deshincharon|calmo|calmaron|desirrito|desirritaron .. <parpadito>|izquierdo|derecho, <parpadito> .. se desinflamo|deshincho|calmaron|calmo
     """,
     "vision": "lente|vidrio|espejo|parabrisas empanado .. parpadeo|limpia|limpio",
     "irritated": """
+        algo le|me|les pasa|paso|pasando .. <parpadito>, algo tiene|tienen mi|mis|el|los <parpadito>, ni con hielo|agua|gotas|colirio|compresas|manzanilla, calor en los|el|mis|mi <parpadito>, ojos|ojo raros|raro|mal|fatal,
         que le|me|les|tiene|tienen|tengo pasa|pasan|paso|esta? a|en|al|con mi|mis|el|los|este? <parpadito>, <parpadito> .. pero? no esta{n/} bien|normal|normales, no esta{n/} bien mi|mis|el|los <parpadito>, me traen|trae|tienen|tiene loca los|el|mis|mi <parpadito>,
         cuchara|cucharas|cucharitas|compresas|compresa|toallita fria|frias|frio|frios|helada|heladas|congeladas,
         me puse|pongo|poniendo|ponerme

@@ -14,6 +14,7 @@ SCOPE = {
         no, nunca, jamas, ni me|se|los|las|lo|un|una|tantito|siquiera, ya no, no he, no han, no ha, no tengo, no hay
     """,
     "nonneg": """
+        no duermo|descanso|vivo|trabajo|rindo, no pego|pegue el? ojo, no puedo|pude|podia concentrarme|trabajar|leer|manejar|estudiar|abrirlos|abrirlo|maquillarme,
         ya no sube|abre|abren|veo|ve|ven|enfoca|respiro|alcanza|cierra,
         ya no quise|pude|puedo|quiero|aguanto|soporto|se|me?
         manejar|conducir|leer|ver|salir|dormir|trabajar|mas|abrir|que,
@@ -58,6 +59,7 @@ SCOPE = {
         salvo cuando, salvo si
     """,
     "over": """
+        esa|ese|aquella|mismo|misma|primer|primera noche|dia|tarde|rato nomas|solamente|unicamente, esa|ese|aquella|mismo|misma|primer|primera noche|dia|tarde|rato nada mas, ya estaba|estaban|andaba bien|mejor|como,
         duro|duraron hasta|dos|tres|unas|unos|como|toda|todo|media, ya? dejo|dejaron|paro|pararon|terminaron|termino de llorar|picar|arder|doler|molestar|lagrimear|supurar,
         bajo|bajaron con hielo|agua|el|la|solo|sola|rapido|luego|despues|manzanilla|compresas, hoy nada, hoy ya nada|no, se me bajo|bajaron|quito|quitaron|paso con|solo|sola|rapido|enseguida|al,
         ha|han desaparecido|cedido|pasado|bajado|cesado|sanado, un dia|noche|rato|ratito|tarde y paro|pararon|ya|listo|adios, y paro|pararon|ceso|cesaron, ya todo? limpio|limpios|seco|secos|blanco|blancos|normal|normales|sanos, despues|luego|despues
@@ -166,6 +168,7 @@ SCOPE = {
         si alguien, si duele, si pica{n/}, si arde{n/}
     """,
     "notif": """
+        preguntan|pregunta|preguntaron|pregunto si,
         ver si me|las|los|se|te|le|puedo|pueden|podrian|podemos,
         no se si, nose si, no estoy segura si, como si, normal si, ver si, a ver si, incluso si, aun si, si me toco,
         si cierro, si parpadeo, si me tallo, si abro, si puedes, si puede, no se si el
