@@ -68,7 +68,7 @@ def topics_of(page: Page, answer: str, opinion: Opinion, *, irritation: bool, de
                 found[topic] = visit
             continue
         mark = _first(page, str(topic), may_be_weak=may_be_weak)
-        if mark is not None and not (is_long and doubt.doubts(topic, mark)):
+        if mark is not None and (_is_wished(page, mark) or not (is_long and doubt.doubts(topic, mark))):
             found[topic] = mark
         elif mark is not None and _is_said_twice(page, mark):
             doubted = {topic: mark}
@@ -99,6 +99,16 @@ def topics_of(page: Page, answer: str, opinion: Opinion, *, irritation: bool, de
         return doubted
     marked = not page.named("topic:photo") and any(token.kind == ASK for token in page.tokens)  # laughed at "How …?"
     return {Topic.QUESTION: question} if question is not None and marked else {Topic.OTHER: None}
+
+
+_MAY = {("can", "i"), ("could", "i"), ("may", "i"), ("can", "we"), ("could", "we"), ("like", "to"), ("love", "to")}
+_VISITS = listed("book rebook reschedule reservar agendar reagendar")
+
+
+def _is_wished(page: Page, mark: Mark) -> bool:
+    """Could I book a patch test: whatever the second opinion thinks of it."""
+    words = [token.word for token in page.tokens[max(0, mark.start - 2) : mark.start + 1]]
+    return words[-1] in _VISITS and tuple(words[:-1]) in _MAY
 
 
 def _is_said_twice(page: Page, mark: Mark) -> bool:

@@ -501,6 +501,7 @@ SCOPE = {
         anything, if i wake, if anything
     """,
     "notif": """
+        lets|let just|only say|put, lets|let us just|only say|put,
         someone|somebody|people|everyone|everybody|boss|manager|colleague|colleagues|mum|mom|husband|partner|bf|he|she|they|customer|customers|driver|teacher|stranger|strangers|lady|man|friend|friends asked|asks|ask|keeps|keep asking? me? if|whether,
         if my|the|it|they|only|this|that .. would|could stop|quit|ease|settle|calm|pack|behave|shut,
         lying if i said|say, id be lying if,
