@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from aftercare.core.reading import ends
+from aftercare.core.reading.one_end import is_joined_to, is_named_last, leaves_some
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
 from aftercare.core.reading.returning import came_back
@@ -18,7 +19,7 @@ def by_time(page: Page, sign: Mark, signs: list[Mark]) -> Standing:
     near = _resolution(page, sign, signs, "scope:near")
     if over is not None and not came_back(page, sign, over):
         nearly = (mark for mark in page.named("scope:near") if mark.start <= over.start < mark.end + 2)
-        if any(_hedges(page, mark) for mark in nearly):
+        if any(_hedges(page, mark) for mark in nearly) or leaves_some(page, over):
             return Standing.NEARLY_OVER
         return Standing.OVER
     if near is not None and not came_back(page, sign, near, and_still=False):
@@ -138,7 +139,7 @@ def _leads(page: Page, mark: Mark, sign: Mark) -> bool:
     """Hardly red; almost no itching; stopped burning; going down, the swelling."""
     if page.sentence[mark.start] != page.sentence[sign.start]:
         return False
-    if _is_named_last(page, mark, sign):
+    if is_named_last(page, mark, sign):
         return True
     if sign.start - mark.end > 4:
         return False
@@ -158,40 +159,6 @@ def _leads(page: Page, mark: Mark, sign: Mark) -> bool:
     return not any(token.kind == COMMA for token in between) or len(between) <= 2
 
 
-_THE = listed("that the this my all those la el lo esa ese esta mi")
-_A_BIT_OF = _THE | listed("teeny tiny just only bit wee little slight a some of small faint")
-
-
-def _is_named_last(page: Page, mark: Mark, sign: Mark) -> bool:
-    """Sorted itself out, the puffiness; just about gone, a teeny bit of grit left: no other sign is before."""
-    between = page.tokens[mark.end : sign.start]
-    if not 0 < len(between) <= 6 or between[0].kind != COMMA or any(token.kind != WORD for token in between[1:]):
-        return False
-    after = page.tokens[sign.end : sign.end + 1]
-    words = {token.word for token in between[1:]}
-    left = mark.name == "scope:near" and words <= _A_BIT_OF
-    if not (left or words and words <= _THE and (not after or after[0].kind in (STOP, ASK))):
-        return False
-    sentence = page.sentence[mark.start]
-    return not any(
-        other.start < mark.start and page.sentence[other.start] == sentence
-        for name, marks in page.marks.items()
-        if name.startswith("sign:")
-        for other in marks
-    )
-
-
-_ALIKE = listed("and n y the my all any some of bit that la el los mi")
-_NAMING = listed("the both my that all some any la el lo mi")
-
-
-def _is_joined_to(page: Page, sign: Mark, others: list[Mark]) -> bool:
-    """Both the pink and the puffiness nearly cleared: one end for two."""
-    before = page.tokens[sign.start - 1].word if sign.start else ""
-    between = {token.word for token in page.tokens[sign.end : others[0].start]}
-    return before in _NAMING and bool(between & {"and", "y"}) and between <= _ALIKE
-
-
 def _follows(page: Page, mark: Mark, sign: Mark, signs: list[Mark]) -> bool:
     """The redness is gone; was pink last night, gone now; itched a bit. All good today."""
     clause = page.clause[mark.start]
@@ -203,7 +170,7 @@ def _follows(page: Page, mark: Mark, sign: Mark, signs: list[Mark]) -> bool:
         if other.start >= sign.end and other.end <= mark.start and page.clause[other.start] == clause
     ]
     if between:
-        return page.sentence[mark.start] == page.sentence[sign.start] and _is_joined_to(page, sign, between)
+        return page.sentence[mark.start] == page.sentence[sign.start] and is_joined_to(page, sign, between)
     strong = not _is_vague(page, mark)
     if page.sentence[mark.start] == page.sentence[sign.start]:
         return strong or is_told_in_past(page, sign)

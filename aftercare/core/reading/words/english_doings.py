@@ -159,6 +159,7 @@ _DOINGS = {
         something|sth|summat|smth in|on|at my|me|the left|right|upper|lower? <eye>
     """,
     "burning": """
+        up in flames, go|goes|went up in flames|smoke,
         muscle|deep|heat|joint|pain rub|heat|cream|freeze|gel|balm .. <eye>, <eye> .. deep heat|freeze, <ointment> .. <eye>, <eye> .. <ointment>,
         icy hot, get|got|getting|gets shampoo|soap|suds|conditioner|bubbles in, match|lighter|iron|hairdryer|flame|candle|blowtorch|straighteners ..
         near|under|against|to|close .. it|them|<eye>, <eye> .. match|lighter|blowtorch|hairdryer|straighteners .. near|under|against|to|close|it,
@@ -180,6 +181,7 @@ _DOINGS = {
         <lid> .. <dandruff>, <dandruff> .. <lid>
     """,
     "vision": """
+        blink|blinking twice|hard|loads|few|several|lots|times|a? .. before|until|till|for .. clear|sharp|focus|read|see, blink|blinking twice|hard|loads|lots to read|see|focus|clear,
         breath|breathes|breathed|steam|condensation|grease|vaseline|fingerprint|fingerprints|smear on|over|across my|a|the|both? glasses|lens|lenses|specs|windscreen|window ..
         blink|wipe|wiped|wipes|clears, blink|blinks|blinking .. to get|see|for a? clear|sharp|clean picture|view|image|look, frosted|steamy|steamed|misted glass ..
         till|until|blink

@@ -354,6 +354,7 @@ SCOPE = {
         normal|flat|clear by? <day>, back to normal by? <day>
     """,
     "near": """
+        nothing like last|yesterday|monday|tuesday|wednesday|thursday|friday|saturday|sunday|before|earlier|how|what|as, nothing like the first|other, nothing like it was,
         percent|% of what|how|left|it, per cent of what|left,
         1%|2%|3%|5%|10%|15%|20%|25%|30% of? it|the|that|my|left|still|remaining|there, 70%|75%|80%|85%|90%|95%|98%|99% down|gone|better|less|back|there|of|cleared|healed|normal|faded,
         1|2|one|two|0.5|half out of|a 10|ten today|now, drying|quietening|quieting|fizzling|tapering|simmering|petering up|down|out|off|away, nearly|almost|practically clear|cleared|dry|white|settled,
