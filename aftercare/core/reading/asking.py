@@ -30,9 +30,19 @@ def question(page: Page) -> Mark | None:
         if token.kind != WORD or token.word not in _ASKS or page.sentence[place] not in asked - wishes:
             continue
         before = tokens[place - 1] if place else None
-        if (before is None or before.kind != WORD or before.word in _OPENERS) and _more_words(page, place) >= 1:
+        alone = token.word in _ALONE and _is_alone(page, place)
+        more = alone or _more_words(page, place) >= 1
+        if (before is None or before.kind != WORD or before.word in _OPENERS) and more:
             return Mark("topic:question", place, place + 1)
     return None
+
+
+_ALONE = listed("why porque")
+
+
+def _is_alone(page: Page, place: int) -> bool:
+    """They go pink around six every day. Why?"""
+    return place > 0 and page.sentence[place - 1] != page.sentence[place]
 
 
 _ANSWERS = listed("no nope nah yes yep yup also never si sip tampoco")

@@ -13,10 +13,11 @@ _BLINKS = listed("""
 _CLEARS = listed("""
     clears clear cleared clearing sorts sorted fixes fix goes gone better helps away back quita aclara pasa
     normal limpia mejora shifts shift brings refocuses okay crisp clearly sharp sharpens focus ok fine until
-    till off proper becomes vanishes vanish disappears lifts wipes va desaparece arregla compone
+    till off proper becomes wiped works vanishes vanish disappears lifts wipes va desaparece arregla compone
 """)
 _FAILS = listed("nothing doesnt wont isnt not no nada odds difference didnt never cant still")
 _BLUR = listed("""
+    vaseline grease condensation fingerprints fingerprint breath breathes empanado esmerilado picture
     blurring unclear soft smear smears bleary bleared blurs jelly petroleum cloud haze fog mist read see focus
     screen text register reading foggy hazy fuzzy cloudy milky film smudgy blury nubladito nubladita lechosa
     misty off blurry blurred blur weird bad filmy smeary window glass greasy empana borroso borrosa nublado
@@ -27,6 +28,7 @@ _GOES_ON = [["still", word] for word in ("doing", "does", "happening", "happens"
 _ENDED = listed("finished stopped over packed gone settled vanished quit")
 _NEAR, _FAR = 8, 14  # tokens
 _BEFORE = (["before"], ["until"], ["till"])  # "four blinks before the number on the front of the bus goes sharp"
+_SEES_AGAIN = (["can", "see"], ["comes", "right"], ["comes", "good"])
 
 
 def is_mere_blur(page: Page, mark: Mark) -> bool:
@@ -44,7 +46,7 @@ def clears_on_blinking(page: Page) -> bool:
             ahead = _FAR if words[place + 1 : place + 2] in _BEFORE else _NEAR
             near = range(max(0, place - _NEAR), min(len(words), place + ahead + 1))
             fails = (at for at in near if words[at] in _FAILS and page.sentence[at] == page.sentence[place])
-            clears = any(words[at] in _CLEARS or words[at - 1 : at + 1] == ["can", "see"] for at in near)
+            clears = any(words[at] in _CLEARS or words[at - 1 : at + 1] in _SEES_AGAIN for at in near)
             if clears and all(_denies_another_sign(page, at) for at in fails):
                 return True
     return False

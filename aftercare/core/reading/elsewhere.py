@@ -51,9 +51,20 @@ def is_elsewhere(page: Page, sign: Mark) -> bool:
         page.clause[other.start] in (clause, joined)
         and -_BEFORE <= other.start - sign.start <= _AFTER
         and _is_owned(page, other)
+        and not _is_her_tool(page, other, sign)
         for other in page.named("scope:elsewhere")
     )
     return near and not _speaks_of_eyes(page, clause)
+
+
+_TOOLS = listed("hand hands finger fingers nail nails knuckle knuckles fist fists cheek cheeks")
+_BY_TOOLS = listed("sign:itching sign:watering")
+
+
+def _is_her_tool(page: Page, part: Mark, sign: Mark) -> bool:
+    """Sitting on my hands so I don't scratch; wet tracks down my cheeks: part of what is said of her eyes."""
+    inside = sign.start <= part.start and part.end <= sign.end
+    return inside and sign.name in _BY_TOOLS and page.tokens[part.end - 1].word in _TOOLS
 
 
 _LEGS = listed("legs knees piernas rodillas")

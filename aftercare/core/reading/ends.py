@@ -11,6 +11,7 @@ _OPENED = listed("sign:sealed_eye! sign:swollen_shut!")
 _OPENING = listed("opened abrir abre abrio")
 _RETURNED = listed("back returned reappeared")
 _OF_COLOUR = listed("sign:redness sign:redness! sign:irritated sign:blood")
+_DRY, _WET = listed("dry"), listed("sign:watering sign:discharge sign:unwell")
 _WHITE = listed("white whiter blanco blancos blanquitos")
 
 
@@ -28,6 +29,8 @@ def may_end(page: Page, mark: Mark, sign: Mark) -> bool:
         return False  # it opened again: that ends the sticking, not what stuck
     if mark.start == sign.end and page.tokens[mark.start].word in _HOW and words_of(page, sign) & _CANNOT:
         return False  # "can't draw breath good since"
+    if words & _DRY and "bone" not in words and sign.name not in _WET:
+        return False  # "my eyes are dry now" tells of a sign; that they weep no more is the end of weeping
     if words & _WHITE and sign.name not in _OF_COLOUR:
         return False  # "light hurts, sclera white as snow": white is the end of red alone
     if sign.name.startswith("sign:vision") and (words & _RETURNED or blinking.is_by_blinking(page, mark)):

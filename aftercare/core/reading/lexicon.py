@@ -6,12 +6,14 @@ from aftercare.core.reading.phrases import Phrases
 from aftercare.core.reading.words import (
     english_alarms,
     english_commands,
+    english_doings,
     english_figures,
     english_frames,
     english_praise,
     english_scope,
     english_signs,
     english_topics,
+    spanish_doings,
     spanish_frames,
     spanish_scope,
     spanish_signs,
@@ -38,7 +40,7 @@ def _together(*lexicons: dict[str, str]) -> dict[str, str]:
     return found
 
 
-ENGLISH_SIGNS = _together(english_signs.SIGNS, english_alarms.ALARMS, english_frames.FRAMES)
+ENGLISH_SIGNS = _together(english_signs.SIGNS, english_alarms.ALARMS, english_frames.FRAMES, english_doings.DOINGS)
 ENGLISH_TOPICS = {
     **english_figures.FIGURES,
     **english_commands.COMMANDS,
@@ -47,7 +49,7 @@ ENGLISH_TOPICS = {
 }
 ENGLISH_CLASSES = {**english_signs.CLASSES, **english_frames.CLASSES, **english_commands.CLASSES}
 ENGLISH = _tree(ENGLISH_CLASSES, ENGLISH_SIGNS, english_scope.SCOPE, ENGLISH_TOPICS)
-SPANISH_SIGNS = _together(spanish_signs.SIGNS, spanish_frames.FRAMES)
+SPANISH_SIGNS = _together(spanish_signs.SIGNS, spanish_frames.FRAMES, spanish_doings.DOINGS)
 SPANISH_CLASSES = {**spanish_signs.CLASSES, **spanish_frames.CLASSES}
 SPANISH = _tree(SPANISH_CLASSES, SPANISH_SIGNS, spanish_scope.SCOPE, spanish_topics.TOPICS)
 # Signs, topics and classes as they are written: the second opinion learns from them too.

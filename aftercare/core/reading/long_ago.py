@@ -77,10 +77,12 @@ def _had_hers_done(page: Page, low: int, high: int) -> bool:
 def _turns(page: Page, low: int, high: int) -> bool:
     """Say whether between a sign and the past she turns to now; "but that was long before" goes on about the sign."""
     words = [token.word for token in page.tokens[low : high + 1]]
+    words = [word for before, word in zip(["", *words], words, strict=False) if word != "time" or before not in _EACH]
     turns = any(word in _BUT and words[place + 1 : place + 2] not in _THAT for place, word in enumerate(words[:-1]))
     return turns or bool(_NOW & set(words[:-1]))
 
 
+_EACH = listed("every each any")  # "had swollen lids every time at the chain place"
 _BUT, _THAT = listed("but pero"), (["that"], ["eso"])
 _LIKE, _WHEN = listed("like as same como igual"), listed("when how back cuando")
 

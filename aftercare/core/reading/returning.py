@@ -8,7 +8,7 @@ from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
 from aftercare.core.reading.tokens import listed
 
-_WAS = listed("was were")
+_WAS = listed("was were had theyd itd")
 
 
 def _is_conditional(page: Page, mark: Mark) -> bool:
@@ -45,7 +45,8 @@ def _is_again_since(page: Page, sign: Mark, mark: Mark, resolution: Mark) -> boo
     """Itchy again, was fine all weekend."""
     if not sign.end <= mark.start < resolution.start or page.clause[mark.start] != page.clause[sign.start]:
         return False
-    return page.tokens[mark.start].word in ("again", "back") and page.tokens[resolution.start].word in _WAS
+    told = {token.word for token in page.tokens[max(0, resolution.start - 1) : resolution.start + 1]}
+    return page.tokens[mark.start].word in ("again", "back") and bool(told & _WAS)
 
 
 _MISTAKE = listed("lied wrong soon jinxed words mentira miento equivoque pronto tiempo")
@@ -62,9 +63,12 @@ def came_back(page: Page, sign: Mark, resolution: Mark, *, and_still: bool = Tru
     for mark in page.named("scope:worse"):
         words = {token.word for token in page.tokens[mark.start : mark.end]}
         before = page.tokens[mark.start - 1].word if mark.start else ""
+        lead = {token.word for token in page.tokens[max(0, mark.start - 3) : mark.start]}
         if (
             words & {"now", "new", "wont", "ahora", "hoy"}
             or before in ("was", "were", "era", "estaba")
+            or "worse" in words
+            and lead & {"was", "were", "era", "estaba"}
             or _is_conditional(page, mark)
             or _asks_leave(page, mark)
         ):

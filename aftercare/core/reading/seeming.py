@@ -10,9 +10,19 @@ from aftercare.core.reading.tokens import listed
 
 def without(page: Page, found: list[Mark]) -> list[Mark]:
     """Return the signs without those that only seem to be."""
-    for seems in (_is_stuck_by_discharge, _comes_up_in_spots, _is_blind_by_swelling):
+    for seems in (_is_stuck_by_discharge, _comes_up_in_spots, _is_blind_by_swelling, _is_blind_by_tears):
         found = [mark for mark in found if not seems(page, mark, found)]
-    alone = (_is_shut_at_will, _is_a_search, _is_shed_tears, _is_tap_water, _is_cooking)
+    alone = (
+        _is_shut_at_will,
+        _is_a_search,
+        _is_shed_tears,
+        _is_tap_water,
+        _is_cooking,
+        _is_hungover,
+        _is_a_shade_of,
+        _is_like_a_splinter,
+        _comes_up_red,
+    )
     return [mark for mark in found if not any(seems(page, mark) for seems in alone)]
 
 
@@ -71,6 +81,21 @@ def _is_blind_by_swelling(page: Page, mark: Mark, found: list[Mark]) -> bool:
     )
 
 
+_FOR = listed("for through with from thru")
+_TEARS = listed("tears tear dabbing wiping watering streaming water crying weeping leaking goo gunk gloop lagrimas")
+_BY_TEARS = 4  # words from what she cannot see to what is in the way
+
+
+def _is_blind_by_tears(page: Page, mark: Mark, found: list[Mark]) -> bool:
+    """Can't see my knitting for dabbing: tears are in the way, where they are told as a sign."""
+    if mark.name != "sign:vision!" or not any(other.name in _OF_TEARS for other in found):
+        return False
+    after = [token.word for token in page.tokens[mark.end - 1 : mark.end + _BY_TEARS]]
+    return any(first in _FOR and _TEARS & set(after[place : place + 3]) for place, first in enumerate(after))
+
+
+_OF_TEARS = listed("sign:watering sign:discharge")
+
 _WATER = listed("water agua")
 _WASHES = listed("""
     with warm cold tap hot cool lukewarm rinse rinsed rinsing wash washed washing flush flushed flushing splash splashed
@@ -91,13 +116,50 @@ def _is_tap_water(page: Page, mark: Mark) -> bool:
 _ON_THE, _CAME_OUT = listed("on over along the my both left right"), listed("salido salidos saliendo")
 _OF_ONIONS = ("sign:burning", "sign:watering")
 _ONIONS = listed("onion onions cebolla cebollas")
-_COMPARES = listed("like as if feels feel felt of though id como si smarting it theyre")
+_COMPARES = listed("like as if feels feel felt reminds kind sort though id como si smarting it theyre")
 
 
 def _is_cooking(page: Page, mark: Mark) -> bool:
     """Chopped six onions for a biryani; but not: like chopping onions."""
     words = [token.word for token in page.tokens[max(0, mark.start - 3) : mark.end]]
     return words[-1] in _ONIONS and mark.name in _OF_ONIONS and not _COMPARES & set(words) and not _has_eyes(page)
+
+
+def _is_a_shade_of(page: Page, mark: Mark) -> bool:
+    """My left eye is just a shade pinker: no shade over what she sees."""
+    after = page.tokens[mark.end].word if mark.end < len(page.tokens) else ""
+    shade = mark.name == "sign:vision!" and page.tokens[mark.end - 1].word == "shade"
+    return shade and (after.endswith("er") or after in ("more", "less", "too"))
+
+
+def _is_like_a_splinter(page: Page, mark: Mark) -> bool:
+    """It's like a splinter in my lid: so it feels."""
+    before = [token.word for token in page.tokens[max(0, mark.start - 2) : mark.start]]
+    return mark.name == "sign:injury!" and before in (["like", "a"], ["like", "an"], ["como", "una"], ["como", "un"])
+
+
+_COLOURS = listed("red pink bloodshot rosy")
+
+
+def _comes_up_red(page: Page, mark: Mark) -> bool:
+    """Eyelids came up red last night: no swelling."""
+    words = [token.word for token in page.tokens[mark.end - 1 : mark.end + 1]]
+    return mark.name == "sign:swelling" and words[0] == "up" and bool(_COLOURS & set(words[1:]))
+
+
+_HANGOVER = listed("hangover hangovers resaca cruda")
+_THINKS = listed("think thinks thought thinking reckon reckons assumed asked cree creen piensa piensan")
+
+
+def _is_hungover(page: Page, mark: Mark) -> bool:
+    """Blinds down and shades on, massive hangover: no word of eyes, nor of a likeness."""
+    near = page.said(page.sentence[mark.start])
+    return (
+        mark.name == "sign:light"
+        and bool(_HANGOVER & near)
+        and not (_COMPARES | _THINKS) & near
+        and not _has_eyes(page)
+    )
 
 
 def _has_eyes(page: Page) -> bool:
@@ -130,7 +192,10 @@ def _led_by_spots(page: Page, mark: Mark, spots: list[Mark]) -> bool:
 
 
 _SHUTS = listed("shut close closed")
-_SCREWS = listed("screw screwing squeeze squeezing scrunch scrunching squint squinting shutting closing")
+_SCREWS = listed(
+    "keep keeping kept press pressing pressed force forcing hold holding screw screwing squeeze squeezing scrunch "
+    "scrunching squint squinting shutting closing"
+)
 
 
 def _is_shut_at_will(page: Page, mark: Mark) -> bool:

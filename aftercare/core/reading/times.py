@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from aftercare.core.reading import ends
+from aftercare.core.reading.one_end import is_joined_to, is_named_last, leaves_some
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
 from aftercare.core.reading.returning import came_back
@@ -18,7 +19,7 @@ def by_time(page: Page, sign: Mark, signs: list[Mark]) -> Standing:
     near = _resolution(page, sign, signs, "scope:near")
     if over is not None and not came_back(page, sign, over):
         nearly = (mark for mark in page.named("scope:near") if mark.start <= over.start < mark.end + 2)
-        if any(_hedges(page, mark) for mark in nearly):
+        if any(_hedges(page, mark) for mark in nearly) or leaves_some(page, over):
             return Standing.NEARLY_OVER
         return Standing.OVER
     if near is not None and not came_back(page, sign, near, and_still=False):
@@ -118,6 +119,8 @@ def _resolution(page: Page, sign: Mark, signs: list[Mark], name: str) -> Mark | 
             continue  # "itching pretty bad, and I did wash them like you said"
         if mark.start <= sign.start < mark.end and mark.end - mark.start > sign.end - sign.start:
             return mark
+        if sign.name == "sign:unwell" and sign.start <= mark.start and mark.end <= sign.end:
+            return mark  # "right eye settled itself overnight"
         if name == "scope:near" and sign.name == "sign:light" and sign.start < mark.start < sign.end:
             return mark  # "light is barely a bother"
         if mark.end <= sign.start:
@@ -128,13 +131,17 @@ def _resolution(page: Page, sign: Mark, signs: list[Mark], name: str) -> Mark | 
     return None
 
 
-_TOLD_OF_BEFORE = listed("was were")
-_LEADING_OVER = listed("stopped settled calmed cleared")
+_TOLD_OF_BEFORE = listed("was were era eran fue")
+_LEADING_OVER = listed("dejo dejaron paro pararon stopped settled calmed cleared")
 
 
 def _leads(page: Page, mark: Mark, sign: Mark) -> bool:
     """Hardly red; almost no itching; stopped burning; going down, the swelling."""
-    if page.sentence[mark.start] != page.sentence[sign.start] or sign.start - mark.end > 4:
+    if page.sentence[mark.start] != page.sentence[sign.start]:
+        return False
+    if is_named_last(page, mark, sign):
+        return True
+    if sign.start - mark.end > 4:
         return False
     between = page.tokens[mark.end : sign.start]
     if mark.name == "scope:over" and any(token.word in _TOLD_OF_BEFORE for token in between):
@@ -163,7 +170,7 @@ def _follows(page: Page, mark: Mark, sign: Mark, signs: list[Mark]) -> bool:
         if other.start >= sign.end and other.end <= mark.start and page.clause[other.start] == clause
     ]
     if between:
-        return False
+        return page.sentence[mark.start] == page.sentence[sign.start] and is_joined_to(page, sign, between)
     strong = not _is_vague(page, mark)
     if page.sentence[mark.start] == page.sentence[sign.start]:
         return strong or is_told_in_past(page, sign)
@@ -175,10 +182,24 @@ def _follows(page: Page, mark: Mark, sign: Mark, signs: list[Mark]) -> bool:
 def _is_vague(page: Page, mark: Mark) -> bool:
     """Say whether a resolution could be about anything: "good today", "less"."""
     words = {token.word for token in page.tokens[mark.start : mark.end]}
-    if mark.name == "scope:near" and mark.end - mark.start > 2:
+    if mark.name == "scope:near" and (mark.end - mark.start > 2 or words & _MUCH and _is_a_clause(page, mark)):
         return False
     return bool(
         words & {"good", "less", "not", "menos", "today", "hoy", "expected", "bien", "perfect", "great", "mejor"}
+    )
+
+
+_MUCH = listed("mucho bastante much way loads heaps far lots")
+_LEADS_IN = listed("but pero y and its it theyre ya hoy now today already though aunque ahora")
+
+
+def _is_a_clause(page: Page, mark: Mark) -> bool:
+    """Still a bit red but much better: nothing else is better than it was."""
+    clause = page.clause[mark.start]
+    return all(
+        mark.start <= place < mark.end or token.kind != WORD or token.word in _LEADS_IN
+        for place, (token, where) in enumerate(zip(page.tokens, page.clause, strict=True))
+        if where == clause
     )
 
 

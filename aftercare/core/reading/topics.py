@@ -50,7 +50,7 @@ def topics_of(page: Page, answer: str, opinion: Opinion, *, irritation: bool, de
     wrong = [
         mark
         for mark in page.named("topic:wrong_person", *no_more)
-        if not _holds_a_sign(page, mark) and not _is_a_manner(page, mark)
+        if not _holds_a_sign(page, mark) and not _is_a_manner(page, mark) and not _holds_calm(page, mark)
     ]
     if wrong and not irritation:  # "and no, that's not me being funny"
         found[Topic.WRONG_PERSON] = wrong[0]
@@ -69,7 +69,7 @@ def topics_of(page: Page, answer: str, opinion: Opinion, *, irritation: bool, de
                 found[topic] = visit
             continue
         mark = _first(page, str(topic), may_be_weak=may_be_weak)
-        if mark is not None and not (is_long and doubt.doubts(topic, mark)):
+        if mark is not None and (_is_wished(page, mark) or not (is_long and doubt.doubts(topic, mark))):
             found[topic] = mark
         elif mark is not None and (_is_said_twice(page, mark) or not _is_vague(mark)):
             doubted = {topic: mark}
@@ -118,6 +118,16 @@ def is_praised(page: Page) -> bool:
     return any(not page.covers("topic:thanks", mark.start) for mark in page.named("topic:fine", "topic:plain"))
 
 
+_MAY = {("can", "i"), ("could", "i"), ("may", "i"), ("can", "we"), ("could", "we"), ("like", "to"), ("love", "to")}
+_VISITS = listed("book rebook reschedule reservar agendar reagendar")
+
+
+def _is_wished(page: Page, mark: Mark) -> bool:
+    """Could I book a patch test: whatever the second opinion thinks of it."""
+    words = [token.word for token in page.tokens[max(0, mark.start - 2) : mark.start + 1]]
+    return words[-1] in _VISITS and tuple(words[:-1]) in _MAY
+
+
 def _is_said_twice(page: Page, mark: Mark) -> bool:
     return any(other.start >= mark.end for other in page.named(mark.name))
 
@@ -145,6 +155,11 @@ def _holds_a_sign(page: Page, mark: Mark) -> bool:
     """Say whether nobody of that name is meant, or nothing of that kind: "no swelling round here"."""
     signs = (one for name, marks in page.marks.items() if name.startswith("sign:") for one in marks)
     return any(mark.start < sign.start and sign.end < mark.end for sign in signs)
+
+
+def _holds_calm(page: Page, mark: Mark) -> bool:
+    """No issues here: nobody of that name is looked for."""
+    return any(mark.start <= one.start and one.end <= mark.end for one in page.named("topic:fine", "topic:plain"))
 
 
 def _is_a_manner(page: Page, mark: Mark) -> bool:

@@ -50,5 +50,9 @@ _SPELLINGS = """
     inchando=hinchando hinchao=hinchado pestanias=pestanas ksa=casa ntp=nada grasias=gracias makati=itchy
     throte=throat throut=throat thrut=throat swallerin=swallowing swallering=swallowing swollowing=swallowing everywhr=everywhere evrywhere=everywhere evrywhr=everywhere brokeout=broke sowwy=sorry tounges=tongues diff=different
     hurted=hurt itcheando=itching itchea=itches itchean=itching fyn=fine gr8=great l8r=later l8=late m8=mate
+    ichy=itchy iched=itched ich=itch iching=itching ichting=itching itchng=itching itiching=itching stoped=stopped stopt=stopped easeing=easing
+    redd=red dyas=days mornign=morning mornin=morning rihgt=right rigth=right letf=left sensative=sensitive soar=sore
+    nomal=normal lagriman=lagrimean blury=blurry yrs=years wks=weeks eylids=eyelids eyelides=eyelids swoolen=swollen
+    itcheando=itching itchea=itches itchean=itching fyn=fine gr8=great l8r=later l8=late m8=mate
 """
 CHAT = {written: word for written, _, word in (pair.partition("=") for pair in _SPELLINGS.split())}

@@ -24,5 +24,6 @@ SPANISH = listed("""
     usted ustedes ese eso esto estas aqui favor porfa jaja jajaja bendiciones perdon disculpa manana horas
     lagrimeo ronchas veo respirar abrir tragar garganta cara labios dolor comezon picazon q xq bn tqm ando
     traigo amaneci tantito nomas chica linda lindas hermosa hermosas hermoso perfecto perfectas cero otra otro
-    sus desperte miro dos tres perro perros gente duermo dormi senora doctora
+    hinchazon ardor picor ardia picaba enrojecimiento lagrima lagrimas lagana laganas bajo bajando mejorando quitando
+    quito quita va van volvio tuve estuve estaba estaban tenia luego despues sus desperte miro dos tres perro perros gente duermo dormi senora doctora
 """)

@@ -20,6 +20,12 @@ FIGURES = {
         worst|most pain|painful|agony of|in|thing my|the|i life|ive .. was|is|were
         childbirth|birth|labour|labor|stepping|giving|lego|parking|paying|divorce|tattoo|tooth|kidney,
         40|38|39|37|41 min|mins|minutes|minute|hours|hrs|hour|people|quid|euro|euros|dollars|lashes|pounds|year|years,
+        that|the|last|first|my|previous .. message|text|txt|one was|is|were|came my|from|for|about|meant my|his|her|another|him|someone|somebody|for|flatmate|sister|mum|friend,
+        eyes|eye|eyes are|still? watering|streaming|crying laughing, watering|streaming|tears|crying from|with laughing|laughter|giggling, do|should|shall|can|could i|u|you flush|rinse, flush|flushing with|it|them|out,
+        rub|rubbed|rubbing|scratched|touched my|the|both|them? eyes|eye|lids|it? out of habit, rub|rubbed|rubbing my|the|both? eyes|eye
+        by|accidentally|without|in|to accident|mistake|thinking|disbelief|believe|check, accidentally rubbed, only thing|things
+        leaking|dripping|running|watering|streaming|burning|swollen|sore|red|bleeding|crying .. is|are my|the|our kitchen|bathroom|tap|sink|roof|boiler|wallet|purse|bank|pipe|pipes|shower|washing|ceiling|gutter|hose|fridge|toilet|car|radiator|dishwasher,
+        at|on|from|to the beach|seaside|dunes .. sand everywhere, sand everywhere .. beach|car|bag|house|shoes|hair,
         with your|ur|his|her|their eyes shut|closed, do|did|done|doing it|them|these|mine with|w .. eyes shut|closed, scrubbing|scrub|scrubbed the|my|a
         baby|floor|floors|kitchen|oven|bath|bathroom|loo|toilet|duvet|carpet|pots|pans|tiles|shower|house|grill|car|decks|walls|sink|dishes,
         hurts|hurt|hurting|burns to|when|if look|stare|looking|they|people|she|he at|looks? at? me|you|her|him|us,

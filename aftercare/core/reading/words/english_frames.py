@@ -592,6 +592,10 @@ FRAMES = {
     """,
     "unwell": """
         eyes|eye|lids feel|feels|are|is bothered|aggravated|annoyed|cross, eyes|eye|lids .. disturbing me, somethings|something is? off with|w my? <eye>, proper|really|so|very|well aggravated,
+        symptoms|irritation|reaction|problem|problems|issues|issue|trouble has|have|had|is|are? now|all|since|fully|completely? resolved|subsided|cleared|gone|settled|stopped|passed|disappeared, took a|an|one|two|about|half|the
+        .. to calm|settle|clear|heal|ease|fade down|up|off|away|fully, gone down|off overnight|completely,
+        it|they|that|everything|all|its|theyre all? settled|calmed|eased|subsided|healed|sorted|resolved|cleared itself|themselves|down|off|up|out|right? by|overnight|in|within|before|after|when|on|since|now|itself|themselves,
+        its|theyre|has|all|theyve|it|they gone down|off overnight|by|now|since|completely|loads|nicely|lots,
         allergic to whatever|what|something|somethin|this|these|them|it|your|yours|ur|that|stuff|lashes,
         allergic to the|that|this|your
         glue|adhesive|lashes|stuff|product|products|gel|pads|pad|tape|patches|remover|primer|brand|set, allergic
@@ -602,7 +606,9 @@ FRAMES = {
         tantrum|strop|moment|of|meltdown, <eye> .. strop, <eye> .. tantrum{s/}, <eye> ..
         protesting|complaining|rebelling|fuming|raging|sulking|moaning,
         corner|corners|rim|rims is|are|looks|look a? bit? angry|cross|raw|upset|unhappy,
-        <eye> settled, <eye> .. settled|calmed|cleared down|up, <eye> .. healed|recovered,
+        <eye> settled, <eye> .. settled|calmed|cleared right|all|well|back? down|up,
+        <eye> .. flat|smooth again, left|right|lid|lids|eye|eyes is|are down to almost|nearly|practically|basically|about nothing|normal,
+        they|eyes|lids|eye|lid were|was|got|looked|went angry|cross|raging|furious, <eye> .. healed|recovered,
         <eye> <isnt> .. <unwell>, <eye> .. <offish>, <eye> .. feel{s/} .. <offish>, something .. off with .. <eye>,
         something .. <isnt> right .. <eye>, allergic to .. <glue>|lashes|lash|extensions|them|it|something, react{ed/ing}
         .. <glue>|lashes|lash|extensions, <eye> .. reacting, <eye> .. react, <eye> .. mess, <eye> .. playing up,

@@ -29,6 +29,8 @@ PRAISE = {
         still on are, was|were lovely|fine|perfect|grand|good and|for|until|till, lovely and red|pink|swollen|sore|puffy
     """,
     "fine": """
+        is|are|was|theyre|these|its|feel|feels|feeling|sheer|absolute|pure|total|utter a|an|like|absolute|pure|sheer? joy|dream|delight|treat|godsend|revelation|bliss|heaven|heavenly|perfection|miracle, just compliments, nothing but
+        compliments, only compliments, you|u were|was|are|r so? gentle|lovely|careful|kind|amazing,
         film|movie star, passed me round|around like, bless ya|your cotton socks, goated, lost for words,
         no words just, keep winking at, resting glam, looked up from his|her phone, got carded,
         glue is witchcraft, expensive look, giving expensive, giving rich|luxury|money,

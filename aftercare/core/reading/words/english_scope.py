@@ -19,7 +19,7 @@ SCOPE = {
         couldnt be any? less,
         nope|nah|nil|nay to|on, none of the,
         none of the|your|my|that|it,
-        no, zero, 0, without, w/o, nor, neither, not any, not a single, not one, not a, never any, nothing like, no
+        no more of|o that|the|this|those|it, no, zero, 0, without, w/o, nor, neither, not any, not a single, not one, not a, never any, nothing like, no
         sign{s/} of, free of, free from, absence of, denies, deny, denying, denied, negative for, nil, no more, not
         the slightest, none of, not even a, no trace of, nary a, hardly any sign, no kind of, no type of, nothing in
         the way of, zilch, nada, not an ounce of, not much of a
@@ -34,10 +34,17 @@ SCOPE = {
     """,
     "nonneg": """
         in the|at zero, wouldnt|dont|couldnt|wont|never wish this|that|it|these, wouldnt|dont|couldnt|never wish .. on|upon, turn|turned|turning|turns .. screen|phone|brightness|lights|telly|tv|monitor|laptop|tablet .. down, pulled|pull|pulling|drew|drawn|shut the? blinds|curtains|blind .. down,
+        a no go, is|are a no,
+        crying|weeping|tearing without crying|reason|being|feeling|any, not|arent|isnt|aint having a|the|much good|great|best|nice|lovely|fun, didnt|dont|doesnt|never really? like|love|agree|enjoy|appreciate|liking|loving|agreeing with|to|that|the|this|these|your|it|them,
+        no more than|so,
+        havent|hasnt|not|never|arent|isnt|dont|doesnt been|felt|feel|looked? the same|themselves|itself, sure|certain|positive you|u|this|it|its|theyre|i|they|that didnt|isnt|not|dont|havent|arent|wasnt, isnt|not|arent|aint|doesnt|didnt|wont
+        making|make|made any|much|a|the|no? difference|dent|odds, isnt|arent|aint|not|wont|doesnt|dont|didnt touching|touch|touched|shifting|shift|cutting, i can do not, barely|hardly|scarcely see|open|read|look|stand|bear|touch|sleep|think|drive|blink|keep|focus|breathe|move,
         no wait, no hang on, no hold on, no actually, no scrap that, no i lie, no tell a lie,
         so much for no|not|painless|calm|feeling|it|being, nothing near normal|right|ok|okay|fine|as,
         nothing is touching|shifting|denting|dulling|easing,
         gone|went|going pure|all|dead|bright|well|bit? red|pink|puffy|swollen|blurry|cloudy|hazy|stringy|gooey|crusty|itchy|sore|bloodshot|watery|raw|lumpy|bumpy|hard|sticky|gunky|streaming|rosy|flaky|crimson,
+        wont|cant|couldnt|refuse|refuses|dont take|tolerate|stand|bear|accept|abide|have them|it|that|anything|my|contacts|contact|lenses|any,
+        not|arent|isnt|dont|no|never longer? friends|mates|pals|speaking|talking|shrunk|shrinking, going to be wanting|rubbing|scratching|wiping|dabbing,
         itll|theyll|should|will be|b|have gone|clear|cleared|over|fine|better|normal by|tomorrow|soon,
         coming|comes|come and going|goes|go,
         keeps|keep|starts|running|crying|watering|weeping|leaking|streaming|tearing|dripping|going|blubbing ..
@@ -60,7 +67,7 @@ SCOPE = {
         downhill|backwards|haywire|bonkers|mad|mental|crazy, not even a crack|chink|slit|sliver|glimmer,
         wouldnt|couldnt know about|how|if|what|whether|as,
         blink blink .. gone, a|one|two|few|couple|quick blink|blinks .. its? gone|clear|clears|sharp,
-        brightness|volume|lamp|light|lights|blinds|curtains .. down, turned .. brightness|lights|lamp .. down,
+        turn|turned|turning|put my|me|the phone|screen|telly|tv|laptop|monitor|dimmer right|way|all? down, brightness|volume|lamp|light|lights|blinds|curtains .. down, turned .. brightness|lights|lamp .. down,
         want|wants|need|needs .. stopped|gone|sorted|fixed, lying if i said|say ..
         wasnt|isnt|arent|werent|didnt|dont|doesnt|not|no, id be lying ..
         wasnt|isnt|arent|werent|didnt|dont|doesnt, hardly worth mentioning|a, barely worth mentioning|a, not
@@ -205,6 +212,7 @@ SCOPE = {
         really|certainly|definitely is|are|does|do|has|have now
     """,
     "unmet": """
+        got none|nothing|neither|nowt, had none|neither|nowt, but|and theyre|its|it's|mine|all|they|it are|is? totally|absolutely|completely|perfectly? fine|grand|normal|perfect|clear|calm,
         theyre|its|it's|they're not, they|it are|is not, no it|they isnt|arent|didnt,
         still nothing|none|waiting|nowt, do|did|does they|it|i heck|hell|eck|chuff|thump, got neither, had neither, neither happened|came, like heck|hell,
         turns|turned out nope|no|not|never|nothing|none|they|it|im|i ..
@@ -226,6 +234,19 @@ SCOPE = {
         apart from when, until i, till i
     """,
     "over": """
+        only hung|stuck|lingered|stayed about|around|for|until|till, hung|stuck|lingered about|around|on for the|a|an|one|two|just|only first|hour|day|evening|night, nothing by|come|next, went|stopped|cleared|disappeared|vanished|lifted as
+        soon as|i, went|stopped|cleared|disappeared|vanished|lifted the|once minute|moment|second|instant|i, but no more, but|and thats|its|it|that is? all? over|done|finished|past|passed now?, took a|an|one|two|about|till|until|the|half .. to
+        calm|settle|clear|heal|ease|fade|go down|off|up|away,
+        and|n thats|that all|it, not now, is|its|are|theyre|now|all|been dry now|today|again|since|by, dry today, cleared overnight, by bedtime|teatime|dinnertime|morning it|they|all was|were|had,
+        lasted a|an|one|1|two|2|three|couple|few|about|maybe|roughly|barely|less|under|half of|a|than? day|days|hour|hours|night|nights|evening|morning|afternoon|week|weekend,
+        was|were away|gone|down|dry|flat|over|fine|better in|within|inside a|an|about|no|under|the|two|half, clean|clear|calm|quiet|flat|nothing ever since,
+        down|flat|gone|fine|normal|clear|dry|away again? the? next|following day|morning, flat|calm|quiet|gone|clear|clean|white|normal now|today|already, down now, bone dry today|now,
+        is|are|was|were old news, past tense, thats|its|all|already|now|is|are ancient? history, but|and|or|it|they|n doesnt|dont|isnt|arent|hasnt|havent|didnt now|since|today|anymore, hasnt|havent|not since,
+        today|now i can no|fine|again|perfectly|clearly|easily|without, woke|wake|woken up? to nothing|normal|calm|flat, cleaned|cleared|dried|emptied|sorted itself|themselves,
+        out it|they came|popped|fell|floated|washed|slid|went, after leaving me|us, don pass|comot|commot|go|stop|clear|vanish|better, cant|cannot|couldnt|dont find|spot|see|feel|tell
+        it|them|that|a any|no more|longer, dont|didnt|havent|hasnt|not|no need|needed|needing them|it|that|any|those now|since|anymore|after|today,
+        took till|until|about|a|two|three|maybe|all|overnight .. to go|clear|settle|calm|fade|shift|ease|heal|drop|leave, threw|put|popped them|it|those back|away .. since,
+        went|gone same|that|by|within|the day|night|evening|weekend|hour|morning, wore off, paid no mind since, gave over, cleared off,
         down again|now|already by|before|at|after, back down by|after|before, settled|calm|flat|white again by|before,
         sting|stinging|burn|burning|itch|redness|swelling|soreness lasted as long as|until|till|about|only|all of|maybe|barely|a|an|one|two|ten|twenty|30|20|10|5, has|have been off|gone since,
         that was it, dry|clear|fine|white|calm|quiet|smooth|grand|good|perfect ever since, its|it's|thats over now|and, all over and|now, is|are
@@ -370,6 +391,11 @@ SCOPE = {
     """,
     "near": """
         80%|85%|90%|95%|97%|98%|99% away|gone|better|there|fine|back,
+        nothing like last|yesterday|monday|tuesday|wednesday|thursday|friday|saturday|sunday|before|earlier|how|what|as, nothing like the first|other, nothing like it was,
+        percent|% of what|how|left|it, per cent of what|left,
+        1%|2%|3%|5%|10%|15%|20%|25%|30% of? it|the|that|my|left|still|remaining|there, 70%|75%|80%|85%|90%|95%|98%|99% down|gone|better|less|back|there|of|cleared|healed|normal|faded,
+        1|2|one|two|0.5|half out of|a 10|ten today|now, drying|quietening|quieting|fizzling|tapering|simmering|petering up|down|out|off|away, nearly|almost|practically clear|cleared|dry|white|settled,
+        its|it|theyre|and|but slowly|gradually|steadily? easing|fading|settling|clearing|shrinking off|away|up|down?, going the right way, heading the right way, by the hour, fading fast,
         90|95|80|85|99|98|75% back|better|there|normal|gone|clear, 90 percent|per cent back|better|normal,
         just|only one|a pink|red|tiny|little|small? thread|patch|spot|dot|streak|line|vein|bump left,
         way|far|much|lot|a|loads|bit fewer|milder|fainter|smaller|drier|flatter|softer|quieter|gentler|lighter
@@ -434,6 +460,14 @@ SCOPE = {
         time, spreading, getting worse, not gone, started, starting, came up, now, new, comes and goes
     """,
     "past": """
+        that time years|yonks|ages|decades,
+        the|that|a|this|my|some cheap|cheapo|chain|budget|dodgy|backstreet|rival|posh place|salon|studio|shop|girl|lady|tech|woman|kit|one|crowd, the|that|a|my|some previous|old|other|different|last
+        place|salon|studio|shop|girl|lady|tech|woman|kit, the|that
+        chain, the|that place|salon|studio|one|shop|girl|lady in town|my, a|another|some completely|totally? different girl|lady|tech|woman|place|salon|studio, a|another|some|my studio|salon|place|shop
+        where i|they|she|my|you, home kit, diy kit, in|during lockdown|covid|quarantine, from my|when teens|childhood|youth|school|twenties|student|uni, at school|uni|college|primary|secondary like|about|maybe|over|when|i,
+        once|back as|when|before a|an|i|my, hairdresser's|hairdressers|barber's bleach|dye|tint|colour|color, brow|nail|threading|makeup|spray lady|girl|bar|place|woman, years|yonks|ages|decades since|gone,
+        10|ten|5|five|3|4|6|7|8|9|12|15|20|two|three|four|2 yrs|years|year|winters|summers|christmases ago|back|since, one|that winter|summer|spring|autumn when|long|in|back|years, when i
+        was wee|small|tiny|knee|teeny|nobbut|yay|young,
         in the fifties|sixties|seventies,
         when i was about|around|maybe|like|only|roughly|bout|nearly? 2|3|4|5|6|7|8|9|10|11|12|13|14|15|16|17|18|19|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen, at the age of, old story|stories, ancient
         history, years back, back in '?, in my teens|twenties|childhood|youth|teenage|uni, at|in
@@ -472,6 +506,8 @@ SCOPE = {
         a|eating|strawberries|nuts|prawns|shellfish|penicillin|antibiotics|kiwi|eggs|latex|wasp|bee
     """,
     "notpast": """
+        went|threw|thrown|put|popped|stuck|shoved|going|get|got|go them|it|those|these? back in the|my|a,
+        came|comes|come|coming|is|are|its|theyre|theyve|crept|creeping|started|straight|right back in|on|at|along|round my|the|me|both|one|each|it|them|those|that|this|left|right,
         when i was 2|3|4|5|6|7|8|9|10|11|12|13|14|15|16|17|18|19|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen minutes|mins|minute|miles|streets|stops|doors|months|weeks,
         where .. used to be|sit|live,
         wasnt|werent|didnt|hadnt|isnt .. before you|u|i|the|my|this|your|ye,
@@ -504,6 +540,8 @@ SCOPE = {
         anything, if i wake, if anything
     """,
     "notif": """
+        lets|let just|only say|put, lets|let us just|only say|put,
+        someone|somebody|people|everyone|everybody|boss|manager|colleague|colleagues|mum|mom|husband|partner|bf|he|she|they|customer|customers|driver|teacher|stranger|strangers|lady|man|friend|friends asked|asks|ask|keeps|keep asking? me? if|whether,
         if my|the|it|they|only|this|that .. would|could stop|quit|ease|settle|calm|pack|behave|shut,
         lying if i said|say, id be lying if,
         normal lang|po|ba|na|for my? .. if, is it|this|that usual|common|ok|okay if,
@@ -517,11 +555,14 @@ SCOPE = {
         anything its, if im honest, if im being honest, if you dont mind, if you can, if you have, dunno if, no idea
         if, curious if, concerned if,
         i suppose|spose|guess, id suppose,
-        if you mean|meant|are, if youre asking|after|wondering, if its .. you want|mean|meant,
+        if i had .. id|i use|put|stick|rub|run|scratch|hold, id|i use|put|run .. on|over my lids|lid|eyes, if you mean|meant|are, if youre asking|after|wondering, if its .. you want|mean|meant,
         sorry|apologies|soz|sowwy|forgive|excuse|pardon me? if i|this|it|im|theres|its|i'm,
         should my throat|tongue|chest|lips|face|eye|eyes|lid|lids|vision .. feel|be|look|still
     """,
     "will": """
+        you|u|she|they|leaflet|sheet|ye said|told|warned|mentioned|say me? they|it|my|there|that might|could|may be|get|feel|look|go,
+        can|could|do|does|would|will you|u|people|anyone|someone|everyone|clients|women|ladies get|develop|suffer|experience a|an|any|some|really?
+        pain|redness|itching|swelling|burning|soreness|itchy|sore|red|swollen|watery|rash|rashes|stye|styes|infection|infections|reaction|reactions|allergic|allergy|allergies|irritation|irritated|blisters|puffy,
         i|we always|usually|normally|often get, normal|usual during|while the|an appointment|application|treatment|set,
         says|reckons|swears|thinks|convinced|claims ill|id|youll|youd go|end|lose|wake,
         keeps|keep|kept saying|telling|warning|insisting me? ill|id|theyll|theyd|itll|itd, keeps|keep|kept saying|telling|warning|insisting me? i|they|it
@@ -595,6 +636,9 @@ SCOPE = {
         swelling|redness|itching|reactions|pain|watering
     """,
     "notwill": """
+        why does|do it|they|my|this|these|the|everything|one, how long will|should|might|until|before the|this|my itch|itching|redness|swelling|burning|stinging|soreness|pain|puffiness|watering|pinkness|irritation|discharge|crust,
+        how long does|do this|my itch|itching|redness|swelling|burning|stinging|soreness|pain|puffiness|watering|pinkness|irritation|discharge|crust,
+        how long|longer|much am i|we going|gonna to? be|keep|have, how long|longer|much are|is|will|do|does my|the|these <eye> going|gonna|keep|stay|still|be,
         waiting|waited|wait on|for the|it|this|my|that? .. to go|settle|stop|calm|ease|clear|fade|die|shift|pass|subside|drop|improve|leave|reduce|heal|come|be,
         going to ..
         er|hospital|doctor|drs|dr|gp|urgent|emergency|clinic|pharmacy|work|school|bed|sleep|see|call|ring, gonna
@@ -666,6 +710,8 @@ SCOPE = {
     """,
     "self": """
         client|customer hat on, as a client|customer|punter, speaking as a client|customer,
+        send|sent|sending|asked|told|got|made|begged my|the mate|friend|husband|hubby|wife|partner|boyfriend|girlfriend|mum|mom|mam|dad|sister|brother|son|daughter|neighbour|neighbor|colleague to|out|down|round|over,
+        not|arent|isnt|no longer? friends|mates|pals,
         its just|only they|theyre|its|mine|the|that, its just|only that, just that they|theyre|its|mine|it, only thing|issue|problem|snag, one
         thing is, me and my? mum|mom|mam|sister|sis|friend|mate|bestie|daughter both|are|have|got, us both|two,
         i had|birthed|pushed|popped|delivered two|three|four|five|2|3|4? kids|babies|children|weans|twins,
@@ -683,6 +729,8 @@ SCOPE = {
         mine, i am, im, ive, i have, i had, i got, i cant, i cannot, i feel, i felt, i woke, i keep, i can, i think,
         i still, i do, myself, on me, to me, i was, for me, i look, i, me, ur girl, yours truly,
         two|2 husbands|hubbies|boyfriends|wives|mums|moms|dads|bosses|mothers|fathers|partners,
+        someone|somebody|sb|smb left|put|poured|tipped|threw|thrown|rubbed|turned|thumped|kicked|poked|breathed|breathes|wiped|wipes|smeared|stuck|drew|painted,
+        put|tied|taped a|my|some|the? sock|socks|mittens|gloves|mitts over|on my|me, my|me eyeballs|lashline|specs|glasses|contacts,
         my
         neck|mouth|breathing|head|gums|airway|airways|windpipe|gullet|lungs|breath|voice|body|pupil|pupils|cornea|eyeball|jaw|cheek|cheeks
     """,

@@ -117,6 +117,9 @@ TOPICS = {
         falling, fall fall
     """,
     "booking": """
+        get|have these|them|those|mine|my lashes? took|taken|removed|soaked|whipped off? <day>|today|tomorrow|asap|tonight|sooner, like|want|need|love these|them|those|mine|my lashes? removed|off|out please|asap|today|tomorrow|<day>,
+        please? can|could|may i come|pop|nip|swing|drop|call|stop by|in|over|round|past|down this|today|tomorrow|tonight|after|before|on|now|<day>, five|ten|any|got|have minutes|time|slots|gap|space for me today|tomorrow|tonight|<day>, got
+        any|a slots|gaps|spaces|mornings|afternoons|evenings|space|slot|gap,
         bring forward the|my|our, bring .. forward, push back my|the|our, push .. back to|a|till,
         missed|misd|miss the|my ferry|bus|train|tram|tube|connection|lift,
         next ones|one at|in quarter|half|ten|five|twenty, satnav|gps has|had|sent|took|is,
@@ -277,6 +280,7 @@ TOPICS = {
         cancel|cancelled|canceled, appointment reminder
     """,
     "question": """
+        anything else|more i can|should|could, wondered|wonder|wondering if|whether|what i|theres|it should|could|can|need|is|was, cream|drops|ice|antihistamine again|too|instead or,
         any chance you|u|ye know|remember|could|can, any idea where|when|what|which|how|if,
         how much for|is|are|would|r, how mcuh, how muhc,
         which buzzer|bell|door|floor|unit|entrance|number is|do|are, which one is it,

@@ -11,7 +11,7 @@ LOOKALIKES = listed("""
     abriendo abriendose pasteles pastel pastelito pastelitos wheely wheelie wheelies pisando pisar pisan pisado guevos huevos
     empapada empapadas empapado empapados quitando quitandome quitandote quitandose quitandomelas enchinador
     cyclone cyclones pillando pillado pillados camilla camillas
-    quedado quedada quedados quedadas respondo intentado intentada mananas fait sont cest soll quem keeley
+    quedaban quedaba quedan quedaron quedado quedada quedados quedadas respondo intentado intentada mananas fait sont cest soll quem keeley
     abba abby ablacion ablation ablution abollada abollado abra abrasions abrasiva abrasive abrasivo abril
     absolution aced aceitosa aceituna acertado aces achilles achingly acing aclarada aclarado acme acne
     acorazada acorazado acre acres acted acuoso adan adder adhesion adhesiva adidas adjetivo adores adrenalin

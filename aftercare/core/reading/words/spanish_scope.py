@@ -18,6 +18,7 @@ SCOPE = {
     """,
     "nonneg": """
         en|a|desde|bajo|de cero, ya va|van un|una|dos|tres|cuatro|cinco|seis|varios|varias|2|3|4|5|6|7 dia|dias|horas|semana|semanas|noches, no se? le|lo|la|los|las? deseo|desearia|deseo|deseria .. nadie|ni,
+        no duermo|descanso|vivo|trabajo|rindo, no pego|pegue el? ojo, no puedo|pude|podia concentrarme|trabajar|leer|manejar|estudiar|abrirlos|abrirlo|maquillarme,
         ya no sube|abre|abren|veo|ve|ven|enfoca|respiro|alcanza|cierra,
         ya no quise|pude|puedo|quiero|aguanto|soporto|se|me?
         manejar|conducir|leer|ver|salir|dormir|trabajar|mas|abrir|que,
@@ -25,6 +26,8 @@ SCOPE = {
         ayuda, parpadear no, no es que no, no vea{s/} lo, no te digo, ni te cuento, ni te digo,
         sin
         senal|internet|datos|bateria|saldo|wifi|tiempo|querer|dormir|duda|falta|cobertura|luz|agua|trabajo|avisar|gafas|lentes,
+        ayuda, parpadear no, no|ni lo|la|los|las? soporta{n/}|aguanta{n/}|tolera{n/}|banca{n/}, no se despega{n/}, no me|nos
+        entra{n/}|caben|cabe ni?, no es que no, no vea{s/} lo, no te digo, ni te cuento, ni te digo,
         no pasa .. dia|noche|hora sin, ni un dia|noche sin, no hay dia sin, no puedo decir que no, no es que no,
         no es que no me duela|pique|arda, no hace nada, no me hace nada, no se desinflama{n/}, no se deshincha{n/},
         y nada, no aguanto, no soporto, no puedo, no puedo dormir, no dormi, no he dormido, no he podido, no pude,
@@ -64,6 +67,11 @@ SCOPE = {
         salvo cuando, salvo si
     """,
     "over": """
+        esa|ese|aquella|mismo|misma|primer|primera noche|dia|tarde|rato nomas|solamente|unicamente, esa|ese|aquella|mismo|misma|primer|primera noche|dia|tarde|rato nada mas, ya estaba|estaban|andaba bien|mejor|como,
+        duro|duraron hasta|dos|tres|unas|unos|como|toda|todo|media, ya? dejo|dejaron|paro|pararon|terminaron|termino de llorar|picar|arder|doler|molestar|lagrimear|supurar,
+        bajo|bajaron con hielo|agua|el|la|solo|sola|rapido|luego|despues|manzanilla|compresas, hoy nada, hoy ya nada|no, se me bajo|bajaron|quito|quitaron|paso con|solo|sola|rapido|enseguida|al,
+        ha|han desaparecido|cedido|pasado|bajado|cesado|sanado, un dia|noche|rato|ratito|tarde y paro|pararon|ya|listo|adios, y paro|pararon|ceso|cesaron, ya todo? limpio|limpios|seco|secos|blanco|blancos|normal|normales|sanos, despues|luego|despues
+        ya? nada mas, una|un noche|dia|tarde|rato|ratito|ratico|hora nomas|solamente|unicamente|nada, ya todo bien, ya no hizo|hace falta, ya no me? hizo|hicieron|hacen falta, se me desinflamo|desincho|deshincho, ayer mismo|ya se,
         la primera noche|tarde nada mas|nomas|solamente, solo|nomas|unicamente la primera noche|tarde, nada mas la primera noche|tarde, el primer dia nada mas|nomas|solamente, nada mas el primer dia,
         a la hora|rato|manana|tarde|noche ya|estaban|estaba? estaban|estaba|nada|secos|seco|bien|normal|normales, desde entonces todo|nada|bien|perfecto|perfectas, ya secos|seco, y despues nada,
         no volvio|volvieron|regreso|regresaron a? nada?|mas?, nunca mas volvio, no me volvio, nomas|nada|solo|solamente|unicamente mas? la|el|esa|ese|por?
@@ -119,6 +127,7 @@ SCOPE = {
         me funciono, hoy perfecta, hoy perfecto, hoy normal, ya cero
     """,
     "near": """
+        que ya? se me? va|van|esta yendo|quitando|borrando, casi normal|normales|limpio|limpios|blanco|blancos|secos|seco, casi se me? quita|quito|borro|borra|va|fue, ya casi se me? borro|quito|fue|va,
         como|lo que me avisaste|aviso|dijiste|dijo|advirtio|advertiste, y cada dia menos,
         apenas|queda una|un sombrita|rastro|rastrito|hilito|manchita|tono, falta un|muy|bien?
         pelin|poquito|poco|nada para que|pa, ya practicamente|prácticamente limpio|bien|normal|blanco|nada,
@@ -143,6 +152,9 @@ SCOPE = {
         empezaron, salio|salieron|aparecio|aparecieron otro|otra|otros|otras
     """,
     "past": """
+        la otra vez, la vez anterior, las otras veces, otras veces,
+        la|las|los de mi|otro|otra|antes|siempre|aquel barrio|pueblo|casa|lado|salon?, las de antes, los de antes, la|el de mi barrio|pueblo|cuadra|calle, la otra estilista|chica|tecnica|lashista|muchacha|senora|profesional, antes
+        con|cuando las|los|el|la|otra|otras|otro|me|iba|usaba,
         en 2009|2010|2011|2012|2013|2014|2015|2016|2017|2018, alla por el|2015|2016|2017|2018|2019,
         de chavala|chavalilla|cria|adolescente|jovencita|estudiante|joven, cuando tenia
         seis|siete|ocho|nueve|diez|once|doce|trece|catorce|quince|6|7|8|9|10|11|12|13|14|15|16|17|18|20, en el
@@ -170,6 +182,7 @@ SCOPE = {
         si alguien, si duele, si pica{n/}, si arde{n/}
     """,
     "notif": """
+        preguntan|pregunta|preguntaron|pregunto si,
         ver si me|las|los|se|te|le|puedo|pueden|podrian|podemos,
         no se si, nose si, no estoy segura si, como si, normal si, ver si, a ver si, incluso si, aun si, si me toco,
         si cierro, si parpadeo, si me tallo, si abro, si puedes, si puede, no se si el
@@ -241,6 +254,7 @@ SCOPE = {
         me ve, me vio, mira, quiere, es enfermera, es doctora, es doctor, es medico, es enfermero, escribe, escribo
     """,
     "wept": """
+        lagrimas .. lindas|bonitas|bellas|hermosas|felicidad|emocion|alegria|preciosas,
         vengo|venia|venir|salgo|sali|salir|saliendo de llorar, llorar de|en|como un|una velorio|entierro|funeral|boda|risa|alegria|emocion|felicidad|pelicula,
         llore|llorando|lloramos|lloro|llora|lloraron de|en risa|alegria|emocion|felicidad|la|el|mi|un|una
         boda|pelicula|peli|cine|novela|serie|despedida|velorio|funeral|entierro|graduacion|concierto|misa?, hecha un mar|magdalena|rio|fuente, a moco

@@ -128,6 +128,7 @@ TOPICS = {
         bolsillo|codo|alma
     """,
     "fine": """
+        ni me acuerdo que las|los llevo|tengo|traigo|uso, ni las|los siento, de lo a gusto, quede|quedo dormida, que gusto, un gusto contigo,
         que pasada, hinchada|llena de orgullo, con estos ojazos,
         quede|ando|estoy ciega de amor, se me cae la baba, que dolor de belleza, me dejaste|dejo|dejaron
         matadora|de infarto|reina|diva|divina|espectacular|de revista|como|bella|bellisima, romper corazones,

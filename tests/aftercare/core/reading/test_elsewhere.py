@@ -1,6 +1,6 @@
 from __future__ import annotations
 
-from aftercare.core.reading import Urgency, read
+from aftercare.core.reading import Sign, Urgency, read
 
 
 def test_legs_that_shake_after_sport_are_no_faint() -> None:
@@ -19,3 +19,11 @@ def test_a_face_after_the_dentist_is_no_reaction() -> None:
 
 def test_one_without_it_is() -> None:
     assert read("face like a football since you did my lashes").urgency is Urgency.EMERGENCY
+
+
+def test_her_hands_are_a_part_of_what_she_does_to_her_eyes() -> None:
+    assert read("sitting on my hands so I don't scratch").signs == (Sign.ITCHING,)
+
+
+def test_hands_that_itch_are_no_eyes() -> None:
+    assert read("my hands are so itchy from the new soap").urgency is Urgency.NONE

@@ -24,3 +24,13 @@ def test_a_wish_to_move_a_visit_beside_a_question_is_one() -> None:
 
 def test_history_told_for_the_form_is_no_praise() -> None:
     assert read("I had a proper asthma attack in '94. Form wanted history, so that's mine").about == (Topic.OTHER,)
+
+
+def test_could_i_book_is_a_wish_to_book_beside_an_old_story() -> None:
+    text = "had bad itching off my old lash tech last summer so could i book a patch test"
+
+    assert Topic.BOOKING in read(text).about
+
+
+def test_why_alone_asks() -> None:
+    assert Topic.QUESTION in read("they go pink around 6pm every day. why?").about

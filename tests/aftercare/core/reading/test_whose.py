@@ -152,6 +152,8 @@ def test_blood_is_read_by_a_person_whatever_else_is_said() -> None:
 )
 def test_who_is_seen_or_spoken_of(text: str, urgency: Urgency) -> None:
     assert read(text).urgency is urgency
+
+
 def test_what_everyone_is_told_beside_it_is_hers() -> None:
     found = read("best set ever and I tell everyone so but there is a bit of stinging every time I come in")
     assert found.signs == (Sign.BURNING,)
