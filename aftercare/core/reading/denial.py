@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import itertools
 
+from aftercare.core.reading.carried import is_carried
 from aftercare.core.reading.denied_after import EYE_WORDS, SAYS_NO, is_denied_after
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
@@ -37,13 +38,13 @@ def is_denied(page: Page, sign: Mark) -> bool:
         return False  # "I said no itching. I spoke too soon"
     if any(mark.start <= sign.start < mark.end for mark in page.named("scope:nonneg")):
         return False
-    for mark in reversed(page.named("scope:no", "scope:not")):
+    for mark in reversed(page.named("scope:no", "scope:not", "scope:turned")):
         if mark.start >= sign.end or page.sentence[mark.start] != page.sentence[sign.start]:
             continue
         inside = sign.start < mark.start < sign.end and (sign.name in _MAY_HOLD or _is_of_sight(page, sign))
         if mark.start >= sign.start and not inside:
             continue
-        if _is_unsaid(page, mark):
+        if _is_unsaid(page, mark) or is_carried(page, mark, sign):
             return False
         if (
             inside

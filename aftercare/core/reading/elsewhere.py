@@ -49,11 +49,22 @@ def is_elsewhere(page: Page, sign: Mark) -> bool:
     joined = clause - 1 if page.tokens[sign.start - 1].word in _AND else clause  # "my knee is swollen and throbbing"
     near = any(
         page.clause[other.start] in (clause, joined)
+        and not _runs_there(page, sign, other)
         and -_BEFORE <= other.start - sign.start <= _AFTER
         and _is_owned(page, other)
         for other in page.named("scope:elsewhere")
     )
     return near and not _speaks_of_eyes(page, clause)
+
+
+_DOWN = listed("down onto over along por")
+_DOWN_IT = 3  # tokens: "down both my cheeks"
+
+
+def _runs_there(page: Page, sign: Mark, part: Mark) -> bool:
+    """Tears run down my cheeks: they come from her eyes."""
+    before = {token.word for token in page.tokens[max(0, part.start - _DOWN_IT) : part.start]}
+    return sign.name == "sign:watering" and bool(_DOWN & before)
 
 
 _LEGS = listed("legs knees piernas rodillas")

@@ -20,6 +20,7 @@ _OVERRULED = {
     "topic:figure": ("sign:",),
     "scope:nonneg": ("scope:no", "scope:not", "scope:over", "scope:near", "scope:good_kind", "scope:will", "scope:if"),
     "scope:near": ("topic:retention", "scope:no", "scope:not"),
+    "scope:turned": ("scope:nonneg", "scope:over", "scope:near", "scope:not"),
     "scope:notif": ("scope:if",),
     "scope:notwill": ("scope:will",),
     "scope:notpast": ("scope:past",),

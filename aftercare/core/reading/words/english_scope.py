@@ -24,7 +24,14 @@ SCOPE = {
         the slightest, none of, not even a, no trace of, nary a, hardly any sign, no kind of, no type of, nothing in
         the way of, zilch, nada, not an ounce of, not much of a
     """,
+    "turned": """
+        hasnt|havent|hadnt|isnt|arent|didnt|doesnt|dont|aint|wasnt|never gone|go|going|went|turn|turned|turning all?
+        red|pink|puffy|swollen|blurry|cloudy|hazy|stringy|gooey|crusty|itchy|sore|bloodshot|watery|raw|lumpy|bumpy|hard|sticky|gunky|streaming|rosy|flaky|crimson|weepy|gritty|scratchy|tight|dry|teary|goopy|fuzzy|funny|manky,
+        not gone|turned red|pink|puffy|swollen|blurry|cloudy|hazy|crusty|itchy|sore|bloodshot|watery|lumpy|bumpy|sticky|gunky|flaky|weepy
+    """,
     "not": """
+        dem|them|it|me|eye|eyes|lid|lids|they|lash|lashes nah|nuh, nae, isnt|wasnt|arent because, not because, not|isnt as if|though,
+        not that they|it|theyre|its|my|i|either|any,
         not, isnt, arent, wasnt, werent, dont, doesnt, didnt, hasnt, havent, hadnt, aint, never, nope not, wont,
         wouldnt, cant see|feel|find|notice|spot any|a, cannot see|feel|find|notice any|a, cant say
         ive|i|its|theyre|they|it|there|that, cannot say ive|i|that, couldnt see|feel|find any, nothing is, nothings,
@@ -186,7 +193,7 @@ SCOPE = {
         turns|turned out nope|no|not|never|nothing|none|they|it|im|i ..
         didnt|dont|doesnt|havent|hasnt|isnt|arent|wasnt|not|fine, turns|turned out nope|no|not|never|nothing|none,
         but|and no|nope|nah|nothing|none|not|nowt|zilch|nada, they|it|mine|i|she
-        didnt|dont|doesnt|havent|hasnt|isnt|arent|wasnt|werent, there isnt|wasnt|arent|werent one|any|none|anything,
+        didnt|dont|doesnt|havent|hasnt|isnt|arent|wasnt|werent, there isnt|wasnt|arent|werent|aint one|any|none|anything, theres|there is|was|are? none, not this|these|that time|set|round|lot, these|those|yours|this havent|hasnt|didnt|dont|doesnt|arent,
         nope, nothing, nowt, never came|happened|did|materialised|arrived|showed, not a
         drop|bit|thing|sausage|peep|dot|one, didnt hurt|sting|burn|itch|swell|happen, havent, hasnt, no such
     """,

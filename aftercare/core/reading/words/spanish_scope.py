@@ -11,6 +11,7 @@ SCOPE = {
         tantit{o/a}, niega, cero cero
     """,
     "not": """
+        no es? porque, no vaya{n/s} a pensar que,
         no, nunca, jamas, ni me|se|los|las|lo|un|una|tantito|siquiera, ya no, no he, no han, no ha, no tengo, no hay
     """,
     "nonneg": """
@@ -216,6 +217,7 @@ SCOPE = {
         escribe su, le escribe su
     """,
     "unmet": """
+        no hay, no hay ninguna|ninguno, esta|estas vez|veces no, ahora no, contigo no, hoy no,
         nada que ver, y nada, ni ahi, ni cerca, ni por asomo, pero ni, ni de lejos, de eso nada, que va,
         pero no|nada|ninguna|ninguno|cero, y no|nada|ninguna, resulta que no, resulto que no, al final no|nada, no fue
         asi, no paso, no me paso, nunca paso, para nada
