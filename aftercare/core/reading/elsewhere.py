@@ -25,6 +25,8 @@ def is_of_a_thing(page: Page, sign: Mark) -> bool:
     """Say whether the words are said of a thing: the price hurts, the page is blurry, the door won't open."""
     if sign.name not in _OF_THINGS:
         return False
+    if _exclaims_at(page, sign):
+        return True
     clause = page.clause[sign.start]
     for thing in page.named("scope:thing"):
         if page.clause[thing.start] != clause or not 0 <= sign.start - thing.end <= _REACH:
@@ -33,6 +35,23 @@ def is_of_a_thing(page: Page, sign: Mark) -> bool:
         if following & _IS and not _speaks_of_eyes(page, clause):
             return True
     return False
+
+
+_EXCLAIMS = listed("ouch oof ow oww owch auch ay")
+_MONEY = listed("""
+    price prices cost costs bill bills fee fees total rent tax mot fine ticket overdraft deposit pounds quid dollars euros
+    bucks much precio cuenta multa renta factura
+""")
+
+
+def _exclaims_at(page: Page, sign: Mark) -> bool:
+    """Tax bill. Ouch. -- A cry in a sentence of its own, behind one about money and not about eyes."""
+    here = page.sentence[sign.start]
+    words = page.said(here)
+    if not any(word in _EXCLAIMS for word in words) or len(words) > 2:
+        return False
+    before = {token.word for token, at in zip(page.tokens, page.sentence, strict=True) if here - 3 <= at < here}
+    return bool(before & _MONEY) and not any(token.word in _OF_HERS for token in page.tokens)
 
 
 def _speaks_of_eyes(page: Page, clause: int) -> bool:

@@ -6,7 +6,7 @@ import itertools
 
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
-from aftercare.core.reading.tokens import COMMA, LINE, Token, listed
+from aftercare.core.reading.tokens import COMMA, LINE, WORD, Token, listed
 
 _TO_COME = listed("ill will would should call let tell ring book")
 _MIGHT = listed("would will could might can normal usual do does")
@@ -49,8 +49,24 @@ def _only_adds(between: list[Token]) -> bool:
     return all(token.word in _ADDING for token in between[comma + 1 :])
 
 
+_MAY = listed("is does will would can could do are should")
+_ACTS = listed("squinting crying rubbing scratching sweating sneezing blinking itching")
+_NORMAL = listed("normal ok okay usual expected common")
+
+
+def _asks_of_an_act(page: Page, sign: Mark, sentence: int) -> bool:
+    """Is squinting at a screen bad for them? Does rubbing make them shed? -- But not: is itching normal?"""
+    before = page.tokens[sign.start - 1] if sign.start else None
+    if before is None or before.word not in _MAY or page.tokens[sign.start].word not in _ACTS:
+        return False
+    opens = sign.start == 1 or page.tokens[sign.start - 2].kind != WORD
+    return opens and not _NORMAL & page.said(sentence)
+
+
 def is_imagined(page: Page, sign: Mark) -> bool:
     sentence = page.sentence[sign.start]
+    if _asks_of_an_act(page, sign, sentence):
+        return True
     if page.marks.get("scope:before") and _is_asked_about(page, sentence):
         return True
     for mark in page.named("scope:if", "scope:will"):

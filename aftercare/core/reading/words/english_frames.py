@@ -7,6 +7,12 @@ that they cover what nobody has written yet. How phrases are written: `aftercare
 from __future__ import annotations
 
 CLASSES = {
+    "allergen": """
+        latex nickel penicillin antibiotics aspirin ibuprofen codeine sulfa sulphites sulfites nuts peanut peanuts almond
+        almonds shellfish seafood prawns shrimp dairy lactose gluten soy soya sesame wasp wasps hornet jellyfish pollen
+        ragweed plasters elastoplast bandaids wool lanolin henna ppd acrylics acrylates formaldehyde iodine chlorhexidine
+        lidocaine
+    """,
     "pudgy": """
         marshmallowy pillowy chubby podgy pudgy piggy doughy spongy squishy squidgy bulbous
     """,
@@ -350,7 +356,7 @@ FRAMES = {
         rocky, after|like round ten|10|12|twelve|nine|9,
         <eye> .. sitting|sits|hangs|hanging lower|heavier|low, lid|eyelid|eye .. lower than the other, feels fat, my
         crease at all, no crease, crease .. gone|hidden|buried|lost|hiding, <eye> .. half mast, at half mast,
-        hooded,
+        gone|goes|looks|looking|all|suddenly hooded,
         lid|lids|eyelid|eyelids .. like|two|2|resemble .. <doughy>, lid|lids|eyelid|eyelids .. on some <doughy>, lid|lids|eyelid|eyelids be|are|is|r|feel|look|turned|gone|went .. <doughy>, eye|eyes like|are|r|be|is|turned|gone|went .. <doughy>, <doughy>
         for|instead of <eye>, enlarged .. lid|lids|eyelid|eyelids, lid|lids|eyelid|eyelids .. enlarged, <eye> .. engorged, lid|lids|eyelid|eyelids
         .. risen, the puff is|has|went|was|around|on|in|under|over|under|below, puff has|have|had|went, under|beneath|behind the puff, puffing, crease{s/} ..

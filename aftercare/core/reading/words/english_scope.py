@@ -487,6 +487,7 @@ SCOPE = {
         should my throat|tongue|chest|lips|face|eye|eyes|lid|lids|vision .. feel|be|look|still
     """,
     "will": """
+        can|could|do|does person|people|someone|anyone|anybody|women be|become|get|develop|react,
         i|we always|usually|normally|often get, normal|usual during|while the|an appointment|application|treatment|set,
         says|reckons|swears|thinks|convinced|claims ill|id|youll|youd go|end|lose|wake,
         keeps|keep|kept saying|telling|warning|insisting me? ill|id|theyll|theyd|itll|itd, keeps|keep|kept saying|telling|warning|insisting me? i|they|it
@@ -556,6 +557,7 @@ SCOPE = {
         swelling|redness|itching|reactions|pain|watering
     """,
     "notwill": """
+        best|good|safe for a|an|my|this eye|lid|eyelid that|which|when|like,
         waiting|waited|wait on|for the|it|this|my|that? .. to go|settle|stop|calm|ease|clear|fade|die|shift|pass|subside|drop|improve|leave|reduce|heal|come|be,
         going to ..
         er|hospital|doctor|drs|dr|gp|urgent|emergency|clinic|pharmacy|work|school|bed|sleep|see|call|ring, gonna

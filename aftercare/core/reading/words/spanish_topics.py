@@ -7,6 +7,15 @@ from __future__ import annotations
 
 TOPICS = {
     "figure": """
+        alergic{a/o} al latex|niquel|polen|polvo|pescado|gluten|mani|cacahuate|marisco|metal|camaron|perfume|huevo|aguacate|sol|acrilico,
+        alergic{a/o} a la penicilina|aspirina|nuez|leche|lactosa|soya|soja|plata|bisuteria|henna|picadura|abeja|lana|fresa|dipirona,
+        alergic{a/o} a los mariscos|frutos|gatos|perros|acaros|camarones|cacahuates|antibioticos|metales|pescados|guantes|perfumes|huevos,
+        alergic{a/o} a las nueces|abejas|avispas|picaduras|fresas|almendras|sulfas|curitas, alergia al latex|niquel|polen|polvo|gluten|mani,
+        alergia a la|los|las penicilina|mariscos|nueces|abejas|aspirina|gatos|perros|leche|picaduras|frutos,
+        que es|son el|la|los|las|un|una? blefaritis|conjuntivitis|queratitis|orzuelo|perrilla|chalazion|cianoacrilato|uveitis,
+        puede|puedes|pueden|podria uno|una|alguien? ser|dar|dar{te/le}|salir alergic{a/o}|conjuntivitis|orzuelo{s/},
+        puerta|casa|letrero|carro|coche|bolsa|caja|liston|sillon|toldo|pared|camion|blusa|vestido|falda rosa|roj{o/a}|rosad{o/a},
+        pelar|pelo|pelando|pele papas|patatas|cebolla|cebollas|ajo|zanahorias|fruta|mangos|camarones,
         arden|arde|ardiendo|ardo|muero|mueren de celos|envidia|rabia|curiosidad|ganas,
         pique|picar|picando|picaba|pico medio|un|una|dos|tres|la|el|las|unas? kilo|kilos|de? cebolla|cebollas|ajo|verdura|carne|tomate|de? ..
         cebolla|cebollas|ajo|verdura|carne|tomate, picar|pique|picando|pico cebolla|cebollas|ajo|verdura|carne|tomate, tiemblan las piernas .. spinning|gym|sentadillas|clase,
