@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from aftercare.core.reading import asking, stopping
+from aftercare.core.reading import asking, openings, stopping
 from aftercare.core.reading.doubt import Doubt
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
@@ -73,6 +73,8 @@ def topics_of(page: Page, answer: str, opinion: Opinion, *, irritation: bool, de
         elif mark is not None and _is_said_twice(page, mark):
             doubted = {topic: mark}
     question = None if Topic.STOP in found else asking.question(page)
+    if question is not None and question.name == openings.NAME and opinion.wishes():
+        question = None
     if question is not None and not (is_long and doubt.doubts(Topic.QUESTION, question)):
         found[Topic.QUESTION] = question
     only_told = bool(page.named("scope:history")) and not (denied or irritation or page.named("topic:plain"))
