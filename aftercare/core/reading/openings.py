@@ -33,6 +33,17 @@ _VERBS = listed("""
     not hurt itch sting burn look feel seem have need get water stream run bother make work ache irritate come go swell
     still really also actually well in tend help nothing what when the a
 """)
+_MODAL = listed("can could will would should")
+# "can see fine", "will ring", "would love": a verb, so that "I" has been left out.
+_DOINGS = _VERBS | listed("""
+    be do see take let send love like try keep call ring text txt message book pay wear use leave bring stop swim wash
+    open move pop only just never always definitely def deffo barely hardly probably say tell recommend wait read drop
+    stay give put find confirm cancel reschedule happily gladly pass drive walk sleep blink breathe eat drink pick post
+    review check reply sort explain miss skip show hear hold want return cry sit lie stand laugh stick swallow smell
+    then now pls please totally easily honestly literally certainly absolutely forever again too
+    rebook update look start finish change swap nt no also soon later tomorrow today depend mean change buy order
+    me us them him your ill anyway focus cope touch write press catch manage close shut turn live meet
+    """)
 _WH = listed("how what when where why which who")
 _OF_WH = listed("""
     much many long soon often far time times day days kind type sort length curl size brand number age shall
@@ -75,6 +86,6 @@ def _asks(token: Token, following: list[Token]) -> bool:
         if first in _AUX:
             return True
         return first in _OF_WH and (second in _AUX or second not in _TOLD and token.word == "how")
-    if token.word in _ANY_NOUN and first not in _VERBS:
+    if token.word in _ANY_NOUN and first not in _VERBS or token.word in _MODAL and first not in _DOINGS:
         return True
     return first in _ASKING.get(token.word, ())

@@ -22,6 +22,8 @@ TOPICS = {
         next fill, need a fill, train late
     """,
     "notlost": """
+        put|use|wear|sleep|sleeping|slept|lie|lying|apply|rub|tan|cream|oil|mask|thing|spf|sunscreen|products|serum|water .. on my face,
+        ready to shed, say|mean|means|word|term|called|by shed|shedding,
         someone|somebody|he|she|uncle|groom|bride|dad|mum|mate fell|fall in|into|out|off|over|down, fell|falling in|into a|the|love
         hedge|pool|pond|river|bush|love?, have|need to come off|out, all gone by|and|before|now|since, by .. it had all gone, bald one|head|man|guy|dad|husband,
         poky|pokey|jabby|stabby|scratchy one .. fell|came|dropped out|off,
@@ -214,6 +216,13 @@ TOPICS = {
         sitter .. cancelled, running .. late, im running, be there .. at|by|for, see you .. <day>
     """,
     "notbooking": """
+        how much|many|long is|are|for|does|do|would|was a|an|the|your? infill|fill|refill|removal|set, price|prices|cost|costs|rate|rates of|for|on
+        a|an|the|your|my? infill|fill|infills|fills|refill|removal, do|does a|an|the? infill|fill|infills|fills|refills cost,
+        got|validate|any|have|free|about|is|need|street|nearby|disabled|paid|u|you|public|pay|metered parking, parking
+        fine|fines|ticket|tickets|permit|permits|meter|space|spaces|machine|app|free|nearby|for|behind|spot|spots|situation, what time do|does|did ..
+        lock|locks|close|closes|open|opens|shut|shuts|finish, daughter|son|baby|toddler|mum|mom|friend|sister|husband|partner|dog|kid|kids|child|little
+        come|sit|wait with me and|while|or|if, do|are|will you|ye|u open|opening|closed|closing|shut|working on? bank|easter|christmas|boxing|new|public|good|holidays,
+        full|the|hot|strong|bright|blazing|midday sun at|on, any chance of a|an|some loyalty|student|discount|refund|receipt|voucher|gift|sample|spoolie|freebie|photo|copy|leaflet|tip|link|recommendation,
         for two|three|four|five days|weeks|hours|months|nights, on the tram|bus|train|tube|plane|ferry|metro, stop|stopped|stops|stopping|halt traffic, on my way
         to|from pick|collect|get|the|a|work|home|school|my, nearly|almost didnt book, only booked|book cuz|because|cos|cause|coz|as,
         on my|the way home|back, way home from|on, on the bus|train|tube|tram|metro home|back|today|yesterday,
