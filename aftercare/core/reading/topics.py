@@ -160,11 +160,29 @@ def _is_how_much(page: Page, mark: Mark) -> bool:
     )
 
 
+_VERBS = listed("is are can could do does did may would will should has have am how what when where which")
+
+
+def _asked_by_a_verb(page: Page, question: Mark | None) -> set[int]:
+    """Return the sentences that ask by a verb at their head: of "is it fine to wet them, love?" nothing is praise."""
+    first: dict[int, str] = {}
+    for token, where in zip(page.tokens, page.sentence, strict=True):
+        if token.kind == WORD:
+            first.setdefault(where, token.word)
+    asked = page.asked() | ({page.sentence[question.start]} if question is not None else set())
+    return {where for where in asked if first.get(where) in _VERBS}
+
+
+_BESIDE_DENIAL = {Topic.BOOKING, Topic.QUESTION}  # "not itchy; see you Thursday at 11"
+
+
 def _fine(page: Page, found: dict[Topic, Mark | None], *, irritation: bool, denied: bool) -> Mark | None:
     if Topic.COMPLAINT in found and not page.named("topic:plain"):
         return None
+    asked = _asked_by_a_verb(page, found.get(Topic.QUESTION))
     plain = [mark for mark in page.named("topic:plain") if not _is_denied(page, mark)]
     marks = [mark for mark in page.named("topic:fine") if not _is_denied(page, mark)]
+    plain, marks = ([mark for mark in of if page.sentence[mark.start] not in asked] for of in (plain, marks))
     weak = {(mark.start, end) for mark in page.named("topic:thanks") for end in range(mark.start + 1, mark.end + 1)}
     plain = [mark for mark in plain if not _is_how_much(page, mark)]
     strong = [
@@ -175,7 +193,8 @@ def _fine(page: Page, found: dict[Topic, Mark | None], *, irritation: bool, deni
         and not _is_how_much(page, mark)
     ]
     if irritation or found.keys() - {Topic.RETENTION, Topic.COMPLAINT} or Topic.RETENTION in found:
-        return next(iter(plain or strong), None)
+        beside = denied and not irritation and found.keys() <= _BESIDE_DENIAL
+        return next(iter(plain or strong), Mark("topic:fine", -1, -1) if beside else None)
     if plain or marks:
         return (plain or marks)[0]
     if denied:
