@@ -6,7 +6,12 @@ that they cover what nobody has written yet. How phrases are written: `aftercare
 
 from __future__ import annotations
 
+_PAST = ("", *(f"{mark}{minute:02}" for mark in ".:" for minute in range(0, 60, 5)))
+_HALVES = ("am", "pm", "")
 CLASSES = {
+    # 9am, 4.30, 11:15pm; and the days of a month
+    "clock": " ".join(f"{hour}{past}{half}" for hour in range(1, 13) for past in _PAST for half in _HALVES if past + half),
+    "nth": " ".join(f"{day}{th}" for day in range(1, 32) for th in ("st", "nd", "rd", "th")),
     "allergen": """
         latex nickel penicillin antibiotics aspirin ibuprofen codeine sulfa sulphites sulfites nuts peanut peanuts almond
         almonds shellfish seafood prawns shrimp dairy lactose gluten soy soya sesame wasp wasps hornet jellyfish pollen

@@ -8,6 +8,9 @@ from __future__ import annotations
 
 PRAISE = {
     "vocative": """
+        still on|in|good for|with|at, all? good|grand|set|fine|perfect|sound|happy|great for|with|at|on the? <day>|<nth>|<clock>|then|half|noon|two|three|four|five, <day>|<clock>|<nth>|oclock|noon is|works|suits|so|would|s
+        be? perfect|grand|great|fine|good|lovely|ideal|perfectly|sound|brilliant|fab, after|before|week|time|then|day|evening|morning|afternoon is grand|perfect|fine|good|great|lovely|ideal|sound|works, bang on time, staying put, fine for|with <day>|<clock>,
+        sorry about, catch you, sick as|like, moving house, all fine but, so grateful if,
         good luck, speeding|parking|library|a|huge|small fine, fire drill|alarm|engine|door|extinguisher|brigade|station|exit, please
         love|hun|babe|darling|lovely|gorgeous, my|his|her|their|our|a bestie|besties, appointment|surgery|op|operation|scan|interview|driving|test|exam went fine|ok|okay|well|great|good,
         nice lashes|job|work|words dont|doesnt|wont|isnt|but, would|could|should star in, thanks to a|the|my, im fine with|about, grand old, all

@@ -100,6 +100,44 @@ TOPICS = {
         falling, fall fall
     """,
     "booking": """
+        <clock> works|suits|is|please|instead|then|perfect|grand|good|fine|ok|okay|lovely|it, oclock is|works|suits|please|instead|then|grand|good|fine|perfect,
+        that|this|the time|day|one|slot|date suits|works|does, ill|id definitely|happily|gladly? take|have|grab|keep the|that? <clock>|<day>|<nth>,
+        eta <clock>, a|an|the <clock>, push|bump|shift|move|put|change it|me|us|mine to|till|back|until <clock>|<nth>|<day>|1|2|3|4|5|6|7|8|9|10|11|12|noon,
+        reserve me|us|a|the|for|my|one|two|three|four|five|six, to reserve, reservation,
+        book|reserve|take|do|want|make|prefer|decline|skip|miss|swap|cancel|hold|keep the? <nth>, would|does|could|will|is the <nth>, on|for|by|before|after|till|until|about
+        the <nth> please|instead|then|if|work|suit|or|at|and, any chance|anything|something|space|room|slot|hope on|for|around|about|of the? <nth>, swap us|me|them|our|days|with|round,
+        which|what days|dates|times|slots|day|date|mornings|evenings have|do|are|is|can|would|suit|suits|you, when|how soon could|can|would|might|will
+        you|u|ye|yous fit|see|do|take|have|squeeze|get|slot, when else, what|how about <day>|next|another|first|last|later|earlier|half|after, how|what about the
+        <day>|<nth>|bank|week|weekend|following|next|other|holiday, whats|what the? latest|earliest|soonest|next you|youd|u|i|id|time|day|one,
+        is|are there a|any|still? <clock>|slots|slot|space|spaces|gap|gaps|opening|earlier|later|evenings|mornings|appointments|cancellations, have you|u|ye
+        anything|space|room, you|u|ye have|got space|room, anything|something|slot|space between|before|after|around|for|next|this|at|on <day>|<nth>|now|eid|christmas|xmas|easter|diwali|new|the,
+        im|am i|we still|definitely|def|booked|down|in? with you at|on|for|tomorrow|today|next, still in|on|booked|down for, checking|check i|im|if|were|we|its|my .. in|on|down|booked|at|for
+        <day>|<clock>|noon|the, fit|squeeze|slot|pop my|a|another|in my? neighbour|neighbor|friend|mate|mum|mom|sister|cousin|daughter|colleague|boss|nan|bridesmaid in,
+        i must|have|need|hate|want to? decline|postpone|bail, its a no|pass for|from|this|on|today|tomorrow, not|isnt|wont|cant be? happening|making|make|manage|managing it|the|my|today|tomorrow|tonight,
+        gonna|going to not? make the|my|it|today|tomorrow, wont|cant|not|cannot be? in|along|around|coming|there|over today|tomorrow|tonight|this|till|until|for|after|now,
+        ill|so|gonna|will|must|have to? pass on|for|this tonight|today|tomorrow|<day>|time|one, im out for|of tonight|today|tomorrow|<day>|this,
+        leave|forget|scratch|bin|drop|ditch|park|pause|shelve the|my|our infill|fill|refill|appointment|appt|<day>|booking|set|<nth>, leave|skip|drop <day> please|for|and|till|until|this, skip|ill
+        <day> top|fill|infill|appointment, leave it|that|mine|them till|until|for now|another|a|<day>|next|after, cant|couldnt|cannot face lashes|it|coming|the|my|tomorrow|today,
+        sorry about our|my|the <clock>|<day>|12|11|10|9|8|1|2|3|4|5|6|7|appointment|slot|visit, spare you|yous|ye, what|which day ill|i|we can|could|manage|make, give me|us
+        5|10|15|20|25|30|five|ten|fifteen|twenty|half|another|a|until|till minutes|an|ten|few|minute|<clock>|hour, half|an|hour an? hour|bit after|later|earlier|behind,
+        slept in|through|past, overslept, overlay, missed my stop|alarm|exit|turn|connection, wrong bus|train|stop|street|day|days|address|postcode|platform, days|dates|weeks|times wrong|mixed|muddled|confused,
+        thought it was|is tomorrow|today|next|yesterday|monday|tuesday|wednesday|thursday|friday|saturday, locked|lock myself|me|us out, locksmith, puncture, flat tyre|tire|battery, waiting on|for|in
+        the|a? tow|aa|rac|recovery|locksmith|plumber|boiler|engineer|delivery|taxi|uber|cab|ferry|boiler|electrician, boiler|gas|sky|delivery man|mans|guy|engineer|men here|late|still|hasnt|not|due, road|roads|street|bridge|motorway|tunnel|pass is|are|s|all? blocked|closed|shut|flooded|up,
+        snowed in, snow|ice|flood|floods|storm|cyclone|hurricane|typhoon|blizzard|flooding warning|alert|so|and cant|were|im|we, crawling along, walking back now, jogging|running|walking|legging the|it
+        rest|there|over, flight|train|tube|bus|tram|ferry|metro|plane home|back|from|line? is|was|been|has|s? delayed|cancelled|canceled|suspended|diverted|packed|late|stuck|down,
+        car|van|motor|bike|truck|wheels|engine wont|is|has|got|broke|conked|died|get|s start|broken|down|dead|clamped|towed|out|on|flooded|wash|bust, bump in the car, car accident,
+        we|ive|weve|had had? a? bereavement, bereavement, take|strike|scratch|cross|pull|knock me|us|mine off|out|from of? the|for? <day>|<nth>|<clock>|diary|calendar|schedule|rota|book|slot|then,
+        i|we|and|id wish|want|like|love|need to reserve|gift|treat, gift|treat my|her|him|the .. lashes|lash|lift|set|fill, treat for my mum|mom|wife|sister|daughter|friend, gift for my|her|a,
+        do|see|take|lash me|us and|plus my|the|her|a, me and|plus|+ my|the|2|3|4|5|two|three|four mum|mom|sister|cousin|friend|mates|bridesmaids|mother|girls .. together|both|want, ten|two|three|four|five|six|eight|all of us
+        want|need|getting|coming|for, us|me both|two|three|four in|together|done|for, + 1|2|3|4|5, bride and, bridal party|trial|booking, my hens|hen|wedding|prom is|s? <nth>|<day>|next|this|on,
+        add a|an|on brow|brows|tint|lift|tidy|wax|lower|bottom .. on|to|with|for, drop|switch|change|downgrade|upgrade me|us|mine|it|my from|to|down|up .. set|fill|infill|classic|classics|hybrid|natural|volume|lift,
+        whenever|when you|u|ye have|can|get|got one|a|me|us|space, set|fill|infill|removal|lift whenever|asap|soon|next|please, mornings|evenings|weekends|afternoons only|best|suit|better|work,
+        prefer|rather evening|evenings|morning|mornings|afternoon|afternoons|weekend|weekends|after|before|later|earlier|<day>|<clock>, do with an|a|half hour|bit|later, im|am on|back lates|earlies|nights|shift|call|days .. so|till|until,
+        before then or not|after, not till|until spring|summer|autumn|winter|after|the|payday|next|<day>, till|until|after|at|on payday|pay|wages day|i|come|comes|in?, havent|dont|no|hardly have|got? the|any? money|cash|funds|spare
+        this|till|until|for|right|now, spent|spend the|my lash money|fund|cash, wages|payroll|salary|pay|bonus came|messed|late|is|are|through .. this|month|so|full|set|fill, catch|see you|u|ye|yous next|another|a|when|after|once|in
+        week|month|time|other|theyre|weeks|were|im|its, so|but|and lashes|mine|it|i|tomorrow|<day> will|must|has|have|is to? wait, the week|day|month after|before is|works|suits|please|instead|maybe, put it|me|us|that off|back till|until|to|by|a,
+        i am outside|downstairs|here|inside|there|late, im outside|downstairs|round|across|below, bang on time, hold it|that|the|my|one for|till|until|please|slot|space|place,
+        holding it|that|the|my slot|for|place|spot, yes coming, coming now|yes, put you out if i|we came|come, would it .. if i|we came|come, you'd|youd do me|us|my|her|a,
         bring forward the|my|our, bring .. forward, push back my|the|our, push .. back to|a|till,
         missed|misd|miss the|my ferry|bus|train|tram|tube|connection|lift,
         next ones|one at|in quarter|half|ten|five|twenty, satnav|gps has|had|sent|took|is,

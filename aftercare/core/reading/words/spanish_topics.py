@@ -237,6 +237,14 @@ TOPICS = {
         tumbaron, arranque, arrancado, se desprend{en/ieron/io}, desprendiendo, abiertas, enredad{as/a}, mudando
     """,
     "booking": """
+        me|nos reserv{as/an/a/e/en} un|una|el|la|para|lugar, reserv{a/ar/o/ame/e/eme/enme}, lo|la|las|los dejamos|pasamos|movemos|corremos|cambiamos|hacemos
+        para|pa|pal|hasta|el|otro, reprogram{amos/ar/ame/o/eme}, reagend{amos/ame/eme}, que|cual dia{s/} hay|tienes|tiene|puedes|puede|queda|tendrias|pueden, abres|abren|atienden|trabajas|trabajan los? domingo{s/}|sabado{s/}|lunes|feriados|festivos,
+        todavia|aun|sigo|alcanzo a? alcanzo|llego|llegar|tiempo, mejor|hasta|pa|para|espero la? quincena|cobre|pague{n}|semana|mes|proxim{a/o}, d{ame/eme/enme} media|un|unos|10|15|20|cinco|diez|quince|veinte|chance|otra hora|minutos|ratito|minutitos|cita|fecha,
+        no ire|vamos|iremos|paso|llegamos, no voy a? manana|hoy|el|la|al|a ir|poder|llegar|retoque|cita, asi no voy|puedo ir|vamos, l{e/o/a} quiero|quisiera|queria|voy a? regalar, regalar{le/les}? un|unas|una|el set|pestanas|sesion|cita|retoque,
+        me|nos viene|queda|acomoda|va|sirve genial|bien|perfecto|mejor|super|de|ideal|el|la, nos|me|les puede|puedes|podria|podrias|pueden maquillar|poner|hacer|atender|recibir|meter,
+        me quede dormida|dormido|tirada|tirado|sin|atorada|varada gasolina|coche|luz|carro?, se me|nos descompuso|poncho|averio|daño|dano|murio|paro|varo|pincho el|la|una carro|coche|llanta|moto|camioneta|auto|bateria,
+        hay|hubo bloqueo|marcha|choque|paro|manifestacion|accidente|derrumbe|inundacion en|de, se inundo|inundaron la|las|el|mi calle{s/}|casa|avenida, ando|estoy|quede cort{a/o}|sin|apretada|quebrada|bruja de? dinero|lana|plata|varo|guita|luz,
+        fallecio|murio mi|un|una, velorio|funeral|entierro hoy|manana|del|el, se me|nos enfermo|enfermaron mi|el|la|los, no puedo este|esta|ese|esa dia|semana|mes|lunes|viernes|sabado|vez,
         llego|yego tardisimo|tardecito|tardon, va pisando huevos|guevos,
         la|lo|las pasamos|movemos|corremos|cambiamos pal|para|al|a,
         reservadme|reservame|resérvame|apartame|apuntadme|apuntame|anotame|agendame|ponedme|guardame, pal|para
