@@ -80,7 +80,20 @@ def _answer(answer: str, question: str) -> Reading:
         seen_again = replace(seen_again, unread=True)
     if seen_again.urgency in _URGENT and not seen_again.signs:
         seen_again = _named(seen_again, opinion, answer)
+    if _answers_beside(seen_again, tokens, question):
+        seen_again = replace(seen_again, unread=True)
     return _or_foreign(seen_again, answer, page)
+
+
+_SHORT = 6  # tokens
+
+
+def _answers_beside(reading: Reading, tokens: list[Token], question: str) -> bool:
+    """Say whether what reads as a date answers a question about her eyes: "the 2nd and the 4th", of a list of signs."""
+    if not question or len(tokens) > _SHORT or reading.about != (Topic.BOOKING,):
+        return False
+    asked = lay_out(tokenize(question, known), english=True, spanish=True)
+    return any(name.startswith("sign:") for name, marks in asked.marks.items() if marks)
 
 
 _URGENT = {Urgency.SAME_DAY, Urgency.EMERGENCY}

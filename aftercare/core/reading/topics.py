@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from aftercare.core.reading import asking, openings, stopping
+from aftercare.core.reading import asking, hours, openings, stopping
 from aftercare.core.reading.doubt import Doubt
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
@@ -72,6 +72,10 @@ def topics_of(page: Page, answer: str, opinion: Opinion, *, irritation: bool, de
             found[topic] = mark
         elif mark is not None and _is_said_twice(page, mark):
             doubted = {topic: mark}
+    if found.keys().isdisjoint({Topic.BOOKING, Topic.STOP, Topic.START}):
+        visit = hours.alone(page, asked_only=irritation)
+        if visit is not None:
+            found[Topic.BOOKING] = visit
     question = None if Topic.STOP in found else asking.question(page)
     if question is not None and question.name == openings.NAME and opinion.wishes():
         question = None
