@@ -25,7 +25,13 @@ def is_carried(page: Page, denial: Mark, sign: Mark) -> bool:
     tokens = page.tokens
     between = tokens[denial.end : sign.start]
     words = [token.word for token in between]
-    if denial.name == "scope:no" or not words or len(words) > _REACH or any(token.kind != WORD for token in between) or _HAVING & set(words):
+    if (
+        denial.name == "scope:no"
+        or not words
+        or len(words) > _REACH
+        or any(token.kind != WORD for token in between)
+        or _HAVING & set(words)
+    ):
         return False
     lead = words[-_LEADS:]
     with_it = any(word in _WITH for word in words[-_LEADS - 1 :])

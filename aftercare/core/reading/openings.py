@@ -7,7 +7,9 @@ from aftercare.core.reading.phrases import Mark
 from aftercare.core.reading.tokens import WORD, Token, listed
 
 NAME = "topic:opening"  # weaker than a question with its mark
-_HELLO = listed("hi hiya hello hey hola oye oiga ok okay so and but also um sorry quick just please pls thanks love hun")
+_HELLO = listed(
+    "hi hiya hello hey hola oye oiga ok okay so and but also um sorry quick just please pls thanks love hun"
+)
 # A sentence may drop "they" or "it" -- "are itchy", "does hurt", "can see fine" -- so what follows must be a subject.
 _SUBJECT = listed("""
     i you u ye they it we he she this that these those there the my your ur me our people anyone someone anybody person
@@ -69,7 +71,9 @@ def opening(page: Page, wishes: set[int]) -> Mark | None:
 
 def _begins(page: Page, place: int) -> bool:
     """Say whether only a greeting stands before, in the first sentence or after a comma of one."""
-    before = [one.word for one, at in zip(page.tokens[:place], page.sentence, strict=False) if at == page.sentence[place]]
+    before = [
+        one.word for one, at in zip(page.tokens[:place], page.sentence, strict=False) if at == page.sentence[place]
+    ]
     return all(word in _HELLO or not word.isalnum() for word in before)
 
 

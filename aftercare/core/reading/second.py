@@ -45,6 +45,7 @@ DOUBTED = {Topic.BOOKING: 0.05, Topic.QUESTION: 0.05, Topic.COMPLAINT: 0.05, Top
 BELIEVED = {Topic.BOOKING: 0.4, Topic.QUESTION: 0.7, Topic.COMPLAINT: 0.3, Topic.RETENTION: 0.3, Topic.FINE: 0.5}
 # Praise, and no sign, in few words: "breathless, call an ambulance, I am gorgeous". A person sees to it.
 PRAISE, NO_SIGN_IN_PRAISE, NO_EMERGENCY_IN_PRAISE, FEW_WORDS = 0.5, 0.08, 0.05, 25
+SIGN_BESIDE_DENIAL = 0.5  # in what is left of a reply without the clauses that deny
 WISH = 0.2  # a visit or an end of messages, in words that begin like a question
 NAMED = 0.5  # which sign it is, where the rules saw none
 # Beside a sign she seldom says that all is well.

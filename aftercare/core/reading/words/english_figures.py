@@ -11,6 +11,9 @@ FIGURES = {
         a faint, faint pinkish|itchy|ache, very|so|quite|rather|slightly faint and
     """,
     "figure": """
+        slit lamp all? clear|normal|fine|healthy|unremarkable, cornea|corneas|conjunctiva|sclera|lids and? cornea|corneas|conjunctiva|sclera|lids? are|is|look|looks|all|were|was|both?
+        clear|healthy|quiet|normal|intact|unremarkable|fine|white|pristine, whites of my|the? eye|eyes are|is|look|still|all? still|all|nice|lovely|pure? white|clear,
+        lids|eyes|eyelids|lid are|is|look|feel|all? flat as pancakes|boards|ever|anything, itch with everything,
         allergic to|of the|a|some|most|hair? <allergen>|nut|bee|bees|insect|cat|cats|dog|dogs|horse|horses|fish|egg|eggs|food|skin|metal|metals|milk|dust|mould|perfume|dye|dyes|acrylic|gloves|fragrance|plaster|kiwi|strawberries sting|stings|bite|bites|hair|fur|dust|things?,
         <allergen>|nut|bee|bees|insect|cat|cats|dog|dogs|horse|horses|fish|egg|eggs|food|skin|metal|metals|milk|dust|mould|perfume|dye|dyes|acrylic|gloves|fragrance|plaster|kiwi|strawberries allergy|allergies|allergic|intolerance|intolerant, allergy|allergies|intolerance to the|a|some? hair? <allergen>|nut|bee|bees|insect|cat|cats|dog|dogs|horse|horses|fish|egg|eggs|food|skin|metal|metals|milk|dust|mould|perfume|dye|dyes|acrylic|gloves|fragrance|plaster|kiwi|strawberries,
         react|reacts|reacting to the|some|most? <allergen>|nut|bee|bees|insect|cat|cats|dog|dogs|horse|horses|fish|egg|eggs|food|skin|metal|metals|milk|dust|mould|perfume|dye|dyes|acrylic|gloves|fragrance|plaster|kiwi|strawberries sting|stings|bite|bites?,

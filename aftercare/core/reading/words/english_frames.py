@@ -10,7 +10,9 @@ _PAST = ("", *(f"{mark}{minute:02}" for mark in ".:" for minute in range(0, 60, 
 _HALVES = ("am", "pm", "")
 CLASSES = {
     # 9am, 4.30, 11:15pm; and the days of a month
-    "clock": " ".join(f"{hour}{past}{half}" for hour in range(1, 13) for past in _PAST for half in _HALVES if past + half),
+    "clock": " ".join(
+        f"{hour}{past}{half}" for hour in range(1, 13) for past in _PAST for half in _HALVES if past + half
+    ),
     "nth": " ".join(f"{day}{th}" for day in range(1, 32) for th in ("st", "nd", "rd", "th")),
     "allergen": """
         latex nickel penicillin antibiotics aspirin ibuprofen codeine sulfa sulphites sulfites nuts peanut peanuts almond
@@ -242,6 +244,7 @@ CLASSES = {
 
 FRAMES = {
     "breathing!": """
+        throat stuff|issues|issue|trouble|troubles|problem|problems|symptoms|bother, tongue|lip stuff|issues|trouble|problem|problems,
         <airway> .. size of .. pea|straw|pin|pinhole|needle|penny|grape|coin, <airway> .. like ..
         straw|pinhole|keyhole,
         <airway> .. <closingin>, <closingin> .. in|on|round|around my|the? <airway>, sat|sitting|sits|standing|brick
@@ -308,6 +311,7 @@ FRAMES = {
         eyeball, <spilling> <potion> .. <into> .. <eye>, <glue> .. eyeball
     """,
     "sealed_eye!": """
+        stuck lid{s/}|eyelid{s/},
         stuck down|fast|solid, neither|none .. eye .. open|opening|opens, <lashes> .. stuck to .. each other|another, <lashes> .. stuck .. <cannot> .. open, no way .. get .. open, <eyeish> .. glued|sealed|fused|welded|bonded|superglued|cemented|gummed itself|themselves?
         shut|closed|together, <eyeish> .. stuck|jammed|locked|clamped shut|closed|together, <lashes> ..
         fused|welded|bonded|cemented, <cannot> .. <part> .. my|the|either|both|these|top? .. <eye>|<lashes>,
@@ -447,6 +451,7 @@ FRAMES = {
         <feelslike> .. <hotstuff>, <hotstuff> .. in my? <eye>, <hotstuff> .. in them|it, hot prickly, tingl{e/es/ing/y} hot|like, hot tingl{e/y/ing}, prickly heat, theyre on fire, <eye> .. on fire
     """,
     "gritty": """
+        scratchiness, grittiness,
         rough as sandpaper under|in|inside|behind,
         <sandy> in|inside|under|behind the|my|both|each? left|right|both|one|leftie|rightie, <sandy> in|under
         my|the left|right|lower|upper <eye>, speck|grain in|under my|the? left|right? <eye>,
@@ -506,6 +511,7 @@ FRAMES = {
         stop streaming|watering|leaking|crying|weeping|running
     """,
     "discharge": """
+        matter|stuff in em|them|it|there|either|the in?, stickiness,
         gunked|gummed|crusted|clagged up,
         <eye>|one|left|right|both ..
         mattery|mattered|gunked|gummy|gammy|bunged|clagged|cacky|claggy|pussy|pussie|goopy|gunked, is|all|bit|looks|eye|eyes|lid|lids|left|right|one|and mattery,

@@ -176,6 +176,9 @@ PRAISE = {
         unreal, insane, natural, look good, mint, vibes, light, subtle, clear, grateful, no worries at all
     """,
     "plain": """
+        they|it|lashes dont|doesnt|havent|hasnt|never|arent|isnt|didnt bother|bothered|bothering|trouble|troubled|troubling me|us|my, never better, never been better, nothing|zero|nowt|naught|little|nought to
+        moan|whinge|complain|grumble|gripe|fuss about?, signed me off, clean bill of health, eye|eyes health|exam|test|check|checkup was|is|all? fine|good|clear|perfect|normal, lids|cornea|corneas|conjunctiva and? lids? healthy,
+        eyes open|opened|opening clean|easy|fine|clear|normally, wake|woke|waking clear|clean eyed, cant complain,
         mine are|were having a|the? day|week|night off, sleep like a baby in, mine are? grand|perfect|immaculate|intact|flawless,
         built|made like a? tank|rock, as good as the day, best windscreen wipers, lashes|lash|set still? immaculate|intact|flawless|unbothered|unmoved|untouched|pristine,
         not one|a single lash? moved|budged|shifted|fell|dropped|lost, lashes? didnt|havent|never moved|budged|budge|move|flinch|shift,

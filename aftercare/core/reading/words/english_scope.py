@@ -98,7 +98,7 @@ SCOPE = {
         happening, blinking does nothing, does nothing, did nothing, do nothing, nothing happens, nothing
         happened, tried .. nothing, water nothing, no wonder, no doubt, no joke, no lie, not gonna lie, not
         going to lie, no cap, not only, not just, not sure, no idea, dont know, do not know, didnt know, dont
-        know if|why|what|whether|how, dont understand, didnt mention, no matter, not to mention, not happy
+        know if|why|what|whether|how, dont understand, didnt mention, no matter if|where|when|which|who|whether|the|i|they, not to mention, not happy
         with|about|that, not impressed, not pleased, dont like, dont love, didnt like, dont want to
         bother|worry|alarm|complain|be, dont want, dont wanna, didnt want, dont mean to, didnt mean to, didnt
         expect, wasnt expecting, not expecting, wasnt prepared, wasnt ready, dont remember, not one to

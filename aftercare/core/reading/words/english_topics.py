@@ -507,6 +507,7 @@ TOPICS = {
         right lids|uns
     """,
     "both": """
+        either|neither of them|em,
         both, both eyes|lids|eyelids|sides|of, either <eye>|side|one, each <eye>|side, neither eye|lid|side, two
         eyes, 2 eyes, l and r, left and right, right and left, l & r, ou, bilateral, bilaterally, left or right,
         right or left, 2 lids, two lids, each of

@@ -238,12 +238,14 @@ FRAMES = {
     """,
     "burning": "como .. <quema>, <quema> .. en los? <ojillo>, me enchil{o/e/aron}, me echaron .. <quema>",
     "gritty": """
+        me raspe{n}, me? raspa{n}|raspando .. <ojillo>|adentro|cuando|al,
         como .. <molido> .. <ojillo>, <molido> molido|molida, como si|con|tuviera .. <molido>, <molido>
         en|dentro .. <ojillo>|adentro,
         como .. <granito>, <granito> .. en el|los? <ojillo>, <ojillo> .. <granito>, siento
         arena|tierra|piedritas|granitos|polvo
     """,
     "poking": """
+        me pinche{n}, me pinchen,
         pelito|pelo|pestana|algo|hilito ..
         picando|picandome|pinchando|pinchandome|clavando|clavandome|clavado|atravesado|adentro,
         picandome|pinchandome adentro|dentro|por,

@@ -193,6 +193,8 @@ TOPICS = {
         cita, citas, hora, lugar, turno, afuera, confirmo, nos vemos, retoque, relleno, trafico, agenda, horario
     """,
     "plain": """
+        no me|nos han|ha|dan|da|dieron dado? lata|guerra|problemas|problema|molestias|molestia|lio|guerrilla, ojo|ojos esta|estan|muy|bien|siguen? san{o/os}|tranquil{o/os}|limpi{o/os}|descansad{o/os},
+        nada que reportar|contar|lamentar|quejarme|decir, sin queja|quejas|nada, nunca mejor, de lo mas bien, me revis{o/aron} y .. bien|tranquilo|sano|perfecto|normal|limpio,
         los|las mios|mias|mis ojos? descansando|tranquilos|tranquilas,
         las mias|mis pestanas? intactas|divinas|perfectas|impecables|como si nada|firmes, ni se despeinaron|movieron|inmutaron|despeinan|mueven, y yo divina|tranquila|feliz|regia|como si nada,
         amaneci con todas, todas en su lugar|sitio|puestas|puestecitas, ni una en la almohada, sali premiada, me las chulean|envidian, se mueren de envidia, quien me las hizo, que ojazos,
