@@ -39,8 +39,8 @@ def is_of_a_thing(page: Page, sign: Mark) -> bool:
 
 _EXCLAIMS = listed("ouch oof ow oww owch auch ay")
 _MONEY = listed("""
-    price prices cost costs bill bills fee fees total rent tax mot fine ticket overdraft deposit pounds quid dollars euros
-    bucks much precio cuenta multa renta factura
+    price prices cost costs bill bills fee fees total rent tax mot fine ticket overdraft deposit pounds quid dollars
+    euros bucks much precio cuenta multa renta factura
 """)
 
 

@@ -17,7 +17,8 @@ _OTHER = listed("next another other different half following after else otro otr
 _BESIDE = _OTHER | listed("""
     the a an at on in for or and then instead please pls maybe god willing later earlier morning afternoon evening early
     late am pm one two three four five six seven eight nine ten eleven twelve thirty fifteen first last some what about
-    how sorry that ok okay yes no till until s el la los las un una o y por favor porfa mejor para pa que tal en de quiza
+    how sorry that ok okay yes no till until s el la los las un una o y por favor porfa mejor para pa que tal en de
+    quiza
 """)
 _LONGEST = 6  # words
 

@@ -23,7 +23,6 @@ _ASKING: dict[str, frozenset[str]] = {
     "did": listed("you u ye they it he she we"),
     "has": listed("anyone anybody it she he"),
     "have": listed("you u ye they i we"),
-    "am": listed("i"),
     "whats": frozenset(),
     "wheres": frozenset(),
     "whens": frozenset(),
@@ -43,7 +42,7 @@ _DOINGS = _VERBS | listed("""
     stay give put find confirm cancel reschedule happily gladly pass drive walk sleep blink breathe eat drink pick post
     review check reply sort explain miss skip show hear hold want return cry sit lie stand laugh stick swallow smell
     then now pls please totally easily honestly literally certainly absolutely forever again too
-    rebook update look start finish change swap nt no also soon later tomorrow today depend mean change buy order
+    grab rebook update look start finish change swap nt no also soon later tomorrow today depend mean change buy order
     me us them him your ill anyway focus cope touch write press catch manage close shut turn live meet
     """)
 _WH = listed("how what when where why which who")
@@ -52,29 +51,38 @@ _OF_WH = listed("""
 """)
 _AUX = listed("is are was do does did can could should will would may shall come must has have")
 _TOLD = listed("i it they we he she you theyre ive im its")  # "how they are holding": told, not asked
-_TURNS = {("what", "can", "i"), ("do", "you", "know"), ("is", "anyone", "there"), ("is", "anybody", "there")}
+_TURNS = {
+    ("what", "can", "i"),
+    ("do", "you", "know"),
+    ("is", "anyone", "there"),
+    ("is", "anybody", "there"),
+    ("what", "have", "you"),
+}
 _YOURS = listed("your the yer ur")  # small talk: "how did your exam go"
-_NO_QUESTION = listed("love more wrong not happened")
+_NO_QUESTION = listed("love more wrong not happened left her his")
 
 
 def opening(page: Page, wishes: set[int]) -> Mark | None:
-    """Return the words that begin a question without a mark, in a sentence that is no wish for something else."""
+    """Return the words that begin a question without a mark, in a sentence that is no wish for something else.
+
+    Only greetings stand before them in their clause.
+    """
     tokens = page.tokens
+    sentence = clause = -1
+    heads = fresh = True  # at the head of the sentence, and of the clause
     for place, token in enumerate(tokens):
-        if token.kind != WORD or page.sentence[place] in wishes or not _begins(page, place):
+        if page.clause[place] != clause:
+            clause, fresh = page.clause[place], True
+            heads = page.sentence[place] != sentence
+            sentence = page.sentence[place]
+        if token.kind != WORD:
             continue
-        following = [one for one in tokens[place + 1 : place + 4] if one.kind == WORD]
-        if len(following) >= 2 and _asks(token, following) or _is_what(token, following):
-            return Mark(NAME, place, place + 2)
+        if fresh and page.sentence[place] not in wishes:
+            following = [one for one in tokens[place + 1 : place + 4] if one.kind == WORD]
+            if len(following) >= 2 and _asks(token, following, heads=heads) or _is_what(token, following):
+                return Mark(NAME, place, place + 2)
+        fresh = fresh and token.word in _HELLO
     return None
-
-
-def _begins(page: Page, place: int) -> bool:
-    """Say whether only a greeting stands before, in the first sentence or after a comma of one."""
-    before = [
-        one.word for one, at in zip(page.tokens[:place], page.sentence, strict=False) if at == page.sentence[place]
-    ]
-    return all(word in _HELLO or not word.isalnum() for word in before)
 
 
 def _is_what(token: Token, following: list[Token]) -> bool:
@@ -82,10 +90,12 @@ def _is_what(token: Token, following: list[Token]) -> bool:
     return token.word in ("whats", "wheres", "whens") and bool(following) and following[0].word not in _NO_QUESTION
 
 
-def _asks(token: Token, following: list[Token]) -> bool:
+def _asks(token: Token, following: list[Token], *, heads: bool) -> bool:
     first, second = following[0].word, following[1].word
     if (token.word, first, second) in _TURNS or {first, second} & _YOURS and token.word == "how":
         return False
+    if not heads:  # "the face, which is twice its size"
+        return token.word not in _WH and first in _ASKING.get(token.word, ())
     if token.word in _WH:
         if first in _AUX:
             return True

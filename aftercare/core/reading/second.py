@@ -71,6 +71,7 @@ class Opinion:
         likeliest = max(self.topics, key=lambda topic: self.topics[topic], default=None)
         return likeliest if likeliest is not None and self.topics[likeliest] > TOPIC else None
 
+    @property
     def wishes(self) -> bool:
         """Whether what begins like a question may rather be a wish to book or to end messages."""
         return self.topics.get(Topic.BOOKING, 0.0) > WISH or self.stop > WISH

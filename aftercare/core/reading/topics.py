@@ -77,7 +77,7 @@ def topics_of(page: Page, answer: str, opinion: Opinion, *, irritation: bool, de
         if visit is not None:
             found[Topic.BOOKING] = visit
     question = None if Topic.STOP in found else asking.question(page)
-    if question is not None and question.name == openings.NAME and opinion.wishes():
+    if question is not None and question.name == openings.NAME and opinion.wishes:
         question = None
     if question is not None and not (is_long and doubt.doubts(Topic.QUESTION, question)):
         found[Topic.QUESTION] = question

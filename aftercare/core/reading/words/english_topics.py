@@ -104,7 +104,7 @@ TOPICS = {
         that|this|the time|day|one|slot|date suits|works|does, ill|id definitely|happily|gladly? take|have|grab|keep the|that? <clock>|<day>|<nth>,
         eta <clock>, a|an|the <clock>, push|bump|shift|move|put|change it|me|us|mine to|till|back|until <clock>|<nth>|<day>|1|2|3|4|5|6|7|8|9|10|11|12|noon,
         reserve me|us|a|the|for|my|one|two|three|four|five|six, to reserve, reservation,
-        book|reserve|take|do|want|make|prefer|decline|skip|miss|swap|cancel|hold|keep the? <nth>, would|does|could|will|is the <nth>, on|for|by|before|after|till|until|about
+        book|reserve|take|do|want|make|prefer|decline|skip|miss|swap|cancel|hold|keep the? <nth>, would|does|could|will the <nth>, is the <nth> ok|okay|free|good|any|possible|available|taken|still|too|gone, on|for|by|before|after|till|until|about
         the <nth> please|instead|then|if|work|suit|or|at|and, any chance|anything|something|space|room|slot|hope on|for|around|about|of the? <nth>, swap us|me|them|our|days|with|round,
         which|what days|dates|times|slots|day|date|mornings|evenings have|do|are|is|can|would|suit|suits|you, when|how soon could|can|would|might|will
         you|u|ye|yous fit|see|do|take|have|squeeze|get|slot, when else, what|how about <day>|next|another|first|last|later|earlier|half|after, how|what about the
@@ -507,7 +507,7 @@ TOPICS = {
         right lids|uns
     """,
     "both": """
-        either|neither of them|em,
+        in|on|with|for|wrong either|neither of them|em,
         both, both eyes|lids|eyelids|sides|of, either <eye>|side|one, each <eye>|side, neither eye|lid|side, two
         eyes, 2 eyes, l and r, left and right, right and left, l & r, ou, bilateral, bilaterally, left or right,
         right or left, 2 lids, two lids, each of

@@ -45,6 +45,7 @@ SCOPE = {
         eso fue ayer, eso era ayer
     """,
     "but": """
+        de lo, de lo que, de tan, de tant{o/a}, de puro|pura,
         y a mi, a mi se me, y yo si, y yo ando|estoy|tengo|sigo|amaneci,
         pero, sino, aunque, excepto, salvo, solo, solamente, porque, pues, si, desde, cuando, mas que, nomas,
         unicamente, eso si, hasta, apenas

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 TOPICS = {
     "figure": """
+        no me|te|le|nos digas|diga|digan|digais,
         alergic{a/o} al latex|niquel|polen|polvo|pescado|gluten|mani|cacahuate|marisco|metal|camaron|perfume|huevo|aguacate|sol|acrilico,
         alergic{a/o} a la penicilina|aspirina|nuez|leche|lactosa|soya|soja|plata|bisuteria|henna|picadura|abeja|lana|fresa|dipirona,
         alergic{a/o} a los mariscos|frutos|gatos|perros|acaros|camarones|cacahuates|antibioticos|metales|pescados|guantes|perfumes|huevos,

@@ -1,6 +1,6 @@
 from __future__ import annotations
 
-from aftercare.core.reading import Urgency, read
+from aftercare.core.reading import Sign, Urgency, read
 
 
 def test_legs_that_shake_after_sport_are_no_faint() -> None:
@@ -11,3 +11,12 @@ def test_legs_that_shake_after_sport_are_no_faint() -> None:
 
 def test_legs_that_shake_without_it_are_one() -> None:
     assert read("me puso el pegamento y me tiemblan las piernas, me mareo").urgency is Urgency.EMERGENCY
+
+
+def test_tears_that_run_down_her_cheeks_come_from_her_eyes() -> None:
+    assert read("doesnt hurt but the tears keep running down my cheeks").urgency is Urgency.SAME_DAY
+
+
+def test_a_cry_about_money_is_no_pain() -> None:
+    assert not read("tax bill. ouch. drop me from full set to a fill?").signs
+    assert Sign.PAIN in read("ouch. my lid").signs

@@ -67,3 +67,22 @@ def test_what_others_asked_and_is_not_so_is_denied() -> None:
     found = read("Mum phoned to ask whether my eyes were swollen yet. They're not, and they don't hurt either")
 
     assert (found.urgency, found.negated) == (Urgency.NONE, (Sign.SWELLING, Sign.PAIN))
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "normally my eyes stream and this time they haven't",
+        "they always go red with lashes but not this time",
+        "siempre me pican y esta vez no",
+    ],
+)
+def test_what_always_came_and_did_not_is_denied(text: str) -> None:
+    found = read(text)
+
+    assert found.urgency is Urgency.NONE
+    assert found.negated
+
+
+def test_what_always_came_and_came_again_is_a_sign() -> None:
+    assert read("normally they itch and now they burn as well").urgency is Urgency.SAME_DAY
