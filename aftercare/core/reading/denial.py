@@ -29,7 +29,7 @@ _SELF = listed("i im ive my me yo mi mis tengo estoy siento traigo")
 
 
 def is_denied(page: Page, sign: Mark) -> bool:
-    if is_denied_after(page, sign) or _asked_of_others(page, sign):
+    if is_denied_after(page, sign) or asked_of_others(page, sign) or _sees_no_blur(page, sign):
         return True
     after = [token.word for token in page.tokens[sign.end : sign.end + 2]]
     if after[:1] == ["sip"] and (len(after) == 1 or not after[1].isalpha()):
@@ -63,7 +63,24 @@ def _is_of_sight(page: Page, sign: Mark) -> bool:
     return sign.name.startswith("sign:vision") and page.tokens[sign.end - 1].word in _UNCLEAR
 
 
-def _asked_of_others(page: Page, sign: Mark) -> bool:
+_SEES = listed("veo miro vi ve veia")
+_BLURRED = listed("""
+    borroso borrosa borrosos doble nublado nublada empanado opaco raro manchas destellos halos mal nubladito
+""")
+
+
+def _sees_no_blur(page: Page, sign: Mark) -> bool:
+    """No veo borroso: she sees, where "no veo" by itself is that she does not."""
+    if not sign.name.startswith("sign:vision"):
+        return False
+    first = max(0, sign.start - 3)
+    words = [token.word for token in page.tokens[first : sign.end + 2]]
+    return any(
+        word == "no" and words[at + 1] in _SEES and words[at + 2] in _BLURRED for at, word in enumerate(words[:-2])
+    )
+
+
+def asked_of_others(page: Page, sign: Mark) -> bool:
     """Is it normal for eyes to water? Mine haven't."""
     sentence = page.sentence[sign.start]
     return sentence in page.asked() and any(

@@ -92,11 +92,11 @@ def _answered_no(page: Page, sign: Mark) -> bool:
 
 _ASKING = listed("""
     you u ye that which asked ask mentioned mention warned warn said told tell were was are asking talking worried about
-    of me us i on to expect expected get expecting going would might i'd id everyone everybody people they had described
+    of me us i on to talk speak always expect expected get expecting going would might i'd id everyone everybody people they had described
     que me preguntaste preguntas preguntaba preguntabas dijiste decias mencionaste avisaste advertiste comentaste por
 """)
 _ASKED = listed("""
-    asked mentioned warned said told asking talking expected expecting expect described get had preguntaste preguntas
+    asked mentioned warned said told asking talking talk mention expected expecting expect described get had preguntaste preguntas
     preguntabas dijiste decias mencionaste avisaste advertiste comentaste
 """)
 _ASKING_WORDS = 8
@@ -141,6 +141,8 @@ def _no_after(page: Page, sign: Mark) -> bool:
     """Picazón no; rojo no está; redness was not seen."""
     tokens = page.tokens
     place = _past_asking(tokens, sign.end)
+    if sign.end < place < len(tokens) and tokens[place].kind == COMMA:
+        place += 1
     before = tokens[sign.start - 1].word if sign.start else ""
     if before == "nada" or place < len(tokens) and tokens[place].word in _NONE:
         return True  # "nada borroso", "hinchazón ninguna"

@@ -197,7 +197,7 @@ def _fine(page: Page, found: dict[Topic, Mark | None], *, irritation: bool, deni
         and not _is_how_much(page, mark)
     ]
     if irritation or found.keys() - {Topic.RETENTION, Topic.COMPLAINT} or Topic.RETENTION in found:
-        beside = denied and not irritation and found.keys() <= _BESIDE_DENIAL
+        beside = denied and not irritation and found.keys() <= _BESIDE_DENIAL and bool({*page.sentence} - page.asked())
         return next(iter(plain or strong), Mark("topic:fine", -1, -1) if beside else None)
     if plain or marks:
         return (plain or marks)[0]

@@ -11,6 +11,7 @@ FIGURES = {
         a faint, faint pinkish|itchy|ache, very|so|quite|rather|slightly faint and
     """,
     "figure": """
+        vision|visions|sight|eyesight is|s|still|stayed|all? crystal|perfectly|totally|completely|pin? clear|sharp|perfect|20/20|tack|unaffected|spot,
         slit lamp all? clear|normal|fine|healthy|unremarkable, cornea|corneas|conjunctiva|sclera|lids and? cornea|corneas|conjunctiva|sclera|lids? are|is|look|looks|all|were|was|both?
         clear|healthy|quiet|normal|intact|unremarkable|fine|white|pristine, whites of my|the? eye|eyes are|is|look|still|all? still|all|nice|lovely|pure? white|clear,
         lids|eyes|eyelids|lid are|is|look|feel|all? flat as pancakes|boards|ever|anything, itch with everything,
@@ -427,7 +428,7 @@ FIGURES = {
         selfie|pic|photo|pics|selfies, <eye> .. popping out of|in .. selfie|pic|photo|pics|selfies, red|pink is
         my color|colour,
         burning hot take|tip|opinion|topic|question|gossip|tea, hot water bottle,
-        watch|watching|watched|looking|checking|checked|monitoring|braced|bracing .. for ..
+        watch|watching|watched|looking|checking|checked|monitoring .. for ..
         reaction|reactions|redness|swelling, his|her|their|everyones|everybodys|mums|moms|peoples|best|priceless reaction, what a reaction, reaction from|of my|the|everyone|him|her|them|people,
         cross|crosses|crossing|crossed|crisscross|crisscrossing|tangled|twisting ..
         needles|swords|knitting|chopsticks, knitting needles, can still? see out of it|them|both

@@ -543,6 +543,7 @@ FRAMES = {
         skin|lids|lid|eyelid|eyelids|it .. like .. alligator|lizard|snake|crocodile|reptile|parchment
     """,
     "light": """
+        <lightsrc> .. faze|fazes|phase|phases|fazed|affect|affects|affecting|trouble|troubles|annoy|annoys|annoying|upset|upsets me|my|them|<eye>?,
         cant|couldnt|cannot take|stand|bear|face even a? candle|candlelight,
         headlights|streetlights|lights|light|lamps|fridge|screens|screen|sun|sunshine|daylight|brightness|glare|telly|tv|torch|bulb|windows
         .. recoil|recoils|flinch|flinches|shrink|shrinks|cower|cowering|hide|scrunch|crease|cringe|shy, <eye> ..

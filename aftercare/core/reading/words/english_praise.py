@@ -176,6 +176,9 @@ PRAISE = {
         unreal, insane, natural, look good, mint, vibes, light, subtle, clear, grateful, no worries at all
     """,
     "plain": """
+        lids|eyes|eyelids are|look|back? their|the|at normal|usual|same
+        size|colour|color|selves|self|shape, eyes|lids|eyelids grand|mint|lush|sound|sweet|dandy|tip|tickety, eyes|lids look|are|feel|looking the same as|like ever|always|before|normal|usual, havent|hasnt|didnt|never need{ed/}|used|touched|had the|any|my|a?
+        drops|antihistamine|antihistamines|ice|painkillers|paracetamol|piriton|cream, no need for|of the|any|my|a? drops|antihistamine|antihistamines|ice|painkillers|piriton|cream, nothing|nuttin|nutn|nuffin|nowt wrong|amiss with|wid|wi,
         they|it|lashes dont|doesnt|havent|hasnt|never|arent|isnt|didnt bother|bothered|bothering|trouble|troubled|troubling me|us|my, never better, never been better, nothing|zero|nowt|naught|little|nought to
         moan|whinge|complain|grumble|gripe|fuss about?, signed me off, clean bill of health, eye|eyes health|exam|test|check|checkup was|is|all? fine|good|clear|perfect|normal, lids|cornea|corneas|conjunctiva and? lids? healthy,
         eyes open|opened|opening clean|easy|fine|clear|normally, wake|woke|waking clear|clean eyed, cant complain,

@@ -30,6 +30,7 @@ SCOPE = {
         not gone|turned red|pink|puffy|swollen|blurry|cloudy|hazy|crusty|itchy|sore|bloodshot|watery|lumpy|bumpy|sticky|gunky|flaky|weepy
     """,
     "not": """
+        where got,
         dem|them|it|me|eye|eyes|lid|lids|they|lash|lashes nah|nuh, nae, isnt|wasnt|arent because, not because, not|isnt as if|though,
         not that they|it|theyre|its|my|i|either|any,
         not, isnt, arent, wasnt, werent, dont, doesnt, didnt, hasnt, havent, hadnt, aint, never, nope not, wont,
@@ -193,11 +194,12 @@ SCOPE = {
         turns|turned out nope|no|not|never|nothing|none|they|it|im|i ..
         didnt|dont|doesnt|havent|hasnt|isnt|arent|wasnt|not|fine, turns|turned out nope|no|not|never|nothing|none,
         but|and no|nope|nah|nothing|none|not|nowt|zilch|nada, they|it|mine|i|she
-        didnt|dont|doesnt|havent|hasnt|isnt|arent|wasnt|werent, there isnt|wasnt|arent|werent|aint one|any|none|anything, theres|there is|was|are? none, not this|these|that time|set|round|lot, these|those|yours|this havent|hasnt|didnt|dont|doesnt|arent,
+        didnt|dont|doesnt|havent|hasnt|isnt|arent|wasnt|werent, there isnt|wasnt|arent|werent|aint one|any|none|anything, theres|there is|was|are|been|has|have? been? none|nil|zero, not this|these|that time|set|round|lot, these|those|yours|this havent|hasnt|didnt|dont|doesnt|arent,
         nope, nothing, nowt, never came|happened|did|materialised|arrived|showed, not a
         drop|bit|thing|sausage|peep|dot|one, didnt hurt|sting|burn|itch|swell|happen, havent, hasnt, no such
     """,
     "unseen": """
+        is|are|was|were|at nil|zero|nonexistent|zilch|nada|negligible, non existent, nonexistent, didnt|havent|never|dont|hasnt get|had|have|got|see|seen it|any|that|them|those,
         isnt|wasnt|arent|werent any? part of it|this|that, isnt|wasnt|arent a thing|factor|feature,
         is|was|were|are not seen|present|there|noted|found|observed|noticed, has|have been? not seen|noted|observed,
         that|which|it? never came|happened|arrived|showed|materialised|materialized|appeared|started|turned, failed to

@@ -217,7 +217,11 @@ SCOPE = {
         mama|hija|hermana|esposo|madre|marido|novio|amiga, de parte de, le escribe la|el, te escribe la|el, te
         escribe su, le escribe su
     """,
+    "unseen": """
+        no|nunca|jamas aparecio|llego|vino|salio|existe|existio|aparecieron|llegaron, no la|lo|las|los vi|veo|tuve|tengo|he, brill{a/o} por su ausencia
+    """,
     "unmet": """
+        no aparecio|llego|vino|salio, nunca aparecio|llego|vino|salio|la|lo vi|tuve?,
         no hay, no hay ninguna|ninguno, esta|estas vez|veces no, ahora no, contigo no, hoy no,
         nada que ver, y nada, ni ahi, ni cerca, ni por asomo, pero ni, ni de lejos, de eso nada, que va,
         pero no|nada|ninguna|ninguno|cero, y no|nada|ninguna, resulta que no, resulto que no, al final no|nada, no fue

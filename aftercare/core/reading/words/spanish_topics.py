@@ -194,6 +194,7 @@ TOPICS = {
         cita, citas, hora, lugar, turno, afuera, confirmo, nos vemos, retoque, relleno, trafico, agenda, horario
     """,
     "plain": """
+        ojos bien? blancos|blanquitos|clarit{os}, ojos|parpados estan|siguen|andan|se ven? como siempre|antes|si nada|nuevos|normales, veo perfecto|perfectamente|clarito|nitido|super, ningun problema con|en los|mis|el|mi ojos|parpados|ojo|parpado|pestanas,
         no me|nos han|ha|dan|da|dieron dado? lata|guerra|problemas|problema|molestias|molestia|lio|guerrilla, ojo|ojos esta|estan|muy|bien|siguen? san{o/os}|tranquil{o/os}|limpi{o/os}|descansad{o/os},
         nada que reportar|contar|lamentar|quejarme|decir, sin queja|quejas|nada, nunca mejor, de lo mas bien, me revis{o/aron} y .. bien|tranquilo|sano|perfecto|normal|limpio,
         los|las mios|mias|mis ojos? descansando|tranquilos|tranquilas,
