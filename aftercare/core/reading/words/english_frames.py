@@ -351,6 +351,7 @@ FRAMES = {
         blood, <eye> .. blood red, red where .. white, no white
     """,
     "swelling": """
+        my left|right|other|one|poor|top|upper? lid is|looks huge|massive|enormous|gigantic|ginormous|humongous,
         <doughy> where my|the left|right? <eye>, <frogs> where my|the left|right? <eye>,
         left|right|both|lid|lids|eye|eyes|eyelid|eyelids .. <pudgy>, bump|lump on|in|under|inside .. lid|eyelid|lashline,
         <eye> .. after? blowing|blown|puffing|puffed|swelling|coming up|out,

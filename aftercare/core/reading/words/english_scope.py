@@ -40,6 +40,11 @@ SCOPE = {
         remotely, not in the least, neither of them|my|is|are, failed to
     """,
     "nonneg": """
+        never known|felt|had|seen|experienced|suffered .. like it|this|that|these, never known|felt|had|seen|experienced .. this|so bad|badly|sore|much,
+        nothing|none|neither|no|nowt ..
+        takes|take|taking|touches|touch|touching|shifts|shift|shifting|budges|budge|helps|help|helping|eases|ease|easing|soothes|soothe|calms|calm|calming|stops|stop|relieves|relieve|brings|bring|settles|settle|reduces|reduce|dulls|dull|cures|kills|lifts|clears|fixes|sorts|cuts|lessens|quells|dents
+        the|this|my|these|it|down|off|on|for|any, no|not|isnt|aint a|an|one|single? hour|minute|second|moment|day|night|morning|blink goes|passes|without|that|when|where|they|it|i,
+        no|not|isnt|aint a|an|one|single? hour|minute|second|moment|day|night|morning|blink .. without|dont|doesnt|arent|isnt|that|havent,
         no wait, no hang on, no hold on, no actually, no scrap that, no i lie, no tell a lie,
         so much for no|not|painless|calm|feeling|it|being, nothing near normal|right|ok|okay|fine|as,
         nothing is touching|shifting|denting|dulling|easing,

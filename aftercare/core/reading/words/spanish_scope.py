@@ -15,6 +15,8 @@ SCOPE = {
         no, nunca, jamas, ni me|se|los|las|lo|un|una|tantito|siquiera, ya no, no he, no han, no ha, no tengo, no hay
     """,
     "nonneg": """
+        no hay dia|noche|hora|momento|rato|vez|manana|minuto que no?, nada me|le|lo|la|los|las? quita|calma|baja|alivia|ayuda|funciona|para, ningun{a/o/} .. me|le|lo|la? quita|calma|baja|alivia|ayuda|funciona,
+        ni con|poniendo{le/me}|durmiendo|lavando{los/me}|tomando|echando{me/le}|aunque|asi .. baja{n/}|quita{n/}|calma{n/}|alivia{n/}|cede{n/}|para{n/}|mejora{n/}, ni durmiendo|asi se? me? quita{n/}|baja{n/}|calma{n/},
         ya no sube|abre|abren|veo|ve|ven|enfoca|respiro|alcanza|cierra,
         ya no quise|pude|puedo|quiero|aguanto|soporto|se|me?
         manejar|conducir|leer|ver|salir|dormir|trabajar|mas|abrir|que,
