@@ -100,6 +100,9 @@ TOPICS = {
         falling, fall fall
     """,
     "booking": """
+        can|could|may i|we have|nab|grab|get|take|bag|snag|do|keep the|that? <day>|<clock>|half|quarter|last|first|earlier|later, leaving the|my? house|work|home|office|gaff now|in|shortly, cant find the|your door|place|entrance|salon|building|shop|street|studio|bell|buzzer,
+        outside x|now|love|hun|waiting|when|whenever, can|could i|we|you shift|swap|leave|postpone|delay|rearrange|move it|that|this|mine|things till|until|a|to|for|by?, something|somethings has|is|s? come|came up, not going|gonna|able to? manage|come|make|be able, yes|yep|yeah to <clock>|<day>|<nth>|the,
+        have|need|will|got to rearrange|reschedule|postpone, rearrange,
         <clock> works|suits|is|please|instead|then|perfect|grand|good|fine|ok|okay|lovely|it, oclock is|works|suits|please|instead|then|grand|good|fine|perfect,
         that|this|the time|day|one|slot|date suits|works|does, ill|id definitely|happily|gladly? take|have|grab|keep the|that? <clock>|<day>|<nth>,
         eta <clock>, a|an|the <clock>, push|bump|shift|move|put|change it|me|us|mine to|till|back|until <clock>|<nth>|<day>|1|2|3|4|5|6|7|8|9|10|11|12|noon,
@@ -513,6 +516,7 @@ TOPICS = {
         right or left, 2 lids, two lids, each of
     """,
     "notside": """
+        book|fit|do|see|take|squeeze|have|get us|them|you both,
         right now, right away, right back, right after, right before, right as, right here, right there, right on,
         right time|place|person|way|choice|length|curl|amount|thing|number|size|ones
         for|look|shape|style|up|then|by|round|down|out|off|through|across|into, all right, thats right, just right,

@@ -241,6 +241,7 @@ TOPICS = {
         tumbaron, arranque, arrancado, se desprend{en/ieron/io}, desprendiendo, abiertas, enredad{as/a}, mudando
     """,
     "booking": """
+        se me|nos complico|atraveso|cruzo|junto|presento, no voy a alcanzar|llegar, me surgio algo|un|una, me salio algo|compromiso|viaje,
         me|nos reserv{as/an/a/e/en} un|una|el|la|para|lugar, reserv{a/ar/o/ame/e/eme/enme}, lo|la|las|los dejamos|pasamos|movemos|corremos|cambiamos|hacemos
         para|pa|pal|hasta|el|otro, reprogram{amos/ar/ame/o/eme}, reagend{amos/ame/eme}, que|cual dia{s/} hay|tienes|tiene|puedes|puede|queda|tendrias|pueden, abres|abren|atienden|trabajas|trabajan los? domingo{s/}|sabado{s/}|lunes|feriados|festivos,
         todavia|aun|sigo|alcanzo a? alcanzo|llego|llegar|tiempo, mejor|hasta|pa|para|espero la? quincena|cobre|pague{n}|semana|mes|proxim{a/o}, d{ame/eme/enme} media|un|unos|10|15|20|cinco|diez|quince|veinte|chance|otra hora|minutos|ratito|minutitos|cita|fecha,
