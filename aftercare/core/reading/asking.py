@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from aftercare.core.reading import openings
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
 from aftercare.core.reading.tokens import WORD, listed
@@ -34,6 +35,24 @@ def question(page: Page) -> Mark | None:
         more = alone or _more_words(page, place) >= 1
         if (before is None or before.kind != WORD or before.word in _OPENERS) and more:
             return Mark("topic:question", place, place + 1)
+    return _asks_for_a_cure(page, asked - wishes) or openings.opening(page, wishes | answered)
+
+
+_CURES = listed("""
+    antihistamine antihistamines ice drops piriton cetirizine claritin benadryl zyrtec loratadine hydrocortisone cream
+    tablet tablets compress vaseline jelly ointment saline teabag teabags doctor gp pharmacist optician a&e urgent
+    allergy hielo gotas crema antialergico loratadina compresa compresas pastilla manzanilla suero farmacia doctora
+""")
+_CURE_WORDS = 7
+
+
+def _asks_for_a_cure(page: Page, asked: set[int]) -> Mark | None:
+    """Ice? Antihistamine or just wait? -- What helps is asked by naming it."""
+    for where in sorted(asked):
+        places = [at for at, token in enumerate(page.tokens) if page.sentence[at] == where and token.kind == WORD]
+        cure = next((at for at in places if page.tokens[at].word in _CURES), None)
+        if cure is not None and len(places) <= _CURE_WORDS:
+            return Mark("topic:question", cure, cure + 1)
     return None
 
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from aftercare.core.reading import until_now
+from aftercare.core.reading.carried import is_carried
 from aftercare.core.reading.denied_after import EYE_WORDS, SAYS_NO, has_own_subject, is_affirmed_after, is_denied_after
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
@@ -28,7 +29,7 @@ _SELF = listed("i im ive my me yo mi mis tengo estoy siento traigo")
 
 
 def is_denied(page: Page, sign: Mark) -> bool:
-    if is_denied_after(page, sign) or _asked_of_others(page, sign):
+    if is_denied_after(page, sign) or asked_of_others(page, sign) or _sees_no_blur(page, sign):
         return True
     if is_affirmed_after(page, sign):
         return False
@@ -39,13 +40,13 @@ def is_denied(page: Page, sign: Mark) -> bool:
         return False  # "I said no itching. I spoke too soon"
     if any(mark.start <= sign.start < mark.end and not _never_went(page, mark) for mark in page.named("scope:nonneg")):
         return False
-    for mark in reversed(page.named("scope:no", "scope:not")):
+    for mark in reversed(page.named("scope:no", "scope:not", "scope:turned")):
         if mark.start >= sign.end or page.sentence[mark.start] != page.sentence[sign.start]:
             continue
         inside = sign.start < mark.start < sign.end and (sign.name in _MAY_HOLD or _is_of_sight(page, sign))
         if mark.start >= sign.start and not inside:
             continue
-        if _is_unsaid(page, mark):
+        if _is_unsaid(page, mark) or is_carried(page, mark, sign):
             return False
         if not inside and mark.end < sign.start and has_own_subject(page, sign):
             continue  # "it's not red it's my breathing"
@@ -75,7 +76,24 @@ def _is_of_sight(page: Page, sign: Mark) -> bool:
     return sign.name.startswith("sign:vision") and page.tokens[sign.end - 1].word in _UNCLEAR
 
 
-def _asked_of_others(page: Page, sign: Mark) -> bool:
+_SEES = listed("veo miro vi ve veia")
+_BLURRED = listed("""
+    borroso borrosa borrosos doble nublado nublada empanado opaco raro manchas destellos halos mal nubladito
+""")
+
+
+def _sees_no_blur(page: Page, sign: Mark) -> bool:
+    """No veo borroso: she sees, where "no veo" by itself is that she does not."""
+    if not sign.name.startswith("sign:vision"):
+        return False
+    first = max(0, sign.start - 3)
+    words = [token.word for token in page.tokens[first : sign.end + 2]]
+    return any(
+        word == "no" and words[at + 1] in _SEES and words[at + 2] in _BLURRED for at, word in enumerate(words[:-2])
+    )
+
+
+def asked_of_others(page: Page, sign: Mark) -> bool:
     """Is it normal for eyes to water? Mine haven't."""
     sentence = page.sentence[sign.start]
     return sentence in page.asked() and any(

@@ -20,7 +20,7 @@ _NO_AFTER = listed("no tampoco nope nah nay nil")
 
 def is_denied_after(page: Page, sign: Mark) -> bool:
     """Say whether the words right behind a sign deny it."""
-    return _answered_no(page, sign) or _no_after(page, sign) or _taken_back(page, sign)
+    return _answered_no(page, sign) or _no_after(page, sign) or _taken_back(page, sign) or _there_is_none(page, sign)
 
 
 _THEY = listed("they it theyre its that those these we")
@@ -71,10 +71,41 @@ def _said_of_it(page: Page, place: int) -> list[str]:
     return said
 
 
+_THERE, _NONE_THERE = listed("theres there theyre hay"), listed("isnt arent wasnt werent none aint no")
+
+
+def _there_is_none(page: Page, sign: Mark) -> bool:
+    """I'd send a picture of the red, but there isn't any. -- Redness, but there isn't any swelling: red she is."""
+    if sign.name not in _SEEN:
+        return False  # "as if there were a speck, and there isn't any": the feeling stays
+    for mark in page.named("scope:unmet"):
+        words = {token.word for token in page.tokens[mark.start : mark.end]}
+        after = page.tokens[mark.end] if mark.end < len(page.tokens) else None
+        if (
+            0 < mark.start - sign.end <= _THERE_REACH
+            and page.sentence[mark.start] == page.sentence[sign.start]
+            and words & _THERE
+            and words & _NONE_THERE
+            and (after is None or after.kind != WORD)
+            and not _another_between(page, sign, mark)
+        ):
+            return True
+    return False
+
+
+_SEEN = listed("sign:redness sign:swelling sign:itching sign:burning sign:pain sign:watering sign:discharge sign:rash")
+_THERE_REACH = 6  # tokens
+
+
+def _another_between(page: Page, sign: Mark, none: Mark) -> bool:
+    found = (one for name, marks in page.marks.items() if name.startswith("sign:") for one in marks)
+    return any(sign.end <= one.start < none.start and one.name != sign.name for one in found)
+
+
 def _answered_no(page: Page, sign: Mark) -> bool:
     """Redness? No. Swelling - none. Itch free."""
     tokens = page.tokens
-    place = sign.end
+    place = _past_asking(tokens, sign.end)
     if place < len(tokens) and tokens[place].word in ("free", "cero"):
         return True
     if place + 1 < len(tokens) and tokens[place].word in EYE_WORDS and tokens[place + 1].kind == ASK:
@@ -107,6 +138,27 @@ def _answered_no(page: Page, sign: Mark) -> bool:
     return False
 
 
+_ASKING = listed("""
+    you u ye that which asked ask mentioned mention warned warn said told tell were was are asking talking worried about
+    of me us i on to talk speak always expect expected get expecting going would might i'd id everyone everybody people
+    they had described
+    que me preguntaste preguntas preguntaba preguntabas dijiste decias mencionaste avisaste advertiste comentaste por
+""")
+_ASKED = listed("""
+    asked mentioned warned said told asking talking talk mention expected expecting expect described get had
+    preguntaste preguntas preguntabas dijiste decias mencionaste avisaste advertiste comentaste
+""")
+_ASKING_WORDS = 8
+
+
+def _past_asking(tokens: list[Token], place: int) -> int:
+    """Return where "the redness you asked about: none" goes on after who spoke of it."""
+    last = place
+    while last < len(tokens) and last - place < _ASKING_WORDS and tokens[last].word in _ASKING:
+        last += 1
+    return last if _ASKED & {token.word for token in tokens[place:last]} else place
+
+
 def _is_of_pride(tokens: list[Token], place: int) -> bool:
     """Swelling? Only my ego."""
     following = tokens[place : place + len(_ONLY_MY_EGO)]
@@ -116,8 +168,18 @@ def _is_of_pride(tokens: list[Token], place: int) -> bool:
 
 
 def _is_not_at_all(tokens: list[Token], place: int) -> bool:
-    """Redness? Not in the slightest. -- "Redness? Not half" is another matter."""
-    return tokens[place].word == "not" and place + 1 < len(tokens) and tokens[place + 1].word in _AT_ALL
+    """Redness? Not in the slightest; not a smidge. -- "Redness? Not half" is another matter."""
+    if tokens[place].word != "not" or place + 1 >= len(tokens):
+        return False
+    following = [token.word for token in tokens[place + 1 : place + 4]]
+    return following[0] in _AT_ALL or following[0] in _ONE and bool(_SCRAP & set(following[1:]))
+
+
+_ONE = listed("a an one the")
+_SCRAP = listed("""
+    smidge smidgen bit jot scrap drop hint trace touch whit sausage peep dot twinge tingle flicker speck ounce tad iota
+    shred whisper dicky single bean crumb spot sniff whiff tickle chance hope thing slightest faintest
+""")
 
 
 _NONE, _CLITICS = listed("ninguna ninguno"), listed("me se les le los las")
@@ -127,7 +189,9 @@ _SHOWS = listed("ve ven veo vi noto notan salio salieron sale salen hay siento h
 def _no_after(page: Page, sign: Mark) -> bool:
     """Picazón no; rojo no está; redness was not seen."""
     tokens = page.tokens
-    place = sign.end
+    place = _past_asking(tokens, sign.end)
+    if sign.end < place < len(tokens) and tokens[place].kind == COMMA:
+        place += 1
     before = tokens[sign.start - 1].word if sign.start else ""
     if before == "nada" or place < len(tokens) and tokens[place].word in _NONE:
         return True  # "nada borroso", "hinchazón ninguna"

@@ -25,6 +25,8 @@ def is_of_a_thing(page: Page, sign: Mark) -> bool:
     """Say whether the words are said of a thing: the price hurts, the page is blurry, the door won't open."""
     if sign.name not in _OF_THINGS:
         return False
+    if _exclaims_at(page, sign):
+        return True
     clause = page.clause[sign.start]
     for thing in page.named("scope:thing"):
         if page.clause[thing.start] != clause or not 0 <= sign.start - thing.end <= _REACH:
@@ -33,6 +35,23 @@ def is_of_a_thing(page: Page, sign: Mark) -> bool:
         if following & _IS and not _speaks_of_eyes(page, clause):
             return True
     return False
+
+
+_EXCLAIMS = listed("ouch oof ow oww owch auch ay")
+_MONEY = listed("""
+    price prices cost costs bill bills fee fees total rent tax mot fine ticket overdraft deposit pounds quid dollars
+    euros bucks much precio cuenta multa renta factura
+""")
+
+
+def _exclaims_at(page: Page, sign: Mark) -> bool:
+    """Tax bill. Ouch. -- A cry in a sentence of its own, behind one about money and not about eyes."""
+    here = page.sentence[sign.start]
+    words = page.said(here)
+    if not any(word in _EXCLAIMS for word in words) or len(words) > 2:
+        return False
+    before = {token.word for token, at in zip(page.tokens, page.sentence, strict=True) if here - 3 <= at < here}
+    return bool(before & _MONEY) and not any(token.word in _OF_HERS for token in page.tokens)
 
 
 def _speaks_of_eyes(page: Page, clause: int) -> bool:
@@ -49,6 +68,7 @@ def is_elsewhere(page: Page, sign: Mark) -> bool:
     joined = clause - 1 if page.tokens[sign.start - 1].word in _AND else clause  # "my knee is swollen and throbbing"
     near = any(
         page.clause[other.start] in (clause, joined)
+        and not _runs_there(page, sign, other)
         and -_BEFORE <= other.start - sign.start <= _AFTER
         and _is_owned(page, other)
         and not _is_her_tool(page, other, sign)
@@ -65,6 +85,16 @@ def _is_her_tool(page: Page, part: Mark, sign: Mark) -> bool:
     """Sitting on my hands so I don't scratch; wet tracks down my cheeks: part of what is said of her eyes."""
     inside = sign.start <= part.start and part.end <= sign.end
     return inside and sign.name in _BY_TOOLS and page.tokens[part.end - 1].word in _TOOLS
+
+
+_DOWN = listed("down onto over along por")
+_DOWN_IT = 3  # tokens: "down both my cheeks"
+
+
+def _runs_there(page: Page, sign: Mark, part: Mark) -> bool:
+    """Tears run down my cheeks: they come from her eyes."""
+    before = {token.word for token in page.tokens[max(0, part.start - _DOWN_IT) : part.start]}
+    return sign.name == "sign:watering" and bool(_DOWN & before)
 
 
 _LEGS = listed("legs knees piernas rodillas")

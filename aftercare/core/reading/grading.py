@@ -59,7 +59,8 @@ def with_glue(page: Page, found: list[Mark]) -> list[Mark]:
                 other.name != mark.name and other.start < mark.end and mark.start < other.end for other in found
             )
             on_a_lid = any(other.end == mark.start and other.name in _ON_A_LID for other in found)
-            if speaks and not known and not is_another_sign and not on_a_lid and not _is_sweat(page, mark):
+            no_eye = _is_sweat(page, mark) or _is_an_ingredient(page, mark)
+            if speaks and not known and not is_another_sign and not on_a_lid and not no_eye:
                 taken.append(Mark("sign:glue_in_eye!", mark.start, mark.end))
         else:
             taken.append(mark)
@@ -76,6 +77,16 @@ def _is_sweat(page: Page, mark: Mark) -> bool:
     """Would sauna melt the glue? I sweat straight into my eyes."""
     said = page.said(page.sentence[mark.start])
     return bool(said & _SWEAT) and not said & _STUFF
+
+
+_CONTAINS = listed("have has contain contains got is are use put any")
+
+
+def _is_an_ingredient(page: Page, mark: Mark) -> bool:
+    """Does your adhesive have latex in it?"""
+    where = page.sentence[mark.start]
+    named = page.tokens[mark.end - 1].word == "it" and not page.said(where) & EYES
+    return named and where in page.asked() and bool(page.said(where) & _CONTAINS)
 
 
 _ON_A_LID = listed("sign:rash sign:swelling sign:redness sign:discharge")  # "granitos en el párpado"

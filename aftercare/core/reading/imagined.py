@@ -96,8 +96,28 @@ def _only_adds(between: list[Token]) -> bool:
     return all(token.word in _ADDING for token in between[comma + 1 :])
 
 
+_MAY = listed("is does will would can could do are should")
+_ACTS = listed("squinting crying rubbing scratching sweating sneezing blinking itching")
+_RUBS, _I = listed("rub scratch touch"), listed("i you we")  # "can I rub my eyes"
+_NORMAL = listed("normal ok okay usual expected common")
+
+
+def _asks_of_an_act(page: Page, sign: Mark, sentence: int) -> bool:
+    """Is squinting at a screen bad for them? Does rubbing make them shed? -- But not: is itching normal?"""
+    before = page.tokens[sign.start - 1] if sign.start else None
+    if page.tokens[sign.start].word in _RUBS and sign.start > 1 and before is not None and before.word in _I:
+        asks = sign.start == 2 or page.tokens[sign.start - 3].kind != WORD
+        return asks and page.tokens[sign.start - 2].word in _MAY
+    if before is None or before.word not in _MAY or page.tokens[sign.start].word not in _ACTS:
+        return False
+    opens = sign.start == 1 or page.tokens[sign.start - 2].kind != WORD
+    return opens and not _NORMAL & page.said(sentence)
+
+
 def is_imagined(page: Page, sign: Mark) -> bool:
     sentence = page.sentence[sign.start]
+    if _asks_of_an_act(page, sign, sentence):
+        return True
     if page.marks.get("scope:before") and _is_asked_about(page, sentence):
         return True
     for mark in page.named("scope:if", "scope:will"):

@@ -20,6 +20,7 @@ _OVERRULED = {
     "topic:figure": ("sign:",),
     "scope:nonneg": ("scope:no", "scope:not", "scope:over", "scope:near", "scope:good_kind", "scope:will", "scope:if"),
     "scope:near": ("topic:retention", "scope:no", "scope:not"),
+    "scope:turned": ("scope:nonneg", "scope:over", "scope:near", "scope:not"),
     "scope:notif": ("scope:if",),
     "scope:notwill": ("scope:will",),
     "scope:notpast": ("scope:past",),
@@ -101,7 +102,7 @@ def lay_out(tokens: list[Token], *, english: bool, spanish: bool) -> Page:
         found += [mark for mark in tree.find(tokens) if counts or mark.name.startswith("sign:")]
     seen: set[tuple[str, int, int]] = set()
     for mark in _kept(found):
-        if mark.name == "sign:swelling!" and _is_of_eyes(tokens, mark):
+        if mark.name == "sign:swelling!" and (_is_of_eyes(tokens, mark) or _is_faced(tokens, mark)):
             continue
         key = (mark.name, mark.start, mark.end)
         if key not in seen:
@@ -124,6 +125,15 @@ def _is_of_eyes(tokens: list[Token], mark: Mark) -> bool:
     eyes = [place for place, word in enumerate(words) if word in EYES]
     faces = [place for place, word in enumerate(words) if word in _FACE]
     return bool(eyes and faces) and eyes[-1] > faces[-1] == 0
+
+
+_BEFORE_FACE = listed("cant cannot couldnt wont wouldnt dont didnt to could can not i")
+
+
+def _is_faced(tokens: list[Token], mark: Mark) -> bool:
+    """It is fat, so I can't face lashes tomorrow: no face is meant."""
+    last = mark.end - 1
+    return tokens[last].word in ("face", "facing") and tokens[last - 1].word in _BEFORE_FACE
 
 
 def _parts(tokens: list[Token]) -> tuple[list[int], list[int]]:

@@ -11,9 +11,9 @@ from aftercare.core.reading.findings import Findings, sort_out
 from aftercare.core.reading.page import Page, lay_out
 from aftercare.core.reading.phrases import Mark
 from aftercare.core.reading.second import Opinion
-from aftercare.core.reading.second_look import look_again, opinion_of, without
+from aftercare.core.reading.second_look import look_again, opinion_of, sees_denials_alone, without
 from aftercare.core.reading.spelling import known
-from aftercare.core.reading.tokens import Token, tokenize
+from aftercare.core.reading.tokens import WORD, Token, tokenize
 from aftercare.core.reading.values import Finding, Reading, Sign, Topic, Urgency
 
 LONGEST = 6_000  # characters that are read; what is longer a person reads too
@@ -79,11 +79,16 @@ def _answer(answer: str, question: str) -> Reading:
     if found.long_ago:  # of what is urgent, the second opinion has no say by what was years ago
         opinion = opinion_of(answer, page, [*found.explained, *found.around, *found.long_ago])
     seen_again = look_again(reading, opinion, page, found.explained)
+    raised = reading.urgency is Urgency.NONE and seen_again.urgency in _URGENT
+    if raised and not found.told and found.denied and sees_denials_alone(answer, page, found.explained, found.denied):
+        seen_again = replace(reading, unread=True)
     if after_all and seen_again.urgency is Urgency.NONE:  # a story that may be of today is for a person
         seen_again = replace(seen_again, unread=True)
     if seen_again.urgency in _URGENT and not seen_again.signs:
         seen_again = _named(seen_again, opinion, answer)
     if seen_again.about == (Topic.OTHER,) and bare.needs_its_question(tokens):
+        seen_again = replace(seen_again, unread=True)
+    if not page.named("topic:booking") and _answers_beside(seen_again, tokens, question):
         seen_again = replace(seen_again, unread=True)
     return _or_foreign(seen_again, answer, page)
 
@@ -97,6 +102,17 @@ def _of_another_language(answer: str, tokens: list[Token], code: str) -> Reading
     found = sort_out(page)
     reading = _judged(page, answer, found, opinion_of(answer, page, found.explained), code)
     return replace(reading, unread=True) if reading.urgency in _URGENT else guess
+
+
+_SHORT = 6  # words
+
+
+def _answers_beside(reading: Reading, tokens: list[Token], question: str) -> bool:
+    """Say whether what reads as a date answers a question about her eyes: "the 2nd and the 4th", of a list of signs."""
+    if not question or sum(token.kind == WORD for token in tokens) > _SHORT or reading.about != (Topic.BOOKING,):
+        return False
+    asked = lay_out(tokenize(question, known), english=True, spanish=True)
+    return any(name.startswith("sign:") for name, marks in asked.marks.items() if marks)
 
 
 _URGENT = {Urgency.SAME_DAY, Urgency.EMERGENCY}

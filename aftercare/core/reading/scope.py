@@ -22,8 +22,9 @@ def standing_of(page: Page, sign: Mark, signs: list[Mark]) -> Standing:
         return Standing.LONG_AGO
     if imagined.is_imagined(page, sign) and not unmet.goes_on(page, sign):
         denied = unmet.did_not_come(page, sign) or denied_after.is_denied_after(page, sign)
+        denied = denied or denial.asked_of_others(page, sign)
         return Standing.DENIED if denied else Standing.IMAGINED
-    if unmet.was_only_said(page, sign):
+    if unmet.was_only_said(page, sign) or unmet.is_spared(page, sign):
         return Standing.DENIED
     if denial.is_denied(page, sign):
         return Standing.DENIED_NOW if denial.no_longer(page, sign) else Standing.DENIED

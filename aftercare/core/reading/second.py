@@ -45,6 +45,8 @@ DOUBTED = {Topic.BOOKING: 0.05, Topic.QUESTION: 0.05, Topic.COMPLAINT: 0.05, Top
 BELIEVED = {Topic.BOOKING: 0.4, Topic.QUESTION: 0.7, Topic.COMPLAINT: 0.3, Topic.RETENTION: 0.3, Topic.FINE: 0.5}
 # Praise, and no sign, in few words: "breathless, call an ambulance, I am gorgeous". A person sees to it.
 PRAISE, NO_SIGN_IN_PRAISE, NO_EMERGENCY_IN_PRAISE, FEW_WORDS = 0.5, 0.08, 0.05, 25
+SIGN_BESIDE_DENIAL = 0.5  # in what is left of a reply without the clauses that deny
+WISH = 0.2  # a visit or an end of messages, in words that begin like a question
 NAMED = 0.5  # which sign it is, where the rules saw none
 # Beside a sign she seldom says that all is well.
 FINE_DOUBTED_BESIDE_SIGN, BELIEVED_BESIDE_SIGN = 0.1, 0.8
@@ -72,6 +74,11 @@ class Opinion:
     def calmed_by(self, other: Opinion) -> Opinion:
         """Return this opinion with no more of a sign or an emergency than the ``other`` sees."""
         return replace(self, sign=min(self.sign, other.sign), emergency=min(self.emergency, other.emergency))
+
+    @property
+    def wishes(self) -> bool:
+        """Whether what begins like a question may rather be a wish to book or to end messages."""
+        return self.topics.get(Topic.BOOKING, 0.0) > WISH or self.stop > WISH
 
     def doubts(self, topic: Topic) -> bool:
         """Whether a word of this topic is likelier of another matter."""

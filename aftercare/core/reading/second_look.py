@@ -115,6 +115,14 @@ def opinion_of(answer: str, page: Page, explained: list[Mark]) -> second.Opinion
     return second.opinion(*without(answer, page, explained))
 
 
+def sees_denials_alone(answer: str, page: Page, explained: list[Mark], denied: list[Mark]) -> bool:
+    """Say whether what looks like a sign to the model are the clauses that deny one: "no lash digging in"."""
+    clauses = {page.clause[mark.start] for mark in denied}
+    told = [Mark("scope:no", place, place + 1) for place, where in enumerate(page.clause) if where in clauses]
+    left = opinion_of(answer, page, [*explained, *told])
+    return left.sign < second.SIGN_BESIDE_DENIAL and left.emergency < second.EMERGENCY_AGAINST_RULES
+
+
 def without(answer: str, page: Page, marks: list[Mark]) -> tuple[str, list[str]]:
     """Return the answer without the words of some marks, and its words without them."""
     taken = {place for mark in marks for place in range(mark.start, mark.end)}

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from aftercare.core.reading import asking, stopping
+from aftercare.core.reading import asking, hours, openings, stopping
 from aftercare.core.reading.doubt import Doubt
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
@@ -73,7 +73,13 @@ def topics_of(page: Page, answer: str, opinion: Opinion, *, irritation: bool, de
             found[topic] = mark
         elif mark is not None and (_is_said_twice(page, mark) or not _is_vague(mark)):
             doubted = {topic: mark}
+    if found.keys().isdisjoint({Topic.BOOKING, Topic.STOP, Topic.START}):
+        visit = hours.alone(page, asked_only=irritation)
+        if visit is not None:
+            found[Topic.BOOKING] = visit
     question = None if Topic.STOP in found else asking.question(page)
+    if question is not None and question.name == openings.NAME and opinion.wishes:
+        question = None
     if question is not None and not (is_long and doubt.doubts(Topic.QUESTION, question)):
         found[Topic.QUESTION] = question
     only_told = bool(page.named("scope:history")) and not (denied or irritation or page.named("topic:plain"))
@@ -199,11 +205,29 @@ def _is_how_much(page: Page, mark: Mark) -> bool:
     )
 
 
+_VERBS = listed("is are can could do does did may would will should has have am how what when where which")
+
+
+def _asked_by_a_verb(page: Page, question: Mark | None) -> set[int]:
+    """Return the sentences that ask by a verb at their head: of "is it fine to wet them, love?" nothing is praise."""
+    first: dict[int, str] = {}
+    for token, where in zip(page.tokens, page.sentence, strict=True):
+        if token.kind == WORD:
+            first.setdefault(where, token.word)
+    asked = page.asked() | ({page.sentence[question.start]} if question is not None else set())
+    return {where for where in asked if first.get(where) in _VERBS}
+
+
+_BESIDE_DENIAL = {Topic.BOOKING, Topic.QUESTION}  # "not itchy; see you Thursday at 11"
+
+
 def _fine(page: Page, found: dict[Topic, Mark | None], *, irritation: bool, denied: bool) -> Mark | None:
     if Topic.COMPLAINT in found and not page.named("topic:plain"):
         return None
+    asked = _asked_by_a_verb(page, found.get(Topic.QUESTION))
     plain = [mark for mark in page.named("topic:plain") if not _is_denied(page, mark)]
     marks = [mark for mark in page.named("topic:fine") if not _is_denied(page, mark)]
+    plain, marks = ([mark for mark in of if page.sentence[mark.start] not in asked] for of in (plain, marks))
     weak = {(mark.start, end) for mark in page.named("topic:thanks") for end in range(mark.start + 1, mark.end + 1)}
     plain = [mark for mark in plain if not _is_how_much(page, mark)]
     strong = [
@@ -216,7 +240,8 @@ def _fine(page: Page, found: dict[Topic, Mark | None], *, irritation: bool, deni
     if Topic.STOP in found:
         strong = [mark for mark in strong if not _is_farewell(page, mark)]
     if irritation or found.keys() - {Topic.RETENTION, Topic.COMPLAINT} or Topic.RETENTION in found:
-        return next(iter(plain or strong), None)
+        beside = denied and not irritation and found.keys() <= _BESIDE_DENIAL and bool({*page.sentence} - page.asked())
+        return next(iter(plain or strong), Mark("topic:fine", -1, -1) if beside else None)
     if plain or marks:
         return (plain or marks)[0]
     if denied:

@@ -96,6 +96,27 @@ def was_only_said(page: Page, sign: Mark) -> bool:
     return said and any(page.sentence[mark.start] - where <= 1 and _ends_there(page, mark) for mark in later)
 
 
+_HABIT = listed("always usually normally often generally siempre normalmente generalmente suelen suele")
+_NOT = _DID_NOT | listed("not no")
+
+
+def is_spared(page: Page, sign: Mark) -> bool:
+    """Normally my eyes stream, and this time they haven't; siempre me pican y esta vez no."""
+    where = page.sentence[sign.start]
+    if where in page.asked():
+        return False
+    first = page.sentence.index(where)
+    habit = _HABIT & {token.word for token in page.tokens[first : sign.end + 1]}
+    return bool(habit) and any(
+        mark.start >= sign.end
+        and page.sentence[mark.start] - where <= 1
+        and page.sentence[mark.start] not in page.asked()
+        and _NOT & _words(page, mark)
+        and _ends_there(page, mark)
+        for mark in page.named("scope:unmet")
+    )
+
+
 def _ends_there(page: Page, mark: Mark) -> bool:
     """It hasn't; it didn't though -- but not: it hasn't stopped."""
     following = page.tokens[mark.end] if mark.end < len(page.tokens) else None

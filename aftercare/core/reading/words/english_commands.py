@@ -225,6 +225,8 @@ COMMANDS = {
         i want out, i wanna out, let me out of this|these|the
     """,
     "notstop": """
+        take|strike|scratch|cross|pull|knock|wipe|get me|us|mine off|out|from|down of? the|for|your|my? <day>|<nth>|<clock>|diary|calendar|schedule|rota|appointments|slot|noon|morning|evening|afternoon|waitlist|waiting|cancellation,
+        drop|knock|take|bump me|us|it|mine from|down a|the|my? full|set|volume|hybrid|mega|classic|classics|fill|infill|<day>|<nth>|<clock>|half|10|11|12|1|2|3|4|5|6|7|8|9,
         tick|check|cross me off, so? no need to ring|call|phone me? now|then|back|today|tonight|tomorrow?,
         no more .. hurting|pain|itch{ing}|burn{ing}|swelling|crying|stinging|agony|watering, take .. no more ..
         this|it, unsubscribed from mascara|makeup|men|dating,

@@ -11,6 +11,24 @@ FIGURES = {
         a faint, faint pinkish|itchy|ache, very|so|quite|rather|slightly faint and
     """,
     "figure": """
+        vision|visions|sight|eyesight is|s|still|stayed|all? crystal|perfectly|totally|completely|pin? clear|sharp|perfect|20/20|tack|unaffected|spot,
+        slit lamp all? clear|normal|fine|healthy|unremarkable, cornea|corneas|conjunctiva|sclera|lids and? cornea|corneas|conjunctiva|sclera|lids? are|is|look|looks|all|were|was|both?
+        clear|healthy|quiet|normal|intact|unremarkable|fine|white|pristine, whites of my|the? eye|eyes are|is|look|still|all? still|all|nice|lovely|pure? white|clear,
+        lids|eyes|eyelids|lid are|is|look|feel|all? flat as pancakes|boards|ever|anything, itch with everything,
+        allergic to|of the|a|some|most|hair? <allergen>|nut|bee|bees|insect|cat|cats|dog|dogs|horse|horses|fish|egg|eggs|food|skin|metal|metals|milk|dust|mould|perfume|dye|dyes|acrylic|gloves|fragrance|plaster|kiwi|strawberries sting|stings|bite|bites|hair|fur|dust|things?,
+        <allergen>|nut|bee|bees|insect|cat|cats|dog|dogs|horse|horses|fish|egg|eggs|food|skin|metal|metals|milk|dust|mould|perfume|dye|dyes|acrylic|gloves|fragrance|plaster|kiwi|strawberries allergy|allergies|allergic|intolerance|intolerant, allergy|allergies|intolerance to the|a|some? hair? <allergen>|nut|bee|bees|insect|cat|cats|dog|dogs|horse|horses|fish|egg|eggs|food|skin|metal|metals|milk|dust|mould|perfume|dye|dyes|acrylic|gloves|fragrance|plaster|kiwi|strawberries,
+        react|reacts|reacting to the|some|most? <allergen>|nut|bee|bees|insect|cat|cats|dog|dogs|horse|horses|fish|egg|eggs|food|skin|metal|metals|milk|dust|mould|perfume|dye|dyes|acrylic|gloves|fragrance|plaster|kiwi|strawberries sting|stings|bite|bites?,
+        allergy card|form|list|bracelet|band|tag|alert|section|box|history|info, epipen and|in, carry|carrying|bring|keep a|an|my? epipen|inhaler,
+        what is|are a|an|the? eye? blepharitis|conjunctivitis|keratitis|uveitis|iritis|stye|styes|chalazion|allergy|allergies|infection|infections|pinkeye|demodex|cyanoacrylate|dermatitis, whats|define a|an|the? eye? blepharitis|conjunctivitis|keratitis|uveitis|iritis|stye|styes|chalazion|allergy|allergies|infection|infections|pinkeye|demodex|cyanoacrylate|dermatitis, what does|do blepharitis|conjunctivitis|keratitis|uveitis|iritis|stye|styes|chalazion|allergy|allergies|infection|infections|pinkeye|demodex|cyanoacrylate|dermatitis,
+        can|could|do|does you|ye|u|people|person|someone|anyone|anybody|one|women|clients|lashes|extensions|glue
+        get|catch|develop|be|become|cause|give a|an|you|people? eye|bad|skin|nasty|allergic? blepharitis|conjunctivitis|keratitis|uveitis|iritis|stye|styes|chalazion|allergy|allergies|infection|infections|pinkeye|demodex|cyanoacrylate|dermatitis|allergic|reaction|reactions|irritation|rash|rashes,
+        red|pink|scarlet|crimson|purple
+        ribbon|door|doors|sign|van|car|bus|bike|carpet|flag|pen|ink|book|card|voucher|vouchers|box|bag|bow|balloon|balloons|house|gate|brick|hoodie|jacket|scarf|tie|hat|cap|gloves|boots|bikini|onion|onions|pepper|cabbage|squirrel|cross|badge|umbrella|sticker|curtains|curtain|chair|couch|towel|bin|bins|awning|shutter|letters|logo|wall|walls|stairs|uniform|bobble|trainers|wellies|gin|grapefruit,
+        peel|peeling|peeled|peels the|a|some|my|them|his|her?
+        potato|potatoes|spud|spuds|carrot|carrots|orange|oranges|apple|apples|veg|vegetables|prawns|garlic|egg|eggs|mango|mangoes|banana|plantain|sticker|stickers|label|wallpaper|paint|mask,
+        forehead|flu|covid|botox|filler|fillers|travel|vitamin|b12|hayfever|steroid|insulin|tetanus|winter|holiday|booster|baby|weight|fat|skinny|ozempic|cortisone|hpv|shingles|pneumonia jab|jabs, chlorine pool|pools|ones|bath|baths|tablets|water, than|or|and|no|without|will|would|does|can|could|about|of the? chlorine, for|suit|suits|with|on sensitive eyes|skin|eyelids|lids types|people|clients|wearers|only?,
+        wont|cant|dont|never|havent|hardly|barely see|seen|seeing daylight|sunlight, wont|cant|dont|never|havent|hardly|barely see|seen|seeing my|the bed|outside|sun till|until|again|for|all|before|since, or the red|pink one,
+        asthma inhaler|inhalers|pump, ive|have|got|with|mild|bother|bothers|for|on|a|an asthma|asthmatic|asthmatics,
         wearing|wear|wore red|pink|burgundy|crimson|scarlet, pink eyeshadow|eyeliner, red|pink mascara|dress|lipstick|nails|shoes|hair|heels|jumper|top|coat|roses|wine|velvet|sofa, how red is too red,
         blood sweat and tears, blood sweat n tears, blood type, blood test{s/}, blood pressure, blood orange{s/}, bad blood, my bloods,
         painting|painted|drawing|drew|drawn|sticking|stuck|gluing .. boils|bruises|scars|blood|wounds|pustules|blisters|warts .. on|onto my|me eyelids|lids|face|eyes|eye|eyelid|lid?,
@@ -594,7 +612,7 @@ FIGURES = {
         selfie|pic|photo|pics|selfies, <eye> .. popping out of|in .. selfie|pic|photo|pics|selfies, red|pink is
         my color|colour,
         burning hot take|tip|opinion|topic|question|gossip|tea, hot water bottle,
-        watch|watching|watched|looking|checking|checked|monitoring|braced|bracing .. for ..
+        watch|watching|watched|looking|checking|checked|monitoring .. for ..
         reaction|reactions|redness|swelling, his|her|their|everyones|everybodys|mums|moms|peoples|best|priceless reaction, what a reaction, reaction from|of my|the|everyone|him|her|them|people,
         cross|crosses|crossing|crossed|crisscross|crisscrossing|tangled|twisting ..
         needles|swords|knitting|chopsticks, knitting needles, can still? see out of it|them|both

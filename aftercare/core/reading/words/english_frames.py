@@ -6,7 +6,20 @@ that they cover what nobody has written yet. How phrases are written: `aftercare
 
 from __future__ import annotations
 
+_PAST = ("", *(f"{mark}{minute:02}" for mark in ".:" for minute in range(0, 60, 5)))
+_HALVES = ("am", "pm", "")
 CLASSES = {
+    # 9am, 4.30, 11:15pm; and the days of a month
+    "clock": " ".join(
+        f"{hour}{past}{half}" for hour in range(1, 13) for past in _PAST for half in _HALVES if past + half
+    ),
+    "nth": " ".join(f"{day}{th}" for day in range(1, 32) for th in ("st", "nd", "rd", "th")),
+    "allergen": """
+        latex nickel penicillin antibiotics aspirin ibuprofen codeine sulfa sulphites sulfites nuts peanut peanuts almond
+        almonds shellfish seafood prawns shrimp dairy lactose gluten soy soya sesame wasp wasps hornet jellyfish pollen
+        ragweed plasters elastoplast bandaids wool lanolin henna ppd acrylics acrylates formaldehyde iodine chlorhexidine
+        lidocaine
+    """,
     "pudgy": """
         marshmallowy pillowy chubby podgy pudgy piggy doughy spongy squishy squidgy bulbous
     """,
@@ -231,6 +244,7 @@ CLASSES = {
 
 FRAMES = {
     "breathing!": """
+        throat stuff|issues|issue|trouble|troubles|problem|problems|symptoms|bother, tongue|lip stuff|issues|trouble|problem|problems,
         <airway> .. size of .. pea|straw|pin|pinhole|needle|penny|grape|coin, <airway> .. like ..
         straw|pinhole|keyhole,
         <airway> .. <closingin>, <closingin> .. in|on|round|around my|the? <airway>, sat|sitting|sits|standing|brick
@@ -302,6 +316,7 @@ FRAMES = {
         eyeball, <spilling> <potion> .. <into> .. <eye>, <glue> .. eyeball
     """,
     "sealed_eye!": """
+        stuck lid{s/}|eyelid{s/},
         stuck down|fast|solid, neither|none .. eye .. open|opening|opens, <lashes> .. stuck to .. each other|another, <lashes> .. stuck .. <cannot> .. open, no way .. get .. open, <eyeish> .. glued|sealed|fused|welded|bonded|superglued|cemented|gummed itself|themselves?
         shut|closed|together, <eyeish> .. stuck|jammed|locked|clamped shut|closed|together, <lashes> ..
         fused|welded|bonded|cemented, <cannot> .. <part> .. my|the|either|both|these|top? .. <eye>|<lashes>,
@@ -345,6 +360,7 @@ FRAMES = {
         lid|lids|eyelid|eyelids have|has|is|are|all plumped|puffed|swelled|fattened|swole up|out, <eye> .. is now a marshmallow|sausage|cushion|pillow|balloon|bun, hello to my .. <eye>, lid|lids .. glasses|specs are|is touching,
         lid|lids|eyelid|eyelids .. drooping|sagging|droopy|saggy|flopping|flopped|hooding,
         up they|it came|puffed again|both|overnight,
+        my left|right|other|one|poor|top|upper? lid is|looks huge|massive|enormous|gigantic|ginormous|humongous,
         <doughy> where my|the left|right? <eye>, <frogs> where my|the left|right? <eye>,
         left|right|both|lid|lids|eye|eyes|eyelid|eyelids .. <pudgy>, bump|lump on|in|under|inside .. lid|eyelid|lashline,
         <eye> .. after? blowing|blown|puffing|puffed|swelling|coming up|out,
@@ -359,7 +375,7 @@ FRAMES = {
         rocky, after|like round ten|10|12|twelve|nine|9,
         <eye> .. sitting|sits|hangs|hanging lower|heavier|low, lid|eyelid|eye .. lower than the other, feels fat, my
         crease at all, no crease, crease .. gone|hidden|buried|lost|hiding, <eye> .. half mast, at half mast,
-        hooded,
+        gone|goes|looks|looking|all|suddenly hooded,
         lid|lids|eyelid|eyelids .. like|two|2|resemble .. <doughy>, lid|lids|eyelid|eyelids .. on some <doughy>, lid|lids|eyelid|eyelids be|are|is|r|feel|look|turned|gone|went .. <doughy>, eye|eyes like|are|r|be|is|turned|gone|went .. <doughy>, <doughy>
         for|instead of <eye>, enlarged .. lid|lids|eyelid|eyelids, lid|lids|eyelid|eyelids .. enlarged, <eye> .. engorged, lid|lids|eyelid|eyelids
         .. risen, the puff is|has|went|was|around|on|in|under|over|under|below, puff has|have|had|went, under|beneath|behind the puff, puffing, crease{s/} ..
@@ -449,6 +465,7 @@ FRAMES = {
     """,
     "gritty": """
         sand in both|mine all|since|when|today|still, sawdusty|sawdust feeling, buhangin in my? eyes|eye,
+        scratchiness, grittiness,
         rough as sandpaper under|in|inside|behind,
         <sandy> in|inside|under|behind the|my|both|each? left|right|both|one|leftie|rightie, <sandy> in|under
         my|the left|right|lower|upper <eye>, speck|grain in|under my|the? left|right? <eye>,
@@ -511,6 +528,7 @@ FRAMES = {
     """,
     "discharge": """
         <eye> .. porridge|custard|cottage|curd|glue|paste|cheese, porridge|custard|cottage|paste all|along|round|around .. lash|lashes|line|eye, yellow|green|brown map|stain|patch|mark|puddle on my? pillow|pillowcase|pillowslip|sheet, catarrh .. gum|eye|eyelashes|lashes,
+        matter|stuff in em|them|it|there|either|the in?, stickiness,
         gunked|gummed|crusted|clagged up,
         <eye>|one|left|right|both ..
         mattery|mattered|gunked|gummy|gammy|bunged|clagged|cacky|claggy|pussy|pussie|goopy|gunked, is|all|bit|looks|eye|eyes|lid|lids|left|right|one|and mattery,
@@ -544,6 +562,7 @@ FRAMES = {
     "light": """
         brightness .. last|lowest|minimum|bottom bar|notch|setting .. wince|hurts|hurt|squint|burns|sting, brightness|screen|light|lamp|sun .. makes me wince|squint,
         cant|couldnt be|sit|stay|stand in the? same? room as|with <lightsrc>|lamp|bulb|candle|tv|telly|screen, cant|couldnt be|sit|stay in a? room with|where .. <lightsrc>|lamp|lights|light,
+        <lightsrc> .. faze|fazes|phase|phases|fazed|affect|affects|affecting|trouble|troubles|annoy|annoys|annoying|upset|upsets me|my|them|<eye>?,
         cant|couldnt|cannot take|stand|bear|face even a? candle|candlelight,
         headlights|streetlights|lights|light|lamps|fridge|screens|screen|sun|sunshine|daylight|brightness|glare|telly|tv|torch|bulb|windows
         .. recoil|recoils|flinch|flinches|shrink|shrinks|cower|cowering|hide|scrunch|crease|cringe|shy, <eye> ..

@@ -8,6 +8,9 @@ from __future__ import annotations
 
 PRAISE = {
     "vocative": """
+        still on|in|good for|with|at, all? good|grand|set|fine|perfect|sound|happy|great for|with|at|on the? <day>|<nth>|<clock>|then|half|noon|two|three|four|five, <day>|<clock>|<nth>|oclock|noon is|works|suits|so|would|s
+        be? perfect|grand|great|fine|good|lovely|ideal|perfectly|sound|brilliant|fab, after|before|week|time|then|day|evening|morning|afternoon is grand|perfect|fine|good|great|lovely|ideal|sound|works, bang on time, staying put, fine for|with <day>|<clock>,
+        sorry about, catch you, sick as|like, moving house, all fine but, so grateful if,
         good luck, speeding|parking|library|a|huge|small fine, fire drill|alarm|engine|door|extinguisher|brigade|station|exit, please
         love|hun|babe|darling|lovely|gorgeous, my|his|her|their|our|a bestie|besties, appointment|surgery|op|operation|scan|interview|driving|test|exam went fine|ok|okay|well|great|good,
         nice lashes|job|work|words dont|doesnt|wont|isnt|but, would|could|should star in, thanks to a|the|my, im fine with|about, grand old, all
@@ -224,6 +227,12 @@ PRAISE = {
         unreal, insane, natural, look good, mint, vibes, light, subtle, clear, grateful, no worries at all
     """,
     "plain": """
+        lids|eyes|eyelids are|look|back? their|the|at normal|usual|same
+        size|colour|color|selves|self|shape, eyes|lids|eyelids grand|mint|lush|sound|sweet|dandy|tip|tickety, eyes|lids look|are|feel|looking the same as|like ever|always|before|normal|usual, havent|hasnt|didnt|never need{ed/}|used|touched|had the|any|my|a?
+        drops|antihistamine|antihistamines|ice|painkillers|paracetamol|piriton|cream, no need for|of the|any|my|a? drops|antihistamine|antihistamines|ice|painkillers|piriton|cream, nothing|nuttin|nutn|nuffin|nowt wrong|amiss with|wid|wi,
+        they|it|lashes dont|doesnt|havent|hasnt|never|arent|isnt|didnt bother|bothered|bothering|trouble|troubled|troubling me|us|my, never better, never been better, nothing|zero|nowt|naught|little|nought to
+        moan|whinge|complain|grumble|gripe|fuss about?, signed me off, clean bill of health, eye|eyes health|exam|test|check|checkup was|is|all? fine|good|clear|perfect|normal, lids|cornea|corneas|conjunctiva and? lids? healthy,
+        eyes open|opened|opening clean|easy|fine|clear|normally, wake|woke|waking clear|clean eyed, cant complain,
         mine are|were having a|the? day|week|night off, sleep like a baby in, mine are? grand|perfect|immaculate|intact|flawless,
         built|made like a? tank|rock, as good as the day, best windscreen wipers, lashes|lash|set still? immaculate|intact|flawless|unbothered|unmoved|untouched|pristine,
         not one|a single lash? moved|budged|shifted|fell|dropped|lost, lashes? didnt|havent|never moved|budged|budge|move|flinch|shift,

@@ -24,7 +24,15 @@ SCOPE = {
         the slightest, none of, not even a, no trace of, nary a, hardly any sign, no kind of, no type of, nothing in
         the way of, zilch, nada, not an ounce of, not much of a
     """,
+    "turned": """
+        hasnt|havent|hadnt|isnt|arent|didnt|doesnt|dont|aint|wasnt|never gone|go|going|went|turn|turned|turning all?
+        red|pink|puffy|swollen|blurry|cloudy|hazy|stringy|gooey|crusty|itchy|sore|bloodshot|watery|raw|lumpy|bumpy|hard|sticky|gunky|streaming|rosy|flaky|crimson|weepy|gritty|scratchy|tight|dry|teary|goopy|fuzzy|funny|manky,
+        not gone|turned red|pink|puffy|swollen|blurry|cloudy|hazy|crusty|itchy|sore|bloodshot|watery|lumpy|bumpy|sticky|gunky|flaky|weepy
+    """,
     "not": """
+        where got,
+        dem|them|it|me|eye|eyes|lid|lids|they|lash|lashes nah|nuh, nae, isnt|wasnt|arent because, not because, not|isnt as if|though,
+        not that they|it|theyre|its|my|i|either|any,
         not, isnt, arent, wasnt, werent, dont, doesnt, didnt, hasnt, havent, hadnt, aint, never, nope not, wont,
         wouldnt, cant see|feel|find|notice|spot any|a, cannot see|feel|find|notice any|a, cant say
         ive|i|its|theyre|they|it|there|that, cannot say ive|i|that, couldnt see|feel|find any, nothing is, nothings,
@@ -39,6 +47,11 @@ SCOPE = {
         no more than|so,
         havent|hasnt|not|never|arent|isnt|dont|doesnt been|felt|feel|looked? the same|themselves|itself, sure|certain|positive you|u|this|it|its|theyre|i|they|that didnt|isnt|not|dont|havent|arent|wasnt, isnt|not|arent|aint|doesnt|didnt|wont
         making|make|made any|much|a|the|no? difference|dent|odds, isnt|arent|aint|not|wont|doesnt|dont|didnt touching|touch|touched|shifting|shift|cutting, i can do not, barely|hardly|scarcely see|open|read|look|stand|bear|touch|sleep|think|drive|blink|keep|focus|breathe|move,
+        never known|felt|had|seen|experienced|suffered .. like it|this|that|these, never known|felt|had|seen|experienced .. this|so bad|badly|sore|much,
+        nothing|none|neither|no|nowt ..
+        takes|take|taking|touches|touch|touching|shifts|shift|shifting|budges|budge|helps|help|helping|eases|ease|easing|soothes|soothe|calms|calm|calming|stops|stop|relieves|relieve|brings|bring|settles|settle|reduces|reduce|dulls|dull|cures|kills|lifts|clears|fixes|sorts|cuts|lessens|quells|dents
+        the|this|my|these|it|down|off|on|for|any, no|not|isnt|aint a|an|one|single? hour|minute|second|moment|day|night|morning|blink goes|passes|without|that|when|where|they|it|i,
+        no|not|isnt|aint a|an|one|single? hour|minute|second|moment|day|night|morning|blink .. without|dont|doesnt|arent|isnt|that|havent,
         no wait, no hang on, no hold on, no actually, no scrap that, no i lie, no tell a lie,
         so much for no|not|painless|calm|feeling|it|being, nothing near normal|right|ok|okay|fine|as,
         nothing is touching|shifting|denting|dulling|easing,
@@ -116,7 +129,7 @@ SCOPE = {
         happening, blinking does nothing, does nothing, did nothing, do nothing, nothing happens, nothing
         happened, tried .. nothing, water nothing, no wonder, no doubt, no joke, no lie, not gonna lie, not
         going to lie, no cap, not only, not just, not sure, no idea, dont know, do not know, didnt know, dont
-        know if|why|what|whether|how, dont understand, didnt mention, no matter, not to mention, not happy
+        know if|why|what|whether|how, dont understand, didnt mention, no matter if|where|when|which|who|whether|the|i|they, not to mention, not happy
         with|about|that, not impressed, not pleased, dont like, dont love, didnt like, dont want to
         bother|worry|alarm|complain|be, dont want, dont wanna, didnt want, dont mean to, didnt mean to, didnt
         expect, wasnt expecting, not expecting, wasnt prepared, wasnt ready, dont remember, not one to
@@ -218,11 +231,12 @@ SCOPE = {
         turns|turned out nope|no|not|never|nothing|none|they|it|im|i ..
         didnt|dont|doesnt|havent|hasnt|isnt|arent|wasnt|not|fine, turns|turned out nope|no|not|never|nothing|none,
         but|and no|nope|nah|nothing|none|not|nowt|zilch|nada, they|it|mine|i|she
-        didnt|dont|doesnt|havent|hasnt|isnt|arent|wasnt|werent, there isnt|wasnt|arent|werent one|any|none|anything,
+        didnt|dont|doesnt|havent|hasnt|isnt|arent|wasnt|werent, there isnt|wasnt|arent|werent|aint one|any|none|anything, theres|there is|was|are|been|has|have? been? none|nil|zero, not this|these|that time|set|round|lot, these|those|yours|this havent|hasnt|didnt|dont|doesnt|arent,
         nope, nothing, nowt, never came|happened|did|materialised|arrived|showed, not a
         drop|bit|thing|sausage|peep|dot|one, didnt hurt|sting|burn|itch|swell|happen, havent, hasnt, no such
     """,
     "unseen": """
+        is|are|was|were|at nil|zero|nonexistent|zilch|nada|negligible, non existent, nonexistent, didnt|havent|never|dont|hasnt get|had|have|got|see|seen it|any|that|them|those,
         isnt|wasnt|arent|werent any? part of it|this|that, isnt|wasnt|arent a thing|factor|feature,
         is|was|were|are not seen|present|there|noted|found|observed|noticed, has|have been? not seen|noted|observed,
         that|which|it? never came|happened|arrived|showed|materialised|materialized|appeared|started|turned, failed to
@@ -563,6 +577,7 @@ SCOPE = {
         you|u|she|they|leaflet|sheet|ye said|told|warned|mentioned|say me? they|it|my|there|that might|could|may be|get|feel|look|go,
         can|could|do|does|would|will you|u|people|anyone|someone|everyone|clients|women|ladies get|develop|suffer|experience a|an|any|some|really?
         pain|redness|itching|swelling|burning|soreness|itchy|sore|red|swollen|watery|rash|rashes|stye|styes|infection|infections|reaction|reactions|allergic|allergy|allergies|irritation|irritated|blisters|puffy,
+        can|could|do|does person|people|someone|anyone|anybody|women be|become|get|develop|react,
         i|we always|usually|normally|often get, normal|usual during|while the|an appointment|application|treatment|set,
         says|reckons|swears|thinks|convinced|claims ill|id|youll|youd go|end|lose|wake,
         keeps|keep|kept saying|telling|warning|insisting me? ill|id|theyll|theyd|itll|itd, keeps|keep|kept saying|telling|warning|insisting me? i|they|it
@@ -639,6 +654,7 @@ SCOPE = {
         why does|do it|they|my|this|these|the|everything|one, how long will|should|might|until|before the|this|my itch|itching|redness|swelling|burning|stinging|soreness|pain|puffiness|watering|pinkness|irritation|discharge|crust,
         how long does|do this|my itch|itching|redness|swelling|burning|stinging|soreness|pain|puffiness|watering|pinkness|irritation|discharge|crust,
         how long|longer|much am i|we going|gonna to? be|keep|have, how long|longer|much are|is|will|do|does my|the|these <eye> going|gonna|keep|stay|still|be,
+        best|good|safe for a|an|my|this eye|lid|eyelid that|which|when|like,
         waiting|waited|wait on|for the|it|this|my|that? .. to go|settle|stop|calm|ease|clear|fade|die|shift|pass|subside|drop|improve|leave|reduce|heal|come|be,
         going to ..
         er|hospital|doctor|drs|dr|gp|urgent|emergency|clinic|pharmacy|work|school|bed|sleep|see|call|ring, gonna

@@ -145,7 +145,7 @@ SIGNS = {
         like pillows, like sausages, like frog, frog eyes, bulgy lids, chunky lids, hamster, lump on ..
         lid{s/}|eyelid{s/}, lump .. lash line, pimple looking lump, lump .. lid, bump like a pimple on .. lid, bump
         .. pea, stye looking thing, lids .. up a bit, lid{s/} .. come up .. puffy|big|huge|like|swollen|fat, eye{s/}
-        .. come up .. puffy|big|huge|like|swollen|fat, lids up, like i cried all night, swoll up, hooded, <eye> ..
+        .. come up .. puffy|big|huge|like|swollen|fat, lids up, like i cried all night, swoll up, gone|goes|looks|looking|all|suddenly hooded, hooded and|now|today|since, <eye> ..
         balloon, eye{s/} .. size of, bloated, <eye> .. <huge> .. normal, lids .. thick, lids .. heavy, swelling,
         swollen, swell, swells, swelled, swole, swoll, puffy, puffiness, puffed, puffing, puff up, puffs up,
         puffier, inflamed, inflammation, edema, oedema, edematous, oedematous, chemosis, ballooned, ballooning,

@@ -22,6 +22,8 @@ TOPICS = {
         next fill, need a fill, train late
     """,
     "notlost": """
+        put|use|wear|sleep|sleeping|slept|lie|lying|apply|rub|tan|cream|oil|mask|thing|spf|sunscreen|products|serum|water .. on my face,
+        ready to shed, say|mean|means|word|term|called|by shed|shedding,
         someone|somebody|he|she|uncle|groom|bride|dad|mum|mate fell|fall in|into|out|off|over|down, fell|falling in|into a|the|love
         hedge|pool|pond|river|bush|love?, have|need to come off|out, all gone by|and|before|now|since, by .. it had all gone, bald one|head|man|guy|dad|husband,
         poky|pokey|jabby|stabby|scratchy one .. fell|came|dropped out|off,
@@ -120,6 +122,47 @@ TOPICS = {
         get|have these|them|those|mine|my lashes? took|taken|removed|soaked|whipped off? <day>|today|tomorrow|asap|tonight|sooner, like|want|need|love these|them|those|mine|my lashes? removed|off|out please|asap|today|tomorrow|<day>,
         please? can|could|may i come|pop|nip|swing|drop|call|stop by|in|over|round|past|down this|today|tomorrow|tonight|after|before|on|now|<day>, five|ten|any|got|have minutes|time|slots|gap|space for me today|tomorrow|tonight|<day>, got
         any|a slots|gaps|spaces|mornings|afternoons|evenings|space|slot|gap,
+        can|could|may i|we have|nab|grab|get|take|bag|snag|do|keep the|that? <day>|<clock>|half|quarter|last|first|earlier|later, leaving the|my? house|work|home|office|gaff now|in|shortly, cant find the|your door|place|entrance|salon|building|shop|street|studio|bell|buzzer,
+        outside x|now|love|hun|waiting|when|whenever, can|could i|we|you shift|swap|leave|postpone|delay|rearrange|move it|that|this|mine|things till|until|a|to|for|by?, something|somethings has|is|s? come|came up, not going|gonna|able to? manage|come|make|be able, yes|yep|yeah to <clock>|<day>|<nth>|the,
+        have|need|will|got to rearrange|reschedule|postpone, rearrange,
+        <clock> works|suits|is|please|instead|then|perfect|grand|good|fine|ok|okay|lovely|it, oclock is|works|suits|please|instead|then|grand|good|fine|perfect,
+        that|this|the time|day|one|slot|date suits|works|does, ill|id definitely|happily|gladly? take|have|grab|keep the|that? <clock>|<day>|<nth>,
+        eta <clock>, a|an|the <clock>, push|bump|shift|move|put|change it|me|us|mine to|till|back|until <clock>|<nth>|<day>|1|2|3|4|5|6|7|8|9|10|11|12|noon,
+        reserve me|us|a|the|for|my|one|two|three|four|five|six, to reserve, reservation,
+        book|reserve|take|do|want|make|prefer|decline|skip|miss|swap|cancel|hold|keep the? <nth>, would|does|could|will the <nth>, is the <nth> ok|okay|free|good|any|possible|available|taken|still|too|gone, on|for|by|before|after|till|until|about
+        the <nth> please|instead|then|if|work|suit|or|at|and, any chance|anything|something|space|room|slot|hope on|for|around|about|of the? <nth>, swap us|me|them|our|days|with|round,
+        which|what days|dates|times|slots|day|date|mornings|evenings have|do|are|is|can|would|suit|suits|you, when|how soon could|can|would|might|will
+        you|u|ye|yous fit|see|do|take|have|squeeze|get|slot, when else, what|how about <day>|next|another|first|last|later|earlier|half|after, how|what about the
+        <day>|<nth>|bank|week|weekend|following|next|other|holiday, whats|what the? latest|earliest|soonest|next you|youd|u|i|id|time|day|one,
+        is|are there a|any|still? <clock>|slots|slot|space|spaces|gap|gaps|opening|earlier|later|evenings|mornings|appointments|cancellations, have you|u|ye
+        anything|space|room, you|u|ye have|got space|room, anything|something|slot|space between|before|after|around|for|next|this|at|on <day>|<nth>|now|eid|christmas|xmas|easter|diwali|new|the,
+        im|am i|we still|definitely|def|booked|down|in? with you at|on|for|tomorrow|today|next, still in|on|booked|down for, checking|check i|im|if|were|we|its|my .. in|on|down|booked|at|for
+        <day>|<clock>|noon|the, fit|squeeze|slot|pop my|a|another|in my? neighbour|neighbor|friend|mate|mum|mom|sister|cousin|daughter|colleague|boss|nan|bridesmaid in,
+        i must|have|need|hate|want to? decline|postpone|bail, its a no|pass for|from|this|on|today|tomorrow, not|isnt|wont|cant be? happening|making|make|manage|managing it|the|my|today|tomorrow|tonight,
+        gonna|going to not? make the|my|it|today|tomorrow, wont|cant|not|cannot be? in|along|around|coming|there|over today|tomorrow|tonight|this|till|until|for|after|now,
+        ill|so|gonna|will|must|have to? pass on|for|this tonight|today|tomorrow|<day>|time|one, im out for|of tonight|today|tomorrow|<day>|this,
+        leave|forget|scratch|bin|drop|ditch|park|pause|shelve the|my|our infill|fill|refill|appointment|appt|<day>|booking|set|<nth>, leave|skip|drop <day> please|for|and|till|until|this, skip|ill
+        <day> top|fill|infill|appointment, leave it|that|mine|them till|until|for now|another|a|<day>|next|after, cant|couldnt|cannot face lashes|it|coming|the|my|tomorrow|today,
+        sorry about our|my|the <clock>|<day>|12|11|10|9|8|1|2|3|4|5|6|7|appointment|slot|visit, spare you|yous|ye, what|which day ill|i|we can|could|manage|make, give me|us
+        5|10|15|20|25|30|five|ten|fifteen|twenty|half|another|a|until|till minutes|an|ten|few|minute|<clock>|hour, half|an|hour an? hour|bit after|later|earlier|behind,
+        slept in|through|past, overslept, overlay, missed my stop|alarm|exit|turn|connection, wrong bus|train|stop|street|day|days|address|postcode|platform, days|dates|weeks|times wrong|mixed|muddled|confused,
+        thought it was|is tomorrow|today|next|yesterday|monday|tuesday|wednesday|thursday|friday|saturday, locked|lock myself|me|us out, locksmith, puncture, flat tyre|tire|battery, waiting on|for|in
+        the|a? tow|aa|rac|recovery|locksmith|plumber|boiler|engineer|delivery|taxi|uber|cab|ferry|boiler|electrician, boiler|gas|sky|delivery man|mans|guy|engineer|men here|late|still|hasnt|not|due, road|roads|street|bridge|motorway|tunnel|pass is|are|s|all? blocked|closed|shut|flooded|up,
+        snowed in, snow|ice|flood|floods|storm|cyclone|hurricane|typhoon|blizzard|flooding warning|alert|so|and cant|were|im|we, crawling along, walking back now, jogging|running|walking|legging the|it
+        rest|there|over, flight|train|tube|bus|tram|ferry|metro|plane home|back|from|line? is|was|been|has|s? delayed|cancelled|canceled|suspended|diverted|packed|late|stuck|down,
+        car|van|motor|bike|truck|wheels|engine wont|is|has|got|broke|conked|died|get|s start|broken|down|dead|clamped|towed|out|on|flooded|wash|bust, bump in the car, car accident,
+        we|ive|weve|had had? a? bereavement, bereavement, take|strike|scratch|cross|pull|knock me|us|mine off|out|from of? the|for? <day>|<nth>|<clock>|diary|calendar|schedule|rota|book|slot|then,
+        i|we|and|id wish|want|like|love|need to reserve|gift|treat, gift|treat my|her|him|the .. lashes|lash|lift|set|fill, treat for my mum|mom|wife|sister|daughter|friend, gift for my|her|a,
+        do|see|take|lash me|us and|plus my|the|her|a, me and|plus|+ my|the|2|3|4|5|two|three|four mum|mom|sister|cousin|friend|mates|bridesmaids|mother|girls .. together|both|want, ten|two|three|four|five|six|eight|all of us
+        want|need|getting|coming|for, us|me both|two|three|four in|together|done|for, + 1|2|3|4|5, bride and, bridal party|trial|booking, my hens|hen|wedding|prom is|s? <nth>|<day>|next|this|on,
+        add a|an|on brow|brows|tint|lift|tidy|wax|lower|bottom .. on|to|with|for, drop|switch|change|downgrade|upgrade me|us|mine|it|my from|to|down|up .. set|fill|infill|classic|classics|hybrid|natural|volume|lift,
+        whenever|when you|u|ye have|can|get|got one|a|me|us|space, set|fill|infill|removal|lift whenever|asap|soon|next|please, mornings|evenings|weekends|afternoons only|best|suit|better|work,
+        prefer|rather evening|evenings|morning|mornings|afternoon|afternoons|weekend|weekends|after|before|later|earlier|<day>|<clock>, do with an|a|half hour|bit|later, im|am on|back lates|earlies|nights|shift|call|days .. so|till|until,
+        before then or not|after, not till|until spring|summer|autumn|winter|after|the|payday|next|<day>, till|until|after|at|on payday|pay|wages day|i|come|comes|in?, havent|dont|no|hardly have|got? the|any? money|cash|funds|spare
+        this|till|until|for|right|now, spent|spend the|my lash money|fund|cash, wages|payroll|salary|pay|bonus came|messed|late|is|are|through .. this|month|so|full|set|fill, catch|see you|u|ye|yous next|another|a|when|after|once|in
+        week|month|time|other|theyre|weeks|were|im|its, so|but|and lashes|mine|it|i|tomorrow|<day> will|must|has|have|is to? wait, the week|day|month after|before is|works|suits|please|instead|maybe, put it|me|us|that off|back till|until|to|by|a,
+        i am outside|downstairs|here|inside|there|late, im outside|downstairs|round|across|below, bang on time, hold it|that|the|my|one for|till|until|please|slot|space|place,
+        holding it|that|the|my slot|for|place|spot, yes coming, coming now|yes, put you out if i|we came|come, would it .. if i|we came|come, you'd|youd do me|us|my|her|a,
         bring forward the|my|our, bring .. forward, push back my|the|our, push .. back to|a|till,
         missed|misd|miss the|my ferry|bus|train|tram|tube|connection|lift,
         next ones|one at|in quarter|half|ten|five|twenty, satnav|gps has|had|sent|took|is,
@@ -263,6 +306,13 @@ TOPICS = {
         sitter .. cancelled, running .. late, im running, be there .. at|by|for, see you .. <day>
     """,
     "notbooking": """
+        how much|many|long is|are|for|does|do|would|was a|an|the|your? infill|fill|refill|removal|set, price|prices|cost|costs|rate|rates of|for|on
+        a|an|the|your|my? infill|fill|infills|fills|refill|removal, do|does a|an|the? infill|fill|infills|fills|refills cost,
+        got|validate|any|have|free|about|is|need|street|nearby|disabled|paid|u|you|public|pay|metered parking, parking
+        fine|fines|ticket|tickets|permit|permits|meter|space|spaces|machine|app|free|nearby|for|behind|spot|spots|situation, what time do|does|did ..
+        lock|locks|close|closes|open|opens|shut|shuts|finish, daughter|son|baby|toddler|mum|mom|friend|sister|husband|partner|dog|kid|kids|child|little
+        come|sit|wait with me and|while|or|if, do|are|will you|ye|u open|opening|closed|closing|shut|working on? bank|easter|christmas|boxing|new|public|good|holidays,
+        full|the|hot|strong|bright|blazing|midday sun at|on, any chance of a|an|some loyalty|student|discount|refund|receipt|voucher|gift|sample|spoolie|freebie|photo|copy|leaflet|tip|link|recommendation,
         for two|three|four|five days|weeks|hours|months|nights, on the tram|bus|train|tube|plane|ferry|metro, stop|stopped|stops|stopping|halt traffic, on my way
         to|from pick|collect|get|the|a|work|home|school|my, nearly|almost didnt book, only booked|book cuz|because|cos|cause|coz|as,
         on my|the way home|back, way home from|on, on the bus|train|tube|tram|metro home|back|today|yesterday,
@@ -569,6 +619,7 @@ TOPICS = {
         right lids|uns
     """,
     "both": """
+        in|on|with|for|wrong either|neither of them|em,
         both, both eyes|lids|eyelids|sides|of, either <eye>|side|one, each <eye>|side, neither eye|lid|side, two
         eyes, 2 eyes, l and r, left and right, right and left, l & r, ou, bilateral, bilaterally, left or right,
         two|2 of my eyes|lids, two|2 red|itchy|sore|puffy|swollen|pink|watery|streaming|burning and?
@@ -576,6 +627,7 @@ TOPICS = {
         right or left, 2 lids, two lids, each of
     """,
     "notside": """
+        book|fit|do|see|take|squeeze|have|get us|them|you both,
         right now, right away, right back, right after, right before, right as, right here, right there, right on,
         right time|place|person|way|choice|length|curl|amount|thing|number|size|ones
         for|look|shape|style|up|then|by|round|down|out|off|through|across|into, all right, thats right, just right,

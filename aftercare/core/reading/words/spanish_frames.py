@@ -249,6 +249,7 @@ FRAMES = {
     "burning": "como .. <quema>, <quema> .. en los? <ojillo>, me enchil{o/e/aron}, me echaron .. <quema>",
     "gritty": """
         media|toda la? playa en <ojillo>, trajera|traigo|tuviera|tengo .. playa|desierto en .. <ojillo>,
+        me raspe{n}, me? raspa{n}|raspando .. <ojillo>|adentro|cuando|al,
         como .. <molido> .. <ojillo>, <molido> molido|molida, como si|con|tuviera .. <molido>, <molido>
         en|dentro .. <ojillo>|adentro,
         como .. <granito>, <granito> .. en el|los? <ojillo>, <ojillo> .. <granito>, siento
@@ -256,6 +257,7 @@ FRAMES = {
     """,
     "poking": """
         no es que no me? pinche|pinchen,
+        me pinche{n}, me pinchen,
         pelito|pelo|pestana|algo|hilito ..
         picando|picandome|pinchando|pinchandome|clavando|clavandome|clavado|atravesado|adentro,
         picandome|pinchandome adentro|dentro|por,

@@ -14,11 +14,14 @@ SCOPE = {
         tantit{o/a}, niega, cero cero
     """,
     "not": """
+        no es? porque, no vaya{n/s} a pensar que,
         no, nunca, jamas, ni me|se|los|las|lo|un|una|tantito|siquiera, ya no, no he, no han, no ha, no tengo, no hay
     """,
     "nonneg": """
         en|a|desde|bajo|de cero, ya va|van un|una|dos|tres|cuatro|cinco|seis|varios|varias|2|3|4|5|6|7 dia|dias|horas|semana|semanas|noches, no se? le|lo|la|los|las? deseo|desearia|deseo|deseria .. nadie|ni,
         no duermo|descanso|vivo|trabajo|rindo, no pego|pegue el? ojo, no puedo|pude|podia concentrarme|trabajar|leer|manejar|estudiar|abrirlos|abrirlo|maquillarme,
+        no hay dia|noche|hora|momento|rato|vez|manana|minuto que no?, nada me|le|lo|la|los|las? quita|calma|baja|alivia|ayuda|funciona|para, ningun{a/o/} .. me|le|lo|la? quita|calma|baja|alivia|ayuda|funciona,
+        ni con|poniendo{le/me}|durmiendo|lavando{los/me}|tomando|echando{me/le}|aunque|asi .. baja{n/}|quita{n/}|calma{n/}|alivia{n/}|cede{n/}|para{n/}|mejora{n/}, ni durmiendo|asi se? me? quita{n/}|baja{n/}|calma{n/},
         ya no sube|abre|abren|veo|ve|ven|enfoca|respiro|alcanza|cierra,
         ya no quise|pude|puedo|quiero|aguanto|soporto|se|me?
         manejar|conducir|leer|ver|salir|dormir|trabajar|mas|abrir|que,
@@ -54,6 +57,7 @@ SCOPE = {
         eso fue ayer, eso era ayer
     """,
     "but": """
+        de lo, de lo que, de tan, de tant{o/a}, de puro|pura,
         y a mi, a mi se me, y yo si, y yo ando|estoy|tengo|sigo|amaneci,
         pero, sino, aunque, excepto, salvo, solo, solamente, porque, pues, si, desde, cuando, mas que, nomas,
         unicamente, eso si, hasta, apenas
@@ -241,7 +245,12 @@ SCOPE = {
         mama|hija|hermana|esposo|madre|marido|novio|amiga, de parte de, le escribe la|el, te escribe la|el, te
         escribe su, le escribe su
     """,
+    "unseen": """
+        no|nunca|jamas aparecio|llego|vino|salio|existe|existio|aparecieron|llegaron, no la|lo|las|los vi|veo|tuve|tengo|he, brill{a/o} por su ausencia
+    """,
     "unmet": """
+        no aparecio|llego|vino|salio, nunca aparecio|llego|vino|salio|la|lo vi|tuve?,
+        no hay, no hay ninguna|ninguno, esta|estas vez|veces no, ahora no, contigo no, hoy no,
         nada que ver, y nada, ni ahi, ni cerca, ni por asomo, pero ni, ni de lejos, de eso nada, que va,
         pero no|nada|ninguna|ninguno|cero, y no|nada|ninguna, resulta que no, resulto que no, al final no|nada, no fue
         asi, no paso, no me paso, nunca paso, para nada

@@ -7,6 +7,16 @@ from __future__ import annotations
 
 TOPICS = {
     "figure": """
+        no me|te|le|nos digas|diga|digan|digais,
+        alergic{a/o} al latex|niquel|polen|polvo|pescado|gluten|mani|cacahuate|marisco|metal|camaron|perfume|huevo|aguacate|sol|acrilico,
+        alergic{a/o} a la penicilina|aspirina|nuez|leche|lactosa|soya|soja|plata|bisuteria|henna|picadura|abeja|lana|fresa|dipirona,
+        alergic{a/o} a los mariscos|frutos|gatos|perros|acaros|camarones|cacahuates|antibioticos|metales|pescados|guantes|perfumes|huevos,
+        alergic{a/o} a las nueces|abejas|avispas|picaduras|fresas|almendras|sulfas|curitas, alergia al latex|niquel|polen|polvo|gluten|mani,
+        alergia a la|los|las penicilina|mariscos|nueces|abejas|aspirina|gatos|perros|leche|picaduras|frutos,
+        que es|son el|la|los|las|un|una? blefaritis|conjuntivitis|queratitis|orzuelo|perrilla|chalazion|cianoacrilato|uveitis,
+        puede|puedes|pueden|podria uno|una|alguien? ser|dar|dar{te/le}|salir alergic{a/o}|conjuntivitis|orzuelo{s/},
+        puerta|casa|letrero|carro|coche|bolsa|caja|liston|sillon|toldo|pared|camion|blusa|vestido|falda rosa|roj{o/a}|rosad{o/a},
+        pelar|pelo|pelando|pele papas|patatas|cebolla|cebollas|ajo|zanahorias|fruta|mangos|camarones,
         arden|arde|ardiendo|ardo|muero|mueren de celos|envidia|rabia|curiosidad|ganas,
         pique|picar|picando|picaba|pico medio|un|una|dos|tres|la|el|las|unas? kilo|kilos|de? cebolla|cebollas|ajo|verdura|carne|tomate|de? ..
         cebolla|cebollas|ajo|verdura|carne|tomate, picar|pique|picando|pico cebolla|cebollas|ajo|verdura|carne|tomate, tiemblan las piernas .. spinning|gym|sentadillas|clase,
@@ -208,6 +218,9 @@ TOPICS = {
         cita, citas, hora, lugar, turno, afuera, confirmo, nos vemos, retoque, relleno, trafico, agenda, horario
     """,
     "plain": """
+        ojos bien? blancos|blanquitos|clarit{os}, ojos|parpados estan|siguen|andan|se ven? como siempre|antes|si nada|nuevos|normales, veo perfecto|perfectamente|clarito|nitido|super, ningun problema con|en los|mis|el|mi ojos|parpados|ojo|parpado|pestanas,
+        no me|nos han|ha|dan|da|dieron dado? lata|guerra|problemas|problema|molestias|molestia|lio|guerrilla, ojo|ojos esta|estan|muy|bien|siguen? san{o/os}|tranquil{o/os}|limpi{o/os}|descansad{o/os},
+        nada que reportar|contar|lamentar|quejarme|decir, sin queja|quejas|nada, nunca mejor, de lo mas bien, me revis{o/aron} y .. bien|tranquilo|sano|perfecto|normal|limpio,
         los|las mios|mias|mis ojos? descansando|tranquilos|tranquilas,
         las mias|mis pestanas? intactas|divinas|perfectas|impecables|como si nada|firmes, ni se despeinaron|movieron|inmutaron|despeinan|mueven, y yo divina|tranquila|feliz|regia|como si nada,
         amaneci con todas, todas en su lugar|sitio|puestas|puestecitas, ni una en la almohada, sali premiada, me las chulean|envidian, se mueren de envidia, quien me las hizo, que ojazos,
@@ -258,6 +271,15 @@ TOPICS = {
         tumbaron, arranque, arrancado, se desprend{en/ieron/io}, desprendiendo, abiertas, enredad{as/a}, mudando
     """,
     "booking": """
+        se me|nos complico|atraveso|cruzo|junto|presento, no voy a alcanzar|llegar, me surgio algo|un|una, me salio algo|compromiso|viaje,
+        me|nos reserv{as/an/a/e/en} un|una|el|la|para|lugar, reserv{a/ar/o/ame/e/eme/enme}, lo|la|las|los dejamos|pasamos|movemos|corremos|cambiamos|hacemos
+        para|pa|pal|hasta|el|otro, reprogram{amos/ar/ame/o/eme}, reagend{amos/ame/eme}, que|cual dia{s/} hay|tienes|tiene|puedes|puede|queda|tendrias|pueden, abres|abren|atienden|trabajas|trabajan los? domingo{s/}|sabado{s/}|lunes|feriados|festivos,
+        todavia|aun|sigo|alcanzo a? alcanzo|llego|llegar|tiempo, mejor|hasta|pa|para|espero la? quincena|cobre|pague{n}|semana|mes|proxim{a/o}, d{ame/eme/enme} media|un|unos|10|15|20|cinco|diez|quince|veinte|chance|otra hora|minutos|ratito|minutitos|cita|fecha,
+        no ire|vamos|iremos|paso|llegamos, no voy a? manana|hoy|el|la|al|a ir|poder|llegar|retoque|cita, asi no voy|puedo ir|vamos, l{e/o/a} quiero|quisiera|queria|voy a? regalar, regalar{le/les}? un|unas|una|el set|pestanas|sesion|cita|retoque,
+        me|nos viene|queda|acomoda|va|sirve genial|bien|perfecto|mejor|super|de|ideal|el|la, nos|me|les puede|puedes|podria|podrias|pueden maquillar|poner|hacer|atender|recibir|meter,
+        me quede dormida|dormido|tirada|tirado|sin|atorada|varada gasolina|coche|luz|carro?, se me|nos descompuso|poncho|averio|daño|dano|murio|paro|varo|pincho el|la|una carro|coche|llanta|moto|camioneta|auto|bateria,
+        hay|hubo bloqueo|marcha|choque|paro|manifestacion|accidente|derrumbe|inundacion en|de, se inundo|inundaron la|las|el|mi calle{s/}|casa|avenida, ando|estoy|quede cort{a/o}|sin|apretada|quebrada|bruja de? dinero|lana|plata|varo|guita|luz,
+        fallecio|murio mi|un|una, velorio|funeral|entierro hoy|manana|del|el, se me|nos enfermo|enfermaron mi|el|la|los, no puedo este|esta|ese|esa dia|semana|mes|lunes|viernes|sabado|vez,
         llego|yego tardisimo|tardecito|tardon, va pisando huevos|guevos,
         la|lo|las pasamos|movemos|corremos|cambiamos pal|para|al|a,
         reservadme|reservame|resérvame|apartame|apuntadme|apuntame|anotame|agendame|ponedme|guardame, pal|para

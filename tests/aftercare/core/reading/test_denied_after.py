@@ -48,3 +48,24 @@ def test_what_is_affirmed_behind_is_not_denied_before() -> None:
 
 def test_another_verb_behind_denies_nothing() -> None:
     assert read("they itch, they don't stop").signs == (Sign.ITCHING,)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "the redness you asked about: none",
+        "The stinging you mentioned never came",
+        "I'd send you a pic of the red but there isn't any",
+        "Itch? not a smidge",
+    ],
+)
+def test_what_was_asked_about_is_denied_behind_the_asking(text: str) -> None:
+    found = read(text)
+
+    assert found.urgency is Urgency.NONE
+    assert found.negated
+
+
+@pytest.mark.parametrize("text", ["pain? not a lot but some", "my lids are red but there isn't any swelling"])
+def test_what_is_denied_in_part_is_a_sign(text: str) -> None:
+    assert read(text).urgency is Urgency.SAME_DAY

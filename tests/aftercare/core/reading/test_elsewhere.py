@@ -27,3 +27,12 @@ def test_her_hands_are_a_part_of_what_she_does_to_her_eyes() -> None:
 
 def test_hands_that_itch_are_no_eyes() -> None:
     assert read("my hands are so itchy from the new soap").urgency is Urgency.NONE
+
+
+def test_tears_that_run_down_her_cheeks_come_from_her_eyes() -> None:
+    assert read("doesnt hurt but the tears keep running down my cheeks").urgency is Urgency.SAME_DAY
+
+
+def test_a_cry_about_money_is_no_pain() -> None:
+    assert not read("tax bill. ouch. drop me from full set to a fill?").signs
+    assert Sign.PAIN in read("ouch. my lid").signs

@@ -72,3 +72,22 @@ def test_what_others_asked_and_is_not_so_is_denied() -> None:
 @pytest.mark.parametrize("text", ["was scared I'd swell up and I have", "you said it might sting and it did"])
 def test_what_was_feared_and_came_true_is_told(text: str) -> None:
     assert read(text).urgency is Urgency.SAME_DAY
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "normally my eyes stream and this time they haven't",
+        "they always go red with lashes but not this time",
+        "siempre me pican y esta vez no",
+    ],
+)
+def test_what_always_came_and_did_not_is_denied(text: str) -> None:
+    found = read(text)
+
+    assert found.urgency is Urgency.NONE
+    assert found.negated
+
+
+def test_what_always_came_and_came_again_is_a_sign() -> None:
+    assert read("normally they itch and now they burn as well").urgency is Urgency.SAME_DAY
