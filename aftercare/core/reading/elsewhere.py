@@ -17,7 +17,11 @@ _BEFORE, _AFTER = 4, 6  # tokens within which the other part stands
 
 
 _OF_THINGS = _WIDE | listed("sign:vision sign:vision! sign:sealed_eye! sign:light sign:poking sign:gritty")
-_IS = listed("is was are were goes go went looks look says say wont wouldnt doesnt dont hurts hurt made stings stung")
+_IS = listed("""
+    is was are were goes go went looks look says say wont
+    wouldnt doesnt dont hurts hurt made stings stung
+    duele dolio pica pico arde ardio esta estan quema quemo sale salio salieron salen quedo quedaron
+""")
 _REACH = 4
 
 

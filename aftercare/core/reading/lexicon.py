@@ -79,4 +79,5 @@ def _mended_words() -> frozenset[str]:
 
 _MENDED_CLASSES = {"eye", "glue", "face", "breathe", "swell", "sore", "ojo", "goma", "cara", "hinch"}
 MENDED = _mended_words()
-__all__ = ["ENGLISH", "MENDED", "SOURCES", "SPANISH", "WORDS"]
+HEARD = MENDED & SPANISH.words - ENGLISH.words  # found by their sound
+__all__ = ["ENGLISH", "HEARD", "MENDED", "SOURCES", "SPANISH", "WORDS"]

@@ -49,6 +49,7 @@ _SPELLINGS = """
     summink=something tho'=though aki=aqui akí=aqui inchado=hinchado inchada=hinchada inchados=hinchados
     inchando=hinchando hinchao=hinchado pestanias=pestanas ksa=casa ntp=nada grasias=gracias makati=itchy
     throte=throat throut=throat thrut=throat swallerin=swallowing swallering=swallowing swollowing=swallowing everywhr=everywhere evrywhere=everywhere evrywhr=everywhere brokeout=broke sowwy=sorry tounges=tongues diff=different
+    rjo=rojo rjos=rojos rja=roja rjas=rojas ozos=ojos oyos=ojos ojoz=ojos parpdo=parpado parpdos=parpados bb=bebe
     itcheando=itching itchea=itches itchean=itching fyn=fine gr8=great l8r=later l8=late m8=mate
 """
 CHAT = {written: word for written, _, word in (pair.partition("=") for pair in _SPELLINGS.split())}

@@ -8,6 +8,8 @@ from __future__ import annotations
 from aftercare.core.reading.tokens import listed
 
 LOOKALIKES = listed("""
+    raras abrieron abriendo diciendo dicen granote granotes enganchada enganchado enganchadas mirame miradas raspon raspones
+    arrieron digas pesadas merienda medida medidas mediana mejora
     pasteles pastel pastelito pastelitos wheely wheelie wheelies pisando pisar pisan pisado guevos huevos
     empapada empapadas empapado empapados quitando quitandome quitandote quitandose quitandomelas enchinador
     cyclone cyclones pillando pillado pillados camilla camillas

@@ -14,6 +14,12 @@ SCOPE = {
         no, nunca, jamas, ni me|se|los|las|lo|un|una|tantito|siquiera, ya no, no he, no han, no ha, no tengo, no hay
     """,
     "nonneg": """
+        mentiria si .. dijera|digo que? no, no te|le|les voy a mentir|enganar, para que|pa que te|le|les? voy a decir que no,
+        no hicieron|hizo|hacen|sirvio|sirvieron|sirven|sirve|funciono|funcionaron|ayudaron|ayudan|resulto nada|para|pa,
+        no me hizo|hicieron|hacen|ha|han hecho? nada|efecto, no se me? secan|seca|cierran los|el? ojos|ojo, no me
+        puedo|pude dormir|concentrar|trabajar|estar, no puedo negar, no niego, no voy a negar, no se me quiere|quieren,
+        no hay quien|quien aguante|duerma|pueda, no soy yo, no termina|terminan|acaba|acaban de
+        irse|quitarse|bajar|pasar|sanar|cerrar|curar,
         ya no sube|abre|abren|veo|ve|ven|enfoca|respiro|alcanza|cierra,
         ya no quise|pude|puedo|quiero|aguanto|soporto|se|me?
         manejar|conducir|leer|ver|salir|dormir|trabajar|mas|abrir|que,
@@ -38,12 +44,16 @@ SCOPE = {
         como no, a que no, no es nada lindo, no enfoco, no distingo, no miro, no logro, no alcanzo, no me pude, no
         te asustes, nada mas, no mas que, ni modo, ni idea, nunca mas, no llego, no voy, no podre
     """,
-    "returns": "me esta pasando otra vez, otra vez lo mismo, otra vez igual, me pasa otra vez, y ahora otra vez",
+    "returns": """
+        asi amaneci|ando|estoy|me|sigo|desperte, lo mismo me|tengo|traigo|ahora, y ahora yo|me|a, igualito ando|estoy|amaneci, y hoy yo|me|amaneci,
+        me esta pasando otra vez, otra vez lo mismo, otra vez igual, me pasa otra vez, y ahora otra vez
+    """,
     "wrong": """
         hable muy pronto, hable antes de tiempo, me equivoque, mentira, retiro lo dicho, me retracto, olvida lo que dije,
         eso fue ayer, eso era ayer
     """,
     "but": """
+        lo que sip|si, en cambio, mas bien, a cambio, fuera de eso, quitando eso, salvo eso, eso sip,
         y a mi, a mi se me, y yo si, y yo ando|estoy|tengo|sigo|amaneci,
         pero, sino, aunque, excepto, salvo, solo, solamente, porque, pues, si, desde, cuando, mas que, nomas,
         unicamente, eso si, hasta, apenas
@@ -57,6 +67,18 @@ SCOPE = {
         salvo cuando, salvo si
     """,
     "over": """
+        amaneci|amanecio|amanecieron|desperte sin problema|problemas|nada|molestia|molestias|dolor|rastro|ardor|picor|picazon, ya sin
+        problema|problemas|molestia|molestias|rastro|nada, desde el? <dia> secos|seco|bien|nada|normal|normales|perfectos|perfecto|tranquilos,
+        ya? se me? borro|borraron|curo|curaron|compuso|compusieron|alivio|aliviaron|sano|sanaron|esfumo|esfumaron|desvanecio|desvanecieron|arreglo|arreglaron|deshincho|deshincharon|desinflamo|desinflamaron|desirrito|desirritaron|desinflo|desinflaron,
+        ya se me? secaron|cerraron|limpiaron|limpio|aclararon|blanquearon,
+        ayer|anoche|antier|antes y ya, ayer|anoche nada mas|nomas|solamente, un rato|ratito|dia y ya, una noche|tarde y ya|adios|listo,
+        la|una|uno|el|esa que me pinchaba|picaba|molestaba|tocaba|raspaba|jalaba|punzaba|estorbaba ya? se
+        cayo|salio|solto|acomodo|quito|fue, se acomod{o/aron} sol{ita/a/as/o/itas}, ya se acomod{o/aron},
+        gotas|compresas|suero|hielo|manzanilla|lagrimas|colirio|pomada|crema me? lo|la|los|las|le? quitaron|quito|calmaron|calmo|bajaron|bajo|aliviaron|alivio,
+        resuelto|resueltos|resuelta|superado|superada desde|ya|hoy|ayer, ya resuelto|resuelta|superado, y paro|pararon|ceso|cesaron,
+        paro|pararon|ceso|cesaron|se quito ese|el|al mismo? dia|noche|rato, cedio con|la|al|a|en|sola|solo, cesaron, hoy normal|blanco|blancos|ya? normal,
+        ya quedaron|quedo blancos|blanco|limpios|normales|bien, solo la primera|el primer|esa noche|dia|rato|tarde y, ni rastro de, no queda
+        ni? rastro|nada|ninguna, se me quito con|en|a, ya se me quitaron|quito|fueron|fue, ya volvieron|volvio|regresaron a la normalidad|normal,
         la primera noche|tarde nada mas|nomas|solamente, solo|nomas|unicamente la primera noche|tarde, nada mas la primera noche|tarde, el primer dia nada mas|nomas|solamente, nada mas el primer dia,
         a la hora|rato|manana|tarde|noche ya|estaban|estaba? estaban|estaba|nada|secos|seco|bien|normal|normales, desde entonces todo|nada|bien|perfecto|perfectas, ya secos|seco, y despues nada,
         no volvio|volvieron|regreso|regresaron a? nada?|mas?, nunca mas volvio, no me volvio, nomas|nada|solo|solamente|unicamente mas? la|el|esa|ese|por?
@@ -106,6 +128,8 @@ SCOPE = {
         me funciono, hoy perfecta, hoy perfecto, hoy normal, ya cero
     """,
     "near": """
+        queda|quedan|quedo|tengo una|un? pizca|pelin|nadita|rastro|resto|poquitin|tantito|chin|chispa|sombra, una pizca, un pelin,
+        casi como siempre|antes|nuevo|nueva|nuevos, casi en su|el|de, hoy casi, casi normal|normales|bien|blanco|blancos,
         como|lo que me avisaste|aviso|dijiste|dijo|advirtio|advertiste, y cada dia menos,
         apenas|queda una|un sombrita|rastro|rastrito|hilito|manchita|tono, falta un|muy|bien?
         pelin|poquito|poco|nada para que|pa, ya practicamente|prácticamente limpio|bien|normal|blanco|nada,
@@ -130,6 +154,9 @@ SCOPE = {
         empezaron
     """,
     "past": """
+        antes usaba|tenia|iba|iban|me ponia|poniamos|con, antes de conocerte|conocerlas, del|el verano|invierno|mes|ano|salon|lugar|sitio pasado|anterior, cuando
+        estaba|andaba|estuve embarazada|prenada|casada|soltera|chiquita|morra, en la secu|secundaria|primaria|prepa me, en el kinder,
+        en otra|otro epoca|vida|pais|ciudad, de morra|morrita|chamaquita|peque|pequena,
         en 2009|2010|2011|2012|2013|2014|2015|2016|2017|2018, alla por el|2015|2016|2017|2018|2019,
         de chavala|chavalilla|cria|adolescente|jovencita|estudiante|joven, cuando tenia
         seis|siete|ocho|nueve|diez|once|doce|trece|catorce|quince|6|7|8|9|10|11|12|13|14|15|16|17|18|20, en el
@@ -145,6 +172,7 @@ SCOPE = {
         atras, en mi pais, de chica, de nina, con la otra, en el otro
     """,
     "notpast": """
+        de una vez, una vez mas|que, otra vez una vez, de una buena? vez, a como era, como antes,
         ya .. una vez,
         como la vez pasada, igual que|a, como la otra vez, como el ano pasado, como la ultima vez, misma que
     """,
@@ -162,6 +190,9 @@ SCOPE = {
         si cierro, si parpadeo, si me tallo, si abro, si puedes, si puede, no se si el
     """,
     "will": """
+        puede|puedes|pueden|podria|podrian dar|causar|provocar|hinchar|hincharme|hincharse|irritar|irritarse|quedar|quedarte|quedarse|salir|pegar|pegarse|quemar|cegar,
+        puede|puedes|pueden|podria|podrian te? dar|quedar, sintomas|senales|signos de, cuanto tarda en salir|dar|aparecer, le|les van a
+        salir|dar|arder|picar|hinchar, y si amanezco|despierto|se me|me da|dan,
         dice|dicen|jura|cree|asegura|insiste que me? voy|vas|va|van|vamos a, dice|dicen|jura|insiste en? que me voy a, voy a quedar|acabar|terminar ciega|ciego|sin,
         juraba que iba|me|se|los|las|iban, jure que iba|me, dice|dicen|dijo|cuenta|cuentan que el|la|las|los
         pegamento|pegante|goma|adhesivo|pestanas|cola suelta|sueltan|quema|queman|irrita|irritan|arde|arden|pica|pican|deja|dejan .. ciega|ciego|alergia|quema|irrita|arde?,
@@ -184,6 +215,10 @@ SCOPE = {
         puede que tenga, puede ser, van a explotar, va a explotar, voy a desmayar, va a reventar
     """,
     "other": """
+        bebe, mi bebita|bebito|chiquito|chiquita|chamaco|chamaca|flaco|viejo|viejita|abuelito|roommate, la gente,
+        le|les pica|pican|arde|arden|duele|duelen|llora|lloran|molesta|molestan .. a mi|la|su|el|una|un|mis|los|las|otra,
+        a mi|una|la|su|otra nieta|nietas|amiga|vecina|cunada|suegra|tia|prima|clienta|companera, una|la|otra companera|clienta|chica|muchacha|morra,
+        el gato|perro|caballo, mi gata|perra,
         se le, se les,
         en mi familia|casa|oficina|trabajo todas|todos|todo, a la|el que le pica|arde|duele|molesta|lloran|llora|pican|arden es, al que le pica|arde|duele|pican|arden|lloran es,
         mi nene, mi nino, mi nina, mi cuate, el perro, la perra, al perro, al gato, mi vecino, el vecino, mi jefa, mi
@@ -201,6 +236,10 @@ SCOPE = {
         jefe, suegro, yerno, nieta, madrina, roomie, esposa
     """,
     "self": """
+        las|los dos andamos|estamos|tenemos|traemos|amanecimos, ambas|ambos|nosotras andamos|estamos|tenemos|traemos|amanecimos,
+        andamos con, amanecimos, traemos, tuve, anduve, estuve, ahora soy yo, soy yo la|el,
+        que|si alguien conteste|responda|ayude|atienda|lea|llame|venga|me|vea|este|pueda|por, alguien
+        me|ahi|aqui|puede|que|por|contesta|responde,
         a mi se me, a mi me, y a mi, es que me, solo que me, lo unico es|que,
         mi ojo, mis ojos, mi parpado, mis parpados, me, yo, estoy, tengo, mi izquierdo, mi derecho, mio, mios, a mi,
         siento, amaneci, traigo, mi cara, mi vista, mis labios, mi lengua, ando, sigo
@@ -247,6 +286,7 @@ SCOPE = {
         muerta|cadaver|bruja|zombi, todo maquillaje|pintura
     """,
     "tale": """
+        vi|lei|mire en internet|tiktok|redes|facebook|youtube|insta|instagram|noticias|google que, lei que, lo lei, salio en las noticias,
         en la|una|esa peli|pelicula|serie|novela|telenovela, en un video|libro|capitulo|documental, vi|viendo un|una
         video|pelicula|peli|documental|serie, la villana|protagonista|asesina, lo|la lei|leyo en .. revista|periodico|foro|libro
     """,
@@ -257,6 +297,7 @@ SCOPE = {
         para|por la|mi|el|su|tu ficha|historial|expediente|formulario|registro, te lo cuento|aviso|digo por|para, se lo cuento|aviso|digo por|para
     """,
     "thing": """
+        cobro, tarifa, billetera, tarjeta, feed, recibo, boleta, ticket, total, mensualidad, piropo, selfie, selfies, portero, porton, local,
         precio, precios, cuenta, factura, costo, cartera, bolsillo, pagina, enlace, link, app, foto, fotos, video,
         puerta, carro, coche, musica, trafico, cama, silla, envidia, comentarios, liga, archivo, imagen
     """,

@@ -7,6 +7,18 @@ from __future__ import annotations
 
 TOPICS = {
     "figure": """
+        <sufre> .. de|lo|con lo|la|tan|tanto|tanta|tantos|tantas|puro|pura? <elogio>, <sufre> de <elogio>, me|se|le|les
+        arde{n/}|quema{n/}|pica{n/}|quemo|ardio|duele{n/} el|la|los|las|mi|mis? <cosa>, se me esta? quema{ndo}|pasa|pega el|la|los <cosa>,
+        le|les quema{n/}|arde la|con|de, hirvio|hierve|hierven|hirviendo .. sangre, sangre hirviendo|hierve|caliente, casi me|te|se
+        deja|dejas|dejan|quedo ciega|ciego, ciega|ciego estaba|estuve|andaba|fui .. cuando|al, garganta de|por tanto gritar|cantar|hablar|bailar|reir,
+        garganta .. de|por tanto? gritar|cantar|hablar, vista cansada de siempre|toda|nacimiento|por, rojos|rojo|hinchados|hinchado|colorados|irritados|irritado no los|lo
+        veo, picazon|comezon|ronchas|picaduras es|son de|por el|los|un|unos mosquitos|zancudos|mosquito|zancudo, picadura|picaduras de
+        mosquito|zancudo|mosquitos|zancudos, no abre{n/} .. portero|porton|puerta|timbre|reja|puertas|negocio, me
+        dejaste|dejas|dejo|dejan sin aire|aliento|respiracion|habla|palabras, dolor|dolores de
+        muela|muelas|espalda|barriga|panza|rodilla|rodillas|regla|ovarios|pies|huevos|corazon|codo, lagrimas con|por el|la cobro|precio|cuenta|factura|costo,
+        fue|fueron|era|es|sera|seria|sea el|la|por|del? <goma>, no me cae{n/} bien, ojos en blanco de|por|cuando, llore|lloro|llorado|lloramos en|por el|la|mi
+        velorio|boda|entierro|funeral|pelicula|telefono, me lloraba por|al telefono, le ardio, y le arde, pestaneando como|a, olas del mar, cayo|caiga gordo|gorda|mal|bien
+        la|el|esa|ese?,
         arden|arde|ardiendo|ardo|muero|mueren de celos|envidia|rabia|curiosidad|ganas,
         pique|picar|picando|picaba|pico medio|un|una|dos|tres|la|el|las|unas? kilo|kilos|de? cebolla|cebollas|ajo|verdura|carne|tomate|de? ..
         cebolla|cebollas|ajo|verdura|carne|tomate, picar|pique|picando|pico cebolla|cebollas|ajo|verdura|carne|tomate, tiemblan las piernas .. spinning|gym|sentadillas|clase,
@@ -170,7 +182,7 @@ TOPICS = {
     "vocative": """
         quedaron super|muy|bien|todas? disparejas|mal|feas|chuecas|tiesas|raras|horribles, quedaron
         disparejas|mal|feas|chuecas|tiesas|raras|horribles|duras,
-        hola|holi|oye|hi|ay|buenas|buenos|disculpa|perdon|amiga linda|hermosa|bella|preciosa|reina|guapa|bonita|divina|corazon|chula
+        hola|holi|oye|hi|ay|buenas|buenos|disculpa|perdon|amiga|gracias|porfa linda|hermosa|bella|preciosa|reina|guapa|bonita|divina|corazon|chula
     """,
     "thanks": """
         gracias, muchas gracias, mil gracias, grasias, grax, gracias por, te agradezco, agradecid{a/o},
