@@ -20,23 +20,12 @@ from aftercare.core.reading.words.lookalikes import LOOKALIKES
 
 SHORTEST, SHORT, LONG, LONGEST = 4, 5, 8, 24
 _CONTRACTED = listed("it that there what he she who how where here let")
-# Small, great and worn endings of Spanish: rojitos, rojillos, rarisimas, grandote; hinchao and colorao in the Caribbean.
+# Endings of Spanish: rojitos, rarisimas, rojillos; hinchao and colorao in the Caribbean; "me pican" in one word.
 _SIZED = re.compile(r"([a-z]{3,}?)(?:c?it|isim)([oa]s?)")
 _LESSENED = re.compile(r"([a-z]{3,})ill([oa]s?)")
 _WORN = re.compile(r"([a-z]{3,})a(os?)")
 _JOINED = re.compile(r"me([a-z]{4,})")
-_SOUNDS = (
-    ("h", ""),
-    ("qu", "k"),
-    ("v", "b"),
-    ("ll", "y"),
-    ("z", "s"),
-    ("ce", "se"),
-    ("ci", "si"),
-    ("c", "k"),
-    ("ge", "je"),
-    ("gi", "ji"),
-)
+_SOUNDS = [pair.split("=") for pair in "h= qu=k v=b ll=y z=s ce=se ci=si c=k ge=je gi=ji".split()]
 _TARGETS = sorted(word for word in lexicon.MENDED if len(word) >= SHORTEST)
 
 

@@ -37,6 +37,7 @@ CLASSES = {
         faltando mal corta corto cortado cortito agitada agitado rapido rapida pitido pito silbido chiflido ruido
         puedo podemos logro alcanza alcanzo llega entra pasa
     """,
+    "hinchar": "hinchar hincharse hincharme hinchandose inflamar inflamarse inflar inflarse hinchandoseme",
     "via": "garganta pecho pulmon pulmones traquea cogote gaznate bronquios",
     "aprieta": """
         cierra cerrando cerrada cerrado cerrandose cerrandoseme cerrandome cerro aprieta apretada apretado apretadito apretandose apretando
@@ -130,6 +131,7 @@ FRAMES = {
         pecho .. silbido{s/}
     """,
     "swelling!": """
+        <hinchar> .. <rostro>, <rostro> .. <hinchar>,
         lengua .. gorda|gordisima|no me cabe|se me pone gorda|gruesa|enorme, no me cabe en la boca, cachetes ..
         inflados|inflada|infla|hinchados, cara .. infla|inflada|hinchadisima, labios .. hinchadisimos|inflados,
         morros|bemba|jeta|labios|labio|boca|lengua|trompa|hocico ..
@@ -143,6 +145,7 @@ FRAMES = {
         inflando|inflados|inflaron|inflado|inflada, inflando|inflaron|inflados .. <rostro>
     """,
     "vision!": """
+        letras|lineas|renglones|palabras|cosas|paredes|objetos .. mueven|bailan|ondulan|tuercen|juntan|brincan|tiemblan|separan|borran|doblan,
         relampago|relampagos|destello|destellos|rayos|chispas|chispazos|fogonazos|flashazos|flashes|lucecitas ..
         ojo|vista|esquina|lado, veo|viendo|como|unos|unas
         relampagos|destellos|rayos|chispas|chispazos|fogonazos|flashazos|flashes|lucecitas|moscas|telaranas|manchas|puntos,
@@ -253,6 +256,8 @@ FRAMES = {
     """,
     "burning": "como .. <quema>, <quema> .. en los? <ojillo>, me enchil{o/e/aron}, me echaron .. <quema>",
     "gritty": """
+        sensacion|sensaciones|siento|tengo|traigo .. <molido>, como .. polvillo|polvito|tierrilla|pelusa|serrin .. <ojillo>, sensacion de cuerpo extrano,
+        polvillo|polvito|tierrilla|serrin dentro|adentro|en,
         como .. <molido> .. <ojillo>, <molido> molido|molida, como si|con|tuviera .. <molido>, <molido>
         en|dentro .. <ojillo>|adentro,
         como .. <granito>, <granito> .. en el|los? <ojillo>, <ojillo> .. <granito>, siento

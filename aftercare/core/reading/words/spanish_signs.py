@@ -30,6 +30,7 @@ CLASSES = {
 
 SIGNS = {
     "redness": """
+        ando|estoy|estaba|este|parezco|como fumado|fumada|pacheco|pacheca|grifo|drogada|drogado, inyectad{a/o/os}, <ojo> .. inyectad{a/o/os}, color de los ojos .. rojo,
         sombrita|manchita|rastrito|hilito roja|rojo|rosa|rosada|rosado|rosita,
         ojos de conejo, de conejo, colora de los ojos, colorados, coloradas, colorao, coloraos, color guinda,
         guinda,
@@ -48,6 +49,8 @@ SIGNS = {
         <ojo> .. como vino|sangre|granate|betabel|remolacha|cereza|tinto, rojo .. como vino|sangre
     """,
     "swelling": """
+        ha|han hinchado|inflamado, bolsita{s/} arriba|encima|abajo|debajo|en|del, <ojo> .. sapo|sapos|rana|bollo|bollos|empanada|empanadas,
+        se me? hace|hizo una bolsa|bolsita|bola|bolita|pelota,
         <ojo> .. inflo|inflado|inflados|inflaron|inflamo|inflamaron, gordit{o/os} el|los|del? <ojo>, <ojo> ..
         gordit{o/os}, se me ve|ven gordit{o/os},
         hincharse, hincharseme, hinchandose, hincharme, hinchandome, hinchandoseme, inflamarse, inflamarseme,
@@ -80,6 +83,7 @@ SIGNS = {
         los labios|la lengua|la boca|la cara, se me durmio|duerme .. cara
     """,
     "itching": """
+        ha|han picado, frotandome, restregandome, tallandome, rascando y rascando, rasca que rasca, dale a rascar{me/},
         picadera, rasquinita, comezoncita,
         picazon|comezon|picor|rasquina molesta|molesto|incomoda|horrible|terrible en .. <ojo>, me pica
         hasta|todo|toda,
@@ -93,6 +97,7 @@ SIGNS = {
         hormigueo en .. <ojo>, cosquilleo, cosquillas
     """,
     "burning": """
+        me hierve{n/} .. <ojo>, <ojo> .. hierve{n/}, <ojo> .. hirviendo, hirviendo .. <ojo>, ha|han ardido|quemado, <ojo> .. en|como brasas|llamas|fogon,
         ardedera, quemadera,
         fueguit{o/os} en|dentro|por, me escose{n/},  <ojo> .. escose{n/}, candelita, candela en|por el|los,
         aji en|parpados, como si tuviera aji|chile|limon|jabon|arena caliente, me puse aji|chile|limon|picante,
@@ -106,10 +111,12 @@ SIGNS = {
         prendidos los ojos, arder, quemar, enchilosos, escocer
     """,
     "pain": """
+        me palpita{n/}, palpita{n/} .. <ojo>, <ojo> .. palpita{n/}, <ojo> .. pulsa{n/}, pulsa{n/} .. <ojo>, ha|han dolido|molestado, <ojo> .. late{n/}|retumba{n/},
+        sensible{s/} al parpadear, sensibilidad al tacto|tocar|en, pizca|poco|poquito de sensibilidad, me truena{n/} .. <ojo>,
         dolerme, doliendome,
         me duele .. <ojo>, duele .. <ojo>, al cerrarlo, espinita y, duele{n/}, duelen, dolor, dolores, dolia,
         dolian, dolio, dolieron, dolorcito, dolorid{o/a/os/as}, doliendo, adolorid{o/a/os/as},
-        adoloridit{o/a/os/as}, doloros{o/a/os/as}, molestia{s/}, punzada{s/}, punza{n/}, punzando, late el ojo, me
+        adoloridit{o/a/os/as}, doloros{o/a/os/as}, molestia{s/} al, punzada{s/}, punza{n/}, punzando, late el ojo, me
         late{n/} .. <ojo>, <ojo> .. late, sensible al tacto, sensibles al tacto, lastimad{o/a/os/as}, lastima{n/},
         resentid{o/a/os/as}, lastimando, dolorsito, duela{n/}, dueln, doler, dolorcillo, me molesta{n/} .. <ojo>,
         molesta .. <ojo>, hincon{es/}, adolorido, dolida
@@ -138,6 +145,8 @@ SIGNS = {
         punzada|dolor|duele|tiron|calambre|clava
     """,
     "watering": """
+        ha|han llorado|lagrimeado, lloren, paquete|caja|rollo|rollos de clinex|klinex|kleenex|kleenes|panuelos|papel|servilletas, clinex .. <ojo>,
+        moquea{n/} aguita|agua|transparente, escurriendo, escurre{n/} .. lagrimas|agua, llora y llora, lloran y lloran, <ojo> .. no se me? seca{n/}, no se me seca{n/} los|el <ojo>,
         lagrimeadera, lagrimadera, lloradera, chorreadera, moqueadera de? ojos,
         no para{n/} de chorrear|gotear|escurrir|lagrimear, lloraban, lloraba,
         mejilla{s/}|almohada|cachete{s/}|cuello|blusa|manga empapada{s/}|mojada{s/}, <ojo> .. chorrea|gotea|escurre
@@ -176,6 +185,7 @@ SIGNS = {
         caspita, resequedad
     """,
     "light": """
+        molestia{s/} .. luz|sol|claridad|luces, luz .. molestia{s/}, entrecerrar|entrecierro .. luz|sol,
         pantalla|luz|luces|sol|foco|focos|lampara|celular|tele|telefono|claridad|ventana ..
         tapar|taparme|tapo|taparlos|cubrir|cubrirme|cubro|esconder|esconderme|meterme ..
         cobija|manta|sabana|almohada|mano|manos|toalla|ojos|cara, me? tengo que tapar|cubrir|esconder con|bajo
@@ -199,6 +209,8 @@ SIGNS = {
         rasposit{o/os}, aspero{s/}, como lija, carraspera en
     """,
     "poking": """
+        me toca el|los <ojo>, me chuza{n/}, me rasguna{n/}, me raspa el|los <ojo>, pelito|pestana|punta|pelo que me? toca|roza|estorba, me roza{n/} el|los <ojo>,
+        que me pinche{n/}, me pinche{n/} nada|algo, me estorba algo|una, se me mete{n/} una|la|las pestana{s/},
         cosita|cosa|pelito|basurita|puntita|algo que me
         raspaba|picaba|pinchaba|punzaba|molestaba|raspa|pincha|punza|clavaba,
         puntit{a}|punta clavada|enterrada|encajada, siento una? puntit{a},
@@ -295,6 +307,7 @@ SIGNS = {
     """,
     "hives": "roncha{s/}, ronchit{a/as}, urticaria, habones, habon, ronchon{es/}, ronchota{s/}",
     "hives!": """
+        urticaria|ronchas|sarpullido|salpullido|habones generalizada|generalizadas|generalizado|regadas|regado|dondequiera|parejo, ronchas .. parejo|dondequiera,
         ronchas .. todo|toda|todos|cuerpo|brazos|panza|piernas|pecho|espalda|barriga|cuello, urticaria ..
         todo|toda|cuerpo|brazos, llen{a/o} de ronchas|urticaria|granos|sarpullido, sarpullido ..
         todo|cuerpo|brazos|pecho, ronchas por|x tod{o/as}, cuerpo .. ronchas, cuerpo .. urticaria, picazon en todo
@@ -328,6 +341,7 @@ SIGNS = {
         pupila, pupilas desiguales
     """,
     "irritated": """
+        molestia{s/}, algo no anda|esta|va bien, incomod{os} los|mis|del|de <ojo>, <ojo> .. incomod{os},
         irritad{o/a/os/as}, irritadit{o/a/os/as}, irritacion, irrita{n/}, irrito, irritaron, irritando, reaccion,
         alergia, alergic{o/a/os/as}, reaccione, infeccion, infectad{o/a/os/as}, conjuntivitis, sensible{s/} ..
         <ojo>, <ojo> .. sensible{s/}, <ojo> .. rar{o/os}, <ojo> .. mal, mal .. <ojo>, <ojo> .. fe{o/os}, <ojo> ..

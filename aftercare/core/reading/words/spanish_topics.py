@@ -7,6 +7,8 @@ from __future__ import annotations
 
 TOPICS = {
     "figure": """
+        alergic{a/o} al? latex|polen|polvo|gatos|perros|mariscos|camaron|aspirina|niquel|perfume|penicilina, si|que habia|estuve|estuviera|habias estado? llorando,
+        como si hubiera llorado, parece|pareciera|parecia que llore|llore|lloraba|habia,
         <sufre> .. de|lo|con lo|la|tan|tanto|tanta|tantos|tantas|puro|pura? <elogio>, <sufre> de <elogio>, me|se|le|les
         arde{n/}|quema{n/}|pica{n/}|quemo|ardio|duele{n/} el|la|los|las|mi|mis? <cosa>, se me esta? quema{ndo}|pasa|pega el|la|los <cosa>,
         le|les quema{n/}|arde la|con|de, hirvio|hierve|hierven|hirviendo .. sangre, sangre hirviendo|hierve|caliente, casi me|te|se
