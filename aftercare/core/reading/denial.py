@@ -43,6 +43,8 @@ def is_denied(page: Page, sign: Mark) -> bool:
         inside = sign.start < mark.start < sign.end and (sign.name in _MAY_HOLD or _is_of_sight(page, sign))
         if mark.start >= sign.start and not inside:
             continue
+        if _denies_backwards(page, mark):
+            continue
         if _is_unsaid(page, mark):
             return False
         if (
@@ -52,6 +54,19 @@ def is_denied(page: Page, sign: Mark) -> bool:
         ):
             return not _has_condition(page, sign)
     return False
+
+
+_BEHIND = listed("cero 0 zero none nil ninguna ninguno")
+
+
+def _denies_backwards(page: Page, mark: Mark) -> bool:
+    """Itching zero, burning zero, tears plenty: each denies what stands before it, and not the next."""
+    tokens = page.tokens
+    if mark.end >= len(tokens) or tokens[mark.end].kind not in (COMMA, STOP) or tokens[mark.start].word not in _BEHIND:
+        return False
+    return any(
+        name.startswith("sign:") and other.end == mark.start for name, marks in page.marks.items() for other in marks
+    )
 
 
 _UNCLEAR = listed("hazy blurry blurred foggy cloudy fuzzy misty dim dark double wavy milky")
@@ -76,7 +91,8 @@ def _reaches(page: Page, mark: Mark, target: int, *, alarm: bool) -> bool:
     place = mark.end
     if target - place > _REACH:
         return False
-    if alarm and {token.word for token in tokens[place:target]} & _SELF:
+    spoken = place + (tokens[place].word == "me")  # "no me salieron ronchas": the verb's own "me"
+    if alarm and {token.word for token in tokens[spoken:target]} & _SELF:
         return False  # "I don't feel good my throat is tight"
     before_noun = mark.name == "scope:no"
     if place < len(tokens) and tokens[place].kind in (COMMA, STOP, PICTURE) and tokens[mark.end - 1].word in SAYS_NO:
@@ -121,12 +137,23 @@ def _reaches(page: Page, mark: Mark, target: int, *, alarm: bool) -> bool:
         and not _denies_a_sign(page, mark, target - 1, target)
     ):
         return False  # "todavía no seca y arde"
+    if not before_noun and _begins_anew(tokens[mark.end : target + 1]):
+        return False  # "no me pasó nada y con estas me pica"
     if before_noun and walked and crossed and tokens[target].word in _ADJECTIVES:
         after = tokens[target + 1].word if target + 1 < len(tokens) else ""
         if any(token.word in ("or", "nor") for token in tokens[target + 1 : target + 3]):
             return True  # "no itching, burning, or discharge"
         return tokens[target - 1].word in ("or", "nor", "no") or after in ("eyes", "eye", "lids", "spots", "skin")
     return not (before_noun and walked and tokens[target].word in _ADJECTIVES and tokens[target - 1].word == "and")
+
+
+_CLITICS = listed("me se")
+
+
+def _begins_anew(between: list[Token]) -> bool:
+    """Say whether after an "y" another verb has its own "me"."""
+    words = [token.word for token in between]
+    return "y" in words and bool(_CLITICS & set(words[words.index("y") + 1 :]))
 
 
 def _is_so_much(tokens: list[Token], place: int) -> bool:
@@ -230,6 +257,8 @@ def no_longer(page: Page, sign: Mark) -> bool:
     before = words[max(0, sign.start - 5) : sign.start]
     if "than" in after:
         return False  # "doesn't sting any more than usual"
+    if after[:2] == ["ya", "no"]:
+        return True  # "rojo ya no"
     if (
         "anymore" in after
         or "no more" in " ".join(after[:3])

@@ -76,6 +76,18 @@ _NONE, _CLITICS = listed("ninguna ninguno"), listed("me se les le los las")
 _SHOWS = listed("ve ven veo vi noto notan salio salieron sale salen hay siento ha han")
 
 
+def _is_not_gone(page: Page, sign: Mark) -> bool:
+    """El susto ya se me pasó, la irritación no: what is denied is that it went."""
+    return any(
+        page.sentence[mark.start] == page.sentence[sign.start]
+        and mark.end <= sign.start
+        and page.clause[mark.start] != page.clause[sign.start]
+        and not SAYS_NO & {token.word for token in page.tokens[mark.start : mark.end]}
+        and page.clause[sign.start] - page.clause[mark.start] == 1
+        for mark in page.named("scope:over")
+    )
+
+
 def _no_after(page: Page, sign: Mark) -> bool:
     """Picazón no; rojo no está; redness was not seen."""
     tokens = page.tokens
@@ -85,7 +97,9 @@ def _no_after(page: Page, sign: Mark) -> bool:
         return True  # "nada borroso", "hinchazón ninguna"
     if page.covers("scope:unseen", place) and not page.covers("scope:unseen", place - 1):
         return True
-    if place >= len(tokens) or tokens[place].word not in _NO_AFTER:
+    if [token.word for token in tokens[place : place + 2]] == ["ya", "no"]:
+        place += 1  # "rojo ya no"
+    if place >= len(tokens) or tokens[place].word not in _NO_AFTER or _is_not_gone(page, sign):
         return False
     if place + 1 == len(tokens) or tokens[place + 1].kind != WORD:
         return True

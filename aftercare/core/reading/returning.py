@@ -42,6 +42,9 @@ def _is_again_since(page: Page, sign: Mark, mark: Mark, resolution: Mark) -> boo
     return page.tokens[mark.start].word in ("again", "back") and page.tokens[resolution.start].word in _WAS
 
 
+_AGAIN = listed("otra vez de nuevo again")  # "white again": as it was before
+
+
 def came_back(page: Page, sign: Mark, resolution: Mark, *, and_still: bool = True) -> bool:
     """Still red; gone but back again."""
     for mark in page.named("scope:worse"):
@@ -52,6 +55,8 @@ def came_back(page: Page, sign: Mark, resolution: Mark, *, and_still: bool = Tru
             or before in ("was", "were", "era", "estaba")
             or _is_conditional(page, mark)
             or _asks_leave(page, mark)
+            or mark.start == resolution.end
+            and words <= _AGAIN
         ):
             continue
         if mark.start < sign.start and page.clause[mark.start] == page.clause[sign.start]:

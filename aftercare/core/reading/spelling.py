@@ -25,7 +25,7 @@ _SIZED = re.compile(r"([a-z]{3,}?)(?:c?it|isim)([oa]s?)")
 _LESSENED = re.compile(r"([a-z]{3,})ill([oa]s?)")
 _WORN = re.compile(r"([a-z]{3,})a(os?)")
 _JOINED = re.compile(r"me([a-z]{4,})")
-_SOUNDS = [pair.split("=") for pair in "h= qu=k v=b ll=y z=s ce=se ci=si c=k ge=je gi=ji".split()]
+_SOUNDS = {"h": "", "qu": "k", "v": "b", "ll": "y", "z": "s", "ce": "se", "ci": "si", "c": "k", "ge": "je", "gi": "ji"}
 _TARGETS = sorted(word for word in lexicon.MENDED if len(word) >= SHORTEST)
 
 
@@ -67,7 +67,7 @@ def _plain(word: str) -> Iterator[str]:
 
 def _sound(word: str) -> str:
     """How a word of Spanish sounds, roughly: h is mute, b and v, ll and y, s and z are one."""
-    for letters, sound in _SOUNDS:
+    for letters, sound in _SOUNDS.items():
         word = word.replace(letters, sound)
     return word
 

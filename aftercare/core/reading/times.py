@@ -129,7 +129,11 @@ def _resolution(page: Page, sign: Mark, signs: list[Mark], name: str) -> Mark | 
 
 
 _TOLD_OF_BEFORE = listed("was were")
-_LEADING_OVER = listed("stopped settled calmed cleared")
+_LEADING_OVER = listed("""
+    stopped settled calmed cleared curo curaron borro borraron quitaron fueron bajaron calmo calmaron alivio aliviaron
+    deshincho desinflamo seco secaron paro pararon cedio acabo acabaron
+""")
+_NOT_SO_MUCH, _OF_IT = listed("tanto tanta tantos tantas much"), listed("de del")
 
 
 def _leads(page: Page, mark: Mark, sign: Mark) -> bool:
@@ -137,6 +141,10 @@ def _leads(page: Page, mark: Mark, sign: Mark) -> bool:
     if page.sentence[mark.start] != page.sentence[sign.start] or sign.start - mark.end > 4:
         return False
     between = page.tokens[mark.end : sign.start]
+    if between and between[0].kind == COMMA and page.tokens[mark.end - 1].word in _NOT_SO_MUCH:
+        return False  # "the right lid not so much, it is swollen"
+    if mark.name == "scope:over" and between and all(token.word in _OF_IT for token in between):
+        return True  # "amanecí bien del picor"
     if mark.name == "scope:over" and any(token.word in _TOLD_OF_BEFORE for token in between):
         return True  # "all calmed down, was only red for the evening"
     if any(
