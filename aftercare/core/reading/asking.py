@@ -9,7 +9,7 @@ from aftercare.core.reading.tokens import WORD, listed
 _ASKS = listed("""
     what how why when where which who can could should shall is are do does did will would am may any has have
     ought must whats hows que como cuando donde cual cuales cuanto cuantos puedo puede podria debo deberia es
-    sera hay sabes me se le tiene tienen usan wat wut cuanta
+    sera hay sabes me se le tiene tienen usan wat wut cuanta porque sirve vuelvo paso llevo traigo voy quien cuantas
 """)
 
 
@@ -32,7 +32,32 @@ def question(page: Page) -> Mark | None:
         before = tokens[place - 1] if place else None
         if (before is None or before.kind != WORD or before.word in _OPENERS) and _more_words(page, place) >= 1:
             return Mark("topic:question", place, place + 1)
+    return _opened(page, wishes, answered)
+
+
+def _opened(page: Page, wishes: set[int], answered: set[int]) -> Mark | None:
+    """Return the words between "¿" and its end: whatever they are, they ask."""
+    for sentence in sorted(page.opened() - wishes - answered):
+        places = [
+            place for place, where in enumerate(page.sentence) if where == sentence and page.tokens[place].kind == WORD
+        ]
+        if places and not _is_of_a_sign_alone(page, places) and not _asks_after_you(page, places):
+            return Mark("topic:question", places[0], places[-1] + 1)
     return None
+
+
+def _is_of_a_sign_alone(page: Page, places: list[int]) -> bool:
+    """¿Picazón? Ninguna: what she was asked, said again."""
+    signs = (one for name, marks in page.marks.items() if name.startswith("sign:") for one in marks)
+    return any(one.start == places[0] and one.end > places[-1] for one in signs)
+
+
+_YOU = listed("tu usted ustedes vos")
+
+
+def _asks_after_you(page: Page, places: list[int]) -> bool:
+    """¿Y tú cómo sigues?"""
+    return bool(_YOU & {page.tokens[place].word for place in places[:2]})
 
 
 _ANSWERS = listed("no nope nah yes yep yup also never si sip tampoco")

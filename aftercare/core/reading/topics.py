@@ -72,7 +72,9 @@ def topics_of(page: Page, answer: str, opinion: Opinion, *, irritation: bool, de
             found[topic] = mark
         elif mark is not None and _is_said_twice(page, mark):
             doubted = {topic: mark}
-    question = None if Topic.STOP in found else asking.question(page)
+    question = asking.question(page)
+    if question is not None and Topic.STOP in found and page.sentence[question.start] not in page.opened():
+        question = None  # only what is plainly marked asks beside a stop
     if question is not None and not (is_long and doubt.doubts(Topic.QUESTION, question)):
         found[Topic.QUESTION] = question
     only_told = bool(page.named("scope:history")) and not (denied or irritation or page.named("topic:plain"))
