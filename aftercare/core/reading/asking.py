@@ -41,7 +41,12 @@ def _opened(page: Page, wishes: set[int], answered: set[int]) -> Mark | None:
         places = [
             place for place, where in enumerate(page.sentence) if where == sentence and page.tokens[place].kind == WORD
         ]
-        if places and not _is_of_a_sign_alone(page, places) and not _asks_after_you(page, places):
+        if (
+            places
+            and not _is_a_time(page, places)
+            and not _is_of_a_sign_alone(page, places)
+            and not _asks_after_you(page, places)
+        ):
             return Mark("topic:question", places[0], places[-1] + 1)
     return None
 
@@ -50,6 +55,16 @@ def _is_of_a_sign_alone(page: Page, places: list[int]) -> bool:
     """¿Picazón? Ninguna: what she was asked, said again."""
     signs = (one for name, marks in page.marks.items() if name.startswith("sign:") for one in marks)
     return any(one.start == places[0] and one.end > places[-1] for one in signs)
+
+
+_TIMES = listed("""
+    el la las a al para pa tipo como lunes martes miercoles jueves viernes sabado domingo manana tarde hoy y media
+""")
+
+
+def _is_a_time(page: Page, places: list[int]) -> bool:
+    """¿El jueves? ¿A las 4?"""
+    return all(page.tokens[place].word in _TIMES or page.tokens[place].word[0].isdigit() for place in places)
 
 
 _YOU = listed("tu usted ustedes vos")

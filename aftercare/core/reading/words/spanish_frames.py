@@ -7,20 +7,6 @@ from __future__ import annotations
 
 CLASSES = {
     "dia": "lunes martes miercoles jueves viernes sabado domingo",
-    "sufre": """
-        duele duelen arde arden ardiendo pica pican quema queman sangran lloran llorando lloro llore tiembla tiemblan
-        hinchada hinchado inflada inflado ciega ciego borrosa borrosas roja rojo rojas rojos colorada muero desmayo desmaye maree
-        mareada temblando lagrimas irritada rojisimos rojisimo cieguita hormiguea hormiguean cosquillea ahogo
-    """,
-    "elogio": """
-        bonita bonitas lindas linda bellas bella hermosa hermosas guapa guapas divina divinas preciosa preciosas
-        belleza hermosura orgullo felicidad emocion alegria amor envidia celos likes piropo piropos halagos cumplidos
-        risa coraje rabia bronca impotencia verguenza nervios desvelo fotos aplausos
-    """,
-    "cosa": """
-        feed insta instagram tiktok facebook whatsapp bolsillo cartera billetera tarjeta arroz frijoles pollo comida
-        cena pan torta tortilla tortillas cafe leche oido oidos orejas oreja curiosidad envidia ego orgullo
-    """,
     "molido": """
         vidrio vidrios cristal cristales tierra tierrita polvo arena arenilla azucar sal aserrin ceniza cenizas
         gravilla piedritas piedras migas migajas talco cemento grava
