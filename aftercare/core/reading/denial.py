@@ -28,7 +28,7 @@ _SELF = listed("i im ive my me yo mi mis tengo estoy siento traigo")
 
 
 def is_denied(page: Page, sign: Mark) -> bool:
-    if is_denied_after(page, sign) or _asked_of_others(page, sign):
+    if is_denied_after(page, sign) or _is_clear(page, sign) or _asked_of_others(page, sign):
         return True
     after = [token.word for token in page.tokens[sign.end : sign.end + 2]]
     if after[:1] == ["sip"] and (len(after) == 1 or not after[1].isalpha()):
@@ -54,6 +54,18 @@ def is_denied(page: Page, sign: Mark) -> bool:
         ):
             return not _has_condition(page, sign)
     return False
+
+
+_BLURRED = listed("borroso borrosa doble dobles nublado nublada manchas destellos moscas puntos sombras opaco turbio")
+_NO_SEE = (["no", "veo"], ["no", "miro"])
+
+
+def _is_clear(page: Page, sign: Mark) -> bool:
+    """No veo borroso ni doble: what she does not see."""
+    if not sign.name.startswith("sign:vision"):
+        return False
+    words = [token.word for token in page.tokens[max(0, sign.start - 2) : sign.end]]
+    return any(words[at : at + 2] in _NO_SEE and set(words[at + 2 : at + 3]) & _BLURRED for at in range(len(words)))
 
 
 _BEHIND = listed("cero 0 zero none nil ninguna ninguno")
@@ -268,4 +280,5 @@ def no_longer(page: Page, sign: Mark) -> bool:
         or "longer" in before
     ):
         return True
-    return "ya" in before and "no" in before[before.index("ya") :]
+    said = [place for place, word in enumerate(before) if word == "no"]
+    return bool(said) and "ya" in before[max(0, said[-1] - 2) : said[-1]]

@@ -15,6 +15,7 @@ _ONLY_MY_EGO = (
     listed("my me mi"),
     listed("ego pride head wallet purse heart confidence bank feet orgullo cartera bolsillo corazon"),
 )
+_OF_DENIED = listed("esta estan hay tengo estoy ando traigo son but pero is ist")
 _NO_AFTER = listed("no tampoco nope nah nay nil")
 
 
@@ -108,4 +109,4 @@ def _no_after(page: Page, sign: Mark) -> bool:
         return True  # "arder no me arden", "arder no arden"
     if denied in _CLITICS and place + 2 < len(tokens) and tokens[place + 2].word in _SHOWS:
         return True  # "colorados no se ven"
-    return denied in ("esta", "estan", "hay", "tengo", "but", "pero", "is", "ist")
+    return denied in _OF_DENIED

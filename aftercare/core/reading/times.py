@@ -118,6 +118,8 @@ def _resolution(page: Page, sign: Mark, signs: list[Mark], name: str) -> Mark | 
             continue  # "itching pretty bad, and I did wash them like you said"
         if mark.start <= sign.start < mark.end and mark.end - mark.start > sign.end - sign.start:
             return mark
+        if (mark.start, mark.end) == (sign.start, sign.end):
+            return mark  # "deshinchó"
         if name == "scope:near" and sign.name == "sign:light" and sign.start < mark.start < sign.end:
             return mark  # "light is barely a bother"
         if mark.end <= sign.start:

@@ -175,6 +175,8 @@ def _fine(page: Page, found: dict[Topic, Mark | None], *, irritation: bool, deni
         and not _is_how_much(page, mark)
     ]
     if irritation or found.keys() - {Topic.RETENTION, Topic.COMPLAINT} or Topic.RETENTION in found:
+        if not (plain or strong) and denied and not irritation and found.keys() == {Topic.BOOKING}:
+            return Mark("topic:fine", -1, -1)  # who only denies signs is well, and books
         return next(iter(plain or strong), None)
     if plain or marks:
         return (plain or marks)[0]

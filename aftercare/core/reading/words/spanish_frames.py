@@ -56,7 +56,7 @@ CLASSES = {
     """,
     "duele": "duele duelen dolor dolores doliendo punzada punzadas",
     "cae": """
-        cayo cayeron callo cae metio meti metieron entro entraron salpico salpicaron escurrio chorreo fue fueron gotea
+        cayo cayeron callo cae metio meti metieron entro entraron salpico salpicaron escurrio chorreo gotea
         goteo derramo llego resbalo tiro echaron echo
     """,
     "ojillo": "ojo ojos ojito ojitos parpado parpados parpadito parpaditos",
@@ -162,6 +162,7 @@ FRAMES = {
         deja|dejan, <duele> .. no .. vivir
     """,
     "glue_in_eye!": """
+        se me fue|fueron .. <goma>, <goma> .. se me? fue|fueron .. <ojo>, fue .. <goma> .. al|dentro|adentro,
         <cae> .. <goma> .. <ojo>, <goma> .. <cae> .. <ojo>, <cae> .. <goma>, <goma> .. se me <cae>, <cae> .. gota .. <ojo>,
         <cae> .. gotita .. <ojo>, gota|gotita .. adentro|dentro .. <ojo>, <goma> .. adentro|dentro .. <ojo>, me eche ..
         <goma>, <goma> .. en .. globo, tengo <goma> en .. <ojo>

@@ -67,6 +67,7 @@ SCOPE = {
         salvo cuando, salvo si
     """,
     "over": """
+        ya esta|estan|estuvo blanco|blanca|blancos, del <dia> paso|pasaron, de ayer|anoche paso|pasaron, un|una rato|noche|dia|tarde y? paso|pasaron,
         amaneci|amanecio|amanecieron|desperte sin problema|problemas|nada|molestia|molestias|dolor|rastro|ardor|picor|picazon, ya sin
         problema|problemas|molestia|molestias|rastro|nada, desde el? <dia> secos|seco|bien|nada|normal|normales|perfectos|perfecto|tranquilos,
         ya? se me? borro|borraron|curo|curaron|compuso|compusieron|alivio|aliviaron|sano|sanaron|esfumo|esfumaron|desvanecio|desvanecieron|arreglo|arreglaron|deshincho|deshincharon|desinflamo|desinflamaron|desirrito|desirritaron|desinflo|desinflaron,

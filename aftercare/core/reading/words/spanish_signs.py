@@ -49,6 +49,7 @@ SIGNS = {
         <ojo> .. como vino|sangre|granate|betabel|remolacha|cereza|tinto, rojo .. como vino|sangre
     """,
     "swelling": """
+        deshinch{o/aron/a/an}, desinflam{o/aron/a/an},
         ha|han hinchado|inflamado, bolsita{s/} arriba|encima|abajo|debajo|en|del, <ojo> .. sapo|sapos|rana|bollo|bollos|empanada|empanadas,
         se me? hace|hizo una bolsa|bolsita|bola|bolita|pelota,
         <ojo> .. inflo|inflado|inflados|inflaron|inflamo|inflamaron, gordit{o/os} el|los|del? <ojo>, <ojo> ..
@@ -112,7 +113,7 @@ SIGNS = {
     """,
     "pain": """
         me palpita{n/}, palpita{n/} .. <ojo>, <ojo> .. palpita{n/}, <ojo> .. pulsa{n/}, pulsa{n/} .. <ojo>, ha|han dolido|molestado, <ojo> .. late{n/}|retumba{n/},
-        sensible{s/} al parpadear, sensibilidad al tacto|tocar|en, pizca|poco|poquito de sensibilidad, me truena{n/} .. <ojo>,
+        sensible{s/} al parpadear, sensibilidad al tacto|tocar|en, de sensibilidad, me truena{n/} .. <ojo>,
         dolerme, doliendome,
         me duele .. <ojo>, duele .. <ojo>, al cerrarlo, espinita y, duele{n/}, duelen, dolor, dolores, dolia,
         dolian, dolio, dolieron, dolorcito, dolorid{o/a/os/as}, doliendo, adolorid{o/a/os/as},
@@ -209,6 +210,7 @@ SIGNS = {
         rasposit{o/os}, aspero{s/}, como lija, carraspera en
     """,
     "poking": """
+        pinchandome, clavandoseme, enterrandoseme,
         me toca el|los <ojo>, me chuza{n/}, me rasguna{n/}, me raspa el|los <ojo>, pelito|pestana|punta|pelo que me? toca|roza|estorba, me roza{n/} el|los <ojo>,
         que me pinche{n/}, me pinche{n/} nada|algo, me estorba algo|una, se me mete{n/} una|la|las pestana{s/},
         cosita|cosa|pelito|basurita|puntita|algo que me

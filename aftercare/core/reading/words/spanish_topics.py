@@ -34,9 +34,11 @@ CLASSES = {
 
 TOPICS = {
     "figure": """
+        duele|dolor .. garganta .. de|por tanto? gritar|cantar|hablar|reir,
         alergic{a/o} al? latex|polen|polvo|gatos|perros|mariscos|camaron|aspirina|niquel|perfume|penicilina, si|que habia|estuve|estuviera|habias estado? llorando,
         como si hubiera llorado, parece|pareciera|parecia que llore|llore|lloraba|habia,
-        <sufre> .. de|lo|con lo|la|tan|tanto|tanta|tantos|tantas|puro|pura? <elogio>, <sufre> de <elogio>, me|se|le|les
+        me|se|le|te? <sufre> .. de|lo|con
+        lo|la|tan|tanto|tanta|tantos|tantas|puro|pura? <elogio>, me|se|le|te? <sufre> de <elogio>, me|se|le|les
         arde{n/}|quema{n/}|pica{n/}|quemo|ardio|duele{n/} el|la|los|las|mi|mis? <cosa>, se me esta? quema{ndo}|pasa|pega el|la|los <cosa>,
         le|les quema{n/}|arde la|con|de, hirvio|hierve|hierven|hirviendo .. sangre, sangre hirviendo|hierve|caliente, casi me|te|se
         deja|dejas|dejan|quedo ciega|ciego, ciega|ciego estaba|estuve|andaba|fui .. cuando|al, garganta de|por tanto gritar|cantar|hablar|bailar|reir,
@@ -213,6 +215,7 @@ TOPICS = {
         sin palabras
     """,
     "vocative": """
+        ese dia|principio|ayer|primero|antes todo bien, te|les dije que todo bien, gracias a dios,
         quedaron super|muy|bien|todas? disparejas|mal|feas|chuecas|tiesas|raras|horribles, quedaron
         disparejas|mal|feas|chuecas|tiesas|raras|horribles|duras,
         hola|holi|oye|hi|ay|buenas|buenos|disculpa|perdon|amiga|gracias|porfa linda|hermosa|bella|preciosa|reina|guapa|bonita|divina|corazon|chula
@@ -221,6 +224,16 @@ TOPICS = {
         gracias, muchas gracias, mil gracias, grasias, grax, gracias por, te agradezco, agradecid{a/o},
         bendicion{es/}, dios te bendiga, saludos, muchisimas gracias, besos, besitos, bien, quedaron, me quedaron,
         quedo, se ven, me veo, natural, reina, artista, completas, amo, feliz, lucen, padre, quedé, quede feliz, que
+    """,
+    "notlost": """
+        hay|tienes|tenes|tiene|teneis|otro|un|algun|abre|abrio hueco|huequito|huecos|espacio|espacios, hueco|espacio|huequito
+        para|el|la|esta|este|manana|hoy, hacen|haces|hace lifting, se me salieron|salen|salio|caen|cayeron .. lagrimas|lagrima,
+        se me cayo el|la cel|celular|telefono|cafe|cara|baba|mundo, ni una se me? ha|cayo|movio|solto, por si? se despegan|caen, se despegan con|si,
+    """,
+    "notbooking": """
+        ya llegue a la|mi|casa, cumple|cumpleanos|regalo atrasado, me late, late un, puedo ir al? temazcal|gym|sauna|spa|mar|rio|gimnasio|piscina|playa|alberca|cine|concierto|jacuzzi,
+        cuanto|cuánto sale|cuesta|vale|cobras|cobran|esta|es|dura .. relleno|retoque|turno|set, tengo cita con el|la doctor|doctora|dentista|oculista, dejarte el pago, la hora de, a toda|cualquier hora, cada hora,
+        a ultima hora, una hora y, duro una|dos hora|horas, cambiaste la hora,
     """,
     "complaint_weak": """
         horrible, horribles, fea, feas, fatal, exageradas, cara, espere, molesta con, pesimo, desastre, caro
@@ -282,6 +295,7 @@ TOPICS = {
         tumbaron, arranque, arrancado, se desprend{en/ieron/io}, desprendiendo, abiertas, enredad{as/a}, mudando
     """,
     "booking": """
+        cuando me|nos las|la arreglas|rellenas|retocas|quitas|pones, me las|la arreglas|emparejas|rellenas el <fecha>, me atraso|demoro|tardo unos?, me mueves|cambias|pasas|corres al|para|pa,
         si me las|la|los pueden|puede|puedes|podrian|podrias quitar|retirar|remover|sacar,
         confirmo el|la|lo|manana|hoy|mi|para|que|asistencia|cita|turno|hora|entonces|sin|contigo, sip|si|te confirmo, voy por|a|pal|para mi|el|un retoque|relleno|cita|turno,
         quiero|queria|quisiera|necesito|pido|pedir|pedire|pediria|ocupo|ando|busco la|mi|una|un|otra|el? cita|turno|hora|retoque|relleno|lugar|espacio|hueco, voy
