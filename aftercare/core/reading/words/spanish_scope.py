@@ -155,7 +155,7 @@ SCOPE = {
         empezaron
     """,
     "past": """
-        antes usaba|tenia|iba|iban|me ponia|poniamos|con, antes de conocerte|conocerlas, del|el verano|invierno|mes|ano|salon|lugar|sitio pasado|anterior, cuando
+        antes usaba|tenia|iba|con, antes me ponia|hacia|daban|daba, antes de conocerte|conocerlas, del|el verano|invierno|mes|ano|salon|lugar|sitio pasado|anterior, cuando
         estaba|andaba|estuve embarazada|prenada|casada|soltera|chiquita|morra, en la secu|secundaria|primaria|prepa me, en el kinder,
         en otra|otro epoca|vida|pais|ciudad, de morra|morrita|chamaquita|peque|pequena,
         en 2009|2010|2011|2012|2013|2014|2015|2016|2017|2018, alla por el|2015|2016|2017|2018|2019,
@@ -193,7 +193,7 @@ SCOPE = {
     "will": """
         puede|puedes|pueden|podria|podrian dar|causar|provocar|hinchar|hincharme|hincharse|irritar|irritarse|quedar|quedarte|quedarse|salir|pegar|pegarse|quemar|cegar,
         puede|puedes|pueden|podria|podrian te? dar|quedar, sintomas|senales|signos de, cuanto tarda en salir|dar|aparecer, le|les van a
-        salir|dar|arder|picar|hinchar, y si amanezco|despierto|se me|me da|dan,
+        salir|dar|arder|picar|hinchar, y si amanezco|despierto, y si se me|le,
         dice|dicen|jura|cree|asegura|insiste que me? voy|vas|va|van|vamos a, dice|dicen|jura|insiste en? que me voy a, voy a quedar|acabar|terminar ciega|ciego|sin,
         juraba que iba|me|se|los|las|iban, jure que iba|me, dice|dicen|dijo|cuenta|cuentan que el|la|las|los
         pegamento|pegante|goma|adhesivo|pestanas|cola suelta|sueltan|quema|queman|irrita|irritan|arde|arden|pica|pican|deja|dejan .. ciega|ciego|alergia|quema|irrita|arde?,

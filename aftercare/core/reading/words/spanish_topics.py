@@ -23,7 +23,7 @@ CLASSES = {
     "aviso": """
         mensaje mensajes mensajito mensajitos promocion promociones promo promos publicidad propaganda oferta ofertas spam
         notificacion notificaciones alerta alertas anuncio anuncios recordatorio recordatorios aviso avisos texto
-        textos sms correo correos whatsapps wasaps descuentos encuesta encuestas boletin
+        textos sms correo correos whatsapps wasaps encuesta encuestas boletin
     """,
     "lista": "lista listas contactos agenda base sistema telefono celular cel whatsapp numero registro grupo difusion",
     "fecha": """
@@ -40,7 +40,7 @@ TOPICS = {
         me|se|le|te? <sufre> .. de|lo|con
         lo|la|tan|tanto|tanta|tantos|tantas|puro|pura? <elogio>, me|se|le|te? <sufre> de <elogio>, me|se|le|les
         arde{n/}|quema{n/}|pica{n/}|quemo|ardio|duele{n/} el|la|los|las|mi|mis? <cosa>, se me esta? quema{ndo}|pasa|pega el|la|los <cosa>,
-        le|les quema{n/}|arde la|con|de, hirvio|hierve|hierven|hirviendo .. sangre, sangre hirviendo|hierve|caliente, casi me|te|se
+        le|les quema{n/} la mirada, hirvio|hierve|hierven|hirviendo .. sangre, sangre hirviendo|hierve|caliente, casi me|te|se
         deja|dejas|dejan|quedo ciega|ciego, ciega|ciego estaba|estuve|andaba|fui .. cuando|al, garganta de|por tanto gritar|cantar|hablar|bailar|reir,
         garganta .. de|por tanto? gritar|cantar|hablar, vista cansada de siempre|toda|nacimiento|por, rojos|rojo|hinchados|hinchado|colorados|irritados|irritado no los|lo
         veo, picazon|comezon|ronchas|picaduras es|son de|por el|los|un|unos mosquitos|zancudos|mosquito|zancudo, picadura|picaduras de
@@ -48,7 +48,7 @@ TOPICS = {
         dejaste|dejas|dejo|dejan sin aire|aliento|respiracion|habla|palabras, dolor|dolores de
         muela|muelas|espalda|barriga|panza|rodilla|rodillas|regla|ovarios|pies|huevos|corazon|codo, lagrimas con|por el|la cobro|precio|cuenta|factura|costo,
         fue|fueron|era|es|sera|seria|sea el|la|por|del? <goma>, no me cae{n/} bien, ojos en blanco de|por|cuando, llore|lloro|llorado|lloramos en|por el|la|mi
-        velorio|boda|entierro|funeral|pelicula|telefono, me lloraba por|al telefono, le ardio, y le arde, pestaneando como|a, olas del mar, cayo|caiga gordo|gorda|mal|bien
+        velorio|boda|entierro|funeral|pelicula|telefono, me lloraba por|al telefono, me vio|vieron y le|les ardio|arde|dolio|pico, pestaneando como|a, olas del mar, cayo|caiga gordo|gorda|mal|bien
         la|el|esa|ese?,
         arden|arde|ardiendo|ardo|muero|mueren de celos|envidia|rabia|curiosidad|ganas,
         pique|picar|picando|picaba|pico medio|un|una|dos|tres|la|el|las|unas? kilo|kilos|de? cebolla|cebollas|ajo|verdura|carne|tomate|de? ..
@@ -153,8 +153,8 @@ TOPICS = {
     """,
     "fine": """
         sonadas, de ensueno, matadora, chimba{s/}, que|una chimba, subidon, locura|barbaridad de trabajo|pestanas, bellas, que manos|mano tienes|tenes|tiene, enganchad{a/o}, las adoro, adoro, felices, cumplidos, regalazo, te felicita{n/}|felicito, igual me gustan, me gustan mucho|un|tanto|cada|como, le gustaron tanto|mucho,
-        son|estan una preciosidad|belleza|cosita|locura|maravilla, que calidad, aguantaron enteras, soy otra, parezco otra, me quitaron|quitaste|quito diez|10|anos|cinco|veinte, quede|salgo|salí|ando matadora|preciosa|divina|linda|bella|diosa|top, todas quieren|preguntan, dios me la|te|lo bendiga, de lo lindas|bonitas, funciona{n} jaja|jajaja,
-        un sol, encantadisim{a/o}, me|te quedaron super|sonadas|increibles|preciosas|brutal, super contenta|feliz|linda|lindas, contentisim{a/o}, valio la pena, lo estoy y mucho, chulean, las chulean, me las chulean, muy agradecida, volveria mil, regreso feliz, ojazos, estan para|pa comerselas|morirse, impacto, ojos de impacto, como nuevos, todo tranqui|chill|relax|piola|tranqui, blanquitos,
+        son|estan una preciosidad|belleza|cosita|locura|maravilla, que calidad, aguantaron enteras, soy otra, parezco otra, me quitaron|quitaste|quito diez|10|anos|cinco|veinte, quede|salgo|ando matadora|preciosa|divina|linda|bella|diosa|top, todas quieren|preguntan, dios me la|te|lo bendiga, de lo lindas|bonitas, 
+        es un sol, encantadisim{a/o}, me|te quedaron super|sonadas|increibles|preciosas|brutal, super contenta|feliz|linda|lindas, contentisim{a/o}, valio la pena, lo estoy y mucho, chulean, las chulean, me las chulean, muy agradecida, volveria mil, regreso feliz, ojazos, estan para|pa comerselas|morirse, ojos de impacto, como nuevos, todo tranqui|chill|relax|piola|tranqui, blanquitos,
         no lo puedo creer, las puntas .. amo, ni siento|sienten que, no siento nada, como si no trajera|tuviera|llevara nada, nada que reportar|decir, bacan{es}, de lujo, me vuelven|tienen loca, lo mejor que, de otro nivel|planeta, nivel dios, mil|muchos puntos, no me las quito|quitaria, las amo, rechulas, perronas, chidas, cuca{s/}, monisimas, preciosura{s/},
         que pasada, hinchada|llena de orgullo, con estos ojazos,
         quede|ando|estoy ciega de amor, se me cae la baba, que dolor de belleza, me dejaste|dejo|dejaron
@@ -243,7 +243,7 @@ TOPICS = {
     """,
     "plain": """
         super contenta|feliz|lindas|bonitas|bellas, estoy|ando|sali|quede contenta|feliz|encantada|fascinada, las adoro, sonadas, muy|bien|super|re lindas|bonitas|bellas, lindas lindas, estan lindas|bonitas|preciosas|divinas|hermosas,
-        quedaron|quedan super|sonadas|re, quede|salgo preciosa|linda|divina|encantada|bien, ella|yo quedo|quede contenta|feliz, impecable, las mias preciosas, los mios preciosos, todas me las chulean, muy agradecida, que regalazo, no arden, bonitas pero, me gustan,
+        quedaron|quedan super|sonadas|re, quede|salgo preciosa|linda|divina|encantada|bien, ella|yo quedo|quede contenta|feliz, impecable, las mias preciosas, los mios preciosos, todas me las chulean, muy agradecida, que regalazo, bonitas pero, me gustan,
         los|las mios|mias|mis ojos? descansando|tranquilos|tranquilas,
         las mias|mis pestanas? intactas|divinas|perfectas|impecables|como si nada|firmes, ni se despeinaron|movieron|inmutaron|despeinan|mueven, y yo divina|tranquila|feliz|regia|como si nada,
         amaneci con todas, todas en su lugar|sitio|puestas|puestecitas, ni una en la almohada, sali premiada, me las chulean|envidian, se mueren de envidia, quien me las hizo, que ojazos,
@@ -261,11 +261,11 @@ TOPICS = {
     """,
     "retention": """
         se me? volaron|volo|vuelan|aflojaron|afloja|aflojan|fueron|van|perdieron|tuercen|tuercieron|torcio|cruzan|arrancan|arrancaron|salen|pelaron|barrieron un|una|unas|unos|dos|tres|cuatro|cinco|varias|algunas|como|de|casi|par|diez,
-        ya? volaron un|dos|tres|varias|unas, todas flojas, flojas, flojitas, me faltan|falta un|una|unas|dos|tres|como|varias|pestanas|cuatro, faltan unas|dos|tres|varias, van diez|dos|tres|cinco|ocho|varias|como fuera|menos|caidas|ya, ya
-        van diez|dos|tres|cinco|varias, quede|estoy|quedo|quedan calva|pelada|pelona|calvita|peladita|sin, calva de, hoyo|hoyos|hoyito|claros|clarito en|por, se me tuercen, se tuercen, perdi|perdido dos|tres|una|un|cuatro|cinco|varias|la|las|como|casi,
+        ya? volaron un|dos|tres|varias|unas, todas flojas, flojas, flojitas, me faltan|falta unas|dos|tres|como|varias|pestanas|cuatro, me falta un|una pestana, faltan unas|dos|tres|varias, van diez|dos|tres|cinco|ocho|varias|como fuera|menos|caidas|ya, ya
+        van diez|dos|tres|cinco|varias, quede|estoy|quedo|quedan calva|pelada|pelona|calvita|peladita, calva de, hoyo|hoyos|hoyito|claros|clarito en|por, se me tuercen, se tuercen, perdi|perdido dos|tres|una|un|cuatro|cinco|varias|como,
         no retienen, no agarran, no pegan, no aguantaron|aguantan nada|ni|dos|tres|una, se fueron dos|tres|cinco|cuatro|varias|unas|un|como|todas|solas, doblada, toda|todas doblada|dobladas|chueca|chuecas|virada|viradas|torcida|torcidas|paradas, una
         virada|chueca|doblada|torcida, cruzan|enredan|montan unas con|sobre, ralito|ralitas|ralita|raleadas, dejo|voy|ando dejando|tirando|regando|botando? pestanas, regando pestanas, pestanitas|pestanas en la|mi|el
-        cara|almohada|cama|bolsa|lavabo|ducha|toalla|brasier|sabana, adios tres|dos|cinco|a pestanas, adios pestanas, la mitad de las|mis, a|con la mitad, ni la mitad, una que otra, parezco gallina, gallina desplumada, desplumada, pierdo una|dos|tres|como|varias, se dio|dieron la|de vuelta,
+        cara|almohada|cama|bolsa|lavabo|ducha|toalla|brasier|sabana, adios tres|dos|cinco|a pestanas, adios pestanas, la mitad de las|mis, a|con la mitad, ni la mitad, parezco gallina, gallina desplumada, desplumada, pierdo una|dos|tres|como|varias, se dio|dieron la|de vuelta,
         las que se me? fueron|cayeron|soltaron|volaron, se me fueron, duraron nada|poquisimo|un|lo, se me caian, mira{n/} pa|para|al el? cielo|techo|lado|arriba, rellenar las que, se zafa{n/}, ya perdio el|su efecto, caigan al dia,
         se me estan yendo, yendo de a poquito,
         se me vino|vinieron un|el|los|unos|varios|medio|entero|una abanico|abanicos|racimo|mechon|tira|fila, en
@@ -305,8 +305,8 @@ TOPICS = {
         voy|ire|va|vamos el|la|manana|hoy|a|al, voy|ire|paso|vengo el <fecha>, el <fecha> voy|paso|llego|vengo|estoy|ahi, dame|deme|denme turno|cita|hora|lugar|espacio|chance, hazme|haceme|hagame
         lugar|hueco|huequito|espacio|campo, me revisas|reciben|recibes|checas|ven <fecha>|hoy|a, reprogram{o/a/amos/ar/arla/ame/emos}, reagend{amos/a/arla/ame}, te veo el|en|manana|la|para,
         guardame|guardeme|reservame el|la|un|una|para|lo, cancela|cancelen|cancele|canceleme|cancelenme mi|la|por|y|lo|porfa, cancelen mi cita, muevela|mueveme|movela|moveme|corrermela|correme|cambiame|cambieme
-        la|mi|el|para|al|pa|lo, no me muevan|mueva|cambien|cambies|cancelen|quiten la|mi|de, te|le cancelo, no hace falta la|mi cita|revision, ya no hace falta, tengo cita,
-        salgo pitando|volando|ya|ahorita|para, buscando parking|estacionamiento|donde|aparcamiento, me he dormido, me quede dormida, no canceles, me esperas|espera|esperan,
+        la|mi|el|para|al|pa|lo, no me muevan|mueva|cambien|cambies|cancelen|quiten la|mi|de, te|le cancelo, no hace falta la|mi cita|revision, 
+        salgo pitando|volando|ya|ahorita|para, buscando parking|estacionamiento|aparcamiento, me he dormido, me quede dormida, no canceles, me esperas,
         ella sip va, lo|la|las dejamos para|pal|en, quiero ir, quiero que me vean|veas|revisen|revises, me lo|la|las pasas al|para, otra chica|muchacha la proxima,
         cambio de planes, cambiame la, pasame al|para|a|pal, aparteme|apartame, hora urgente, te caigo, pa las|el|la <fecha>,
         llego|yego tardisimo|tardecito|tardon, va pisando huevos|guevos,
@@ -364,8 +364,8 @@ TOPICS = {
         eso|esto que es|sera|significa, que es eso|esto, que me? recomienda{n/s/}, te|le|les mando foto|fotos|video|imagen, me la|las|lo|los repones|arreglas|reponen|cambias, diganme|digame|dime|decime|dinos
         que|como|si|cuanto|donde, cuentame|expliqueme|explicame|dime por|como|que, a que hora abren|cierran|atienden, cuanto|cuánto por|sale|seria|vale|me, hay garantia|descuento|promo|cursos, das|dan|dictan cursos|curso|clases, hacen|haces
         lifting|cejas|laminado|diseno|unas, aceptan|acepta tarjeta|transferencia|efectivo, a nombre de quien, me pasas tu|el|la|tus, que|cual espuma|shampoo|champu|jabon|cepillo|cepillito|rimel, lo emparejas, lo anoto, mandame|pasame|mande|comparteme
-        la|tu direccion|ubicacion, no encuentro el|la|su local|direccion|salon|lugar, eso se pega|contagia|quita, puedo seguir, vale la pena ir|que, sirve una|un|el|la, que onda, usais, teneis, pueden venir, es contagioso,
-        hice mal, le aviso a, me preocupo o, se puede{n/} hacer, deje mis, traigo la, llevo la cara|efectivo,
+        la|tu direccion|ubicacion, no encuentro el|la|su local|direccion|salon|lugar, eso se pega|contagia|quita, puedo seguir, vale la pena ir|que, sirve una|un|el|la, usais, teneis, pueden venir, es contagioso,
+        hice mal,  me preocupo o, se puede{n/} hacer, llevo la cara|efectivo,
         hasta cuando sirve|vale|dura, deje mis llaves|lentes|gafas|cosas|anteojos, te fijas porfa,
         no se si puedo|se puede|debo, puedo meterme al|en,
         venden|vendes|vende|tienen|manejan el|la|los|las|un|una|de?
@@ -407,10 +407,10 @@ TOPICS = {
         un rinon, costaron|costo|cobraron|cobraste|pague un|el|los rinon|triple|doble|dineral|ojo|ojos, pague el triple|doble, trabajo tan|muy|mas malo|feo|pobre|chafa|cutre, encima de|encima
         caro|cara|caras|insisten|me|cobran, me parecieron|parecio|parece caras|caro|cara|carisimo|carisimas|mal|pesimo|fatal|una tomadura, tomadura de pelo, me ignoraste|ignoraron|ignoro|dejaron|dejaste esperando|hablando|plantada,
         me ignoraste, me ignoraron, no son lo que|como, no es lo que hablamos|pedi|quedamos, no como|igual la|a foto, muy|tan|bien|super brusca|brusco|tosca|seca|grosera, brusca, me tuviste|tuvieron|tuvo 2|3|4|dos|tres|cuatro|horas|una|esperando, contesta|contesten|conteste
-        el|los telefono|mensajes|mensaje, ir al pedo, en vano, estaba cerrado, color|tono feo|horrible|equivocado|distinto, mas largo|larga|corto|corta|tupido|cargado que el|la otro|otra, no me hallo, no me siento yo, me trataron|trataste|trato
-        mal|feo|pesimo|como, feas, feo sip|si, que precios, no vuelvo a recomendar|ir|volver|pisar, no recomiendo, no las recomiendo, me da una? rabia|coraje|bronca, que|tremenda|una decepcion, me dijiste que aguantara, te dije que|durante .. no|jalaba|dolia|prisa|apuro,
-        te avise que .. y, me rompieron el corazon, efecto gallina|plumero|escoba, esperaba mas|otra, te creia mas, no cumplieron|cumpliste, sin avisar{me/}, me cambiaste|cambiaron la hora|cita, no tenias ganas, fatal la|el|su|tu, pareciendome|parecio fatal,
-        con ese trato, llenas|llenan de mensajes, pesimo|mal|malisimo servicio|trato|gusto|rollo, un robo, gallina, me dejo|dejaste|dejaron temblando|en la calle|pobre, la culpa es de, es por mi culpa, no puede ser asi, eso no puede ser, no me gusto que, no se vale, jamas vuelvo,
+        el|los telefono|mensajes|mensaje, ir al pedo, en vano, salon|local estaba cerrado, color|tono feo|horrible|equivocado|distinto, mas largo|larga|corto|corta|tupido|cargado que el|la otro|otra, no me hallo, no me siento yo, me trataron|trataste|trato
+        mal|feo|pesimo|como, feas, feo sip|si, que precios, no vuelvo a recomendar|ir|volver|pisar, no recomiendo, no las recomiendo, me da una? rabia|coraje|bronca, que|tremenda|una decepcion, me dijiste que aguantara, te dije que|durante .. jalaba|dolia|prisa|apuro,
+         me rompieron el corazon, efecto gallina|plumero|escoba, esperaba mas|otra, te creia mas, no cumplieron|cumpliste, sin avisar{me/}, me cambiaste|cambiaron la hora|cita, no tenias ganas, fatal la|el|su|tu, pareciendome|parecio fatal,
+        con ese trato, llenas|llenan de mensajes, pesimo|mal|malisimo servicio|trato|gusto|rollo, me dejo|dejaste|dejaron temblando|en la calle|pobre, la culpa es de, es por mi culpa, no puede ser asi, eso no puede ser, no me gusto que, no se vale, jamas vuelvo,
         se me hizo carito|caro|cara, carito pa como,
         nadie me|nos atendio|contesto|respondio|hace,
         ardio .. el? bolsillo, que precio tan|mas salado|caro|alto, que manera de atender|tratar|trabajar, que
@@ -460,13 +460,13 @@ TOPICS = {
     """,
     "stop": """
         ya? no quiero|deseo|necesito|ocupo mas? sus|tus|tanto|tanta|tantos|tantas|estos|esas? <aviso>, no me interesa{n/} sus|tus|mas|las|los? <aviso>, stop con|a|de|los|las ..
-        <aviso>, basta de|con tanto|tanta|tantos|tantas|los|las? <aviso>, no mas <aviso>, cero <aviso>, ni un|una <aviso> mas, salgan|salganse|salte|salganme de
-        mi <lista>, tengo suficientes|demasiados|muchos <aviso>, no quiero|deseo .. <aviso>, no me
+        <aviso>, basta de|con tanto|tanta|tantos|tantas|los|las? <aviso>, no mas <aviso>, ni un|una <aviso> mas, salgan|salganse|salte|salganme de
+        mi <lista>, tengo suficientes <aviso>, no quiero|deseo .. <aviso>, no me
         lleguen|llegue|sigan|caigan|caiga .. <aviso>, que no me lleguen|llegue|mande|manden|escriban|molesten mas|tantos|estos, dejen|deja|dejar de
-        bombardear{me}|saturar{me}|hostigar{me}|acosar{me}|fastidiar|joder|llenarme, borrar|borrarme|quitarme|sacarme|eliminarme|bajarme
+        bombardear{me/}|saturar{me/}|hostigar{me/}|acosar{me/}|fastidiar{me/}|joder|llenarme, borrar|borrarme|quitarme|sacarme|eliminarme|bajarme
         de|del sus|su|la|tu|esta|esa? <lista>, sacame|sacanme|saquenme|saqueme|saquen|bajame|bajenme de .. <lista>, saquenme, no me llenen|llenes .. <aviso>, desactiven|desactiva|desactivar
         .. <aviso>, quiten|quita|quitar .. numero|telefono de ahi|la|su, suspendan|suspender|cancelar|cancelen .. <aviso>, hasta aqui con .. <aviso>, me tienen harta|harto|cansada|hasta ..
-        <aviso>, alto|paren|parenle|parale|ya con|a sus|tus|los|las? <aviso>, bloqueados, estan bloqueados, los bloquee, no autorizo .. <aviso>|numero, mandan|llegan demasiados <aviso>,
+        <aviso>, alto|paren|parenle|parale|ya con|a sus|tus|los|las? <aviso>, estan bloqueados, los bloquee, no autorizo .. <aviso>|numero, 
         corten con, corten los|las, corta con .. mensajes|sms, basta de, basta con, basta che, basta ya, ya basta, ya
         estuvo .. mensajes, no sigan, no sigas, no insistan, no insistas, dejen de, deja de
         mandar|escribir|enviar|mandarme|escribirme|enviarme, dejenme en paz, dejame en paz, dejenme tranquil{a/o},
@@ -549,8 +549,8 @@ TOPICS = {
         activ{en/ar/ame} .. mensajes|recordatorios, mandenme de nuevo, vuelvan a mandar{me/}
     """,
     "wrong_person": """
-        no soy|somos paola|daniela|maria|ana|laura|sofia|carla|andrea|lucia|rosa|karen|jessica|fernanda, soy un|una senor|senora|hombre de, no me pongo|puse|hago pestanas, yo no pedi, no pedi ninguna, numero|telefono es de otra|otro|mi, duena|dueno de este numero|telefono|celular, soy su hijo|hija|nieta|nieto|marido yo,
-        borren mi .. no soy, no soy clienta|cliente, jamas he ido, no he ido nunca,
+        no soy|somos paola|daniela|maria|ana|laura|sofia|carla|andrea|lucia|rosa|karen|jessica|fernanda, soy un|una senor|senora|hombre de, no me pongo|puse|hago pestanas, no pedi ninguna, numero|telefono es de otra|otro|mi, duena|dueno de este numero|telefono|celular, soy su hijo|hija|nieta|nieto|marido yo,
+         no soy clienta|cliente, jamas he ido, no he ido nunca,
         soy el del gas|agua|cable|internet, aca|aqui no es, se equivoco de, no es este numero,
         esto|aqui|este es|somos un|una|el|la
         taller|oficina|ferreteria|restaurante|consultorio|tienda|farmacia|negocio|carniceria|empresa|panaderia|colegio,
