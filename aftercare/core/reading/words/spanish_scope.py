@@ -14,6 +14,7 @@ SCOPE = {
         no, nunca, jamas, ni me|se|los|las|lo|un|una|tantito|siquiera, ya no, no he, no han, no ha, no tengo, no hay
     """,
     "nonneg": """
+        ni dormi|duermo|descanso|trabajo|pude|puedo|he|descanse|pegue|me deja|dejan|para,
         mentiria si .. dijera|digo que? no, no te|le|les voy a mentir|enganar, para que|pa que te|le|les? voy a decir que no,
         no hicieron|hizo|hacen|sirvio|sirvieron|sirven|sirve|funciono|funcionaron|ayudaron|ayudan|resulto nada|para|pa,
         no me hizo|hicieron|hacen|ha|han hecho? nada|efecto, no se me? secan|seca|cierran los|el? ojos|ojo, no me
@@ -216,6 +217,8 @@ SCOPE = {
         puede que tenga, puede ser, van a explotar, va a explotar, voy a desmayar, va a reventar
     """,
     "other": """
+        mi bestie|maestra|alumna|vecinita|senora|pareja|chavo|morra|carnala|carnal|manita|tata|nona|yaya|nana|patrona|colega|hijastra|gemela|melliza|bisnieta|abuelo|compadre|cunadito|novio|suegro|concuna, mi companera|companero|amiguita|hermanito|hermanita|sobrinito|primito|nietecito|nietito,
+        mi hijo|hija mayor|menor|chica|chico, los ninos, mis hijos|hijas|hermanas|amigas|primas|alumnos|ninos|tias, mi|la empleada|enfermera|recepcionista|cajera|doctora,
         bebe, mi bebita|bebito|chiquito|chiquita|chamaco|chamaca|flaco|viejo|viejita|abuelito|roommate, la gente,
         le|les pica|pican|arde|arden|duele|duelen|llora|lloran|molesta|molestan .. a mi|la|su|el|una|un|mis|los|las|otra,
         a mi|una|la|su|otra nieta|nietas|amiga|vecina|cunada|suegra|tia|prima|clienta|companera, una|la|otra companera|clienta|chica|muchacha|morra,

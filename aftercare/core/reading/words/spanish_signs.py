@@ -30,6 +30,8 @@ CLASSES = {
 
 SIGNS = {
     "redness": """
+        encarnad{o/a/os/as}, sonrosad{o/a/os/as}, ensangrentad{o/os}, en carne viva, venita{s/} roja{s/}|rota{s/}|marcada{s/}|reventada{s/}, venas|venitas .. <ojo>, <ojo> .. venas|venitas, capilares, como semaforo,
+        como si hubiera fumado, se me puso|pusieron color|como jitomate|tomate|fresa, irritadit{os} y roj{os},
         ando|estoy|estaba|este|parezco|como fumado|fumada|pacheco|pacheca|grifo|drogada|drogado, inyectad{a/o/os}, <ojo> .. inyectad{a/o/os}, color de los ojos .. rojo,
         sombrita|manchita|rastrito|hilito roja|rojo|rosa|rosada|rosado|rosita,
         ojos de conejo, de conejo, colora de los ojos, colorados, coloradas, colorao, coloraos, color guinda,
@@ -49,6 +51,8 @@ SIGNS = {
         <ojo> .. como vino|sangre|granate|betabel|remolacha|cereza|tinto, rojo .. como vino|sangre
     """,
     "swelling": """
+        abotargad{o/a/os/as}, esponjad{o/a/os/as} el|los|del|de|mi <ojo>, <ojo> .. esponjad{o/os}|achinad{o/os}|abombad{o/os}|abultad{o/os}|bofo|bofos, achinad{o/os} los|el|mis <ojo>, tumefact{o/os}, parpado{s/} .. caid{o/os},
+        <ojo> .. el|al doble, el doble de grande, crecid{o/os} .. <ojo>, <ojo> .. crecio|crecieron|crecido, amaneci .. ojos chiquitos|chinos|gordos, chichon, pelota|pelotita|bola|bolota en|de .. <ojo>,
         deshinch{o/aron/a/an}, desinflam{o/aron/a/an},
         ha|han hinchado|inflamado, bolsita{s/} arriba|encima|abajo|debajo|en|del, <ojo> .. sapo|sapos|rana|bollo|bollos|empanada|empanadas,
         se me? hace|hizo una bolsa|bolsita|bola|bolita|pelota,
@@ -84,6 +88,7 @@ SIGNS = {
         los labios|la lengua|la boca|la cara, se me durmio|duerme .. cara
     """,
     "itching": """
+        picoteo, rasquera, rascadera, come como|hormigas, me comen los <ojo>, quiero|queria|quisiera|necesito|provoca|dan|muero rascarme|rascar|restregarme|tallarme, me restriego, me restrego, sobarme|sobo los|el <ojo>, me trae|tiene loca la? comezon|picazon|picor,
         ha|han picado, frotandome, restregandome, tallandome, rascando y rascando, rasca que rasca, dale a rascar{me/},
         picadera, rasquinita, comezoncita,
         picazon|comezon|picor|rasquina molesta|molesto|incomoda|horrible|terrible en .. <ojo>, me pica
@@ -98,6 +103,7 @@ SIGNS = {
         hormigueo en .. <ojo>, cosquilleo, cosquillas
     """,
     "burning": """
+        quemor, fogaje, ardentia, abrasa{n/}, abrasando, flamea{n/}, me|le echaron|echara|echaran|hubieran chile|limon|jabon|alcohol|acido|shampoo, como recien cortada? cebolla, echan humo, chisporrotea{n/}, prendid{o/os} fuego|candela,
         me hierve{n/} .. <ojo>, <ojo> .. hierve{n/}, <ojo> .. hirviendo, hirviendo .. <ojo>, ha|han ardido|quemado, <ojo> .. en|como brasas|llamas|fogon,
         ardedera, quemadera,
         fueguit{o/os} en|dentro|por, me escose{n/},  <ojo> .. escose{n/}, candelita, candela en|por el|los,
@@ -112,6 +118,8 @@ SIGNS = {
         prendidos los ojos, arder, quemar, enchilosos, escocer
     """,
     "pain": """
+        puntada{s/} en|de|al|cada|que, tiron{/es} en|del|de el|los? <ojo>, tirante{s/} los|el <ojo>, <ojo> .. tirante{s/}|tenso{s/}|pesad{o/os}|cansad{o/os}|magullad{o/os}|sentid{o/os}, tirantez, pesadez en|de, presion en|dentro|detras .. <ojo>, hincada{s/}, hincon{/es}, jincon{/es},
+        magullad{o/os}, machucad{o/os}, como si me hubieran pegado|golpeado|dado, sentidito|sentiditos, me molesta{n/} al|cuando, me incomoda{n/} al|mucho,
         me palpita{n/}, palpita{n/} .. <ojo>, <ojo> .. palpita{n/}, <ojo> .. pulsa{n/}, pulsa{n/} .. <ojo>, ha|han dolido|molestado, <ojo> .. late{n/}|retumba{n/},
         sensible{s/} al parpadear, sensibilidad al tacto|tocar|en, de sensibilidad, me truena{n/} .. <ojo>,
         dolerme, doliendome,
@@ -146,6 +154,7 @@ SIGNS = {
         punzada|dolor|duele|tiron|calambre|clava
     """,
     "watering": """
+        <ojo> .. humed{o/os}|mojad{o/os}|vidrios{o/os}|empapad{o/os}, vidrios{o/os} .. <ojo>, lagrimita{s/} que|sola|solas|todo, corre|ruedan|escurren .. lagrima|lagrimas, sale|salen|salia|brota|brotan agua|aguita|lagrimas, lagrimal .. tapado|abierto, rimel corrido .. lagrimas|llorar, un grifo|llave los|mis ojos,
         ha|han llorado|lagrimeado, lloren, paquete|caja|rollo|rollos de clinex|klinex|kleenex|kleenes|panuelos|papel|servilletas, clinex .. <ojo>,
         moquea{n/} aguita|agua|transparente, escurriendo, escurre{n/} .. lagrimas|agua, llora y llora, lloran y lloran, <ojo> .. no se me? seca{n/}, no se me seca{n/} los|el <ojo>,
         lagrimeadera, lagrimadera, lloradera, chorreadera, moqueadera de? ojos,
@@ -165,6 +174,7 @@ SIGNS = {
         lloron{/a/es/as}, lloroncit{o/os}
     """,
     "discharge": """
+        pitarra{s/}, pitarros{o/os}, supuracion, lama amarilla|verde, gelatina en|de .. <ojo>, cosa|cosita|liquido|baba|nata blanca|amarilla|verde|espesa|espeso|pegajosa|pegajoso, nata .. <ojo>, hilos|hilitos de moco|baba, amanec{i/en/e} .. costra|costras|pegajos{o/os}|laganas, pus en,
         pasta|costra|crema|baba|moco|gelatina|goma|pus|cosa|agua
         amarilla|amarillenta|amarillo|verde|verdosa|blanca|blancuzca|pegajosa|espesa, pasta ..
         pestanas|ojos|ojo|lagrimal, me? limpio y vuelve|sale|aparece,
@@ -176,6 +186,8 @@ SIGNS = {
         lagaa
     """,
     "rash": """
+        cuartead{o/a/os/as} .. parpado|parpados|piel, piel|parpado|parpados .. cuartead{o/a/os}|ajad{o/a/os}|agrietad{o/a/os}|levantada|descamada|pelandose|escamosa|escamosos, escamosit{o/a}, costritas en el|la parpado|piel, barros en, granitos|granito|puntitos|espinillas en|arriba|alrededor|debajo .. <ojo>,
+        rash en|alrededor|arriba|por .. <ojo>|cara|piel, eccema, erupcionad{o/a},
         pelando la|mi pielcita|piel, pielcit{a} .. pela|pelando|cae|cayendo, se me pela|pelan,
         se me pelo, piel .. pelo|pelando|pelada|cayendo, me pelo, se pelo, sarpullido, salpullido, erupcion,
         erupciones, granit{o/os}, grano, granos, bolitas, ampolla{s/}, ampollit{as}, descama{n/}, descamando,
@@ -204,6 +216,7 @@ SIGNS = {
         .. con la luz
     """,
     "gritty": """
+        mugrita{s/} en|dentro, mugre en .. <ojo>, como resec{o/os} .. <ojo>, <ojo> .. resec{o/os}|secos|sequitos, resequedad en los <ojo>, como papel de? lija, lija .. <ojo>, siento como? un? mugre|mugrita|basura|basurita|piedra|arenita|grano,
         arenita en los|el|mi|mis dos? <ojo>, siento arenita, arenita en, piedrita{s/}, como piedrita{s/}, basurit{a}, vidrito{s/}, vidriecitos, arenilla{s/}, arena, como arena,
         arenos{o/a/os/as}, basurita{s/}, basura en .. <ojo>, como tierra, tierrita, tierra en, raspos{o/a/os/as},
         raspa{n/}, raspan, sequedad, <ojo> sec{o/os}, secos .. <ojo>, como vidrio{s/}, polvo en, raspando,

@@ -25,6 +25,23 @@ CLASSES = {
         notificacion notificaciones alerta alertas anuncio anuncios recordatorio recordatorios aviso avisos texto
         textos sms correo correos whatsapps wasaps encuesta encuestas boletin
     """,
+    "manda": """
+        mandar mandarme mandes manden mande manda mandando enviar enviarme envies envien envie enviando escribir escribirme
+        escribas escriban escriba escribiendo contactar contactarme contactes contacten contacte molestar molestarme molesten
+        molestes moleste llamar llamarme llames llamen llame textear textearme texteen mensajear mensajearme mensajeen
+        notificar notificarme notifiquen avisar avisarme avisen spamear spameen buscar buscarme busquen hablar hablarme hablen
+        insistir insistan insistiendo mandeis escribais envieis recordarme
+    """,
+    "sacar": """
+        sacar sacarme saquen saquenme sacame saqueme quitar quitarme quiten quitenme quitame quiteme borrar borrarme borren borrenme
+        borrame borreme eliminar eliminarme eliminen eliminenme eliminame elimineme bajar bajarme bajenme bajame
+        remuevan remuevanme tachen tachenme tachame desapunten desapuntame borradme quitadme sacadme
+    """,
+    "invisto": """
+        hora dia mensaje enlace horario cita boton pagina direccion numero entrada puerta correo foto
+        comprobante opcion transferencia pago disponibilidad espacio problema diferencia resultado anuncio letrero timbre
+        recibo agenda calendario lugares cupo sentido motivo razon caso
+    """,
     "lista": "lista listas contactos agenda base sistema telefono celular cel whatsapp numero registro grupo difusion",
     "fecha": """
         lunes martes miercoles jueves viernes sabado domingo manana hoy semana mes tarde quincena siguiente otro otra proxima
@@ -34,6 +51,15 @@ CLASSES = {
 
 TOPICS = {
     "figure": """
+        ojo|ojos cerrados|cerrado .. recomiendo|vuelvo|confio|voy, recomiendo|vuelvo|confio|voy|iria .. con? los? ojos cerrados, a ojo|ojos cerrados|cerrado, con los ojos cerrados, abrir y cerrar de ojos, no|ni pegue|pego|pegar|pegado|pegamos el? un? ojo|ojos|pestana,
+        mal de ojo, buen ojo, echar|echa|echale|echame|eche|echo|hecho un|el ojo, echarle|echar un? ojo, ojos que no ven, dichosos los ojos, ojo de aguila|halcon|loca, cuatro ojos, quitan|quita|quitar|quitaban|quito los|el ojo|ojos de encima, ojo por ojo, comer|comen|come con los ojos,
+        queme|quemo|quemando|quemarme|quema las pestanas, pestanas quemadas estudiando, parte|partio|duele|dolio|dolor el|en|del alma, me duele|dolio decir|decirte|decirles|irme|dejarte|dejarlas|quitarmelas|despedirme|perderme|no, duele la verdad|despedida|distancia|ausencia, dolor ajeno, dolor de cabeza con|el|la|para|conseguir|encontrar|estacionar,
+        picada|pique|picado|piquen|engancho con la|el|esa|esta|mi serie|novela|juego, me pico el bichito|mosquito|zancudo|bicho, pica|pican la|el|las|los comida|salsa|chile|ceviche|tacos|sopa|mosquitos|zancudos|moscos, al que le pique, quien se pica, se|te pica pica, rascandome|rascarme|rasco|rascando la|el|las panza|barriga|bolsillo|guata|huevos|bolas|cabeza|espalda,
+        hincha|hinchan|hincharme|hinches|hinchar las|los pelotas|bolas|huevos|ovarios|cojones, hincha de, no hinches, lagrimas de cocodrilo, pano de lagrimas, la llorona, ahogada|ahogado|ahogo|ahogandome en|de|con trabajo|deudas|pendientes|tareas|un|vaso|exámenes|examenes, soga|agua al cuello, hasta el cuello, nudo en la garganta .. emocion|felicidad|alegria|despedida,
+        no cabe|quepo en el|mi pecho, no la|lo|los|las trago, tomar|dar|darme|toma un respiro, sin respiro, marea|mareo|mareada|marean con|de tanto|tanta|tantos|tantas, me marea el|la|tanto|ese trafico|gente|papeleo|cuenta|camion, no veo|miro|encuentro el|la|los|las|mi|tu|su|ninguna|ningun|tus|sus <invisto>, no los|las|te|lo|la veo hace|desde|hasta|nunca,
+        hace un? calor que|y, quema|pega|pica|arde el sol hoy|aqui|afuera|en|mucho|fuerte|bien|del, sol que quema|pica|arde, el sol quema|pica|arde aqui|afuera|hoy|mucho, me quemo|queme con el|la sol|plancha|sarten|horno|comal|aceite|cafe|playa, quemada del|por el sol, quemadura de sol, quemo|queme el|la|los arroz|pollo|comida|cena|frijoles|mano|lengua|cafe,
+        rojos|roja|rojo|rojas como|de mi|el|la|los bolso|vestido|carro|bolsa|zapatos|labial|blusa|outfit|unas, vestido|labial|blusa|outfit|bolso|carro|tacones|cabello|pelo|unas roj{o/a/os/as}|rosad{o/a/os/as}|rosa, ojos rojos en|de la|las foto|fotos|selfie,
+        pestanas|extensiones hinchadas|inflamadas, cita a ciegas, ciega de|por amor|amores, a ciegas, no me quejo, sin aire en|acondicionado, aire acondicionado, faltan|falta manos|tiempo|dinero|plata|palabras, se me cae|caia la cara de, cara de pocos,
         duele|dolor .. garganta .. de|por tanto? gritar|cantar|hablar|reir,
         alergic{a/o} al? latex|polen|polvo|gatos|perros|mariscos|camaron|aspirina|niquel|perfume|penicilina, si|que habia|estuve|estuviera|habias estado? llorando,
         como si hubiera llorado, parece|pareciera|parecia que llore|llore|lloraba|habia,
@@ -459,6 +485,14 @@ TOPICS = {
         arreglalas, mala calidad, no vale, no valio, una mas larga, muy caras, muy caro, estan caras, esta caro
     """,
     "stop": """
+        no|nunca|jamas|tampoco me|nos vuelvan|vuelva|vuelvas a <manda>, que no me|nos <manda> mas|nunca|otra|tanto|ustedes, dejen|deja|deje|dejes|dejad|paren|para|pare|parad|cesen|cese|corten|eviten|evita|eviteme|abstenganse|terminen
+        de|con? <manda>, abstenganse de, <sacar> .. lista|listas|contactos|base|sistema|difusion|registro, <sacar> mi|este|el numero|telefono|celular|contacto|cel|movil, <sacar> mis datos, <sacar> de ahi|aqui|sus|todo,
+        quiero|quisiera|prefiero|pido|solicito|exijo|agradeceria|ruego|deseo no recibir|seguir, quiero|quisiera|prefiero|pido|solicito|exijo|agradeceria|ruego|deseo dejar de recibir|estar, pido|solicito|exijo|agradeceria|ruego|quiero|prefiero
+        que? no|ya|nunca? me|nos <manda>, pido|solicito|exijo|agradeceria|ruego|quiero que dejen|paren|cesen|me borren|saquen|quiten|eliminen, favor|porfa|porfavor|please de? no <manda>,
+        se acabaron los <aviso>, fin de|a los <aviso>, como|donde me? salgo|doy|quito|borro|desuscribo|cancelo .. baja|lista|<aviso>, quiero|quisiera salir|salirme de la|su|esta|sus, me salgo de la|su|esta|sus,
+        los|les|te voy a? reportar|reporto|denunciar|denuncio|bloqueo|bloqueare|bloquee, reporto|reportar|marco|marcar como|por spam, es spam, pierdan|pierde|olviden|olvida mi|este numero|telefono, borren este contacto|numero, olvidense|olvidate de mi,
+        no cuenten conmigo para mas?, no autorizo|acepto|permito|consiento .. <aviso>|<manda>|numero|datos, revoco|retiro mi|el permiso|autorizacion|consentimiento, no mas|more textos|textitos|msj|mensajeo, unsubscribe, take me off la lista, baja definitiva, cancelar|anular|quitar la suscripcion|los|mis <aviso>|suscripcion, me? cansaron|aburrieron|hartaron con|de .. <aviso>,
+        estoy|me tienen harta|harto|cansada|aburrida|hasta .. <aviso>, no me interesa|interesan saber|recibir|seguir|nada|sus|mas, ya no soy clienta|cliente .. <aviso>|<manda>,
         ya? no quiero|deseo|necesito|ocupo mas? sus|tus|tanto|tanta|tantos|tantas|estos|esas? <aviso>, no me interesa{n/} sus|tus|mas|las|los? <aviso>, stop con|a|de|los|las ..
         <aviso>, basta de|con tanto|tanta|tantos|tantas|los|las? <aviso>, no mas <aviso>, ni un|una <aviso> mas, salgan|salganse|salte|salganme de
         mi <lista>, tengo suficientes <aviso>, no quiero|deseo .. <aviso>, no me
@@ -525,6 +559,7 @@ TOPICS = {
         no quiero mas mensajitos|mensajes|textos|recordatorios|msj|msjs|sms|correos|avisos
     """,
     "notstop": """
+        no dejen|dejes|deje|paren de <manda>, no me? <manda> .. hasta|antes|despues|ahora|todavia|tan|temprano|noche, prefiero|quiero que me <manda>, quiero recibir, sigan|sigue|siga <manda>,
         no quiero mensaje de, no me dejen|dejes sin <aviso>,
         no es que no me moleste{n/}, no me molesta{n/}, no me deja{n/} de, no deja de, basta de sol|agua|rimel, no me
         manden foto, deja de picar|arder|doler|llorar, paren de picar|arder|llorar,
