@@ -37,7 +37,7 @@ _OVERRULED = {
 _CONTAINED = {
     "sign:light": {"poking", "pain", "burning", "pain!", "watering", "sealed_eye!", "vision!", "agony"},
     "sign:pain!": {"watering", "poking", "redness", "burning"},
-    "sign:swelling": {"rash", "watering"},
+    "sign:swelling": {"rash", "watering", "vision"},
     "sign:hot_lid": {"burning"},
     "sign:vision!": {"watering", "vision", "swelling", "rash", "light"},
     "sign:itching": {"poking", "pain"},

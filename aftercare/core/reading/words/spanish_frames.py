@@ -59,7 +59,7 @@ CLASSES = {
         cayo cayeron callo cae metio meti metieron entro entraron salpico salpicaron escurrio chorreo gotea
         goteo derramo llego resbalo tiro echaron echo
     """,
-    "ojillo": "ojo ojos ojito ojitos parpado parpados parpadito parpaditos",
+    "ojillo": "izquierdo derecho izq ojo ojos ojito ojitos parpado parpados parpadito parpaditos",
     "hinchon": """
         empanadilla empanadillas albondiga albondigas pan panes bollo bollos ranas uva uvas morcilla morcillas
         chorizo papa papas almohada almohadas almohadilla cojin cojines bolillo bunuelo bunuelos pez croqueta

@@ -14,7 +14,7 @@ SCOPE = {
         no, nunca, jamas, ni me|se|los|las|lo|un|una|tantito|siquiera, ya no, no he, no han, no ha, no tengo, no hay
     """,
     "nonneg": """
-        ni dormi|duermo|descanso|trabajo|pude|puedo|he|descanse|pegue|me deja|dejan|para,
+        ni dormi|duermo|descanso|trabajo|pude|puedo|descanse|pegue, no anda{n/}|ando|va{n/} muy? bien,
         mentiria si .. dijera|digo que? no, no te|le|les voy a mentir|enganar, para que|pa que te|le|les? voy a decir que no,
         no hicieron|hizo|hacen|sirvio|sirvieron|sirven|sirve|funciono|funcionaron|ayudaron|ayudan|resulto nada|para|pa,
         no me hizo|hicieron|hacen|ha|han hecho? nada|efecto, no se me? secan|seca|cierran los|el? ojos|ojo, no me
@@ -174,6 +174,7 @@ SCOPE = {
         atras, en mi pais, de chica, de nina, con la otra, en el otro
     """,
     "notpast": """
+        ni una sola? vez, ni una vez,
         de una vez, una vez mas|que, otra vez una vez, de una buena? vez, a como era, como antes,
         ya .. una vez,
         como la vez pasada, igual que|a, como la otra vez, como el ano pasado, como la ultima vez, misma que

@@ -8,7 +8,7 @@ from __future__ import annotations
 CLASSES = {
     "ojo": """
         ojo ojos ojito ojitos parpado parpados parpadito parpaditos ojazo vista eye eyes lid lids lagrimal
-        lagrimales pestaña pestana ojillo
+        lagrimales pestaña pestana ojillo izquierdo derecho izq
         vistas
     """,
     "goma": """
@@ -118,6 +118,7 @@ SIGNS = {
         prendidos los ojos, arder, quemar, enchilosos, escocer
     """,
     "pain": """
+        me late{n/} .. derecho|izquierdo, derecho|izquierdo .. me late,
         puntada{s/} en|de|al|cada|que, tiron{/es} en|del|de el|los? <ojo>, tirante{s/} los|el <ojo>, <ojo> .. tirante{s/}|tenso{s/}|pesad{o/os}|cansad{o/os}|magullad{o/os}|sentid{o/os}, tirantez, pesadez en|de, presion en|dentro|detras .. <ojo>, hincada{s/}, hincon{/es}, jincon{/es},
         magullad{o/os}, machucad{o/os}, como si me hubieran pegado|golpeado|dado, sentidito|sentiditos, me molesta{n/} al|cuando, me incomoda{n/} al|mucho,
         me palpita{n/}, palpita{n/} .. <ojo>, <ojo> .. palpita{n/}, <ojo> .. pulsa{n/}, pulsa{n/} .. <ojo>, ha|han dolido|molestado, <ojo> .. late{n/}|retumba{n/},

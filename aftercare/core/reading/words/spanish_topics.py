@@ -57,7 +57,7 @@ TOPICS = {
         picada|pique|picado|piquen|engancho con la|el|esa|esta|mi serie|novela|juego, me pico el bichito|mosquito|zancudo|bicho, pica|pican la|el|las|los comida|salsa|chile|ceviche|tacos|sopa|mosquitos|zancudos|moscos, al que le pique, quien se pica, se|te pica pica, rascandome|rascarme|rasco|rascando la|el|las panza|barriga|bolsillo|guata|huevos|bolas|cabeza|espalda,
         hincha|hinchan|hincharme|hinches|hinchar las|los pelotas|bolas|huevos|ovarios|cojones, hincha de, no hinches, lagrimas de cocodrilo, pano de lagrimas, la llorona, ahogada|ahogado|ahogo|ahogandome en|de|con trabajo|deudas|pendientes|tareas|un|vaso|exámenes|examenes, soga|agua al cuello, hasta el cuello, nudo en la garganta .. emocion|felicidad|alegria|despedida,
         no cabe|quepo en el|mi pecho, no la|lo|los|las trago, tomar|dar|darme|toma un respiro, sin respiro, marea|mareo|mareada|marean con|de tanto|tanta|tantos|tantas, me marea el|la|tanto|ese trafico|gente|papeleo|cuenta|camion, no veo|miro|encuentro el|la|los|las|mi|tu|su|ninguna|ningun|tus|sus <invisto>, no los|las|te|lo|la veo hace|desde|hasta|nunca,
-        hace un? calor que|y, quema|pega|pica|arde el sol hoy|aqui|afuera|en|mucho|fuerte|bien|del, sol que quema|pica|arde, el sol quema|pica|arde aqui|afuera|hoy|mucho, me quemo|queme con el|la sol|plancha|sarten|horno|comal|aceite|cafe|playa, quemada del|por el sol, quemadura de sol, quemo|queme el|la|los arroz|pollo|comida|cena|frijoles|mano|lengua|cafe,
+        hace un? calor que|y, me|nos? quema|pega|pica|arde el sol hoy|aqui|afuera|en|mucho|fuerte|bien|del, sol que quema|pica|arde, el sol quema|pica|arde aqui|afuera|hoy|mucho, me quemo|queme con el|la sol|plancha|sarten|horno|comal|aceite|cafe|playa, quemada del|por el sol, quemadura de sol, quemo|queme el|la|los arroz|pollo|comida|cena|frijoles|mano|lengua|cafe,
         rojos|roja|rojo|rojas como|de mi|el|la|los bolso|vestido|carro|bolsa|zapatos|labial|blusa|outfit|unas, vestido|labial|blusa|outfit|bolso|carro|tacones|cabello|pelo|unas roj{o/a/os/as}|rosad{o/a/os/as}|rosa, ojos rojos en|de la|las foto|fotos|selfie,
         pestanas|extensiones hinchadas|inflamadas, cita a ciegas, ciega de|por amor|amores, a ciegas, no me quejo, sin aire en|acondicionado, aire acondicionado, faltan|falta manos|tiempo|dinero|plata|palabras, se me cae|caia la cara de, cara de pocos,
         duele|dolor .. garganta .. de|por tanto? gritar|cantar|hablar|reir,
@@ -241,6 +241,7 @@ TOPICS = {
         sin palabras
     """,
     "vocative": """
+        le|les fue|queda|quedaron|quedo|salio|salieron super|muy|tan? perfecto|divino|bien|genial|lindo|lindas|divinas|bellas|preciosas|hermosas|bonitas,
         ese dia|principio|ayer|primero|antes todo bien, te|les dije que todo bien, gracias a dios,
         quedaron super|muy|bien|todas? disparejas|mal|feas|chuecas|tiesas|raras|horribles, quedaron
         disparejas|mal|feas|chuecas|tiesas|raras|horribles|duras,
