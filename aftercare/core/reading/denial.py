@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-import itertools
-
 from aftercare.core.reading.denied_after import EYE_WORDS, SAYS_NO, is_denied_after
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
+from aftercare.core.reading.taken_back import denies_backwards, has_condition, is_unsaid
 from aftercare.core.reading.tokens import ASK, COMMA, LINE, PICTURE, STOP, WORD, Token, listed
 
 _REACH = 14
@@ -43,16 +42,16 @@ def is_denied(page: Page, sign: Mark) -> bool:
         inside = sign.start < mark.start < sign.end and (sign.name in _MAY_HOLD or _is_of_sight(page, sign))
         if mark.start >= sign.start and not inside:
             continue
-        if _denies_backwards(page, mark):
+        if denies_backwards(page, mark):
             continue
-        if _is_unsaid(page, mark):
+        if is_unsaid(page, mark):
             return False
         if (
             inside
             or mark.start < sign.start < mark.end
             or _reaches(page, mark, sign.start, alarm=sign.name.endswith("!"))
         ):
-            return not _has_condition(page, sign)
+            return not has_condition(page, sign)
     return False
 
 
@@ -66,19 +65,6 @@ def _is_clear(page: Page, sign: Mark) -> bool:
         return False
     words = [token.word for token in page.tokens[max(0, sign.start - 2) : sign.end]]
     return any(words[at : at + 2] in _NO_SEE and set(words[at + 2 : at + 3]) & _BLURRED for at in range(len(words)))
-
-
-_BEHIND = listed("cero 0 zero none nil ninguna ninguno")
-
-
-def _denies_backwards(page: Page, mark: Mark) -> bool:
-    """Itching zero, burning zero, tears plenty: each denies what stands before it, and not the next."""
-    tokens = page.tokens
-    if mark.end >= len(tokens) or tokens[mark.end].kind not in (COMMA, STOP) or tokens[mark.start].word not in _BEHIND:
-        return False
-    return any(
-        name.startswith("sign:") and other.end == mark.start for name, marks in page.marks.items() for other in marks
-    )
 
 
 _UNCLEAR = listed("hazy blurry blurred foggy cloudy fuzzy misty dim dark double wavy milky")
@@ -149,7 +135,7 @@ def _reaches(page: Page, mark: Mark, target: int, *, alarm: bool) -> bool:
         and not _denies_a_sign(page, mark, target - 1, target)
     ):
         return False  # "todavía no seca y arde"
-    if not before_noun and _begins_anew(tokens[mark.end : target + 1]):
+    if _begins_anew(tokens[mark.end : target + 1]):
         return False  # "no me pasó nada y con estas me pica"
     if before_noun and walked and crossed and tokens[target].word in _ADJECTIVES:
         after = tokens[target + 1].word if target + 1 < len(tokens) else ""
@@ -222,45 +208,6 @@ def _denies_a_sign(page: Page, mark: Mark, comma: int, target: int) -> bool:
 
 
 _IS = listed("is are has have keeps wont cant esta estan")
-_UNTIL, _LATELY = listed("until till til hasta"), listed("now today tonight just last this yesterday hoy ahora")
-
-
-_SAYING = listed("say claim pretend swear promise argue think reckon suppose decir digo diria diga creo")
-_UNSAID = listed("wouldnt couldnt cant wont dont not never no")
-_SAYS = 9  # tokens from a denial of saying to what is not said
-
-
-def _is_unsaid(page: Page, mark: Mark) -> bool:
-    """I wouldn't go so far as to say they haven't been burning; can't claim there's no itch: two denials are none."""
-    first = max(0, mark.start - _SAYS)
-    same = [place for place in range(first, mark.start) if page.clause[place] == page.clause[mark.start]]
-    words = [page.tokens[place].word for place in same]
-    said = next((place for place, word in enumerate(words) if word in _SAYING), 0)
-    return bool(said) and bool(_UNSAID & set(words[:said]))
-
-
-def _began_lately(page: Page, sign: Mark) -> bool:
-    """It wasn't sore till today; no itch until last night."""
-    after = [token.word for token in page.tokens[sign.end : sign.end + 3] if token.kind == WORD]
-    return any(first in _UNTIL and then in _LATELY for first, then in itertools.pairwise(after))
-
-
-def _has_condition(page: Page, sign: Mark) -> bool:
-    """It doesn't hurt unless I touch it."""
-    return _began_lately(page, sign) or any(
-        0 <= mark.start - sign.end <= 3
-        and page.sentence[mark.start] == page.sentence[sign.end - 1]
-        and not _is_a_joke(page, mark)
-        for mark in page.named("scope:unless")
-    )
-
-
-_COUNTS = listed("count counting counts cuentas contamos cuenta")
-
-
-def _is_a_joke(page: Page, unless: Mark) -> bool:
-    """Not fainted, unless you count swooning at myself."""
-    return any(token.word in _COUNTS for token in page.tokens[unless.end : unless.end + 2])
 
 
 def no_longer(page: Page, sign: Mark) -> bool:

@@ -100,10 +100,10 @@ def _no_after(page: Page, sign: Mark) -> bool:
         return True
     if [token.word for token in tokens[place : place + 2]] == ["ya", "no"]:
         place += 1  # "rojo ya no"
-    if place >= len(tokens) or tokens[place].word not in _NO_AFTER or _is_not_gone(page, sign):
+    if place >= len(tokens) or tokens[place].word not in _NO_AFTER:
         return False
     if place + 1 == len(tokens) or tokens[place + 1].kind != WORD:
-        return True
+        return not _is_not_gone(page, sign)
     named, denied = tokens[sign.end - 1].word, tokens[place + 1].word
     if named.endswith(("ar", "er")) and (denied in ("me", "se") or denied[:2] == named[:2]):
         return True  # "arder no me arden", "arder no arden"

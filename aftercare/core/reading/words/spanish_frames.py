@@ -131,7 +131,10 @@ FRAMES = {
         inflando|inflados|inflaron|inflado|inflada, inflando|inflaron|inflados .. <rostro>
     """,
     "vision!": """
-        veo|miro|viendo como|todo|las|los .. ondas|ondulado|olas|temblando|torcido|chueco|doble|dobles|duplicado, se me? duplica{n/}|dobla{n/} las|los|la letras|imagen|luces|caras, veo|miro menos|poco|apenas|poquito|oscuro|gris|puro|borrones .. de un|del|con ojo, no distingo|reconozco las|los|la caras|letras|colores|gente, perdi|perdiendo|pierdo la? vista|vision,
+        veo|miro|viendo como|todo|las|los .. ondas|ondulado|olas|temblando|torcido|chueco|doble|dobles|duplicado, se
+        me? duplica{n/}|dobla{n/} las|los|la letras|imagen|luces|caras, veo|miro
+        menos|poco|apenas|poquito|oscuro|gris|puro|borrones .. de un|del|con ojo, no distingo|reconozco las|los|la
+        caras|letras|colores|gente, perdi|perdiendo|pierdo la? vista|vision,
         se me fue|va|esta yendo la vista|vision, no veo de|por|con un|el|mi|ese|este ojo|izquierdo|derecho, un ojo no me? ve|sirve,
         letras|lineas|renglones|palabras|cosas|paredes|objetos .. mueven|bailan|ondulan|tuercen|juntan|brincan|tiemblan|separan|borran|doblan,
         relampago|relampagos|destello|destellos|rayos|chispas|chispazos|fogonazos|flashazos|flashes|lucecitas ..
@@ -170,7 +173,8 @@ FRAMES = {
         <goma>, <goma> .. en .. globo, tengo <goma> en .. <ojo>
     """,
     "sealed_eye!": """
-        no .. <abre> .. <ojillo>, <ojillo> .. no .. <abre>, <nopuede> .. <abre>, no puedo|logro|consigo|alcanzo <abre>, no lo|los|me|le puedo|logro|consigo <abre>, no me <abre>, <ojillo> ..
+        no .. <abre> .. <ojillo>, <ojillo> .. no .. <abre>, <nopuede> .. <abre>, no puedo|logro|consigo|alcanzo
+        <abre>, no lo|los|me|le puedo|logro|consigo <abre>, no me <abre>, <ojillo> ..
         pegado|pegados|sellado|sellados|soldado|soldados, <ojillo> .. cerrado completamente|totalmente
     """,
     "swollen_shut!": """

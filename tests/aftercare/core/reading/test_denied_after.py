@@ -24,3 +24,8 @@ def test_a_denial_may_follow_its_sign(text: str, denied: Sign) -> None:
 @pytest.mark.parametrize("text", ["Sore? Me? Yes.", "swelling? only my left eye", "Red? Not half", "itchy now"])
 def test_what_follows_may_be_no_denial(text: str) -> None:
     assert read(text).urgency is Urgency.SAME_DAY
+
+
+def test_what_is_denied_may_be_that_it_went() -> None:
+    assert read("el susto ya se me pasó, la irritación no").urgency is Urgency.SAME_DAY
+    assert read("el rojo se fue, y picazón no hay").urgency is Urgency.WATCH

@@ -94,3 +94,17 @@ def test_blur_that_clears_on_blinking_is_no_emergency() -> None:
 )
 def test_what_is_back_and_what_is_nearly_over(text: str, urgency: Urgency) -> None:
     assert read(text).urgency is urgency
+
+
+@pytest.mark.parametrize(
+    ("text", "urgency"),
+    [
+        ("el izquierdo estuvo rojo, ya está blanco otra vez", Urgency.WATCH),
+        ("anoche me picaban, hoy amanecí bien del picor", Urgency.WATCH),
+        ("se deshinchó", Urgency.WATCH),
+        ("no se deshincha", Urgency.SAME_DAY),
+        ("el derecho no tanto, está hinchado", Urgency.SAME_DAY),
+    ],
+)
+def test_as_it_was_before_is_over_and_not_so_much_is_not(text: str, urgency: Urgency) -> None:
+    assert read(text).urgency is urgency

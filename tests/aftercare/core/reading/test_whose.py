@@ -137,3 +137,9 @@ def test_who_is_only_mentioned_has_no_sign(text: str, sign: Sign) -> None:
 def test_blood_is_read_by_a_person_whatever_else_is_said() -> None:
     assert read("cleaned them like you said and got a bit of blood on the pad").urgency is Urgency.SAME_DAY
     assert read("blood sweat and tears but worth it").urgency is Urgency.NONE
+
+
+def test_what_happened_to_somebody_may_be_hers_too() -> None:
+    found = read("A mi tía le dio lo mismo una vez: ronchas por todo el cuerpo, así amanecí hoy yo")
+
+    assert found.urgency is Urgency.EMERGENCY
