@@ -89,7 +89,8 @@ def _reaches(page: Page, mark: Mark, target: int, *, alarm: bool) -> bool:
     place = mark.end
     if target - place > _REACH:
         return False
-    spoken = place + (tokens[place].word == "me")  # "no me salieron ronchas": the verb's own "me"
+    in_one = all(token.kind == WORD for token in tokens[place:target])
+    spoken = place + (in_one and tokens[place].word == "me")  # "no me salieron ronchas": the verb's own "me"
     if alarm and {token.word for token in tokens[spoken:target]} & _SELF:
         return False  # "I don't feel good my throat is tight"
     before_noun = mark.name == "scope:no"

@@ -173,6 +173,7 @@ FRAMES = {
         <goma>, <goma> .. en .. globo, tengo <goma> en .. <ojo>
     """,
     "sealed_eye!": """
+        no hay manera|forma|modo de que? se? abra|abran|abrir|abrirlo|abrirlos|despegar|despegarlo|despegarlos,
         no .. <abre> .. <ojillo>, <ojillo> .. no .. <abre>, <nopuede> .. <abre>, no puedo|logro|consigo|alcanzo
         <abre>, no lo|los|me|le puedo|logro|consigo <abre>, no me <abre>, <ojillo> ..
         pegado|pegados|sellado|sellados|soldado|soldados, <ojillo> .. cerrado completamente|totalmente
@@ -226,6 +227,7 @@ FRAMES = {
         vino|sangre
     """,
     "swelling": """
+        los|lo siento|noto|veo gord{o/os/itos}|inflad{o/os}|hinchad{o/os},
         <ojillo> .. como|parecen|parece|hecho|hechos .. <hinchon>, como|hecha .. <hinchon> .. <ojillo>, bolsas
         tremendas|enormes|terribles|gigantes|horribles, bolsas .. debajo|bajo .. <ojillo>, unas bolsas, <ojillo>
         .. caido{s/}|pesado{s/}|gordo{s/}|gordito{s/}, <ojillo> .. mas chico|chiquito|pequeno que, un ojo mas ..

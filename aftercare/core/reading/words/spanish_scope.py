@@ -14,6 +14,8 @@ SCOPE = {
         no, nunca, jamas, ni me|se|los|las|lo|un|una|tantito|siquiera, ya no, no he, no han, no ha, no tengo, no hay
     """,
     "nonneg": """
+        no me encuentro|hallo|sentia|senti|veo muy? bien|normal|yo, ni dormir|comer|trabajar|abrir|abrirlos|abrirlo|ver|salir|hablar|pensar|manejar|estudiar|tocarme puedo|pude|he|me|quiero|aguanto|logro,
+        no hay manera|forma|modo de, no hay dios que, no doy mas|abasto, no la cuento, no hay pomada|gota|gotas que,
         ni dormi|duermo|descanso|trabajo|pude|puedo|descanse|pegue, no anda{n/}|ando|va{n/} muy? bien,
         mentiria si .. dijera|digo que? no, no te|le|les voy a mentir|enganar, para que|pa que te|le|les? voy a decir que no,
         no hicieron|hizo|hacen|sirvio|sirvieron|sirven|sirve|funciono|funcionaron|ayudaron|ayudan|resulto nada|para|pa,
@@ -230,6 +232,7 @@ SCOPE = {
         duele quitarse, duele cuando las|te|se, duele ponerselas, duele quitarselas
     """,
     "notwill": """
+        puede que se? me? este|esten|haya|hayan|sea|sean|tenga|tengan|ande, puede que ya,
         me duele el|la, me duelen los|las, me dolio el|la, me sigue doliendo el|la,
         puede que tenga, puede ser, van a explotar, va a explotar, voy a desmayar, va a reventar
     """,
@@ -270,6 +273,7 @@ SCOPE = {
         siento, amaneci, traigo, mi cara, mi vista, mis labios, mi lengua, ando, sigo
     """,
     "proxy": """
+        fue|estuvo|vino|va|viene contigo,
         usted|ustedes|tu|ud? la|lo atendio|atendiste|atendieron|atiende, la|lo atendio|atendiste|atendieron
         usted|ustedes|tu|hoy|ayer|hace, le pusiste|puso|pusieron|hiciste|hizo|hicieron las pestanas, se las
         puso|pusiste|pusieron|hizo|hiciste|hicieron usted|ustedes|tu|hoy|ayer|hace, estuvo con

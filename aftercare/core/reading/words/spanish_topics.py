@@ -18,7 +18,7 @@ CLASSES = {
     """,
     "cosa": """
         feed insta instagram tiktok facebook whatsapp bolsillo cartera billetera tarjeta arroz frijoles pollo comida
-        cena pan torta tortilla tortillas cafe leche oido oidos orejas oreja curiosidad envidia ego orgullo
+        cena pan torta tortilla tortillas cafe leche curiosidad envidia ego orgullo
     """,
     "aviso": """
         mensaje mensajes mensajito mensajitos promocion promociones promo promos publicidad propaganda oferta ofertas spam
@@ -52,7 +52,7 @@ CLASSES = {
 TOPICS = {
     "figure": """
         ojo|ojos cerrados|cerrado .. recomiendo|vuelvo|confio|voy, recomiendo|vuelvo|confio|voy|iria .. con? los? ojos
-        cerrados, a ojo|ojos cerrados|cerrado, con los ojos cerrados, abrir y cerrar de ojos, no|ni
+        cerrados,  abrir y cerrar de ojos, no|ni
         pegue|pego|pegar|pegado|pegamos el? un? ojo|ojos|pestana,
         mal de ojo, buen ojo, echar|echa|echale|echame|eche|echo|hecho un|el ojo, echarle|echar un? ojo, ojos que no
         ven, dichosos los ojos, ojo de aguila|halcon|loca, cuatro ojos, quitan|quita|quitar|quitaban|quito los|el
@@ -74,8 +74,7 @@ TOPICS = {
         marea|mareo|mareada|marean con|de tanto|tanta|tantos|tantas, me marea el|la|tanto|ese
         trafico|gente|papeleo|cuenta|camion, no veo|miro|encuentro el|la|los|las|mi|tu|su|ninguna|ningun|tus|sus
         <invisto>, no los|las|te|lo|la veo hace|desde|hasta|nunca,
-        hace un? calor que|y, me|nos? quema|pega|pica|arde el sol hoy|aqui|afuera|en|mucho|fuerte|bien|del, sol que
-        quema|pica|arde, el sol quema|pica|arde aqui|afuera|hoy|mucho, me quemo|queme con el|la
+        hace un? calor que|y,  me quemo|queme con el|la
         sol|plancha|sarten|horno|comal|aceite|cafe|playa, quemada del|por el sol, quemadura de sol, quemo|queme
         el|la|los arroz|pollo|comida|cena|frijoles|mano|lengua|cafe,
         rojos|roja|rojo|rojas como|de mi|el|la|los bolso|vestido|carro|bolsa|zapatos|labial|blusa|outfit|unas,
@@ -85,10 +84,7 @@ TOPICS = {
         aire en|acondicionado, aire acondicionado, faltan|falta manos|tiempo|dinero|plata|palabras, se me cae|caia la
         cara de, cara de pocos,
         duele|dolor .. garganta .. de|por tanto? gritar|cantar|hablar|reir,
-        alergic{a/o} al? latex|polen|polvo|gatos|perros|mariscos|camaron|aspirina|niquel|perfume|penicilina, si|que
-        habia|estuve|estuviera|habias estado? llorando,
-        como si hubiera llorado, parece|pareciera|parecia que llore|llore|lloraba|habia,
-        me|se|le|te? <sufre> .. de|lo|con
+        alergic{a/o} al? latex|polen|polvo|gatos|perros|mariscos|camaron|aspirina|niquel|perfume|penicilina,   me|se|le|te? <sufre> .. de|lo|con
         lo|la|tan|tanto|tanta|tantos|tantas|puro|pura? <elogio>, me|se|le|te? <sufre> de <elogio>, me|se|le|les
         arde{n/}|quema{n/}|pica{n/}|quemo|ardio|duele{n/} el|la|los|las|mi|mis? <cosa>, se me esta? quema{ndo}|pasa|pega el|la|los <cosa>,
         le|les quema{n/} la mirada, hirvio|hierve|hierven|hirviendo .. sangre, sangre hirviendo|hierve|caliente, casi me|te|se
@@ -387,6 +383,7 @@ TOPICS = {
         tumbaron, arranque, arrancado, se desprend{en/ieron/io}, desprendiendo, abiertas, enredad{as/a}, mudando
     """,
     "booking": """
+        quitamelas, quitenmelas, quitemelas, retiramelas, retirenmelas, sacamelas, saquenmelas, me las quitas|retiras|sacas|remueves,
         cuando me|nos las|la arreglas|rellenas|retocas|quitas|pones, me las|la arreglas|emparejas|rellenas el <fecha>,
         me atraso|demoro|tardo unos?, me mueves|cambias|pasas|corres al|para|pa,
         si me las|la|los pueden|puede|puedes|podrian|podrias quitar|retirar|remover|sacar,
@@ -581,6 +578,7 @@ TOPICS = {
         arreglalas, mala calidad, no vale, no valio, una mas larga, muy caras, muy caro, estan caras, esta caro
     """,
     "stop": """
+        no molest{en/es/e} mas, no necesito|ocupo|requiero que me? <manda>, voy a denunciar|reportar|reportarlos|denunciarlos|bloquear|bloquearlos, anul{en/a/e/ar} mi|la suscripcion, no sigan|sigas|siga <manda>,
         no|nunca|jamas|tampoco me|nos vuelvan|vuelva|vuelvas a <manda>, que no me|nos <manda>
         mas|nunca|otra|tanto|ustedes,
         dejen|deja|deje|dejes|dejad|paren|para|pare|parad|cesen|cese|corten|eviten|evita|eviteme|abstenganse|terminen
@@ -616,7 +614,7 @@ TOPICS = {
         corten con, corten los|las, corta con .. mensajes|sms, basta de, basta con, basta che, basta ya, ya basta, ya
         estuvo .. mensajes, no sigan, no sigas, no insistan, no insistas, dejen de, deja de
         mandar|escribir|enviar|mandarme|escribirme|enviarme, dejenme en paz, dejame en paz, dejenme tranquil{a/o},
-        dejame tranquil{a/o}, quitamel{os/as}, quitenmel{os/as},
+        dejame tranquil{a/o}, quitamelos, quitenmelos,
         quiteme|quitenme|quitame|saquenme|sacame|saqueme|borrenme|borrame|borreme|eliminenme|eliminame|elimineme
         de|del|de la|mi, denme|dame|deme de baja, darme de baja, dar de baja, quiero darme|salirme de, de baja por
         favor|porfa, cancelen los|estos mensajes|avisos|recordatorios, cancelar los|estos mensajes|avisos|recordatorios,
@@ -673,8 +671,10 @@ TOPICS = {
         no quiero mas mensajitos|mensajes|textos|recordatorios|msj|msjs|sms|correos|avisos
     """,
     "notstop": """
+        no me manden|mandes|pongan|pongas a|con otra|otro|la, no me llam{es/en/e} ahorita|hoy|estoy|tan|al, borrame|borreme|quitame|sacame|quitenme|saquenme|saqueme la|mi|el|un|una? cita|turno|hora|pestanas|extensiones|mia,
+        dejen|deja|deje|dejes|paren de usar|poner|cobrar|cancelar|cambiar|hacer|jalar|arder|picar|moverme|moverla, sacame turno|cita|hora,
         no dejen|dejes|deje|paren de <manda>, no me? <manda> .. hasta|antes|despues|ahora|todavia|tan|temprano|noche,
-        prefiero|quiero que me <manda>, quiero recibir, sigan|sigue|siga <manda>,
+        prefiero|quiero que me <manda>, quiero recibir, 
         no quiero mensaje de, no me dejen|dejes sin <aviso>,
         no es que no me moleste{n/}, no me molesta{n/}, no me deja{n/} de, no deja de, basta de sol|agua|rimel, no me
         manden foto, deja de picar|arder|doler|llorar, paren de picar|arder|llorar,
