@@ -10,7 +10,7 @@ from aftercare.core.reading.tokens import WORD, listed
 _ASKS = listed("""
     what how why when where which who can could should shall is are do does did will would am may any has have
     ought must whats hows que como cuando donde cual cuales cuanto cuantos puedo puede podria debo deberia es
-    sera hay sabes me se le tiene tienen usan wat wut cuanta
+    sera hay sabes me se le tiene tienen usan wat wut cuanta porque sirve vuelvo paso llevo traigo voy quien cuantas
 """)
 
 
@@ -35,7 +35,8 @@ def question(page: Page) -> Mark | None:
         more = alone or _more_words(page, place) >= 1
         if (before is None or before.kind != WORD or before.word in _OPENERS) and more:
             return Mark("topic:question", place, place + 1)
-    return _asks_for_a_cure(page, asked - wishes) or openings.opening(page, wishes | answered)
+    cure = _asks_for_a_cure(page, asked - wishes)
+    return cure or _opened(page, wishes, answered) or openings.opening(page, wishes | answered)
 
 
 _CURES = listed("""
@@ -62,6 +63,46 @@ _ALONE = listed("why porque")
 def _is_alone(page: Page, place: int) -> bool:
     """They go pink around six every day. Why?"""
     return place > 0 and page.sentence[place - 1] != page.sentence[place]
+
+
+def _opened(page: Page, wishes: set[int], answered: set[int]) -> Mark | None:
+    """Return the words between "¿" and its end: whatever they are, they ask."""
+    for sentence in sorted(page.opened() - wishes - answered):
+        places = [
+            place for place, where in enumerate(page.sentence) if where == sentence and page.tokens[place].kind == WORD
+        ]
+        if (
+            places
+            and not _is_a_time(page, places)
+            and not _is_of_a_sign_alone(page, places)
+            and not _asks_after_you(page, places)
+        ):
+            return Mark("topic:question", places[0], places[-1] + 1)
+    return None
+
+
+def _is_of_a_sign_alone(page: Page, places: list[int]) -> bool:
+    """¿Picazón? Ninguna: what she was asked, said again."""
+    signs = (one for name, marks in page.marks.items() if name.startswith("sign:") for one in marks)
+    return any(one.start == places[0] and one.end > places[-1] for one in signs)
+
+
+_TIMES = listed("""
+    el la las a al para pa tipo como lunes martes miercoles jueves viernes sabado domingo manana tarde hoy y media
+""")
+
+
+def _is_a_time(page: Page, places: list[int]) -> bool:
+    """¿El jueves? ¿A las 4?"""
+    return all(page.tokens[place].word in _TIMES or page.tokens[place].word[0].isdigit() for place in places)
+
+
+_YOU = listed("tu usted ustedes vos")
+
+
+def _asks_after_you(page: Page, places: list[int]) -> bool:
+    """¿Y tú cómo sigues?"""
+    return bool(_YOU & {page.tokens[place].word for place in places[:2]})
 
 
 _ANSWERS = listed("no nope nah yes yep yup also never si sip tampoco")

@@ -14,13 +14,18 @@ _CLEARS = listed("""
     clears clear cleared clearing sorts sorted fixes fix goes gone better helps away back quita aclara pasa
     normal limpia mejora shifts shift brings refocuses okay crisp clearly sharp sharpens focus ok fine until
     till off proper becomes wiped works vanishes vanish disappears lifts wipes va desaparece arregla compone
+    bien limpia limpio nitido nitida claro quito quitan aclaran
 """)
-_FAILS = listed("nothing doesnt wont isnt not no nada odds difference didnt never cant still")
+_FAILS = listed("""
+    nothing doesnt wont isnt not no nada odds difference didnt never cant still
+    sigue siguen igual tampoco mas
+""")
 _BLUR = listed("""
     vaseline grease condensation fingerprints fingerprint breath breathes empanado esmerilado picture
     blurring unclear soft smear smears bleary bleared blurs jelly petroleum cloud haze fog mist read see focus
     screen text register reading foggy hazy fuzzy cloudy milky film smudgy blury nubladito nubladita lechosa
-    misty off blurry blurred blur weird bad filmy smeary window glass greasy empana borroso borrosa nublado
+    misty off blurry blurred blur weird bad filmy smeary window glass greasy
+    empana empano neblina niebla humo nube nata velo borroso borrosa nublado
     nublada nubla nublo empanada empanado smeared smearing smudges smudge mists fogs steamy steamed sharp clear
     filmed gunky bleary bleariness swimmy swim swims swimming blurriness mistiness
 """)

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from aftercare.core.reading import until_now
 from aftercare.core.reading.carried import is_carried
 from aftercare.core.reading.denied_after import EYE_WORDS, SAYS_NO, has_own_subject, is_affirmed_after, is_denied_after
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
 from aftercare.core.reading.running_on import begins_anew
+from aftercare.core.reading.taken_back import denies_backwards, has_condition, is_unsaid
 from aftercare.core.reading.tokens import ASK, COMMA, LINE, PICTURE, STOP, WORD, Token, listed
 
 _REACH = 14
@@ -29,7 +29,7 @@ _SELF = listed("i im ive my me yo mi mis tengo estoy siento traigo")
 
 
 def is_denied(page: Page, sign: Mark) -> bool:
-    if is_denied_after(page, sign) or asked_of_others(page, sign) or _sees_no_blur(page, sign):
+    if is_denied_after(page, sign) or _is_clear(page, sign) or asked_of_others(page, sign) or _sees_no_blur(page, sign):
         return True
     if is_affirmed_after(page, sign):
         return False
@@ -46,7 +46,9 @@ def is_denied(page: Page, sign: Mark) -> bool:
         inside = sign.start < mark.start < sign.end and (sign.name in _MAY_HOLD or _is_of_sight(page, sign))
         if mark.start >= sign.start and not inside:
             continue
-        if _is_unsaid(page, mark) or is_carried(page, mark, sign):
+        if denies_backwards(page, mark):
+            continue
+        if is_unsaid(page, mark) or is_carried(page, mark, sign):
             return False
         if not inside and mark.end < sign.start and has_own_subject(page, sign):
             continue  # "it's not red it's my breathing"
@@ -55,7 +57,7 @@ def is_denied(page: Page, sign: Mark) -> bool:
             or mark.start < sign.start < mark.end
             or _reaches(page, mark, sign.start, alarm=sign.name.endswith("!"))
         ):
-            return not _has_condition(page, sign)
+            return not has_condition(page, sign)
     return False
 
 
@@ -66,6 +68,18 @@ def _never_went(page: Page, mark: Mark) -> bool:
     """Say whether what sounds like "gone red" is denied itself: "they never went red"."""
     words = [token.word for token in page.tokens[max(0, mark.start - 1) : mark.start + 1]]
     return len(words) == 2 and words[0] in _NEVER and words[1] in _WENT
+
+
+_BLURRED = listed("borroso borrosa doble dobles nublado nublada manchas destellos moscas puntos sombras opaco turbio")
+_NO_SEE = (["no", "veo"], ["no", "miro"])
+
+
+def _is_clear(page: Page, sign: Mark) -> bool:
+    """No veo borroso ni doble: what she does not see."""
+    if not sign.name.startswith("sign:vision"):
+        return False
+    words = [token.word for token in page.tokens[max(0, sign.start - 2) : sign.end]]
+    return any(words[at : at + 2] in _NO_SEE and set(words[at + 2 : at + 3]) & _BLURRED for at in range(len(words)))
 
 
 _UNCLEAR = listed("hazy blurry blurred foggy cloudy fuzzy misty dim dark double wavy milky")
@@ -107,8 +121,9 @@ def _reaches(page: Page, mark: Mark, target: int, *, alarm: bool) -> bool:
     place = mark.end
     if target - place > _REACH:
         return False
-    first = place + (page.covers("scope:no", mark.start) and tokens[place].word == "me")  # "no me entró pegamento"
-    if alarm and {token.word for token in tokens[first:target]} & _SELF:
+    in_one = all(token.kind == WORD for token in tokens[place:target])
+    spoken = place + (in_one and tokens[place].word == "me")  # "no me salieron ronchas": the verb's own "me"
+    if alarm and {token.word for token in tokens[spoken:target]} & _SELF:
         return False  # "I don't feel good my throat is tight"
     before_noun = mark.name == "scope:no"
     if place < len(tokens) and tokens[place].kind in (COMMA, STOP, PICTURE) and tokens[mark.end - 1].word in SAYS_NO:
@@ -158,12 +173,23 @@ def _reaches(page: Page, mark: Mark, target: int, *, alarm: bool) -> bool:
         and not _denies_a_sign(page, mark, target - 1, target)
     ):
         return False  # "todavía no seca y arde"
+    if _begins_anew(tokens[mark.end : target + 1]):
+        return False  # "no me pasó nada y con estas me pica"
     if before_noun and walked and crossed and tokens[target].word in _ADJECTIVES:
         after = tokens[target + 1].word if target + 1 < len(tokens) else ""
         if any(token.word in ("or", "nor") for token in tokens[target + 1 : target + 3]):
             return True  # "no itching, burning, or discharge"
         return tokens[target - 1].word in ("or", "nor", "no") or after in ("eyes", "eye", "lids", "spots", "skin")
     return not (before_noun and walked and tokens[target].word in _ADJECTIVES and tokens[target - 1].word == "and")
+
+
+_CLITICS = listed("me se")
+
+
+def _begins_anew(between: list[Token]) -> bool:
+    """Say whether after an "y" another verb has its own "me"."""
+    words = [token.word for token in between]
+    return "y" in words and bool(_CLITICS & set(words[words.index("y") + 1 :]))
 
 
 def _is_so_much(tokens: list[Token], place: int) -> bool:
@@ -222,48 +248,14 @@ def _denies_a_sign(page: Page, mark: Mark, comma: int, target: int) -> bool:
 _IS = listed("is are has have keeps wont cant esta estan")
 
 
-_SAYING = listed("say claim pretend swear promise argue think reckon suppose decir digo diria diga creo")
-_UNSAID = listed("wouldnt couldnt cant wont dont not never no")
-_SAYS = 9  # tokens from a denial of saying to what is not said
-
-
-def _is_unsaid(page: Page, mark: Mark) -> bool:
-    """I wouldn't go so far as to say they haven't been burning; can't claim there's no itch: two denials are none."""
-    first = max(0, mark.start - _SAYS)
-    same = [place for place in range(first, mark.start) if page.clause[place] == page.clause[mark.start]]
-    words = [page.tokens[place].word for place in same]
-    said = next((place for place, word in enumerate(words) if word in _SAYING), 0)
-    return bool(said) and bool(_UNSAID & set(words[:said]))
-
-
-def _has_condition(page: Page, sign: Mark) -> bool:
-    """It doesn't hurt unless I touch it."""
-    return (
-        until_now.began_lately(page, sign)
-        or until_now.is_now(page, sign)
-        or any(
-            0 <= mark.start - sign.end <= 3
-            and page.sentence[mark.start] == page.sentence[sign.end - 1]
-            and not _is_a_joke(page, mark)
-            for mark in page.named("scope:unless")
-        )
-    )
-
-
-_COUNTS = listed("count counting counts cuentas contamos cuenta")
-
-
-def _is_a_joke(page: Page, unless: Mark) -> bool:
-    """Not fainted, unless you count swooning at myself."""
-    return any(token.word in _COUNTS for token in page.tokens[unless.end : unless.end + 2])
-
-
 def no_longer(page: Page, sign: Mark) -> bool:
     words = [token.word for token in page.tokens]
     after = words[sign.end : sign.end + 5]
     before = words[max(0, sign.start - 5) : sign.start]
     if "than" in after:
         return False  # "doesn't sting any more than usual"
+    if after[:2] == ["ya", "no"]:
+        return True  # "rojo ya no"
     if (
         "anymore" in after
         or "no more" in " ".join(after[:3])
@@ -273,4 +265,5 @@ def no_longer(page: Page, sign: Mark) -> bool:
         or "longer" in before
     ):
         return True
-    return "ya" in before and "no" in before[before.index("ya") :]
+    said = [place for place, word in enumerate(before) if word == "no"]
+    return bool(said) and "ya" in before[max(0, said[-1] - 2) : said[-1]]

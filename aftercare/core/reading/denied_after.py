@@ -15,6 +15,7 @@ _ONLY_MY_EGO = (
     listed("my me mi"),
     listed("ego pride head wallet purse heart confidence bank feet orgullo cartera bolsillo corazon"),
 )
+_OF_DENIED = listed("esta estan hay tengo estoy ando traigo son but pero is ist")
 _NO_AFTER = listed("no tampoco nope nah nay nil")
 
 
@@ -186,6 +187,18 @@ _NONE, _CLITICS = listed("ninguna ninguno"), listed("me se les le los las")
 _SHOWS = listed("ve ven veo vi noto notan salio salieron sale salen hay siento ha han")
 
 
+def _is_not_gone(page: Page, sign: Mark) -> bool:
+    """El susto ya se me pasó, la irritación no: what is denied is that it went."""
+    return any(
+        page.sentence[mark.start] == page.sentence[sign.start]
+        and mark.end <= sign.start
+        and page.clause[mark.start] != page.clause[sign.start]
+        and not SAYS_NO & {token.word for token in page.tokens[mark.start : mark.end]}
+        and page.clause[sign.start] - page.clause[mark.start] == 1
+        for mark in page.named("scope:over")
+    )
+
+
 def _no_after(page: Page, sign: Mark) -> bool:
     """Picazón no; rojo no está; redness was not seen."""
     tokens = page.tokens
@@ -197,16 +210,18 @@ def _no_after(page: Page, sign: Mark) -> bool:
         return True  # "nada borroso", "hinchazón ninguna"
     if page.covers("scope:unseen", place) and not page.covers("scope:unseen", place - 1):
         return True
+    if [token.word for token in tokens[place : place + 2]] == ["ya", "no"]:
+        place += 1  # "rojo ya no"
     if place >= len(tokens) or tokens[place].word not in _NO_AFTER:
         return False
     if place + 1 == len(tokens) or tokens[place + 1].kind != WORD:
-        return True
+        return not _is_not_gone(page, sign)
     named, denied = tokens[sign.end - 1].word, tokens[place + 1].word
     if named.endswith(("ar", "er")) and (denied in ("me", "se") or denied[:2] == named[:2]):
         return True  # "arder no me arden", "arder no arden"
     if denied in _CLITICS and place + 2 < len(tokens) and tokens[place + 2].word in _SHOWS:
         return True  # "colorados no se ven"
-    return denied in ("esta", "estan", "hay", "tengo", "but", "pero", "is", "ist")
+    return denied in _OF_DENIED
 
 
 _OWN_SUBJECT = listed("its theyre theres im ive")

@@ -17,7 +17,12 @@ _BEFORE, _AFTER = 7, 6  # tokens within which the other part stands
 
 
 _OF_THINGS = _WIDE | listed("sign:vision sign:vision! sign:sealed_eye! sign:light sign:poking sign:gritty")
-_IS = listed("is was are were goes go went looks look says say wont wouldnt doesnt dont hurts hurt made stings stung")
+_IS = listed("""
+    is was are were goes go went looks look says say wont
+    wouldnt doesnt dont hurts hurt made stings stung
+    duele dolio pica pico arde ardio quema quemo sale salio salieron salen quedo quedaron
+""")
+_IN = listed("en con por")
 _REACH = 4
 
 
@@ -31,6 +36,8 @@ def is_of_a_thing(page: Page, sign: Mark) -> bool:
     for thing in page.named("scope:thing"):
         if page.clause[thing.start] != clause or not 0 <= sign.start - thing.end <= _REACH:
             continue
+        if _IN & {token.word for token in page.tokens[max(0, thing.start - 2) : thing.start]}:
+            continue  # "en el coche arde"
         following = {token.word for token in page.tokens[thing.end : sign.end]}
         if following & _IS and not _speaks_of_eyes(page, clause):
             return True

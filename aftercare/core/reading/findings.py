@@ -132,14 +132,22 @@ def _left_open(page: Page) -> list[Mark]:
 
 def _standings(page: Page, found: list[Mark]) -> Stand:
     stand = [(mark, standing_of(page, mark, found)) for mark in found]
-    gone = {mark.name for mark, standing in stand if standing is Standing.DENIED_NOW}
-    gone |= {
+    gone = {mark.name: mark.start for mark, standing in stand if standing is Standing.DENIED_NOW}
+    ended = {
         mark.name for mark, standing in stand if standing is Standing.CURRENT and _was_and_is_not(page, mark, stand)
     }
     return [
-        (mark, Standing.OVER if standing is Standing.CURRENT and mark.name in gone else standing)
+        (mark, Standing.OVER)
+        if standing is Standing.CURRENT
+        and (mark.name in ended or mark.name in gone and not _came_anew(page, mark, gone[mark.name]))
+        else (mark, standing)
         for mark, standing in stand
     ]
+
+
+def _came_anew(page: Page, mark: Mark, denied: int) -> bool:
+    """You said it would no longer hurt. Day four and it hurts: what is told of now, sentences after a denial."""
+    return page.sentence[mark.start] > page.sentence[denied] and not times.is_told_in_past(page, mark)
 
 
 def _was_and_is_not(page: Page, mark: Mark, stand: Stand) -> bool:

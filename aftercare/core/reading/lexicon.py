@@ -50,7 +50,7 @@ ENGLISH_TOPICS = {
 ENGLISH_CLASSES = {**english_signs.CLASSES, **english_frames.CLASSES, **english_commands.CLASSES}
 ENGLISH = _tree(ENGLISH_CLASSES, ENGLISH_SIGNS, english_scope.SCOPE, ENGLISH_TOPICS)
 SPANISH_SIGNS = _together(spanish_signs.SIGNS, spanish_frames.FRAMES, spanish_doings.DOINGS)
-SPANISH_CLASSES = {**spanish_signs.CLASSES, **spanish_frames.CLASSES}
+SPANISH_CLASSES = {**spanish_signs.CLASSES, **spanish_frames.CLASSES, **spanish_topics.CLASSES}
 SPANISH = _tree(SPANISH_CLASSES, SPANISH_SIGNS, spanish_scope.SCOPE, spanish_topics.TOPICS)
 # Signs, topics and classes as they are written: the second opinion learns from them too.
 SOURCES = (
@@ -81,4 +81,5 @@ def _mended_words() -> frozenset[str]:
 
 _MENDED_CLASSES = {"eye", "glue", "face", "breathe", "swell", "sore", "ojo", "goma", "cara", "hinch"}
 MENDED = _mended_words()
-__all__ = ["ENGLISH", "MENDED", "SOURCES", "SPANISH", "WORDS"]
+HEARD = MENDED & SPANISH.words - ENGLISH.words  # found by their sound
+__all__ = ["ENGLISH", "HEARD", "MENDED", "SOURCES", "SPANISH", "WORDS"]

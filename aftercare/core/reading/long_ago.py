@@ -9,7 +9,7 @@ from aftercare.core.reading.phrases import Mark
 from aftercare.core.reading.tokens import listed
 from aftercare.core.reading.words.tenses import PAST_WORDS, PRESENT_WORDS
 
-_NOW = listed("now today again these time since mine ahora hoy ahorita contigo still")
+_NOW = listed("now today again these time since mine ahora hoy ahorita contigo still este estas estos")
 _UP_TO_NOW = listed("has have ive since desde")  # "my eye has felt dusty since Sunday"
 
 

@@ -38,7 +38,7 @@ _OVERRULED = {
 _CONTAINED = {
     "sign:light": {"poking", "pain", "burning", "pain!", "watering", "sealed_eye!", "vision!", "agony"},
     "sign:pain!": {"watering", "poking", "redness", "burning"},
-    "sign:swelling": {"rash", "watering"},
+    "sign:swelling": {"rash", "watering", "vision"},
     "sign:hot_lid": {"burning"},
     "sign:vision!": {"watering", "vision", "swelling", "rash", "light"},
     "sign:itching": {"poking", "pain"},
@@ -85,8 +85,13 @@ class Page:
         return {token.word for token, where in zip(self.tokens, self.sentence, strict=True) if where == sentence}
 
     def asked(self) -> set[int]:
-        """Return the sentences that have a question mark."""
-        return {where for token, where in zip(self.tokens, self.sentence, strict=True) if token.kind == ASK}
+        """Return the sentences that have a question mark, or one that opens it before them."""
+        placed = zip(self.tokens, self.sentence, strict=True)
+        return {one for token, where in placed if token.kind == ASK for one in (where, where + (token.word == "¿"))}
+
+    def opened(self) -> set[int]:
+        """Return the sentences that a question mark opens, as in Spanish."""
+        return {where + 1 for token, where in zip(self.tokens, self.sentence, strict=True) if token.word == "¿"}
 
     def covers(self, name: str, place: int) -> bool:
         """Say whether a mark of this name lies over a token."""

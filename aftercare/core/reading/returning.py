@@ -56,6 +56,9 @@ def _is_own_mistake(page: Page, mark: Mark) -> bool:
     return bool(_MISTAKE & {token.word for token in page.tokens[mark.start : mark.end]})
 
 
+_AGAIN = listed("otra vez de nuevo again")  # "white again": as it was before
+
+
 def came_back(page: Page, sign: Mark, resolution: Mark, *, and_still: bool = True) -> bool:
     """Still red; gone but back again."""
     if any(mark.start >= resolution.end and _is_own_mistake(page, mark) for mark in page.named("scope:wrong")):
@@ -71,6 +74,8 @@ def came_back(page: Page, sign: Mark, resolution: Mark, *, and_still: bool = Tru
             and lead & {"was", "were", "era", "estaba"}
             or _is_conditional(page, mark)
             or _asks_leave(page, mark)
+            or mark.start == resolution.end
+            and words <= _AGAIN
         ):
             continue
         if mark.start < sign.start and page.clause[mark.start] == page.clause[sign.start]:

@@ -10,6 +10,7 @@ from aftercare.core.reading import denial, denied_after, imagined, long_ago, sto
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
 from aftercare.core.reading.standing import Standing
+from aftercare.core.reading.tokens import WORD, listed
 
 __all__ = ["Standing", "standing_of"]
 
@@ -17,7 +18,7 @@ __all__ = ["Standing", "standing_of"]
 def standing_of(page: Page, sign: Mark, signs: list[Mark]) -> Standing:
     """Return how ``sign`` stands; ``signs`` are all of the page, in order."""
     if whose.is_another_persons(page, sign) or _is_of_a_story(page, sign):
-        return Standing.NOT_HERS
+        return Standing.DENIED if _but_not_hers(page, sign) else Standing.NOT_HERS
     if long_ago.is_long_ago(page, sign):
         return Standing.LONG_AGO
     if imagined.is_imagined(page, sign) and not unmet.goes_on(page, sign):
@@ -32,6 +33,22 @@ def standing_of(page: Page, sign: Mark, signs: list[Mark]) -> Standing:
     if standing is Standing.CURRENT and story.is_moved(page, sign, signs):
         return Standing.NOT_HERS
     return standing
+
+
+_IF = listed("if si unless")
+
+
+def _but_not_hers(page: Page, sign: Mark) -> bool:
+    """My sister's went red, mine didn't."""
+    where = page.sentence[sign.start]
+    return any(
+        mark.start >= sign.end
+        and page.sentence[mark.start] in (where, where + 1)
+        and where not in page.asked()
+        and page.tokens[mark.start - 1].word not in _IF
+        and (mark.end == len(page.tokens) or page.tokens[mark.end].kind != WORD)  # and not "yo no he visto"
+        for mark in page.named("scope:minenot")
+    )
 
 
 def _is_of_a_story(page: Page, sign: Mark) -> bool:

@@ -15,7 +15,7 @@ _OTHERWISE = ("topic:auto", "topic:spam", "topic:start")
 
 _ON = listed("start restart resume again back reactivate volver vuelvan otra nuevo")
 # Nobody praises by the words for these, as by "stinging", "swollen" or "on fire".
-_NEVER_PRAISE = {Sign.DISCHARGE, Sign.GRITTY}
+_NEVER_PRAISE = {Sign.DISCHARGE, Sign.GRITTY, Sign.POKING}
 _NO_STOP = {Topic.STOP, Topic.BOOKING, Topic.START}  # it is one already, or a wish for something else
 
 

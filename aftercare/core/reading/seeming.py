@@ -13,6 +13,8 @@ def without(page: Page, found: list[Mark]) -> list[Mark]:
     for seems in (_is_stuck_by_discharge, _comes_up_in_spots, _is_blind_by_swelling, _is_blind_by_tears):
         found = [mark for mark in found if not seems(page, mark, found)]
     alone = (
+        _is_no_lack,
+        _is_not_unclear,
         _is_shut_at_will,
         _is_a_search,
         _is_shed_tears,
@@ -189,6 +191,24 @@ def _led_by_spots(page: Page, mark: Mark, spots: list[Mark]) -> bool:
         and all(token.word in _ON_THE for token in page.tokens[other.end : mark.start])
         for other in spots
     )
+
+
+_LACKS = listed("falta faltan falto cuesta cuestan aprieta cierra ahoga")
+_UNCLEAR = listed(
+    "borroso borrosa borrosos doble dobles nublado nublada manchas luces destellos moscas mal raro puntos sombras"
+)
+
+
+def _is_no_lack(page: Page, mark: Mark) -> bool:
+    """No me falta el aire: a denied lack of air, and no want of it."""
+    words = [token.word for token in page.tokens[mark.start : mark.start + 3]]
+    return mark.name == "sign:breathing!" and words[0] == "no" and bool(_LACKS & set(words[1:]))
+
+
+def _is_not_unclear(page: Page, mark: Mark) -> bool:
+    """No veo borroso ni doble: that she does not see at all is no part of it."""
+    words = [token.word for token in page.tokens[mark.start : mark.end + 1]]
+    return mark.name == "sign:vision!" and words[:2] == ["no", "veo"] and len(words) > 2 and words[2] in _UNCLEAR
 
 
 _SHUTS = listed("shut close closed")

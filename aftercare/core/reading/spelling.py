@@ -7,6 +7,7 @@ of eyes and of stopping, and leaves alone whatever is a word of its own (`words.
 from __future__ import annotations
 
 import re
+from collections.abc import Iterator
 from functools import lru_cache
 
 from rapidfuzz import process
@@ -19,7 +20,12 @@ from aftercare.core.reading.words.lookalikes import LOOKALIKES
 
 SHORTEST, SHORT, LONG, LONGEST = 4, 5, 8, 24
 _CONTRACTED = listed("it that there what he she who how where here let")
-_DIMINUTIVE = re.compile(r"([a-z]{3,})c?it([oa]s?)")
+# Endings of Spanish: rojitos, rarisimas, rojillos; hinchao and colorao in the Caribbean; "me pican" in one word.
+_SIZED = re.compile(r"([a-z]{3,}?)(?:c?it|isim)([oa]s?)")
+_LESSENED = re.compile(r"([a-z]{3,})ill([oa]s?)")
+_WORN = re.compile(r"([a-z]{3,})a(os?)")
+_JOINED = re.compile(r"me([a-z]{4,})")
+_SOUNDS = {"h": "", "qu": "k", "v": "b", "ll": "y", "z": "s", "ce": "se", "ci": "si", "c": "k", "ge": "je", "gi": "ji"}
 _TARGETS = sorted(word for word in lexicon.MENDED if len(word) >= SHORTEST)
 _ROWS = ("qwertyuiop", "asdfghjkl", "zxcvbnm")
 _AS_NEAR = 4  # targets
@@ -66,9 +72,34 @@ def known(written: str) -> str:
             return CHAT.get(short, short)
     if once.endswith("in") and once + "g" in lexicon.WORDS:
         return once + "g"
-    if (small := _DIMINUTIVE.fullmatch(once)) and (plain := small[1] + small[2]) in lexicon.WORDS:
-        return plain
+    for plain in _plain(once):
+        if plain in lexicon.WORDS:
+            return plain
     return _mended(once)
+
+
+def _plain(word: str) -> Iterator[str]:
+    """What a word may be that is grown, worn, joined or spelled by its sound: the lexicon has it, or has not."""
+    if sized := _SIZED.fullmatch(word):
+        yield sized[1] + sized[2]
+    if (lessened := _LESSENED.fullmatch(word)) and (plain := lessened[1] + lessened[2]) in lexicon.MENDED:
+        yield plain  # rojillos; but a "mesilla" is no table
+    if worn := _WORN.fullmatch(word):
+        yield f"{worn[1]}ad{worn[2]}"
+    if (joined := _JOINED.fullmatch(word)) and joined[1] in lexicon.MENDED and word not in LOOKALIKES:
+        yield joined[1]  # mepican
+    if len(word) >= SHORT and word not in LOOKALIKES and (heard := _HEARD.get(_sound(word))):
+        yield heard  # inchados, pikan, yorando
+
+
+def _sound(word: str) -> str:
+    """How a word of Spanish sounds, roughly: h is mute, b and v, ll and y, s and z are one."""
+    for letters, sound in _SOUNDS.items():
+        word = word.replace(letters, sound)
+    return word
+
+
+_HEARD = {_sound(word): word for word in sorted(lexicon.HEARD) if len(word) >= SHORTEST}
 
 
 def _mended(word: str) -> str:

@@ -121,6 +121,8 @@ def _resolution(page: Page, sign: Mark, signs: list[Mark], name: str) -> Mark | 
             return mark
         if sign.name == "sign:unwell" and sign.start <= mark.start and mark.end <= sign.end:
             return mark  # "right eye settled itself overnight"
+        if (mark.start, mark.end) == (sign.start, sign.end):
+            return mark  # "deshinchó"
         if name == "scope:near" and sign.name == "sign:light" and sign.start < mark.start < sign.end:
             return mark  # "light is barely a bother"
         if mark.end <= sign.start:
@@ -132,18 +134,26 @@ def _resolution(page: Page, sign: Mark, signs: list[Mark], name: str) -> Mark | 
 
 
 _TOLD_OF_BEFORE = listed("was were era eran fue")
-_LEADING_OVER = listed("dejo dejaron paro pararon stopped settled calmed cleared")
+_LEADING_OVER = listed("""
+    stopped settled calmed cleared curo curaron borro borraron quitaron fueron bajaron calmo calmaron alivio aliviaron
+    deshincho desinflamo seco secaron paro pararon cedio acabo acabaron dejo dejaron
+""")
+_NOT_SO_MUCH, _OF_IT = listed("tanto tanta tantos tantas much"), listed("de del")
 
 
 def _leads(page: Page, mark: Mark, sign: Mark) -> bool:
     """Hardly red; almost no itching; stopped burning; going down, the swelling."""
     if page.sentence[mark.start] != page.sentence[sign.start]:
         return False
+    between = page.tokens[mark.end : sign.start]
+    if between and between[0].kind == COMMA and page.tokens[mark.end - 1].word in _NOT_SO_MUCH:
+        return False  # "the right lid not so much, it is swollen"
     if is_named_last(page, mark, sign):
         return True
-    if sign.start - mark.end > 4:
+    if len(between) > 4:
         return False
-    between = page.tokens[mark.end : sign.start]
+    if mark.name == "scope:over" and between and all(token.word in _OF_IT for token in between):
+        return True  # "amanecí bien del picor"
     if mark.name == "scope:over" and any(token.word in _TOLD_OF_BEFORE for token in between):
         return True  # "all calmed down, was only red for the evening"
     if any(

@@ -77,7 +77,9 @@ def topics_of(page: Page, answer: str, opinion: Opinion, *, irritation: bool, de
         visit = hours.alone(page, asked_only=irritation)
         if visit is not None:
             found[Topic.BOOKING] = visit
-    question = None if Topic.STOP in found else asking.question(page)
+    question = asking.question(page)
+    if question is not None and Topic.STOP in found and page.sentence[question.start] not in page.opened():
+        question = None  # only what is plainly marked asks beside a stop
     if question is not None and question.name == openings.NAME and opinion.wishes:
         question = None
     if question is not None and not (is_long and doubt.doubts(Topic.QUESTION, question)):

@@ -226,9 +226,17 @@ def _is_hers_after_all(page: Page, sign: Mark) -> bool:
     )
 
 
+def _is_hers_too(page: Page, sign: Mark) -> bool:
+    """My aunt had the same once: hives all over, and that is how I woke today."""
+    return any(
+        mark.start >= sign.end and page.sentence[mark.start] == page.sentence[sign.start]
+        for mark in page.named("scope:returns")
+    )
+
+
 def is_another_persons(page: Page, sign: Mark) -> bool:
     sentence = page.sentence[sign.start]
-    if is_written_for_her(page):
+    if is_written_for_her(page) or _is_hers_too(page, sign):
         return False
     if any(mark.start <= sign.start < mark.end and _does_to_another(page, mark) for mark in page.named("scope:self")):
         return True

@@ -53,6 +53,7 @@ _SPELLINGS = """
     ichy=itchy iched=itched ich=itch iching=itching ichting=itching itchng=itching itiching=itching stoped=stopped stopt=stopped easeing=easing
     redd=red dyas=days mornign=morning mornin=morning rihgt=right rigth=right letf=left sensative=sensitive soar=sore
     nomal=normal lagriman=lagrimean blury=blurry yrs=years wks=weeks eylids=eyelids eyelides=eyelids swoolen=swollen
+    rjo=rojo rjos=rojos rja=roja rjas=rojas ozos=ojos oyos=ojos ojoz=ojos parpdo=parpado parpdos=parpados bb=bebe
     itcheando=itching itchea=itches itchean=itching fyn=fine gr8=great l8r=later l8=late m8=mate
 """
 CHAT = {written: word for written, _, word in (pair.partition("=") for pair in _SPELLINGS.split())}

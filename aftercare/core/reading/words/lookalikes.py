@@ -8,7 +8,10 @@ from __future__ import annotations
 from aftercare.core.reading.tokens import listed
 
 LOOKALIKES = listed("""
-    abriendo abriendose pasteles pastel pastelito pastelitos wheely wheelie wheelies pisando pisar pisan pisado guevos huevos
+    abriendo abriendose pasteles pastel pastelito pastelitos wheely wheelie wheelies pisando pisar pisan pisado guevos huevos,
+    raras abrieron abriendo diciendo dicen granote granotes enganchada enganchado enganchadas mirame miradas raspon raspones
+    arrieron digas pesadas merienda medida medidas mediana mejora
+    pasteles pastel pastelito pastelitos wheely wheelie wheelies pisando pisar pisan pisado guevos huevos,
     empapada empapadas empapado empapados quitando quitandome quitandote quitandose quitandomelas enchinador
     cyclone cyclones pillando pillado pillados camilla camillas
     quedaban quedaba quedan quedaron quedado quedada quedados quedadas respondo intentado intentada mananas fait sont cest soll quem keeley

@@ -6,6 +6,7 @@ The Spanish for `english_frames`. How phrases are written: `aftercare.core.readi
 from __future__ import annotations
 
 CLASSES = {
+    "dia": "lunes martes miercoles jueves viernes sabado domingo",
     "molido": """
         vidrio vidrios cristal cristales tierra tierrita polvo arena arenilla azucar sal aserrin ceniza cenizas
         gravilla piedritas piedras migas migajas talco cemento grava
@@ -22,6 +23,7 @@ CLASSES = {
         faltando mal corta corto cortado cortito agitada agitado rapido rapida pitido pito silbido chiflido ruido
         puedo podemos logro alcanza alcanzo llega entra pasa
     """,
+    "hinchar": "hinchar hincharse hincharme hinchandose inflamar inflamarse inflar inflarse hinchandoseme",
     "via": "garganta pecho pulmon pulmones traquea cogote gaznate bronquios",
     "aprieta": """
         cierra cerrando cerrada cerrado cerrandose cerrandoseme cerrandome cerro aprieta apretada apretado apretadito apretandose apretando
@@ -54,10 +56,10 @@ CLASSES = {
     """,
     "duele": "duele duelen dolor dolores doliendo punzada punzadas",
     "cae": """
-        cayo cayeron callo cae metio meti metieron entro entraron salpico salpicaron escurrio chorreo fue fueron gotea
+        cayo cayeron callo cae metio meti metieron entro entraron salpico salpicaron escurrio chorreo gotea
         goteo derramo llego resbalo tiro echaron echo
     """,
-    "ojillo": "ojo ojos ojito ojitos parpado parpados parpadito parpaditos",
+    "ojillo": "izquierdo derecho izq ojo ojos ojito ojitos parpado parpados parpadito parpaditos",
     "hinchon": """
         empanadilla empanadillas albondiga albondigas pan panes bollo bollos ranas uva uvas morcilla morcillas
         chorizo papa papas almohada almohadas almohadilla cojin cojines bolillo bunuelo bunuelos pez croqueta
@@ -116,6 +118,7 @@ FRAMES = {
     """,
     "swelling!": """
         cara entera|completa|toda hecha|como|igual un|una globo|balon|pelota|sandia, lengua .. gorda|gordisima|enorme|inflada|hinchada, lengua .. hablo .. borracha|raro|trabada,
+        <hinchar> .. <rostro>, <rostro> .. <hinchar>,
         lengua .. gorda|gordisima|no me cabe|se me pone gorda|gruesa|enorme, no me cabe en la boca, cachetes ..
         inflados|inflada|infla|hinchados, cara .. infla|inflada|hinchadisima, labios .. hinchadisimos|inflados,
         morros|bemba|jeta|labios|labio|boca|lengua|trompa|hocico ..
@@ -131,6 +134,12 @@ FRAMES = {
     """,
     "vision!": """
         veo|veia|vi|viendo|miro dos|2|tres carriles|semaforos|luces|caras|personas|carros|coches|dedos|letras|lunas|postes|faros|pantallas|lineas|perros|gatos|cosas|de|imagenes|focos .. donde|cuando nomas|solo|solamente? hay|habia|es|deberia, veo|veia|viendo dos|2 de todo|cada,
+        veo|miro|viendo como|todo|las|los .. ondas|ondulado|olas|temblando|torcido|chueco|doble|dobles|duplicado, se
+        me? duplica{n/}|dobla{n/} las|los|la letras|imagen|luces|caras, veo|miro
+        menos|poco|apenas|poquito|oscuro|gris|puro|borrones .. de un|del|con ojo, no distingo|reconozco las|los|la
+        caras|letras|colores|gente, perdi|perdiendo|pierdo la? vista|vision,
+        se me fue|va|esta yendo la vista|vision, no veo de|por|con un|el|mi|ese|este ojo|izquierdo|derecho, un ojo no me? ve|sirve,
+        letras|lineas|renglones|palabras|cosas|paredes|objetos .. mueven|bailan|ondulan|tuercen|juntan|brincan|tiemblan|separan|borran|doblan,
         relampago|relampagos|destello|destellos|rayos|chispas|chispazos|fogonazos|flashazos|flashes|lucecitas ..
         ojo|vista|esquina|lado, veo|viendo|como|unos|unas
         relampagos|destellos|rayos|chispas|chispazos|fogonazos|flashazos|flashes|lucecitas|moscas|telaranas|manchas|puntos,
@@ -167,12 +176,15 @@ FRAMES = {
         deja|dejan, <duele> .. no .. vivir
     """,
     "glue_in_eye!": """
+        se me fue|fueron .. <goma>, <goma> .. se me? fue|fueron .. <ojo>, fue .. <goma> .. al|dentro|adentro,
         <cae> .. <goma> .. <ojo>, <goma> .. <cae> .. <ojo>, <cae> .. <goma>, <goma> .. se me <cae>, <cae> .. gota .. <ojo>,
         <cae> .. gotita .. <ojo>, gota|gotita .. adentro|dentro .. <ojo>, <goma> .. adentro|dentro .. <ojo>, me eche ..
         <goma>, <goma> .. en .. globo, tengo <goma> en .. <ojo>
     """,
     "sealed_eye!": """
-        no .. <abre> .. <ojillo>, <ojillo> .. no .. <abre>, <nopuede> .. <abre>, no puedo|logro|consigo|alcanzo <abre>, no lo|los|me|le puedo|logro|consigo <abre>, no me <abre>, <ojillo> ..
+        no hay manera|forma|modo de que? se? abra|abran|abrir|abrirlo|abrirlos|despegar|despegarlo|despegarlos,
+        no .. <abre> .. <ojillo>, <ojillo> .. no .. <abre>, <nopuede> .. <abre>, no puedo|logro|consigo|alcanzo
+        <abre>, no lo|los|me|le puedo|logro|consigo <abre>, no me <abre>, <ojillo> ..
         pegado|pegados|sellado|sellados|soldado|soldados, <ojillo> .. cerrado completamente|totalmente
     """,
     "swollen_shut!": """
@@ -224,6 +236,7 @@ FRAMES = {
         vino|sangre
     """,
     "swelling": """
+        los|lo siento|noto|veo gord{o/os/itos}|inflad{o/os}|hinchad{o/os},
         <ojillo> .. como|parecen|parece|hecho|hechos .. <hinchon>, como|hecha .. <hinchon> .. <ojillo>, bolsas
         tremendas|enormes|terribles|gigantes|horribles, bolsas .. debajo|bajo .. <ojillo>, unas bolsas, <ojillo>
         .. caido{s/}|pesado{s/}|gordo{s/}|gordito{s/}, <ojillo> .. mas chico|chiquito|pequeno que, un ojo mas ..
@@ -250,6 +263,8 @@ FRAMES = {
     "gritty": """
         media|toda la? playa en <ojillo>, trajera|traigo|tuviera|tengo .. playa|desierto en .. <ojillo>,
         me raspe{n}, me? raspa{n}|raspando .. <ojillo>|adentro|cuando|al,
+        sensacion|sensaciones|siento|tengo|traigo .. <molido>, como .. polvillo|polvito|tierrilla|pelusa|serrin .. <ojillo>, sensacion de cuerpo extrano,
+        polvillo|polvito|tierrilla|serrin dentro|adentro|en,
         como .. <molido> .. <ojillo>, <molido> molido|molida, como si|con|tuviera .. <molido>, <molido>
         en|dentro .. <ojillo>|adentro,
         como .. <granito>, <granito> .. en el|los? <ojillo>, <ojillo> .. <granito>, siento

@@ -22,6 +22,15 @@ SCOPE = {
         no duermo|descanso|vivo|trabajo|rindo, no pego|pegue el? ojo, no puedo|pude|podia concentrarme|trabajar|leer|manejar|estudiar|abrirlos|abrirlo|maquillarme,
         no hay dia|noche|hora|momento|rato|vez|manana|minuto que no?, nada me|le|lo|la|los|las? quita|calma|baja|alivia|ayuda|funciona|para, ningun{a/o/} .. me|le|lo|la? quita|calma|baja|alivia|ayuda|funciona,
         ni con|poniendo{le/me}|durmiendo|lavando{los/me}|tomando|echando{me/le}|aunque|asi .. baja{n/}|quita{n/}|calma{n/}|alivia{n/}|cede{n/}|para{n/}|mejora{n/}, ni durmiendo|asi se? me? quita{n/}|baja{n/}|calma{n/},
+        no me encuentro|hallo|sentia|senti|veo muy? bien|normal|yo, ni dormir|comer|trabajar|abrir|abrirlos|abrirlo|ver|salir|hablar|pensar|manejar|estudiar|tocarme puedo|pude|he|me|quiero|aguanto|logro,
+        no hay manera|forma|modo de, no hay dios que, no doy mas|abasto, no la cuento, no hay pomada|gota|gotas que,
+        ni dormi|duermo|descanso|trabajo|pude|puedo|descanse|pegue, no anda{n/}|ando|va{n/} muy? bien,
+        mentiria si .. dijera|digo que? no, no te|le|les voy a mentir|enganar, para que|pa que te|le|les? voy a decir que no,
+        no hicieron|hizo|hacen|sirvio|sirvieron|sirven|sirve|funciono|funcionaron|ayudaron|ayudan|resulto nada|para|pa,
+        no me hizo|hicieron|hacen|ha|han hecho? nada|efecto, no se me? secan|seca|cierran los|el? ojos|ojo, no me
+        puedo|pude dormir|concentrar|trabajar|estar, no puedo negar, no niego, no voy a negar, no se me quiere|quieren,
+        no hay quien|quien aguante|duerma|pueda, no soy yo, no termina|terminan|acaba|acaban de
+        irse|quitarse|bajar|pasar|sanar|cerrar|curar,
         ya no sube|abre|abren|veo|ve|ven|enfoca|respiro|alcanza|cierra,
         ya no quise|pude|puedo|quiero|aguanto|soporto|se|me?
         manejar|conducir|leer|ver|salir|dormir|trabajar|mas|abrir|que,
@@ -50,7 +59,10 @@ SCOPE = {
         como no, a que no, no es nada lindo, no enfoco, no distingo, no miro, no logro, no alcanzo, no me pude, no
         te asustes, nada mas, no mas que, ni modo, ni idea, nunca mas, no llego, no voy, no podre
     """,
-    "returns": "me esta pasando otra vez, otra vez lo mismo, otra vez igual, me pasa otra vez, y ahora otra vez",
+    "returns": """
+        asi amaneci|ando|estoy|me|sigo|desperte, lo mismo me|tengo|traigo|ahora, y ahora yo|me|a, igualito ando|estoy|amaneci, y hoy yo|me|amaneci,
+        me esta pasando otra vez, otra vez lo mismo, otra vez igual, me pasa otra vez, y ahora otra vez
+    """,
     "wrong": """
         hable muy pronto, hable antes de tiempo, me equivoque, mentira, retiro lo dicho, me retracto, olvida lo que dije,
         miento, no es cierto,
@@ -58,6 +70,7 @@ SCOPE = {
     """,
     "but": """
         de lo, de lo que, de tan, de tant{o/a}, de puro|pura,
+        lo que sip|si, en cambio, mas bien, a cambio, fuera de eso, quitando eso, salvo eso, eso sip,
         y a mi, a mi se me, y yo si, y yo ando|estoy|tengo|sigo|amaneci,
         pero, sino, aunque, excepto, salvo, solo, solamente, porque, pues, si, desde, cuando, mas que, nomas,
         unicamente, eso si, hasta, apenas
@@ -78,10 +91,29 @@ SCOPE = {
         ya? nada mas, una|un noche|dia|tarde|rato|ratito|ratico|hora nomas|solamente|unicamente|nada, ya todo bien, ya no hizo|hace falta, ya no me? hizo|hicieron|hacen falta, se me desinflamo|desincho|deshincho, ayer mismo|ya se,
         la primera noche|tarde nada mas|nomas|solamente, solo|nomas|unicamente la primera noche|tarde, nada mas la primera noche|tarde, el primer dia nada mas|nomas|solamente, nada mas el primer dia,
         a la hora|rato|manana|tarde|noche ya|estaban|estaba? estaban|estaba|nada|secos|seco|bien|normal|normales, desde entonces todo|nada|bien|perfecto|perfectas, ya secos|seco, y despues nada,
+        ya esta|estan|estuvo blanco|blanca|blancos, del <dia> paso|pasaron, de ayer|anoche paso|pasaron, un|una rato|noche|dia|tarde y? paso|pasaron,
+        amaneci|amanecio|amanecieron|desperte sin problema|problemas|nada|molestia|molestias|dolor|rastro|ardor|picor|picazon, ya sin
+        problema|problemas|molestia|molestias|rastro|nada, desde el? <dia> secos|seco|bien|nada|normal|normales|perfectos|perfecto|tranquilos,
+        ya? se me?
+        borro|borraron|curo|curaron|compuso|compusieron|alivio|aliviaron|sano|sanaron|esfumo|esfumaron|desvanecio|desvanecieron|arreglo|arreglaron|deshincho|deshincharon|desinflamo|desinflamaron|desirrito|desirritaron|desinflo|desinflaron,
+        ya se me? secaron|cerraron|limpiaron|limpio|aclararon|blanquearon,
+        ayer|anoche|antier|antes y ya, ayer|anoche nada mas|nomas|solamente, un rato|ratito|dia y ya, una noche|tarde y ya|adios|listo,
+        la|una|uno|el|esa que me pinchaba|picaba|molestaba|tocaba|raspaba|jalaba|punzaba|estorbaba ya? se
+        cayo|salio|solto|acomodo|quito|fue, se acomod{o/aron} sol{ita/a/as/o/itas}, ya se acomod{o/aron},
+        gotas|compresas|suero|hielo|manzanilla|lagrimas|colirio|pomada|crema me? lo|la|los|las|le? quitaron|quito|calmaron|calmo|bajaron|bajo|aliviaron|alivio,
+        resuelto|resueltos|resuelta|superado|superada desde|ya|hoy|ayer, ya resuelto|resuelta|superado, y paro|pararon|ceso|cesaron,
+        paro|pararon|ceso|cesaron|se quito ese|el|al mismo? dia|noche|rato, cedio con|la|al|a|en|sola|solo, cesaron, hoy normal|blanco|blancos|ya? normal,
+        ya quedaron|quedo blancos|blanco|limpios|normales|bien, solo la primera|el primer|esa noche|dia|rato|tarde y, ni rastro de, no queda
+        ni? rastro|nada|ninguna, se me quito con|en|a, ya se me quitaron|quito|fueron|fue, ya volvieron|volvio|regresaron a la normalidad|normal,
+        la primera noche|tarde nada mas|nomas|solamente, solo|nomas|unicamente la primera noche|tarde, nada mas la
+        primera noche|tarde, el primer dia nada mas|nomas|solamente, nada mas el primer dia,
+        a la hora|rato|manana|tarde|noche ya|estaban|estaba? estaban|estaba|nada|secos|seco|bien|normal|normales,
+        desde entonces todo|nada|bien|perfecto|perfectas, ya secos|seco, y despues nada,
         no volvio|volvieron|regreso|regresaron a? nada?|mas?, nunca mas volvio, no me volvio, nomas|nada|solo|solamente|unicamente mas? la|el|esa|ese|por?
         noche|tarde|manana|madrugada|rato|dia del|de|siguiente? <day>,
         ya los? tengo|vi|veo|siento blancos|limpios|normales|bien|perfectos|secos,
-        ya amanecieron|amanecio|amaneci|estan|estaban|quedaron blancos|blanco|blanquitos|limpios|limpio|sequito|sequitos|seco|secos|normales|normal|bien|perfectos|perfecto|como
+        ya amanecieron|amanecio|amaneci|estan|estaban|quedaron
+        blancos|blanco|blanquitos|limpios|limpio|sequito|sequitos|seco|secos|normales|normal|bien|perfectos|perfecto|como
         si|de lo mas|sanos, y luego ya, luego ya nada|no|bien, de ahi|ahi en|pa adelante
         limpio|limpios|nada|bien|normal, de ahi en adelante, pero ahora re? bien|perfecto|todo|impecable, ahora
         re bien, re bien todo, todo re bien, ya ..
@@ -103,7 +135,9 @@ SCOPE = {
         ya se me fue|fueron|quito|paso|bajo|quitaron, se fue con|sola|solo|sin, se fueron con|solas|solos, se me fue
         con, se quito con|sola|solo, se le|les paso|quito, hoy se le|les paso, hoy ya esta|estan bien|normal|normales,
         ya ni rastro, ni rastro ya, ya ni me acuerdo,
-        ya se les|le|me|te quito|quitaron, ya se normaliz{o/aron}, se normaliz{o/aron}, se corto solo|sola, se cortaron solos|solas, despues se corto, primeras horas nomas|nada, ya normalizaron, ya baj{o/aron}, se baj{o/aron} sol{o/a/os/as}, baj{o/aron} sol{o/a/os/as}, duro poquito|poco, duraron poquito|poco, ya
+        ya se les|le|me|te quito|quitaron, ya se normaliz{o/aron}, se normaliz{o/aron}, se corto solo|sola, se
+        cortaron solos|solas, despues se corto, primeras horas nomas|nada, ya normalizaron, ya baj{o/aron}, se
+        baj{o/aron} sol{o/a/os/as}, baj{o/aron} sol{o/a/os/as}, duro poquito|poco, duraron poquito|poco, ya
         se fue|fueron sol{o/a/os/as},
         se desinflamo completita|completito|toda|todo|por completo, se desinflamo, desinflamo, completita, ya se me
         quito todo, ya no hay, se seco todito, ya estoy perfectamente, ya estoy
@@ -132,6 +166,8 @@ SCOPE = {
     """,
     "near": """
         que ya? se me? va|van|esta yendo|quitando|borrando, casi normal|normales|limpio|limpios|blanco|blancos|secos|seco, casi se me? quita|quito|borro|borra|va|fue, ya casi se me? borro|quito|fue|va,
+        queda|quedan|quedo|tengo una|un? pizca|pelin|nadita|rastro|resto|poquitin|tantito|chin|chispa|sombra, una pizca, un pelin,
+        casi como siempre|antes|nuevo|nueva|nuevos, casi en su|el|de, hoy casi, casi normal|normales|bien|blanco|blancos,
         como|lo que me avisaste|aviso|dijiste|dijo|advirtio|advertiste, y cada dia menos,
         apenas|queda una|un sombrita|rastro|rastrito|hilito|manchita|tono, falta un|muy|bien?
         pelin|poquito|poco|nada para que|pa, ya practicamente|prácticamente limpio|bien|normal|blanco|nada,
@@ -159,6 +195,10 @@ SCOPE = {
         la otra vez, la vez anterior, las otras veces, otras veces,
         la|las|los de mi|otro|otra|antes|siempre|aquel barrio|pueblo|casa|lado|salon?, las de antes, los de antes, la|el de mi barrio|pueblo|cuadra|calle, la otra estilista|chica|tecnica|lashista|muchacha|senora|profesional, antes
         con|cuando las|los|el|la|otra|otras|otro|me|iba|usaba,
+        antes usaba|tenia|iba|con, antes me ponia|hacia|daban|daba, antes de conocerte|conocerlas, del|el
+        verano|invierno|mes|ano|salon|lugar|sitio pasado|anterior, cuando
+        estaba|andaba|estuve embarazada|prenada|casada|soltera|chiquita|morra, en la secu|secundaria|primaria|prepa me, en el kinder,
+        en otra|otro epoca|vida|pais|ciudad, de morra|morrita|chamaquita|peque|pequena,
         en 2009|2010|2011|2012|2013|2014|2015|2016|2017|2018, alla por el|2015|2016|2017|2018|2019,
         de chavala|chavalilla|cria|adolescente|jovencita|estudiante|joven, cuando tenia
         seis|siete|ocho|nueve|diez|once|doce|trece|catorce|quince|6|7|8|9|10|11|12|13|14|15|16|17|18|20, en el
@@ -167,20 +207,25 @@ SCOPE = {
         hace como|casi|mas|unos? .. ano|anos|meses, hace cinco|seis|siete|ocho|diez|cuatro|tres anos,
         aquella vez|ocasion, del otro sitio|salon|lugar, otro sitio, en el otro sitio, de chiquita|pequena|chiquilla|pequeno|chamaca, de mas joven, cuando
         chica|nina|pequena|chiquita,
-        en otro salon|lugar|estudio, con la otra, la navidad pasada, el verano pasado, el invierno pasado, en 2019|2020|2021|2022|2023|2024|2025, el ano pasado, ano pasado, hace ano{s/}, hace un ano, hace dos anos, hace meses, hace un mes, la vez pasada,
+        en otro salon|lugar|estudio, con la otra, la navidad pasada, el verano pasado, el invierno pasado, en
+        2019|2020|2021|2022|2023|2024|2025, el ano pasado, ano pasado, hace ano{s/}, hace un ano, hace dos anos, hace
+        meses, hace un mes, la vez pasada,
         vez pasada, la ultima vez, ultima vez, antes con otra, otra chica, otra muchacha, otro salon, otro lugar,
         otra parte, otra lashista, otra tecnica, otro estudio, otra senora, una vez, en otro, en otra, con otra, mi
         antigua, mi anterior, la anterior, cuando era, hace tiempo, hace mucho, tiempo atras, anos atras, meses
         atras, en mi pais, de chica, de nina, con la otra, en el otro
     """,
     "notpast": """
+        ni una sola? vez, ni una vez,
+        de una vez, una vez mas|que, otra vez una vez, de una buena? vez, a como era, como antes,
         ya .. una vez,
         como la vez pasada, igual que|a, como la otra vez, como el ano pasado, como la ultima vez, misma que
     """,
     "if": """
         si una|uno es|tiene|fuera|fuese|sufre, si alguien es|tiene, si eres|sos|es|fuera|fuese alergica|alergico,
         en caso de que|haber|tener, cuanto es normal, es normal que dure, por si acaso,
-        si algun dia, si .. llegara{n/} a, llegara a, en caso de que, si acaso me, si me llega a, y si soy|tengo|me|se|las|los|amanezco, si manana, si llego a, si llegara{n/} a, si soy, suponiendo, si
+        si algun dia, si .. llegara{n/} a, llegara a, en caso de que, si acaso me, si me llega a, y si
+        soy|tengo|me|se|las|los|amanezco, si manana, si llego a, si llegara{n/} a, si soy, suponiendo, si
         despues, si me, si se, si los, si las, si el, si la, si llega{n/}, si pasa, si tengo, si siento, si
         amanezco, por si, en caso, si hay, si mi, si alguna, que pasa si, si un, si yo, si luego, si por, si algo,
         si alguien, si duele, si pica{n/}, si arde{n/}
@@ -192,9 +237,16 @@ SCOPE = {
         si cierro, si parpadeo, si me tallo, si abro, si puedes, si puede, no se si el
     """,
     "will": """
-        dice|dicen|jura|cree|asegura|insiste que me? voy|vas|va|van|vamos a, dice|dicen|jura|insiste en? que me voy a, voy a quedar|acabar|terminar ciega|ciego|sin,
+        puede|puedes|pueden|podria|podrian
+        dar|causar|provocar|hinchar|hincharme|hincharse|irritar|irritarse|quedar|quedarte|quedarse|salir|pegar|pegarse|quemar|cegar,
+        puede|puedes|pueden|podria|podrian te? dar|quedar, sintomas|senales|signos de, cuanto tarda en salir|dar|aparecer, le|les van a
+        salir|dar|arder|picar|hinchar, y si amanezco|despierto, y si se me|le,
+        dice|dicen|jura|cree|asegura|insiste que me? voy|vas|va|van|vamos a, dice|dicen|jura|insiste en? que me voy a,
+        voy a quedar|acabar|terminar ciega|ciego|sin,
         juraba que iba|me|se|los|las|iban, jure que iba|me, dice|dicen|dijo|cuenta|cuentan que el|la|las|los
-        pegamento|pegante|goma|adhesivo|pestanas|cola suelta|sueltan|quema|queman|irrita|irritan|arde|arden|pica|pican|deja|dejan .. ciega|ciego|alergia|quema|irrita|arde?,
+        pegamento|pegante|goma|adhesivo|pestanas|cola
+        suelta|sueltan|quema|queman|irrita|irritan|arde|arden|pica|pican|deja|dejan ..
+        ciega|ciego|alergia|quema|irrita|arde?,
         dice|dicen que el pegamento|adhesivo|pegante suelta y quema|irrita|arde, le|te|les|nos puede|podria|pueden|va|suele
         dar|causar|hacer|producir|provocar, iba a amanecer|despertar|salir|terminar|quedar|acabar, esperaba|esperando
         el|la|un|una|los|las? ardor|picazon|hinchazon|enrojecimiento|roncha|ronchas|dolor, historias|cuentos|videos de, me mete|metia|metian|meten miedo,
@@ -206,16 +258,29 @@ SCOPE = {
         pones|ponen|poner|ponerlas|quitar|quitarlas|aplicas|aplican|hacen|ponertelas, seguro
         lloro|llorare|lloramos|llore, voy|vamos a llorar, seguro lloro,
         provoca, para que no, para evitar, evitar, prevenir, miedo de, miedo a, miedo que, pense que, crei que,
-        pensaba que, pensé que, temia, riesgo, es normal que pique, sirve para, duele el|la proceso|procedimiento|retoque|relleno|retiro|remocion|aplicacion|lifting|laminado|tinte|tratamiento|extension|prueba, duele ponerse,
+        pensaba que, pensé que, temia, riesgo, es normal que pique, sirve para, duele el|la
+        proceso|procedimiento|retoque|relleno|retiro|remocion|aplicacion|lifting|laminado|tinte|tratamiento|extension|prueba,
+        duele ponerse,
         duele quitarse, duele cuando las|te|se, duele ponerselas, duele quitarselas
     """,
     "notwill": """
+        puede que se? me? este|esten|haya|hayan|sea|sean|tenga|tengan|ande, puede que ya,
         me duele el|la, me duelen los|las, me dolio el|la, me sigue doliendo el|la,
         puede que tenga, puede ser, van a explotar, va a explotar, voy a desmayar, va a reventar
     """,
     "other": """
+        mi
+        bestie|maestra|alumna|vecinita|senora|pareja|chavo|morra|carnala|carnal|manita|tata|nona|yaya|nana|patrona|colega|hijastra|gemela|melliza|bisnieta|abuelo|compadre|cunadito|novio|suegro|concuna,
+        mi companera|companero|amiguita|hermanito|hermanita|sobrinito|primito|nietecito|nietito,
+        mi hijo|hija mayor|menor|chica|chico, los ninos, mis hijos|hijas|hermanas|amigas|primas|alumnos|ninos|tias,
+        mi|la empleada|enfermera|recepcionista|cajera|doctora,
+        bebe, mi bebita|bebito|chiquito|chiquita|chamaco|chamaca|flaco|viejo|viejita|abuelito|roommate, la gente,
+        le|les pica|pican|arde|arden|duele|duelen|llora|lloran|molesta|molestan .. a mi|la|su|el|una|un|mis|los|las|otra,
+        a mi|una|la|su|otra nieta|nietas|amiga|vecina|cunada|suegra|tia|prima|clienta|companera, una|la|otra companera|clienta|chica|muchacha|morra,
+        el gato|perro|caballo, mi gata|perra,
         se le, se les,
-        en mi familia|casa|oficina|trabajo todas|todos|todo, a la|el que le pica|arde|duele|molesta|lloran|llora|pican|arden es, al que le pica|arde|duele|pican|arden|lloran es,
+        en mi familia|casa|oficina|trabajo todas|todos|todo, a la|el que le
+        pica|arde|duele|molesta|lloran|llora|pican|arden es, al que le pica|arde|duele|pican|arden|lloran es,
         mi nene, mi nino, mi nina, mi cuate, el perro, la perra, al perro, al gato, mi vecino, el vecino, mi jefa, mi
         profe, el profe, la profe, mi entrenador, la villana, el malo, la mala, la protagonista, mi suegra|suegro|nuera, mi
         ahijado, mi primita, mi compa, los de mi, las de mi|la oficina|trabajo, mi gata|gato, mi caballo, la yegua, mi loro,
@@ -231,11 +296,16 @@ SCOPE = {
         jefe, suegro, yerno, nieta, madrina, roomie, esposa
     """,
     "self": """
+        las|los dos andamos|estamos|tenemos|traemos|amanecimos, ambas|ambos|nosotras andamos|estamos|tenemos|traemos|amanecimos,
+        andamos con, amanecimos, traemos, tuve, anduve, estuve, ahora soy yo, soy yo la|el,
+        que|si alguien conteste|responda|ayude|atienda|lea|llame|venga|me|vea|este|pueda|por, alguien
+        me|ahi|aqui|puede|que|por|contesta|responde,
         a mi se me, a mi me, y a mi, es que me, solo que me, lo unico es|que,
         mi ojo, mis ojos, mi parpado, mis parpados, me, yo, estoy, tengo, mi izquierdo, mi derecho, mio, mios, a mi,
         siento, amaneci, traigo, mi cara, mi vista, mis labios, mi lengua, ando, sigo
     """,
     "proxy": """
+        fue|estuvo|vino|va|viene contigo,
         usted|ustedes|tu|ud? la|lo atendio|atendiste|atendieron|atiende, la|lo atendio|atendiste|atendieron
         usted|ustedes|tu|hoy|ayer|hace, le pusiste|puso|pusieron|hiciste|hizo|hicieron las pestanas, se las
         puso|pusiste|pusieron|hizo|hiciste|hicieron usted|ustedes|tu|hoy|ayer|hace, estuvo con
@@ -277,12 +347,14 @@ SCOPE = {
         trabajo|trabaja|turno de|como enfermera|auxiliar|camillera|recepcionista|asistente|tecnica en|de, limpio|limpiando en
         una|la? optica|oftalmologia|veterinaria,
         trabajo con gatos|perros|animales|ninos|bebes|caballos|mascotas,
-        trabajo en .. oftalmologia|oculista|veterinaria|veterinario|optica|quemados, soy oftalmologa|oculista|veterinaria|optometrista, hago|haciendo maquillaje de|para
+        trabajo en .. oftalmologia|oculista|veterinaria|veterinario|optica|quemados, soy
+        oftalmologa|oculista|veterinaria|optometrista, hago|haciendo maquillaje de|para
         cine|teatro|terror|zombis|zombies|efectos, maquillaje de
         terror|zombi|zombie|caracterizacion|halloween|efectos|teatro, sangre falsa|de mentira, hago de
         muerta|cadaver|bruja|zombi, todo maquillaje|pintura
     """,
     "tale": """
+        vi|lei|mire en internet|tiktok|redes|facebook|youtube|insta|instagram|noticias|google que, lei que, lo lei, salio en las noticias,
         en la|una|esa peli|pelicula|serie|novela|telenovela, en un video|libro|capitulo|documental, vi|viendo un|una
         video|pelicula|peli|documental|serie, la villana|protagonista|asesina, lo|la lei|leyo en .. revista|periodico|foro|libro
     """,
@@ -293,6 +365,7 @@ SCOPE = {
         para|por la|mi|el|su|tu ficha|historial|expediente|formulario|registro, te lo cuento|aviso|digo por|para, se lo cuento|aviso|digo por|para
     """,
     "thing": """
+        cobro, tarifa, billetera, tarjeta, feed, recibo, boleta, ticket, total, mensualidad, piropo, selfie, selfies, portero, porton, local,
         precio, precios, cuenta, factura, costo, cartera, bolsillo, pagina, enlace, link, app, foto, fotos, video,
         puerta, carro, coche, musica, trafico, cama, silla, envidia, comentarios, liga, archivo, imagen
     """,

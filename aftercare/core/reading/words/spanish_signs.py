@@ -8,7 +8,7 @@ from __future__ import annotations
 CLASSES = {
     "ojo": """
         ojo ojos ojito ojitos parpado parpados parpadito parpaditos ojazo vista eye eyes lid lids lagrimal
-        lagrimales pestaña pestana ojillo
+        lagrimales pestaña pestana ojillo izquierdo derecho izq
         vistas
     """,
     "goma": """
@@ -30,6 +30,12 @@ CLASSES = {
 
 SIGNS = {
     "redness": """
+        encarnad{o/a/os/as}, sonrosad{o/a/os/as}, ensangrentad{o/os}, en carne viva, venita{s/}
+        roja{s/}|rota{s/}|marcada{s/}|reventada{s/}, venas|venitas .. <ojo>, <ojo> .. venas|venitas, capilares, como
+        semaforo,
+        como si hubiera fumado, se me puso|pusieron color|como jitomate|tomate|fresa, irritadit{os} y roj{os},
+        ando|estoy|estaba|este|parezco|como fumado|fumada|pacheco|pacheca|grifo|drogada|drogado, inyectad{a/o/os},
+        <ojo> .. inyectad{a/o/os}, color de los ojos .. rojo,
         sombrita|manchita|rastrito|hilito roja|rojo|rosa|rosada|rosado|rosita,
         ojos de conejo, de conejo, colora de los ojos, colorados, coloradas, colorao, coloraos, color guinda,
         guinda,
@@ -48,12 +54,22 @@ SIGNS = {
         <ojo> .. como vino|sangre|granate|betabel|remolacha|cereza|tinto, rojo .. como vino|sangre
     """,
     "swelling": """
+        abotargad{o/a/os/as}, esponjad{o/a/os/as} el|los|del|de|mi <ojo>, <ojo> ..
+        esponjad{o/os}|achinad{o/os}|abombad{o/os}|abultad{o/os}|bofo|bofos, achinad{o/os} los|el|mis <ojo>,
+        tumefact{o/os}, parpado{s/} .. caid{o/os},
+        <ojo> .. el|al doble, el doble de grande, crecid{o/os} .. <ojo>, <ojo> .. crecio|crecieron|crecido, amaneci ..
+        ojos chiquitos|chinos|gordos, chichon, pelota|pelotita|bola|bolota en|de .. <ojo>,
+        deshinch{o/aron/a/an}, desinflam{o/aron/a/an},
+        ha|han hinchado|inflamado, bolsita{s/} arriba|encima|abajo|debajo|en|del, <ojo> .. sapo|sapos|rana|bollo|bollos|empanada|empanadas,
+        se me? hace|hizo una bolsa|bolsita|bola|bolita|pelota,
         <ojo> .. inflo|inflado|inflados|inflaron|inflamo|inflamaron, gordit{o/os} el|los|del? <ojo>, <ojo> ..
         gordit{o/os}, se me ve|ven gordit{o/os},
         hincharse, hincharseme, hinchandose, hincharme, hinchandome, hinchandoseme, inflamarse, inflamarseme,
         inflamandose, inflamandoseme,
         amaneci de sapo, de sapo, parece empanada|sapo|pelota|globo|ciruela|uva, como empanada|ciruela|uva,
-        pepita en .. <ojo>, pelotita en .. <ojo>, bolita dura, bolita en .. <ojo>, bolita .. parpado, bola dura, una bolita en, pepita .. parpado, bolita .. <ojo>, bolita que tenia en, hinchazoncita, hinchadit{a/as/o/os}, <ojo> .. botado, botado .. ojo,
+        pepita en .. <ojo>, pelotita en .. <ojo>, bolita dura, bolita en .. <ojo>, bolita .. parpado, bola dura, una
+        bolita en, pepita .. parpado, bolita .. <ojo>, bolita que tenia en, hinchazoncita, hinchadit{a/as/o/os}, <ojo>
+        .. botado, botado .. ojo,
         saliendo para fuera, hinchad{o/a/os/as}, hinchadit{o/a/os/as}, hinchadisim{o/a/os/as}, hinchazon, hinchason,
         a hinchar{se/me/}, me hinchar{a/an/ia/ian}, se hinchar{an/a},
         inchad{o/a/os/as}, inchazon, inchason, hinch{o/a/an/aron/ando/aba}, inflamad{o/a/os/as},
@@ -70,8 +86,11 @@ SIGNS = {
         enorme|gigante|gorda|grande|doble, labio|labios|boca|cara|lengua como
         morcilla|morcillas|chorizo|chorizos|salchicha|salchichas|almohada|almohadas|flotador|flotadores|neumatico|globo|globos|pan|panes|llanta|llantas|butifarra,
         labios .. se me? inflaron|hincharon,
-        <ojo> .. botado, botado para|pa fuera|afuera, saliendo para|pa fuera|afuera, mas salido que, <ojo> .. salido para|pa fuera, labios .. pato, <cara> .. <hinch>, <cara> .. enorme|gigante|deforme|gorda|gordos, cara .. irreconocible, no
-        me reconozco, <hinch> .. <cara>, angioedema, <ojo> .. saltado{s/}, se me salta{n/} .. <ojo>, se me sale{n/} .. <ojo>, <ojo> .. salido{s/}, toda la cara ..
+        <ojo> .. botado, botado para|pa fuera|afuera, saliendo para|pa fuera|afuera, mas salido que, <ojo> .. salido
+        para|pa fuera, labios .. pato, <cara> .. <hinch>, <cara> .. enorme|gigante|deforme|gorda|gordos, cara ..
+        irreconocible, no
+        me reconozco, <hinch> .. <cara>, angioedema, <ojo> .. saltado{s/}, se me salta{n/} .. <ojo>, se me sale{n/} ..
+        <ojo>, <ojo> .. salido{s/}, toda la cara ..
         deform{e/ada}, <cara> .. como globo|pelota, <cara> .. deformad{o/a/os/as}, cara .. monstruo, <cara> .. el
         doble, se me salen los ojos, ojo salid{o/ito},
         <cara> ..
@@ -80,6 +99,10 @@ SIGNS = {
         los labios|la lengua|la boca|la cara, se me durmio|duerme .. cara
     """,
     "itching": """
+        picoteo, rasquera, rascadera, come como|hormigas, me comen los <ojo>,
+        quiero|queria|quisiera|necesito|provoca|dan|muero rascarme|rascar|restregarme|tallarme, me restriego, me
+        restrego, sobarme|sobo los|el <ojo>, me trae|tiene loca la? comezon|picazon|picor,
+        ha|han picado, frotandome, restregandome, tallandome, rascando y rascando, rasca que rasca, dale a rascar{me/},
         picadera, rasquinita, comezoncita,
         picazon|comezon|picor|rasquina molesta|molesto|incomoda|horrible|terrible en .. <ojo>, me pica
         hasta|todo|toda,
@@ -93,6 +116,10 @@ SIGNS = {
         hormigueo en .. <ojo>, cosquilleo, cosquillas
     """,
     "burning": """
+        quemor, fogaje, ardentia, abrasa{n/}, abrasando, flamea{n/}, me|le echaron|echara|echaran|hubieran
+        chile|limon|jabon|alcohol|acido|shampoo, como recien cortada? cebolla, echan humo, chisporrotea{n/},
+        prendid{o/os} fuego|candela,
+        me hierve{n/} .. <ojo>, <ojo> .. hierve{n/}, <ojo> .. hirviendo, hirviendo .. <ojo>, ha|han ardido|quemado, <ojo> .. en|como brasas|llamas|fogon,
         ardedera, quemadera,
         fueguit{o/os} en|dentro|por, me escose{n/},  <ojo> .. escose{n/}, candelita, candela en|por el|los,
         aji en|parpados, como si tuviera aji|chile|limon|jabon|arena caliente, me puse aji|chile|limon|picante,
@@ -106,10 +133,18 @@ SIGNS = {
         prendidos los ojos, arder, quemar, enchilosos, escocer
     """,
     "pain": """
+        me late{n/} .. derecho|izquierdo, derecho|izquierdo .. me late,
+        puntada{s/} en|de|al|cada|que, tiron{/es} en|del|de el|los? <ojo>, tirante{s/} los|el <ojo>, <ojo> ..
+        tirante{s/}|tenso{s/}|pesad{o/os}|cansad{o/os}|magullad{o/os}|sentid{o/os}, tirantez, pesadez en|de, presion
+        en|dentro|detras .. <ojo>, hincada{s/}, hincon{/es}, jincon{/es},
+        magullad{o/os}, machucad{o/os}, como si me hubieran pegado|golpeado|dado, sentidito|sentiditos, me molesta{n/} al|cuando, me incomoda{n/} al|mucho,
+        me palpita{n/}, palpita{n/} .. <ojo>, <ojo> .. palpita{n/}, <ojo> .. pulsa{n/}, pulsa{n/} .. <ojo>, ha|han
+        dolido|molestado, <ojo> .. late{n/}|retumba{n/},
+        sensible{s/} al parpadear, sensibilidad al tacto|tocar|en, de sensibilidad, me truena{n/} .. <ojo>,
         dolerme, doliendome,
         me duele .. <ojo>, duele .. <ojo>, al cerrarlo, espinita y, duele{n/}, duelen, dolor, dolores, dolia,
         dolian, dolio, dolieron, dolorcito, dolorid{o/a/os/as}, doliendo, adolorid{o/a/os/as},
-        adoloridit{o/a/os/as}, doloros{o/a/os/as}, molestia{s/}, punzada{s/}, punza{n/}, punzando, late el ojo, me
+        adoloridit{o/a/os/as}, doloros{o/a/os/as}, molestia{s/} al, punzada{s/}, punza{n/}, punzando, late el ojo, me
         late{n/} .. <ojo>, <ojo> .. late, sensible al tacto, sensibles al tacto, lastimad{o/a/os/as}, lastima{n/},
         resentid{o/a/os/as}, lastimando, dolorsito, duela{n/}, dueln, doler, dolorcillo, me molesta{n/} .. <ojo>,
         molesta .. <ojo>, hincon{es/}, adolorido, dolida
@@ -119,8 +154,10 @@ SIGNS = {
         dos|tres|una pastillas|pastilla .. afloja|baja|quita|cede|calma,
         mirar|girar|mover .. suplicio|tortura|martirio|infierno|tormento|agonia, suplicio|tortura|martirio
         mirar|mover|girar, cada que|vez giro|muevo|volteo|miro .. duele{n/}|punzada|dolor,
-        cuchill{o/os/ada}|punal|puñal|daga|taladro|clavo .. dentro|adentro|clavad{o/a} .. <ojo>, duele|dolor .. del uno|1 al diez|10, del uno|1 al diez|10 .. duele|dolor, un dolor de parto, peor que parir,
-        al mirar para|pa los lados me duele, cuando muevo el <ojo>, mirar para|pa .. lados|lado .. duele, duele .. no puedo dormir, dolor .. no duermo|dormi, me duele tanto que, duele tanto, duele un monton, duele
+        cuchill{o/os/ada}|punal|puñal|daga|taladro|clavo .. dentro|adentro|clavad{o/a} .. <ojo>, duele|dolor .. del
+        uno|1 al diez|10, del uno|1 al diez|10 .. duele|dolor, un dolor de parto, peor que parir,
+        al mirar para|pa los lados me duele, cuando muevo el <ojo>, mirar para|pa .. lados|lado .. duele, duele .. no
+        puedo dormir, dolor .. no duermo|dormi, me duele tanto que, duele tanto, duele un monton, duele
         un monton que, duele demasiado, dolor .. demasiado, dolor .. inmenso, dolor .. extremo, duele muchisimo,
         duelen muchisimo, duele feisimo, duele bien feo, duele horriblemente, dolor .. gritar, dolor .. ..
         insoportable, dolor no se lo deseo, no se lo deseo a nadie, no lo soporto, dolor .. no pude dormir, dolor ..
@@ -138,6 +175,13 @@ SIGNS = {
         punzada|dolor|duele|tiron|calambre|clava
     """,
     "watering": """
+        <ojo> .. humed{o/os}|mojad{o/os}|vidrios{o/os}|empapad{o/os}, vidrios{o/os} .. <ojo>, lagrimita{s/}
+        que|sola|solas|todo, corre|ruedan|escurren .. lagrima|lagrimas, sale|salen|salia|brota|brotan
+        agua|aguita|lagrimas, lagrimal .. tapado|abierto, rimel corrido .. lagrimas|llorar, un grifo|llave los|mis
+        ojos,
+        ha|han llorado|lagrimeado, lloren, paquete|caja|rollo|rollos de clinex|klinex|kleenex|kleenes|panuelos|papel|servilletas, clinex .. <ojo>,
+        moquea{n/} aguita|agua|transparente, escurriendo, escurre{n/} .. lagrimas|agua, llora y llora, lloran y
+        lloran, <ojo> .. no se me? seca{n/}, no se me seca{n/} los|el <ojo>,
         lagrimeadera, lagrimadera, lloradera, chorreadera, moqueadera de? ojos,
         no para{n/} de chorrear|gotear|escurrir|lagrimear, lloraban, lloraba,
         mejilla{s/}|almohada|cachete{s/}|cuello|blusa|manga empapada{s/}|mojada{s/}, <ojo> .. chorrea|gotea|escurre
@@ -155,6 +199,9 @@ SIGNS = {
         lloron{/a/es/as}, lloroncit{o/os}
     """,
     "discharge": """
+        pitarra{s/}, pitarros{o/os}, supuracion, lama amarilla|verde, gelatina en|de .. <ojo>,
+        cosa|cosita|liquido|baba|nata blanca|amarilla|verde|espesa|espeso|pegajosa|pegajoso, nata .. <ojo>,
+        hilos|hilitos de moco|baba, amanec{i/en/e} .. costra|costras|pegajos{o/os}|laganas, pus en,
         pasta|costra|crema|baba|moco|gelatina|goma|pus|cosa|agua
         amarilla|amarillenta|amarillo|verde|verdosa|blanca|blancuzca|pegajosa|espesa, pasta ..
         pestanas|ojos|ojo|lagrimal, me? limpio y vuelve|sale|aparece,
@@ -166,6 +213,11 @@ SIGNS = {
         lagaa
     """,
     "rash": """
+        cuartead{o/a/os/as} .. parpado|parpados|piel, piel|parpado|parpados ..
+        cuartead{o/a/os}|ajad{o/a/os}|agrietad{o/a/os}|levantada|descamada|pelandose|escamosa|escamosos,
+        escamosit{o/a}, costritas en el|la parpado|piel, barros en, granitos|granito|puntitos|espinillas
+        en|arriba|alrededor|debajo .. <ojo>,
+        rash en|alrededor|arriba|por .. <ojo>|cara|piel, eccema, erupcionad{o/a},
         pelando la|mi pielcita|piel, pielcit{a} .. pela|pelando|cae|cayendo, se me pela|pelan,
         se me pelo, piel .. pelo|pelando|pelada|cayendo, me pelo, se pelo, sarpullido, salpullido, erupcion,
         erupciones, granit{o/os}, grano, granos, bolitas, ampolla{s/}, ampollit{as}, descama{n/}, descamando,
@@ -176,6 +228,7 @@ SIGNS = {
         caspita, resequedad
     """,
     "light": """
+        molestia{s/} .. luz|sol|claridad|luces, luz .. molestia{s/}, entrecerrar|entrecierro .. luz|sol,
         pantalla|luz|luces|sol|foco|focos|lampara|celular|tele|telefono|claridad|ventana ..
         tapar|taparme|tapo|taparlos|cubrir|cubrirme|cubro|esconder|esconderme|meterme ..
         cobija|manta|sabana|almohada|mano|manos|toalla|ojos|cara, me? tengo que tapar|cubrir|esconder con|bajo
@@ -193,12 +246,20 @@ SIGNS = {
         .. con la luz
     """,
     "gritty": """
-        arenita en los|el|mi|mis dos? <ojo>, siento arenita, arenita en, piedrita{s/}, como piedrita{s/}, basurit{a}, vidrito{s/}, vidriecitos, arenilla{s/}, arena, como arena,
+        mugrita{s/} en|dentro, mugre en .. <ojo>, como resec{o/os} .. <ojo>, <ojo> .. resec{o/os}|secos|sequitos,
+        resequedad en los <ojo>, como papel de? lija, lija .. <ojo>, siento como? un?
+        mugre|mugrita|basura|basurita|piedra|arenita|grano,
+        arenita en los|el|mi|mis dos? <ojo>, siento arenita, arenita en, piedrita{s/}, como piedrita{s/}, basurit{a},
+        vidrito{s/}, vidriecitos, arenilla{s/}, arena, como arena,
         arenos{o/a/os/as}, basurita{s/}, basura en .. <ojo>, como tierra, tierrita, tierra en, raspos{o/a/os/as},
         raspa{n/}, raspan, sequedad, <ojo> sec{o/os}, secos .. <ojo>, como vidrio{s/}, polvo en, raspando,
         rasposit{o/os}, aspero{s/}, como lija, carraspera en
     """,
     "poking": """
+        pinchandome, clavandoseme, enterrandoseme,
+        me toca el|los <ojo>, me chuza{n/}, me rasguna{n/}, me raspa el|los <ojo>, pelito|pestana|punta|pelo que me?
+        toca|roza|estorba, me roza{n/} el|los <ojo>,
+        que me pinche{n/}, me pinche{n/} nada|algo, me estorba algo|una, se me mete{n/} una|la|las pestana{s/},
         cosita|cosa|pelito|basurita|puntita|algo que me
         raspaba|picaba|pinchaba|punzaba|molestaba|raspa|pincha|punza|clavaba,
         puntit{a}|punta clavada|enterrada|encajada, siento una? puntit{a},
@@ -214,7 +275,8 @@ SIGNS = {
     "vision!": """
         miro|mirando dos de todo|cada, dos de todo, veo|miro doble|dobles, a oscuras del|de
         ojo|un, ojo .. a oscuras, como si ..
-        apagado|apagaran|apagaron .. foco|luz|bombilla, cortina|telon|persiana|velo|manto|sombra gris|negra|negro|oscura|oscuro .. mirada|vista, bajara{n/}|cayera|subiera ..
+        apagado|apagaran|apagaron .. foco|luz|bombilla, cortina|telon|persiana|velo|manto|sombra
+        gris|negra|negro|oscura|oscuro .. mirada|vista, bajara{n/}|cayera|subiera ..
         cortina|telon|persiana, relampaguit{os}|chispit{as}|rayit{os}|destellit{os}|lucecit{as}|flashecit{os} ..
         ojo|orilla|lado|esquina|borde,
         veo .. humo|niebla|neblina|nube|nubes|nublado|borroso|empanado .. no se quita, veo como con humo, con humo,
@@ -264,7 +326,8 @@ SIGNS = {
     """,
     "in_eye": "en|al|dentro el|los|mi|mis|del <ojo>, al <ojo>",
     "glue_in_eye!": """
-        acetona|pegamento|removedor|adhesivo|pegante|goma|primer .. me cayo|entro|salpico|escurrio|metio adentro|dentro, me cayo|entro adentro .. quema|arde|pica|duele, me cayo adentro,
+        acetona|pegamento|removedor|adhesivo|pegante|goma|primer .. me cayo|entro|salpico|escurrio|metio
+        adentro|dentro, me cayo|entro adentro .. quema|arde|pica|duele, me cayo adentro,
         cayo pegante, pegante .. <ojo>, me cayo .. <ojo>, me entro .. .. <ojo>, liquido .. <ojo>, me
         salpic{o/aron}, cayo .. <goma> .. <ojo>, cayo <goma>, me cayo .. <goma>, <goma> .. en|dentro|adentro|al
         .. <ojo>, entro .. <goma>, me entro .. <goma>, metio .. <goma>, se metio .. <goma>, <goma> .. me entro,
@@ -295,6 +358,8 @@ SIGNS = {
     """,
     "hives": "roncha{s/}, ronchit{a/as}, urticaria, habones, habon, ronchon{es/}, ronchota{s/}",
     "hives!": """
+        urticaria|ronchas|sarpullido|salpullido|habones
+        generalizada|generalizadas|generalizado|regadas|regado|dondequiera|parejo, ronchas .. parejo|dondequiera,
         ronchas .. todo|toda|todos|cuerpo|brazos|panza|piernas|pecho|espalda|barriga|cuello, urticaria ..
         todo|toda|cuerpo|brazos, llen{a/o} de ronchas|urticaria|granos|sarpullido, sarpullido ..
         todo|cuerpo|brazos|pecho, ronchas por|x tod{o/as}, cuerpo .. ronchas, cuerpo .. urticaria, picazon en todo
@@ -315,7 +380,8 @@ SIGNS = {
         conocimiento, perdi el sentido, sincope, colapse, sudor frio, patatus, soponcio, vahido{s/}, me voy de lado
     """,
     "injury!": """
-        rasgun{o/e/aron} .. <ojo>, <ojo> .. rasgunado, cornea rayada|raspada|lastimada|danada|herida|rota|cortada, corte en .. <ojo>, cort{e/o/aron} .. <ojo>, pinza{s/}
+        rasgun{o/e/aron} .. <ojo>, <ojo> .. rasgunado, cornea rayada|raspada|lastimada|danada|herida|rota|cortada,
+        corte en .. <ojo>, cort{e/o/aron} .. <ojo>, pinza{s/}
         .. <ojo>, con la pinza, con las pinzas, me pico .. con .. pinza, herida en .. <ojo>, <ojo> .. herida,
         perfor{o/ado/ada}, ulcera, me lastimo .. con la pinza
     """,
@@ -328,6 +394,7 @@ SIGNS = {
         pupila, pupilas desiguales
     """,
     "irritated": """
+        molestia{s/}, algo no anda|esta|va bien, incomod{os} los|mis|del|de <ojo>, <ojo> .. incomod{os},
         irritad{o/a/os/as}, irritadit{o/a/os/as}, irritacion, irrita{n/}, irrito, irritaron, irritando, reaccion,
         alergia, alergic{o/a/os/as}, reaccione, infeccion, infectad{o/a/os/as}, conjuntivitis, sensible{s/} ..
         <ojo>, <ojo> .. sensible{s/}, <ojo> .. rar{o/os}, <ojo> .. mal, mal .. <ojo>, <ojo> .. fe{o/os}, <ojo> ..

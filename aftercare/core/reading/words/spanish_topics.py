@@ -5,6 +5,50 @@ How phrases are written: `aftercare.core.reading.phrases`; words are spelled as 
 
 from __future__ import annotations
 
+CLASSES = {
+    "sufre": """
+        duele duelen arde arden ardiendo pica pican quema queman sangran lloran llorando lloro llore tiembla tiemblan
+        hinchada hinchado inflada inflado ciega ciego borrosa borrosas roja rojo rojas rojos colorada muero desmayo desmaye maree
+        mareada temblando lagrimas irritada rojisimos rojisimo cieguita hormiguea hormiguean cosquillea ahogo
+    """,
+    "elogio": """
+        bonita bonitas lindas linda bellas bella hermosa hermosas guapa guapas divina divinas preciosa preciosas
+        belleza hermosura orgullo felicidad emocion alegria amor envidia celos likes piropo piropos halagos cumplidos
+        risa coraje rabia bronca impotencia verguenza nervios desvelo fotos aplausos
+    """,
+    "cosa": """
+        feed insta instagram tiktok facebook whatsapp bolsillo cartera billetera tarjeta arroz frijoles pollo comida
+        cena pan torta tortilla tortillas cafe leche curiosidad envidia ego orgullo
+    """,
+    "aviso": """
+        mensaje mensajes mensajito mensajitos promocion promociones promo promos publicidad propaganda oferta ofertas spam
+        notificacion notificaciones alerta alertas anuncio anuncios recordatorio recordatorios aviso avisos texto
+        textos sms correo correos whatsapps wasaps encuesta encuestas boletin
+    """,
+    "manda": """
+        mandar mandarme mandes manden mande manda mandando enviar enviarme envies envien envie enviando escribir escribirme
+        escribas escriban escriba escribiendo contactar contactarme contactes contacten contacte molestar molestarme molesten
+        molestes moleste llamar llamarme llames llamen llame textear textearme texteen mensajear mensajearme mensajeen
+        notificar notificarme notifiquen avisar avisarme avisen spamear spameen buscar buscarme busquen hablar hablarme hablen
+        insistir insistan insistiendo mandeis escribais envieis recordarme
+    """,
+    "sacar": """
+        sacar sacarme saquen saquenme sacame saqueme quitar quitarme quiten quitenme quitame quiteme borrar borrarme borren borrenme
+        borrame borreme eliminar eliminarme eliminen eliminenme eliminame elimineme bajar bajarme bajenme bajame
+        remuevan remuevanme tachen tachenme tachame desapunten desapuntame borradme quitadme sacadme
+    """,
+    "invisto": """
+        hora dia mensaje enlace horario cita boton pagina direccion numero entrada puerta correo foto
+        comprobante opcion transferencia pago disponibilidad espacio problema diferencia resultado anuncio letrero timbre
+        recibo agenda calendario lugares cupo sentido motivo razon caso
+    """,
+    "lista": "lista listas contactos agenda base sistema telefono celular cel whatsapp numero registro grupo difusion",
+    "fecha": """
+        lunes martes miercoles jueves viernes sabado domingo manana hoy semana mes tarde quincena siguiente otro otra proxima
+        proximo noche ahorita 15 20 28 30
+    """,
+}
+
 TOPICS = {
     "figure": """
         no me|te|le|nos digas|diga|digan|digais,
@@ -17,9 +61,58 @@ TOPICS = {
         puede|puedes|pueden|podria uno|una|alguien? ser|dar|dar{te/le}|salir alergic{a/o}|conjuntivitis|orzuelo{s/},
         puerta|casa|letrero|carro|coche|bolsa|caja|liston|sillon|toldo|pared|camion|blusa|vestido|falda rosa|roj{o/a}|rosad{o/a},
         pelar|pelo|pelando|pele papas|patatas|cebolla|cebollas|ajo|zanahorias|fruta|mangos|camarones,
+        ojo|ojos cerrados|cerrado .. recomiendo|vuelvo|confio|voy, recomiendo|vuelvo|confio|voy|iria .. con? los? ojos
+        cerrados,  abrir y cerrar de ojos, no|ni
+        pegue|pego|pegar|pegado|pegamos el? un? ojo|ojos|pestana,
+        mal de ojo, buen ojo, echar|echa|echale|echame|eche|echo|hecho un|el ojo, echarle|echar un? ojo, ojos que no
+        ven, dichosos los ojos, ojo de aguila|halcon|loca, cuatro ojos, quitan|quita|quitar|quitaban|quito los|el
+        ojo|ojos de encima, ojo por ojo, comer|comen|come con los ojos,
+        queme|quemo|quemando|quemarme|quema las pestanas, pestanas quemadas estudiando, parte|partio|duele|dolio|dolor
+        el|en|del alma, me duele|dolio
+        decir|decirte|decirles|irme|dejarte|dejarlas|quitarmelas|despedirme|perderme|no, duele la
+        verdad|despedida|distancia|ausencia, dolor ajeno, dolor de cabeza
+        con|el|la|para|conseguir|encontrar|estacionar,
+        picada|pique|picado|piquen|engancho con la|el|esa|esta|mi serie|novela|juego, me pico el
+        bichito|mosquito|zancudo|bicho, pica|pican la|el|las|los
+        comida|salsa|chile|ceviche|tacos|sopa|mosquitos|zancudos|moscos, al que le pique, quien se pica, se|te pica
+        pica, rascandome|rascarme|rasco|rascando la|el|las panza|barriga|bolsillo|guata|huevos|bolas|cabeza|espalda,
+        hincha|hinchan|hincharme|hinches|hinchar las|los pelotas|bolas|huevos|ovarios|cojones, hincha de, no hinches,
+        lagrimas de cocodrilo, pano de lagrimas, la llorona, ahogada|ahogado|ahogo|ahogandome en|de|con
+        trabajo|deudas|pendientes|tareas|un|vaso|exámenes|examenes, soga|agua al cuello, hasta el cuello, nudo en la
+        garganta .. emocion|felicidad|alegria|despedida,
+        no cabe|quepo en el|mi pecho, no la|lo|los|las trago, tomar|dar|darme|toma un respiro, sin respiro,
+        marea|mareo|mareada|marean con|de tanto|tanta|tantos|tantas, me marea el|la|tanto|ese
+        trafico|gente|papeleo|cuenta|camion, no veo|miro|encuentro el|la|los|las|mi|tu|su|ninguna|ningun|tus|sus
+        <invisto>, no los|las|te|lo|la veo hace|desde|hasta|nunca,
+        hace un? calor que|y,  me quemo|queme con el|la
+        sol|plancha|sarten|horno|comal|aceite|cafe|playa, quemada del|por el sol, quemadura de sol, quemo|queme
+        el|la|los arroz|pollo|comida|cena|frijoles|mano|lengua|cafe,
+        rojos|roja|rojo|rojas como|de mi|el|la|los bolso|vestido|carro|bolsa|zapatos|labial|blusa|outfit|unas,
+        vestido|labial|blusa|outfit|bolso|carro|tacones|cabello|pelo|unas roj{o/a/os/as}|rosad{o/a/os/as}|rosa, ojos
+        rojos en|de la|las foto|fotos|selfie,
+        pestanas|extensiones hinchadas|inflamadas, cita a ciegas, ciega de|por amor|amores, a ciegas, no me quejo, sin
+        aire en|acondicionado, aire acondicionado, faltan|falta manos|tiempo|dinero|plata|palabras, se me cae|caia la
+        cara de, cara de pocos,
+        duele|dolor .. garganta .. de|por tanto? gritar|cantar|hablar|reir,
+        alergic{a/o} al? latex|polen|polvo|gatos|perros|mariscos|camaron|aspirina|niquel|perfume|penicilina,   me|se|le|te? <sufre> .. de|lo|con
+        lo|la|tan|tanto|tanta|tantos|tantas|puro|pura? <elogio>, me|se|le|te? <sufre> de <elogio>, me|se|le|les
+        arde{n/}|quema{n/}|pica{n/}|quemo|ardio|duele{n/} el|la|los|las|mi|mis? <cosa>, se me esta? quema{ndo}|pasa|pega el|la|los <cosa>,
+        le|les quema{n/} la mirada, hirvio|hierve|hierven|hirviendo .. sangre, sangre hirviendo|hierve|caliente, casi me|te|se
+        deja|dejas|dejan|quedo ciega|ciego, ciega|ciego estaba|estuve|andaba|fui .. cuando|al, garganta de|por tanto gritar|cantar|hablar|bailar|reir,
+        garganta .. de|por tanto? gritar|cantar|hablar, vista cansada de siempre|toda|nacimiento|por,
+        rojos|rojo|hinchados|hinchado|colorados|irritados|irritado no los|lo
+        veo, picazon|comezon|ronchas|picaduras es|son de|por el|los|un|unos mosquitos|zancudos|mosquito|zancudo, picadura|picaduras de
+        mosquito|zancudo|mosquitos|zancudos, no abre{n/} .. portero|porton|puerta|timbre|reja|puertas|negocio, me
+        dejaste|dejas|dejo|dejan sin aire|aliento|respiracion|habla|palabras, dolor|dolores de
+        muela|muelas|espalda|barriga|panza|rodilla|rodillas|regla|ovarios|pies|huevos|corazon|codo, lagrimas con|por el|la cobro|precio|cuenta|factura|costo,
+        fue|fueron|era|es|sera|seria|sea el|la|por|del? <goma>, no me cae{n/} bien, ojos en blanco de|por|cuando, llore|lloro|llorado|lloramos en|por el|la|mi
+        velorio|boda|entierro|funeral|pelicula|telefono, me lloraba por|al telefono, me vio|vieron y le|les
+        ardio|arde|dolio|pico, pestaneando como|a, olas del mar, cayo|caiga gordo|gorda|mal|bien
+        la|el|esa|ese?,
         arden|arde|ardiendo|ardo|muero|mueren de celos|envidia|rabia|curiosidad|ganas,
         pique|picar|picando|picaba|pico medio|un|una|dos|tres|la|el|las|unas? kilo|kilos|de? cebolla|cebollas|ajo|verdura|carne|tomate|de? ..
-        cebolla|cebollas|ajo|verdura|carne|tomate, picar|pique|picando|pico cebolla|cebollas|ajo|verdura|carne|tomate, tiemblan las piernas .. spinning|gym|sentadillas|clase,
+        cebolla|cebollas|ajo|verdura|carne|tomate, picar|pique|picando|pico cebolla|cebollas|ajo|verdura|carne|tomate,
+        tiemblan las piernas .. spinning|gym|sentadillas|clase,
         alergica a los|las? lunes|madrugar|mananas|hombres|cocinar|trabajo|trabajar|cuentas,
         veo dos|tres|2|3 de menos|mas, llevo .. sin abrir el|la|los|mi|tu
         insta|instagram|mensaje|correo|whatsapp|cel|app|link, cayo el pegamento al|en
@@ -52,7 +145,11 @@ TOPICS = {
         pica la curiosidad, pica la curiosidad, me pico el gusanito, lloro de felicidad|emocion|alegria|risa, llore de
         felicidad|emocion|alegria|risa, llorando de felicidad|emocion|alegria|risa, llorar de
         felicidad|emocion|alegria|risa, duele el bolsillo, ojo de la cara, un ojo de la cara, arde troya,
-        ciega de amor, ciego de amor, me ardio el precio|bolsillo|la cuenta, ardio el precio|bolsillo|la cuenta, pica la envidia|curiosidad, me pica la envidia, pica de envidia, como me veo, como se me ven, como hubiera llorado, no aguanto las? ganas, no aguanto la emocion, no aguanto mas? para, ya no aguanto por, me duele cancelar{te/les/}|faltar, me duele no poder, me duele tener que, cieg{a/o} sin .. lentes|gafas|anteojos, cieg{a/o} sin
+        ciega de amor, ciego de amor, me ardio el precio|bolsillo|la cuenta, ardio el precio|bolsillo|la cuenta, pica
+        la envidia|curiosidad, me pica la envidia, pica de envidia, como me veo, como se me ven, como hubiera llorado,
+        no aguanto las? ganas, no aguanto la emocion, no aguanto mas? para, ya no aguanto por, me duele
+        cancelar{te/les/}|faltar, me duele no poder, me duele tener que, cieg{a/o} sin .. lentes|gafas|anteojos,
+        cieg{a/o} sin
         lentes|gafas|anteojos,
         huele a quemado, olia a quemado, olor a quemado, arde la cara de, cara de verguenza, de infarto, ojo
         clinico, sin aire acondicionado, prueba de alergia, prueba de parche, test de alergia, disculpe{n/} la
@@ -139,6 +236,21 @@ TOPICS = {
     """,
     "fine": """
         ni me acuerdo que las|los llevo|tengo|traigo|uso, ni las|los siento, de lo a gusto, quede|quedo dormida, que gusto, un gusto contigo,
+        sonadas, de ensueno, matadora, chimba{s/}, que|una chimba, subidon, locura|barbaridad de trabajo|pestanas,
+        bellas, que manos|mano tienes|tenes|tiene, enganchad{a/o}, las adoro, adoro, felices, cumplidos, regalazo, te
+        felicita{n/}|felicito, igual me gustan, me gustan mucho|un|tanto|cada|como, le gustaron tanto|mucho,
+        son|estan una preciosidad|belleza|cosita|locura|maravilla, que calidad, aguantaron enteras, soy otra, parezco
+        otra, me quitaron|quitaste|quito diez|10|anos|cinco|veinte, quede|salgo|ando
+        matadora|preciosa|divina|linda|bella|diosa|top, todas quieren|preguntan, dios me la|te|lo bendiga, de lo
+        lindas|bonitas,
+        es un sol, encantadisim{a/o}, me|te quedaron super|sonadas|increibles|preciosas|brutal, super
+        contenta|feliz|linda|lindas, contentisim{a/o}, valio la pena, lo estoy y mucho, chulean, las chulean, me las
+        chulean, muy agradecida, volveria mil, regreso feliz, ojazos, estan para|pa comerselas|morirse, ojos de
+        impacto, como nuevos, todo tranqui|chill|relax|piola|tranqui, blanquitos,
+        no lo puedo creer, las puntas .. amo, ni siento|sienten que, no siento nada, como si no
+        trajera|tuviera|llevara nada, nada que reportar|decir, bacan{es}, de lujo, me vuelven|tienen loca, lo mejor
+        que, de otro nivel|planeta, nivel dios, mil|muchos puntos, no me las quito|quitaria, las amo, rechulas,
+        perronas, chidas, cuca{s/}, monisimas, preciosura{s/},
         que pasada, hinchada|llena de orgullo, con estos ojazos,
         quede|ando|estoy ciega de amor, se me cae la baba, que dolor de belleza, me dejaste|dejo|dejaron
         matadora|de infarto|reina|diva|divina|espectacular|de revista|como|bella|bellisima, romper corazones,
@@ -153,7 +265,8 @@ TOPICS = {
         ni las siento, no se me ha caido ni, divinas, preciosas, de diez, un diez, de lujo, brutales, de infarto, de
         muerte lenta, todo el mundo me, todas me preguntan, me preguntan donde, feliz con, contenta con, fascinada,
         enamorada, puro fuego, que arden, estan que arden,
-        dejaste guapisima|hermosa|divina|bella|preciosa|lindisima|como reina, guapisima, ando matando, regia{s/}, nada raro, por ahora nada, no tengo nada, ando perfecta, ando bien, chingon{as/es/a/}, todo
+        dejaste guapisima|hermosa|divina|bella|preciosa|lindisima|como reina, guapisima, ando matando, regia{s/}, nada
+        raro, por ahora nada, no tengo nada, ando perfecta, ando bien, chingon{as/es/a/}, todo
         el mundo me pregunta, tuanis, pura vida, brutales, la mera mera, sana y salva, de pelos, de poca, al
         cien, al 100, cheverisim{as/o}, mamacita, divinas, estoy perfecta, todo en su lugar, ni una se ha caido,
         no se ha caido ninguna, no se me ha caido ninguna, no se me ha caido ni, sin perdida, cero perdida,
@@ -202,14 +315,28 @@ TOPICS = {
         sin palabras
     """,
     "vocative": """
+        le|les fue|queda|quedaron|quedo|salio|salieron super|muy|tan? perfecto|divino|bien|genial|lindo|lindas|divinas|bellas|preciosas|hermosas|bonitas,
+        ese dia|principio|ayer|primero|antes todo bien, te|les dije que todo bien, gracias a dios,
         quedaron super|muy|bien|todas? disparejas|mal|feas|chuecas|tiesas|raras|horribles, quedaron
         disparejas|mal|feas|chuecas|tiesas|raras|horribles|duras,
-        hola|holi|oye|hi|ay|buenas|buenos|disculpa|perdon|amiga linda|hermosa|bella|preciosa|reina|guapa|bonita|divina|corazon|chula
+        hola|holi|oye|hi|ay|buenas|buenos|disculpa|perdon|amiga|gracias|porfa linda|hermosa|bella|preciosa|reina|guapa|bonita|divina|corazon|chula
     """,
     "thanks": """
         gracias, muchas gracias, mil gracias, grasias, grax, gracias por, te agradezco, agradecid{a/o},
         bendicion{es/}, dios te bendiga, saludos, muchisimas gracias, besos, besitos, bien, quedaron, me quedaron,
         quedo, se ven, me veo, natural, reina, artista, completas, amo, feliz, lucen, padre, quedé, quede feliz, que
+    """,
+    "notlost": """
+        hay|tienes|tenes|tiene|teneis|otro|un|algun|abre|abrio hueco|huequito|huecos|espacio|espacios, hueco|espacio|huequito
+        para|el|la|esta|este|manana|hoy, hacen|haces|hace lifting, se me salieron|salen|salio|caen|cayeron .. lagrimas|lagrima,
+        se me cayo el|la cel|celular|telefono|cafe|cara|baba|mundo, ni una se me? ha|cayo|movio|solto, por si? se despegan|caen, se despegan con|si,
+    """,
+    "notbooking": """
+        ya llegue a la|mi|casa, cumple|cumpleanos|regalo atrasado, me late, late un, puedo ir al?
+        temazcal|gym|sauna|spa|mar|rio|gimnasio|piscina|playa|alberca|cine|concierto|jacuzzi,
+        cuanto|cuánto sale|cuesta|vale|cobras|cobran|esta|es|dura .. relleno|retoque|turno|set, tengo cita con el|la
+        doctor|doctora|dentista|oculista, dejarte el pago, la hora de, a toda|cualquier hora, cada hora,
+        a ultima hora, una hora y, duro una|dos hora|horas, cambiaste la hora,
     """,
     "complaint_weak": """
         horrible, horribles, fea, feas, fatal, exageradas, cara, espere, molesta con, pesimo, desastre, caro
@@ -221,9 +348,17 @@ TOPICS = {
         ojos bien? blancos|blanquitos|clarit{os}, ojos|parpados estan|siguen|andan|se ven? como siempre|antes|si nada|nuevos|normales, veo perfecto|perfectamente|clarito|nitido|super, ningun problema con|en los|mis|el|mi ojos|parpados|ojo|parpado|pestanas,
         no me|nos han|ha|dan|da|dieron dado? lata|guerra|problemas|problema|molestias|molestia|lio|guerrilla, ojo|ojos esta|estan|muy|bien|siguen? san{o/os}|tranquil{o/os}|limpi{o/os}|descansad{o/os},
         nada que reportar|contar|lamentar|quejarme|decir, sin queja|quejas|nada, nunca mejor, de lo mas bien, me revis{o/aron} y .. bien|tranquilo|sano|perfecto|normal|limpio,
+        super contenta|feliz|lindas|bonitas|bellas, estoy|ando|sali|quede contenta|feliz|encantada|fascinada, las
+        adoro, sonadas, muy|bien|super|re lindas|bonitas|bellas, lindas lindas, estan
+        lindas|bonitas|preciosas|divinas|hermosas,
+        quedaron|quedan super|sonadas|re, quede|salgo preciosa|linda|divina|encantada|bien, ella|yo quedo|quede
+        contenta|feliz, impecable, las mias preciosas, los mios preciosos, todas me las chulean, muy agradecida, que
+        regalazo, bonitas pero, me gustan,
         los|las mios|mias|mis ojos? descansando|tranquilos|tranquilas,
-        las mias|mis pestanas? intactas|divinas|perfectas|impecables|como si nada|firmes, ni se despeinaron|movieron|inmutaron|despeinan|mueven, y yo divina|tranquila|feliz|regia|como si nada,
-        amaneci con todas, todas en su lugar|sitio|puestas|puestecitas, ni una en la almohada, sali premiada, me las chulean|envidian, se mueren de envidia, quien me las hizo, que ojazos,
+        las mias|mis pestanas? intactas|divinas|perfectas|impecables|como si nada|firmes, ni se
+        despeinaron|movieron|inmutaron|despeinan|mueven, y yo divina|tranquila|feliz|regia|como si nada,
+        amaneci con todas, todas en su lugar|sitio|puestas|puestecitas, ni una en la almohada, sali premiada, me las
+        chulean|envidian, se mueren de envidia, quien me las hizo, que ojazos,
         ya estoy super bien, ya estoy perfectamente, estoy super bien, feliz con mis pestanas, ando feliz, ya
         todo super|perfecto|normal, todo super, me encantan, las amo, yo ando perfecta, regia, me quedan regias,
         me queda regia, pestanas bellisimas|hermosas|lindas|bellas|divinas|preciosas, ya todo bien, ya estoy
@@ -237,6 +372,26 @@ TOPICS = {
         todo bien
     """,
     "retention": """
+        se me?
+        volaron|volo|vuelan|aflojaron|afloja|aflojan|fueron|van|perdieron|tuercen|tuercieron|torcio|cruzan|arrancan|arrancaron|salen|pelaron|barrieron
+        un|una|unas|unos|dos|tres|cuatro|cinco|varias|algunas|como|de|casi|par|diez,
+        ya? volaron un|dos|tres|varias|unas, todas flojas, flojas, flojitas, me faltan|falta
+        unas|dos|tres|como|varias|pestanas|cuatro, me falta un|una pestana, faltan unas|dos|tres|varias, van
+        diez|dos|tres|cinco|ocho|varias|como fuera|menos|caidas|ya, ya
+        van diez|dos|tres|cinco|varias, quede|estoy|quedo|quedan calva|pelada|pelona|calvita|peladita, calva de,
+        hoyo|hoyos|hoyito|claros|clarito en|por, se me tuercen, se tuercen, perdi|perdido
+        dos|tres|una|un|cuatro|cinco|varias|como,
+        no retienen, no agarran, no pegan, no aguantaron|aguantan nada|ni|dos|tres|una, se fueron
+        dos|tres|cinco|cuatro|varias|unas|un|como|todas|solas, doblada, toda|todas
+        doblada|dobladas|chueca|chuecas|virada|viradas|torcida|torcidas|paradas, una
+        virada|chueca|doblada|torcida, cruzan|enredan|montan unas con|sobre, ralito|ralitas|ralita|raleadas,
+        dejo|voy|ando dejando|tirando|regando|botando? pestanas, regando pestanas, pestanitas|pestanas en la|mi|el
+        cara|almohada|cama|bolsa|lavabo|ducha|toalla|brasier|sabana, adios tres|dos|cinco|a pestanas, adios pestanas,
+        la mitad de las|mis, a|con la mitad, ni la mitad, parezco gallina, gallina desplumada, desplumada, pierdo
+        una|dos|tres|como|varias, se dio|dieron la|de vuelta,
+        las que se me? fueron|cayeron|soltaron|volaron, se me fueron, duraron nada|poquisimo|un|lo, se me caian,
+        mira{n/} pa|para|al el? cielo|techo|lado|arriba, rellenar las que, se zafa{n/}, ya perdio el|su efecto, caigan
+        al dia,
         se me estan yendo, yendo de a poquito,
         se me vino|vinieron un|el|los|unos|varios|medio|entero|una abanico|abanicos|racimo|mechon|tira|fila, en
         el algodon|la almohada|el lavabo|la toalla|el cepillo, se me
@@ -280,6 +435,30 @@ TOPICS = {
         me quede dormida|dormido|tirada|tirado|sin|atorada|varada gasolina|coche|luz|carro?, se me|nos descompuso|poncho|averio|daño|dano|murio|paro|varo|pincho el|la|una carro|coche|llanta|moto|camioneta|auto|bateria,
         hay|hubo bloqueo|marcha|choque|paro|manifestacion|accidente|derrumbe|inundacion en|de, se inundo|inundaron la|las|el|mi calle{s/}|casa|avenida, ando|estoy|quede cort{a/o}|sin|apretada|quebrada|bruja de? dinero|lana|plata|varo|guita|luz,
         fallecio|murio mi|un|una, velorio|funeral|entierro hoy|manana|del|el, se me|nos enfermo|enfermaron mi|el|la|los, no puedo este|esta|ese|esa dia|semana|mes|lunes|viernes|sabado|vez,
+        quitamelas, quitenmelas, quitemelas, retiramelas, retirenmelas, sacamelas, saquenmelas, me las quitas|retiras|sacas|remueves,
+        cuando me|nos las|la arreglas|rellenas|retocas|quitas|pones, me las|la arreglas|emparejas|rellenas el <fecha>,
+        me atraso|demoro|tardo unos?, me mueves|cambias|pasas|corres al|para|pa,
+        si me las|la|los pueden|puede|puedes|podrian|podrias quitar|retirar|remover|sacar,
+        confirmo el|la|lo|manana|hoy|mi|para|que|asistencia|cita|turno|hora|entonces|sin|contigo, sip|si|te confirmo,
+        voy por|a|pal|para mi|el|un retoque|relleno|cita|turno,
+        quiero|queria|quisiera|necesito|pido|pedir|pedire|pediria|ocupo|ando|busco la|mi|una|un|otra|el?
+        cita|turno|hora|retoque|relleno|lugar|espacio|hueco, voy
+        tardisimo|tardecito|corriendo|lenta|retrasada|demorada, llego 5|10|15|20|25|30|cinco|diez|quince|veinte|media tarde|despues|minutos|min|hora, te|me
+        agendo|agendas|apuntas|anotas|apuntes|agendes en|para|el|la|otra|de|a,
+        agendame|agendeme|apuntame|apunteme|anotame|anoteme|ponme|pongame|metame|meteme a|el|la|pa|para|en|otra,
+        puedes|podes|puede|podras|podra|pueden a las|el|la|manana|hoy, nos vemos en|el|la|manana|pronto|a <fecha>, nos
+        vemos en|el|a tres|dos|una|4|15|las, asi que sip voy|ahi|nos, sip
+        voy|ire|va|vamos el|la|manana|hoy|a|al, voy|ire|paso|vengo el <fecha>, el <fecha>
+        voy|paso|llego|vengo|estoy|ahi, dame|deme|denme turno|cita|hora|lugar|espacio|chance, hazme|haceme|hagame
+        lugar|hueco|huequito|espacio|campo, me revisas|reciben|recibes|checas|ven <fecha>|hoy|a,
+        reprogram{o/a/amos/ar/arla/ame/emos}, reagend{amos/a/arla/ame}, te veo el|en|manana|la|para,
+        guardame|guardeme|reservame el|la|un|una|para|lo, cancela|cancelen|cancele|canceleme|cancelenme
+        mi|la|por|y|lo|porfa, cancelen mi cita, muevela|mueveme|movela|moveme|corrermela|correme|cambiame|cambieme
+        la|mi|el|para|al|pa|lo, no me muevan|mueva|cambien|cambies|cancelen|quiten la|mi|de, te|le cancelo, no hace falta la|mi cita|revision,
+        salgo pitando|volando|ya|ahorita|para, buscando parking|estacionamiento|aparcamiento, me he dormido, me quede dormida, no canceles, me esperas,
+        ella sip va, lo|la|las dejamos para|pal|en, quiero ir, quiero que me vean|veas|revisen|revises, me lo|la|las
+        pasas al|para, otra chica|muchacha la proxima,
+        cambio de planes, cambiame la, pasame al|para|a|pal, aparteme|apartame, hora urgente, te caigo, pa las|el|la <fecha>,
         llego|yego tardisimo|tardecito|tardon, va pisando huevos|guevos,
         la|lo|las pasamos|movemos|corremos|cambiamos pal|para|al|a,
         reservadme|reservame|resérvame|apartame|apuntadme|apuntame|anotame|agendame|ponedme|guardame, pal|para
@@ -292,7 +471,9 @@ TOPICS = {
         tenes|tienes|tiene|teneis lugar|hueco|espacio|turno|algo, hay lugar|hueco|espacio|turno, me
         agendas|apartas|anotas|apuntas|agendan, agendame, apartame, apuntame, anotame, reagendar, mover mi, se me hizo
         tarde, ando atrasada, estoy atrasada,
-        me lo|la|las cambias, lunes|martes|miercoles|jueves|viernes|sabado|domingo no puedo, no puedo el lunes|martes|miercoles|jueves|viernes|sabado|domingo, me muevo para, me muevo pal, se me paso el turno|la cita|cita, algo para hoy, hay algo para, algo para
+        me lo|la|las cambias, lunes|martes|miercoles|jueves|viernes|sabado|domingo no puedo, no puedo el
+        lunes|martes|miercoles|jueves|viernes|sabado|domingo, me muevo para, me muevo pal, se me paso el turno|la
+        cita|cita, algo para hoy, hay algo para, algo para
         el|manana|mañana, se me cruzo, saliendo tarde, voy saliendo, pasar manana a, puedo pasar
         manana|hoy|el|a, paso manana|hoy|el|a las, llego tipo, llegando tarde, se me hizo tarde, voy a llegar,
         ando en el trafico, me agendas, me das cita|turno|hora, dame cita|turno|hora, sacar cita|turno|hora,
@@ -339,6 +520,17 @@ TOPICS = {
         hora, cambio de hora, te caigo el|a, casi llego, ya casi llego, voy saliendo, me urge
     """,
     "question": """
+        eso|esto que es|sera|significa, que es eso|esto, que me? recomienda{n/s/}, te|le|les mando
+        foto|fotos|video|imagen, me la|las|lo|los repones|arreglas|reponen|cambias, diganme|digame|dime|decime|dinos
+        que|como|si|cuanto|donde, cuentame|expliqueme|explicame|dime por|como|que, a que hora abren|cierran|atienden,
+        cuanto|cuánto por|sale|seria|vale|me, hay garantia|descuento|promo|cursos, das|dan|dictan cursos|curso|clases,
+        hacen|haces
+        lifting|cejas|laminado|diseno|unas, aceptan|acepta tarjeta|transferencia|efectivo, a nombre de quien, me pasas
+        tu|el|la|tus, que|cual espuma|shampoo|champu|jabon|cepillo|cepillito|rimel, lo emparejas, lo anoto,
+        mandame|pasame|mande|comparteme
+        la|tu direccion|ubicacion, no encuentro el|la|su local|direccion|salon|lugar, eso se pega|contagia|quita,
+        puedo seguir, vale la pena ir|que, sirve una|un|el|la, usais, teneis, pueden venir, es contagioso,
+        hice mal,  me preocupo o, se puede{n/} hacer, llevo la cara|efectivo,
         hasta cuando sirve|vale|dura, deje mis llaves|lentes|gafas|cosas|anteojos, te fijas porfa,
         no se si puedo|se puede|debo, puedo meterme al|en,
         venden|vendes|vende|tienen|manejan el|la|los|las|un|una|de?
@@ -385,6 +577,26 @@ TOPICS = {
         sera que, sera alergia
     """,
     "complaint": """
+        un rinon, costaron|costo|cobraron|cobraste|pague un|el|los rinon|triple|doble|dineral|ojo|ojos, pague el
+        triple|doble, trabajo tan|muy|mas malo|feo|pobre|chafa|cutre, encima de|encima
+        caro|cara|caras|insisten|me|cobran, me parecieron|parecio|parece
+        caras|caro|cara|carisimo|carisimas|mal|pesimo|fatal|una tomadura, tomadura de pelo, me
+        ignoraste|ignoraron|ignoro|dejaron|dejaste esperando|hablando|plantada,
+        me ignoraste, me ignoraron, no son lo que|como, no es lo que hablamos|pedi|quedamos, no como|igual la|a foto,
+        muy|tan|bien|super brusca|brusco|tosca|seca|grosera, brusca, me tuviste|tuvieron|tuvo
+        2|3|4|dos|tres|cuatro|horas|una|esperando, contesta|contesten|conteste
+        el|los telefono|mensajes|mensaje, ir al pedo, en vano, salon|local estaba cerrado, color|tono
+        feo|horrible|equivocado|distinto, mas largo|larga|corto|corta|tupido|cargado que el|la otro|otra, no me hallo,
+        no me siento yo, me trataron|trataste|trato
+        mal|feo|pesimo|como, feas, feo sip|si, que precios, no vuelvo a recomendar|ir|volver|pisar, no recomiendo, no
+        las recomiendo, me da una? rabia|coraje|bronca, que|tremenda|una decepcion, me dijiste que aguantara, te dije
+        que|durante .. jalaba|dolia|prisa|apuro,
+        me rompieron el corazon, efecto gallina|plumero|escoba, esperaba mas|otra, te creia mas, no
+        cumplieron|cumpliste, sin avisar{me/}, me cambiaste|cambiaron la hora|cita, no tenias ganas, fatal
+        la|el|su|tu, pareciendome|parecio fatal,
+        con ese trato, llenas|llenan de mensajes, pesimo|mal|malisimo servicio|trato|gusto|rollo, me
+        dejo|dejaste|dejaron temblando|en la calle|pobre, la culpa es de, es por mi culpa, no puede ser asi, eso no
+        puede ser, no me gusto que, no se vale, jamas vuelvo,
         se me hizo carito|caro|cara, carito pa como,
         nadie me|nos atendio|contesto|respondio|hace,
         ardio .. el? bolsillo, que precio tan|mas salado|caro|alto, que manera de atender|tratar|trabajar, que
@@ -439,6 +651,39 @@ TOPICS = {
         arreglalas, mala calidad, no vale, no valio, una mas larga, muy caras, muy caro, estan caras, esta caro
     """,
     "stop": """
+        no molest{en/es/e} mas, no necesito|ocupo|requiero que me? <manda>, voy a denunciar|reportar|reportarlos|denunciarlos|bloquear|bloquearlos, anul{en/a/e/ar} mi|la suscripcion, no sigan|sigas|siga <manda>,
+        no|nunca|jamas|tampoco me|nos vuelvan|vuelva|vuelvas a <manda>, que no me|nos <manda>
+        mas|nunca|otra|tanto|ustedes,
+        dejen|deja|deje|dejes|dejad|paren|para|pare|parad|cesen|cese|corten|eviten|evita|eviteme|abstenganse|terminen
+        de|con? <manda>, abstenganse de, <sacar> .. lista|listas|contactos|base|sistema|difusion|registro, <sacar>
+        mi|este|el numero|telefono|celular|contacto|cel|movil, <sacar> mis datos, <sacar> de ahi|aqui|sus|todo,
+        quiero|quisiera|prefiero|pido|solicito|exijo|agradeceria|ruego|deseo no recibir|seguir,
+        quiero|quisiera|prefiero|pido|solicito|exijo|agradeceria|ruego|deseo dejar de recibir|estar,
+        pido|solicito|exijo|agradeceria|ruego|quiero|prefiero
+        que? no|ya|nunca? me|nos <manda>, pido|solicito|exijo|agradeceria|ruego|quiero que dejen|paren|cesen|me
+        borren|saquen|quiten|eliminen, favor|porfa|porfavor|please de? no <manda>,
+        se acabaron los <aviso>, fin de|a los <aviso>, como|donde me? salgo|doy|quito|borro|desuscribo|cancelo ..
+        baja|lista|<aviso>, quiero|quisiera salir|salirme de la|su|esta|sus, me salgo de la|su|esta|sus,
+        los|les|te voy a? reportar|reporto|denunciar|denuncio|bloqueo|bloqueare|bloquee, reporto|reportar|marco|marcar
+        como|por spam, es spam, pierdan|pierde|olviden|olvida mi|este numero|telefono, borren este contacto|numero,
+        olvidense|olvidate de mi,
+        no cuenten conmigo para mas?, no autorizo|acepto|permito|consiento .. <aviso>|<manda>|numero|datos,
+        revoco|retiro mi|el permiso|autorizacion|consentimiento, no mas|more textos|textitos|msj|mensajeo,
+        unsubscribe, take me off la lista, baja definitiva, cancelar|anular|quitar la suscripcion|los|mis
+        <aviso>|suscripcion, me? cansaron|aburrieron|hartaron con|de .. <aviso>,
+        estoy|me tienen harta|harto|cansada|aburrida|hasta .. <aviso>, no me interesa|interesan
+        saber|recibir|seguir|nada|sus|mas, ya no soy clienta|cliente .. <aviso>|<manda>,
+        ya? no quiero|deseo|necesito|ocupo mas? sus|tus|tanto|tanta|tantos|tantas|estos|esas? <aviso>, no me
+        interesa{n/} sus|tus|mas|las|los? <aviso>, stop con|a|de|los|las ..
+        <aviso>, basta de|con tanto|tanta|tantos|tantas|los|las? <aviso>, no mas <aviso>, ni un|una <aviso> mas, salgan|salganse|salte|salganme de
+        mi <lista>, tengo suficientes <aviso>, no quiero|deseo .. <aviso>, no me
+        lleguen|llegue|sigan|caigan|caiga .. <aviso>, que no me lleguen|llegue|mande|manden|escriban|molesten mas|tantos|estos, dejen|deja|dejar de
+        bombardear{me/}|saturar{me/}|hostigar{me/}|acosar{me/}|fastidiar{me/}|joder|llenarme, borrar|borrarme|quitarme|sacarme|eliminarme|bajarme
+        de|del sus|su|la|tu|esta|esa? <lista>, sacame|sacanme|saquenme|saqueme|saquen|bajame|bajenme de .. <lista>,
+        saquenme, no me llenen|llenes .. <aviso>, desactiven|desactiva|desactivar
+        .. <aviso>, quiten|quita|quitar .. numero|telefono de ahi|la|su, suspendan|suspender|cancelar|cancelen ..
+        <aviso>, hasta aqui con .. <aviso>, me tienen harta|harto|cansada|hasta ..
+        <aviso>, alto|paren|parenle|parale|ya con|a sus|tus|los|las? <aviso>, estan bloqueados, los bloquee, no autorizo .. <aviso>|numero,
         corten con, corten los|las, corta con .. mensajes|sms, basta de, basta con, basta che, basta ya, ya basta, ya
         estuvo .. mensajes, no sigan, no sigas, no insistan, no insistas, dejen de, deja de
         mandar|escribir|enviar|mandarme|escribirme|enviarme, dejenme en paz, dejame en paz, dejenme tranquil{a/o},
@@ -462,6 +707,7 @@ TOPICS = {
         le mand{en/es/e} nada|mas, no me escrib{an/as/a} ni|por|nunca, quit{ame/enme/eme/adme} de|por|ya,
         sac{ame/enme/eme/adme} de|por|ya, borr{ame/enme/eme/adme} de|por|ya, sal{ir/irme} de esta|la|su lista|grupo,
         dejame tranquil{a/o}, quitamel{os/as}, quitenmel{os/as},
+        dejame tranquil{a/o}, quitamelos, quitenmelos,
         quiteme|quitenme|quitame|saquenme|sacame|saqueme|borrenme|borrame|borreme|eliminenme|eliminame|elimineme
         de|del|de la|mi, denme|dame|deme de baja, darme de baja, dar de baja, quiero darme|salirme de, de baja por
         favor|porfa, cancelen los|estos mensajes|avisos|recordatorios, cancelar los|estos mensajes|avisos|recordatorios,
@@ -482,7 +728,9 @@ TOPICS = {
         mensajes|sms|textos, dejad de, no me mandeis, no me escribais, parad de, quitadme, borradme, dadme de baja, no
         escriban, no manden, cesen, desuscribir{me}, desuscribeme, desuscribanme, anular la suscripcion, no autorizo,
         retiro mi consentimiento, revoco mi consentimiento,
-        no quiero saber mas de|nada ustedes|por, borren mi telefono|numero, borra mi telefono|numero, suficiente no quiero, que ya no quiero, ya no quiero saber, de baja, basta de mensaj{es/itos}, dejar de textear|escribir|mandar|enviar|molestar|contactar, no
+        no quiero saber mas de|nada ustedes|por, borren mi telefono|numero, borra mi telefono|numero, suficiente no
+        quiero, que ya no quiero, ya no quiero saber, de baja, basta de mensaj{es/itos}, dejar de
+        textear|escribir|mandar|enviar|molestar|contactar, no
         contactar{me/}, favor de no .. contactar{me/}|escribir|mandar|enviar, ya estuvo bueno de mensajes, ya
         estuvo de mensajes, ya no me interesa .. mensajes|recibir, no me interesa recibir, no me interesa{n/} ..
         mensajes, estuvo bueno de, ya no me envi{en/es/e}, no me texte{e/en/es}, sin mensajes, cero mensajes, no
@@ -516,6 +764,11 @@ TOPICS = {
         no quiero mas mensajitos|mensajes|textos|recordatorios|msj|msjs|sms|correos|avisos
     """,
     "notstop": """
+        no me manden|mandes|pongan|pongas a|con otra|otro|la, no me llam{es/en/e} ahorita|hoy|estoy|tan|al, borrame|borreme|quitame|sacame|quitenme|saquenme|saqueme la|mi|el|un|una? cita|turno|hora|pestanas|extensiones|mia,
+        dejen|deja|deje|dejes|paren de usar|poner|cobrar|cancelar|cambiar|hacer|jalar|arder|picar|moverme|moverla, sacame turno|cita|hora,
+        no dejen|dejes|deje|paren de <manda>, no me? <manda> .. hasta|antes|despues|ahora|todavia|tan|temprano|noche,
+        prefiero|quiero que me <manda>, quiero recibir,
+        no quiero mensaje de, no me dejen|dejes sin <aviso>,
         no es que no me moleste{n/}, no me molesta{n/}, no me deja{n/} de, no deja de, basta de sol|agua|rimel, no me
         manden foto, deja de picar|arder|doler|llorar, paren de picar|arder|llorar,
         no me dej{es/en/e/eis} de mandar|enviar|escribir|avisar|recordar, no dej{es/en/e/eis} de
@@ -560,7 +813,9 @@ TOPICS = {
         recibir, quiero volver a recibir,
         volver a recibir, quiero recibir .. mensajes, suscribirme, suscribeme, volver a suscribir{me/},
         vuelvan|vuelve|volver|vuelvas a
-        avisarme|mandarme|escribirme|recordarme|meterme|incluirme|apuntarme|suscribirme|enviarme, vuelves|vuelven|volver|puedes|pueden a? meter|incluir|apuntar|anadir|agregar|suscribir .. avisos|lista|mensajes|recordatorios, quiero volver a recibir|estar, me di de baja sin|por
+        avisarme|mandarme|escribirme|recordarme|meterme|incluirme|apuntarme|suscribirme|enviarme,
+        vuelves|vuelven|volver|puedes|pueden a? meter|incluir|apuntar|anadir|agregar|suscribir ..
+        avisos|lista|mensajes|recordatorios, quiero volver a recibir|estar, me di de baja sin|por
         querer|error|accidente|equivocacion, activame|actívame otra|de vez|nuevo,
         activ{en/ar/ame} .. mensajes|recordatorios, mandenme de nuevo, vuelvan a mandar{me/}
     """,
@@ -568,6 +823,10 @@ TOPICS = {
         ya? fallecio|murio mi|la|el|ella, mi mama|papa|esposa|hermana|abuela|tia|madre ya? fallecio|murio, ella ya fallecio|murio
     """,
     "wrong_person": """
+        no soy|somos paola|daniela|maria|ana|laura|sofia|carla|andrea|lucia|rosa|karen|jessica|fernanda, soy un|una
+        senor|senora|hombre de, no me pongo|puse|hago pestanas, no pedi ninguna, numero|telefono es de otra|otro|mi,
+        duena|dueno de este numero|telefono|celular, soy su hijo|hija|nieta|nieto|marido yo,
+         no soy clienta|cliente, jamas he ido, no he ido nunca,
         soy el del gas|agua|cable|internet, aca|aqui no es, se equivoco de, no es este numero,
         soy el|la viud{o/a} de, ella|el ya no esta,
         cel|celular|telefono|chip|numero|linea lo? compre|comprado usado|nuevo|de|hace, yo no me hago
@@ -581,7 +840,8 @@ TOPICS = {
         equivocado, te has equivocado, se han equivocado, os habeis equivocado,
         se confundieron, se confundio de, te confundiste, no es el numero de, este celular|numero|telefono no, no soy
         la|el|esa|ese, equivocad{o/a} de,
-        ella ya no tiene este, ya no tiene este cel|celular|numero|telefono, no soy .. ella ya no, yo no soy esa|esta|maria|ella, no soy maria|ana|rosa|la|esa|ella|quien, no soy su clienta|cliente, no se de
+        ella ya no tiene este, ya no tiene este cel|celular|numero|telefono, no soy .. ella ya no, yo no soy
+        esa|esta|maria|ella, no soy maria|ana|rosa|la|esa|ella|quien, no soy su clienta|cliente, no se de
         que|quien, no conozco a, aqui no es, no fui yo, mal numero, no es aqui, numero equivocado, numero
         incorrecto, equivocad{o/a} de numero, numero equibocado, persona equivocada, se equivoc{o/aron} de, se
         equivoco, se equivocaron, te equivocaste, esta equivocad{a/o}, estas equivocad{a/o}, esta mal el numero,

@@ -69,6 +69,13 @@ def test_the_sentences_of_negex_are_read(text: str, told: list[str], denied: lis
         ("itchy eyes? nope", [], ["itching"]),
         ("no burning, not so much as an itch", [], ["burning", "itching"]),
         ("no redness, lip is swollen", ["swelling"], ["redness"]),
+        ("comezón cero, ardor cero, lágrimas todo el día", ["watering"], ["burning", "itching"]),
+        ("no me salieron ronchas en el cuerpo", [], ["hives"]),
+        ("no veo borroso ni doble", [], ["vision"]),
+        ("no veo, todo borroso", ["vision"], []),
+        ("no me falta el aire", [], ["breathing"]),
+        ("de eso no me quejo y con estas me pica", ["itching"], []),
+        ("my sister's lids went red, mine didn't", [], ["redness"]),
         ("pouting without trying, lip is up", ["swelling"], []),
     ],
 )
@@ -95,6 +102,7 @@ def test_what_is_only_denied_is_fine() -> None:
         ("I couldn't say they aren't itching", ["itching"]),
         ("I would never claim there's no redness", ["redness"]),
         ("picar no me pica. arder sí", ["burning"]),
+        ("Dijiste que ya no dolía. Va el cuarto día y duele", ["pain"]),
     ],
 )
 def test_a_denial_that_is_taken_back_or_ended_is_none(text: str, told: list[str]) -> None:

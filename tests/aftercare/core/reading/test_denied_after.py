@@ -69,3 +69,8 @@ def test_what_was_asked_about_is_denied_behind_the_asking(text: str) -> None:
 @pytest.mark.parametrize("text", ["pain? not a lot but some", "my lids are red but there isn't any swelling"])
 def test_what_is_denied_in_part_is_a_sign(text: str) -> None:
     assert read(text).urgency is Urgency.SAME_DAY
+
+
+def test_what_is_denied_may_be_that_it_went() -> None:
+    assert read("el susto ya se me pasó, la irritación no").urgency is Urgency.SAME_DAY
+    assert read("el rojo se fue, y picazón no hay").urgency is Urgency.WATCH

@@ -36,3 +36,8 @@ def test_tears_that_run_down_her_cheeks_come_from_her_eyes() -> None:
 def test_a_cry_about_money_is_no_pain() -> None:
     assert not read("tax bill. ouch. drop me from full set to a fill?").signs
     assert Sign.PAIN in read("ouch. my lid").signs
+
+
+def test_a_thing_hurts_but_not_within_it() -> None:
+    assert read("el precio duele").urgency is Urgency.NONE
+    assert read("en el coche arde").urgency is Urgency.SAME_DAY

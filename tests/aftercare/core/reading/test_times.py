@@ -122,3 +122,17 @@ def test_back_from_work_is_not_back_again(text: str) -> None:
 def test_what_she_asks_about_goes_on() -> None:
     assert read("How long does the blur last? Been a day now and no drops help").urgency is Urgency.EMERGENCY
     assert read("How long does the itch last? Been fine so far").urgency is Urgency.NONE
+
+
+@pytest.mark.parametrize(
+    ("text", "urgency"),
+    [
+        ("el izquierdo estuvo rojo, ya está blanco otra vez", Urgency.WATCH),
+        ("anoche me picaban, hoy amanecí bien del picor", Urgency.WATCH),
+        ("se deshinchó", Urgency.WATCH),
+        ("no se deshincha", Urgency.SAME_DAY),
+        ("el derecho no tanto, está hinchado", Urgency.SAME_DAY),
+    ],
+)
+def test_as_it_was_before_is_over_and_not_so_much_is_not(text: str, urgency: Urgency) -> None:
+    assert read(text).urgency is urgency

@@ -157,3 +157,9 @@ def test_who_is_seen_or_spoken_of(text: str, urgency: Urgency) -> None:
 def test_what_everyone_is_told_beside_it_is_hers() -> None:
     found = read("best set ever and I tell everyone so but there is a bit of stinging every time I come in")
     assert found.signs == (Sign.BURNING,)
+
+
+def test_what_happened_to_somebody_may_be_hers_too() -> None:
+    found = read("A mi tía le dio lo mismo una vez: ronchas por todo el cuerpo, así amanecí hoy yo")
+
+    assert found.urgency is Urgency.EMERGENCY

@@ -1,0 +1,56 @@
+"""What takes a denial back, or leaves it nothing to deny: said twice, on a condition, of what stands before it."""
+
+from __future__ import annotations
+
+from aftercare.core.reading import until_now
+from aftercare.core.reading.page import Page
+from aftercare.core.reading.phrases import Mark
+from aftercare.core.reading.tokens import COMMA, STOP, listed
+
+_BEHIND = listed("cero 0 zero none nil ninguna ninguno")
+
+
+def denies_backwards(page: Page, mark: Mark) -> bool:
+    """Itching zero, burning zero, tears plenty: each denies what stands before it, and not the next."""
+    tokens = page.tokens
+    if mark.end >= len(tokens) or tokens[mark.end].kind not in (COMMA, STOP) or tokens[mark.start].word not in _BEHIND:
+        return False
+    return any(
+        name.startswith("sign:") and other.end == mark.start for name, marks in page.marks.items() for other in marks
+    )
+
+
+_SAYING = listed("say claim pretend swear promise argue think reckon suppose decir digo diria diga creo")
+_UNSAID = listed("wouldnt couldnt cant wont dont not never no")
+_SAYS = 9  # tokens from a denial of saying to what is not said
+
+
+def is_unsaid(page: Page, mark: Mark) -> bool:
+    """I wouldn't go so far as to say they haven't been burning; can't claim there's no itch: two denials are none."""
+    first = max(0, mark.start - _SAYS)
+    same = [place for place in range(first, mark.start) if page.clause[place] == page.clause[mark.start]]
+    words = [page.tokens[place].word for place in same]
+    said = next((place for place, word in enumerate(words) if word in _SAYING), 0)
+    return bool(said) and bool(_UNSAID & set(words[:said]))
+
+
+def has_condition(page: Page, sign: Mark) -> bool:
+    """It doesn't hurt unless I touch it."""
+    return (
+        until_now.began_lately(page, sign)
+        or until_now.is_now(page, sign)
+        or any(
+            0 <= mark.start - sign.end <= 3
+            and page.sentence[mark.start] == page.sentence[sign.end - 1]
+            and not _is_a_joke(page, mark)
+            for mark in page.named("scope:unless")
+        )
+    )
+
+
+_COUNTS = listed("count counting counts cuentas contamos cuenta")
+
+
+def _is_a_joke(page: Page, unless: Mark) -> bool:
+    """Not fainted, unless you count swooning at myself."""
+    return any(token.word in _COUNTS for token in page.tokens[unless.end : unless.end + 2])
