@@ -10,6 +10,7 @@ from aftercare.core.reading.words import (
     english_frames,
     english_praise,
     english_scope,
+    english_shedding,
     english_signs,
     english_topics,
     spanish_frames,
@@ -39,13 +40,19 @@ def _together(*lexicons: dict[str, str]) -> dict[str, str]:
 
 
 ENGLISH_SIGNS = _together(english_signs.SIGNS, english_alarms.ALARMS, english_frames.FRAMES)
-ENGLISH_TOPICS = {
-    **english_figures.FIGURES,
-    **english_commands.COMMANDS,
-    **english_praise.PRAISE,
-    **english_topics.TOPICS,
+ENGLISH_TOPICS = _together(
+    english_figures.FIGURES,
+    english_commands.COMMANDS,
+    english_praise.PRAISE,
+    english_topics.TOPICS,
+    english_shedding.TOPICS,
+)
+ENGLISH_CLASSES = {
+    **english_signs.CLASSES,
+    **english_frames.CLASSES,
+    **english_commands.CLASSES,
+    **english_shedding.CLASSES,
 }
-ENGLISH_CLASSES = {**english_signs.CLASSES, **english_frames.CLASSES, **english_commands.CLASSES}
 ENGLISH = _tree(ENGLISH_CLASSES, ENGLISH_SIGNS, english_scope.SCOPE, ENGLISH_TOPICS)
 SPANISH_SIGNS = _together(spanish_signs.SIGNS, spanish_frames.FRAMES)
 SPANISH_CLASSES = {**spanish_signs.CLASSES, **spanish_frames.CLASSES}
