@@ -14,6 +14,7 @@ from aftercare.core.reading.words import (
     english_signs,
     english_topics,
     spanish_frames,
+    spanish_moods,
     spanish_scope,
     spanish_signs,
     spanish_topics,
@@ -55,12 +56,13 @@ ENGLISH_CLASSES = {
 }
 ENGLISH = _tree(ENGLISH_CLASSES, ENGLISH_SIGNS, english_scope.SCOPE, ENGLISH_TOPICS)
 SPANISH_SIGNS = _together(spanish_signs.SIGNS, spanish_frames.FRAMES)
-SPANISH_CLASSES = {**spanish_signs.CLASSES, **spanish_frames.CLASSES}
-SPANISH = _tree(SPANISH_CLASSES, SPANISH_SIGNS, spanish_scope.SCOPE, spanish_topics.TOPICS)
+SPANISH_TOPICS = _together(spanish_topics.TOPICS, spanish_moods.TOPICS)
+SPANISH_CLASSES = {**spanish_signs.CLASSES, **spanish_frames.CLASSES, **spanish_moods.CLASSES}
+SPANISH = _tree(SPANISH_CLASSES, SPANISH_SIGNS, spanish_scope.SCOPE, SPANISH_TOPICS)
 # Signs, topics and classes as they are written: the second opinion learns from them too.
 SOURCES = (
     (ENGLISH_SIGNS, ENGLISH_TOPICS, ENGLISH_CLASSES),
-    (SPANISH_SIGNS, spanish_topics.TOPICS, SPANISH_CLASSES),
+    (SPANISH_SIGNS, SPANISH_TOPICS, SPANISH_CLASSES),
 )
 WORDS = frozenset(ENGLISH.words | SPANISH.words)
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from aftercare.core.reading import asking, stopping
+from aftercare.core.reading import asking, shedding, stopping
 from aftercare.core.reading.doubt import Doubt
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
@@ -68,7 +68,7 @@ def topics_of(page: Page, answer: str, opinion: Opinion, *, irritation: bool, de
                 found[topic] = visit
             continue
         mark = _first(page, str(topic), may_be_weak=may_be_weak)
-        if mark is not None and not (is_long and doubt.doubts(topic, mark)):
+        if mark is not None and not (is_long and doubt.doubts(topic, mark) and not _is_unseen(page, mark)):
             found[topic] = mark
         elif mark is not None and _is_said_twice(page, mark):
             doubted = {topic: mark}
@@ -99,6 +99,13 @@ def topics_of(page: Page, answer: str, opinion: Opinion, *, irritation: bool, de
         return doubted
     marked = not page.named("topic:photo") and any(token.kind == ASK for token in page.tokens)  # laughed at "How …?"
     return {Topic.QUESTION: question} if question is not None and marked else {Topic.OTHER: None}
+
+
+def _is_unseen(page: Page, mark: Mark) -> bool:
+    """Say whether the second opinion has not seen these words: "my lid is bald"."""
+    return mark.name == "topic:retention" and any(
+        one.start < mark.end and mark.start < one.end for one in shedding.marks(page)
+    )
 
 
 def _is_said_twice(page: Page, mark: Mark) -> bool:
