@@ -8,6 +8,7 @@ from aftercare.core.reading.words import (
     english_commands,
     english_figures,
     english_frames,
+    english_moods,
     english_praise,
     english_scope,
     english_shedding,
@@ -47,6 +48,7 @@ ENGLISH_TOPICS = _together(
     english_praise.PRAISE,
     english_topics.TOPICS,
     english_shedding.TOPICS,
+    english_moods.TOPICS,
 )
 ENGLISH_CLASSES = {
     **english_signs.CLASSES,

@@ -18,7 +18,7 @@ _LASHES = """
     ojo|ojos|lado|esquina|esquinita|derecho|izquierdo|izq|der quedo|esta|anda|estan|quedaron|va|medio todo|toda|medio|como? <pelon>,
     medio|casi|todo ojo|lado <pelon>, <pelon> en|de la|el|las|un esquina|esquinas|rabillo|punta|medio|centro|lado,
     <pelon> el|la|los|del? parpado|ojo|ojos|lado, cachito|pedazo|pedacito|parte|espacio <pelon> en|del|arriba? el|la? parpado|ojo|medio,
-    <mechon> entero|entera|completo|completa|de|del? pestanas|parpado|ojo? izquierdo|derecho?, mota completa|entera|de del|pestanas ojo?,
+    <mechon> entero|entera|completo|completa, <mechon> de|del pestanas|parpado|ojo, mota completa|entera|de del|pestanas ojo?,
     <seva> las|unas|todas|algunas del rabillo|ojo|lado|parpado|medio, <seva> las|unas de la|las|el|abajo|arriba orilla|esquina|punta|medio?,
     faltan|falta|quedan pestanas|varias|pocas|unas en|del los|el|mi? dos|ambos|ojo|ojos|lado|medio,
     juntaron|juntan|pegaron|amontonaron todas|entre en|ellas|si un? pegote|grumo|bola|una?, llevo|llevaron tres|dos|unas|varias|cuatro|media pestanas
@@ -32,7 +32,7 @@ _FIGURE = f"""
 """
 
 _SHEDDING = """
-    <pelon>|hueco|huecos|huequito .. ojo|ojos|parpado|lado|esquina, parpado|ojo|ojos|lado .. <pelon>|vacio|hueco, <seva> .. <mechon>|pestanas .. ojo|parpado|lado,
+    <pelon>|hueco|huecos|huequito .. ojo|ojos|parpado|lado|esquina izquierdo|derecho|izq|der?, parpado|ojo|ojos|lado .. <pelon>|vacio|hueco, <seva> .. <mechon>|pestanas .. ojo|parpado|lado,
     faltan|perdi|quedan .. pestanas|varias|mitad .. ojo|ojos|lado, faltan|quedan pestanas
 """
 
@@ -63,7 +63,7 @@ _COMPLAINT = """
     mandan|mandas|llegan tantos|demasiados|muchos|mil mensajes|recordatorios|textos, tantos mensajes, mensajes como|cada, ya cansa|cansan, cansada|harta de,
     llevo .. pidiendo|esperando|reclamando, le|les reclame, reclame, mi|el dinero de|devuelto vuelta, quiero mi dinero|plata|lana, devuelvan|devuelveme|regresen, cobran por|hasta,
     mucho cuento, poca pestana, para lo que|q, con lo que sale|cuesta|cobran|pague, lo que sale|pague, endurece, no es|era el|la|lo que|q elegi|pedi|queria|quedamos|dijimos,
-    no quiero pelear pero, cambien|cambiaron a la chica, como si .. favor, llego|llegaron tarde con|y|la, pelear, servicio was|pesimo|malo|horrible, nunca mas|more, ya no vuelvo, aparte me|y siento,
+    no quiero pelear pero, cambien|cambiaron a la chica, como si .. favor, llego|llegaron tarde con|y|la, pelear, servicio was|pesimo|malo|horrible, nunca more, aparte me|y siento,
     factura ya, pidiendo la factura, no me parece, que me las repongan|arreglen, apenas el|las, hagan bien, sin un peso, yo que te|los recomendaba, duraban un mes, para ser sincera, asi quedaron
 """
 
