@@ -28,6 +28,7 @@ _OVERRULED = {
     "topic:vocative": ("topic:fine", "topic:plain", "topic:thanks"),
     "topic:notstop": ("topic:stop",),
     "topic:stop": ("scope:over", "scope:near"),
+    "topic:astray": ("topic:wrong_person",),
     "topic:notbooking": ("topic:booking", "topic:booking_weak"),
     "topic:notquestion": ("topic:question",),
     "topic:notlost": ("topic:retention",),

@@ -48,6 +48,7 @@ PRAISE, NO_SIGN_IN_PRAISE, NO_EMERGENCY_IN_PRAISE, FEW_WORDS = 0.5, 0.08, 0.05, 
 NAMED = 0.5  # which sign it is, where the rules saw none
 # Beside a sign she seldom says that all is well.
 FINE_DOUBTED_BESIDE_SIGN, BELIEVED_BESIDE_SIGN = 0.1, 0.8
+BELIEVED_BESIDE_LOSS = 0.65  # praise of which the rules know nothing, beside falling lashes or a complaint
 
 
 @dataclass(frozen=True, slots=True)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from aftercare.core.reading import asking, shedding, stopping
+from aftercare.core.reading import asking, second, shedding, stopping
 from aftercare.core.reading.doubt import Doubt
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
@@ -33,6 +33,7 @@ _OWN = (
 
 
 _SHORT = 6  # tokens
+_UNHAPPY = {Topic.RETENTION, Topic.COMPLAINT}
 
 
 def topics_of(page: Page, answer: str, opinion: Opinion, *, irritation: bool, denied: bool) -> dict[Topic, Mark | None]:
@@ -89,6 +90,8 @@ def topics_of(page: Page, answer: str, opinion: Opinion, *, irritation: bool, de
         for topic in opinion.believed(beside_sign=irritation):
             if topic is Topic.FINE and only_told or topic is Topic.BOOKING and mentioned:
                 continue
+            if topic is Topic.FINE and _UNHAPPY & found.keys() and opinion.topics[topic] < second.BELIEVED_BESIDE_LOSS:
+                continue  # of praise beside them the rules know more
             if topic is Topic.QUESTION and asking.is_rhetorical(page):
                 continue
             if topic is not Topic.QUESTION or Topic.BOOKING not in found:  # a wish to book is none, even put as one

@@ -82,7 +82,7 @@ _COMPLAINT = f"""
     one eye|side|is|looks|flicks .. other|one|the flat|eye|side|one|down|isnt|is, whys one eye|side|lash, both eyes look different, look like two different, dont match, mismatched, asymmetrical, asymmetric, wonky, lopsided, one flicks, longer|shorter|thicker|thinner|higher|lower|fuller|bushier than my|the|all|other|in|on right|left|rest|other|others?, is higher|lower|bushier|thinner|shorter|longer|flat|uneven,
     shorter than all, doing my head, does my head, in brackets, bushier, somebody elses eyes|face|lashes, wearing me, crying shame, cry at what, pain in my wallet, carry on at|with, theres no volume|curl|length|shape, no volume|curl in|at|to, dead straight, where is the curl|volume|length,
     wheres the curl|volume|length|fluff, not what we|i|you, arent|isnt|wasnt what we|i discussed|agreed|asked|wanted|booked|paid|ordered|expected|said, to make a fuss, no offence but|tho|though|they, no hard feelings but, with respect, be honest|frank they|the|it|with|i, quite frankly, dont like|want|rate em|it|them, want em|them|it off|out|gone|fixed|redone|changed, take them off me, pay attention, chaotic, finish poor, the finish, front desk is|was, customer service,
-    poor show, you people, you lot, yous need, yall need, hygiene, a disgrace, shambles, farce, circus, unhelpful, unwelcome, hopeless, clueless, amateur, amateurs, incompetent, sloppy, slapdash,
+    poor show, you people, you lot, yous need, yall need, hygiene, a disgrace, a shambles, farce, circus, unhelpful, unwelcome, hopeless, clueless, amateur, amateurs, incompetent, sloppy, slapdash,
     shocking|appalling|terrible|awful|poor|bad|dreadful|disgusting|abysmal|shoddy service|treatment|manners|attitude|job|work|show|finish|experience|communication, lets be honest it|they, ginger lmao|lol|i|when|and, embarrassed, mortified, so embarrassed, my weight, my accent, coloured tips, cold air in, tell your girl|staff|lady|ones, staff, standards, overpriced, over priced, waste, overcharged, never again, never going|coming|setting back|again|foot
 """
 
@@ -108,6 +108,16 @@ _VOCATIVE = """
     they arrived|came|hatched|landed, arrived seven|safe|home|this|today, puppies|pups|kittens|chicks|lambs|ducklings arrived|came|born, great|good|fine for the garden|crops|grass|ducks, lovely jubbly, good grief|god|lord|heavens|luck|riddance|day, my goodness|word|lord, thank god|goodness|heavens|christ, theyre fine i suppose|guess, fine i suppose|guess
 """
 
+# A message of hers that went to the wrong place: she is the one meant all the same.
+_ASTRAY = """
+    was|were|is meant for|to my|the|another|our|himself|hubby, meant for|to my sister|brother|mum|mam|mom|husband|boyfriend|friend|mate|group|boss|partner|daughter|son|cousin, wrong chat|window|thread|group|convo, sent to the wrong, ignore me, pocket dial|text
+"""
+
+_NOT_STOP = """
+    thanks|thank|ta|cheers you|u for the|your|yer reminder|message|text|reminders|heads, for the reminder|heads, more than my mother|mum|mam|bank|kids, years off me, taken years off, taken ten years off, money|deposit back, cant refund, putting|put me with,
+    off full stop, write full stop, send it full stop, full stop no
+"""
+
 _NOT_BOOKING = """
     what time do|does|are you|ye|u|yous|it|they|the|shop close|closed|open|shut|finish|start, when do you|ye|u close|open|shut, bins are|is|go, ugh mondays|tuesdays|sundays, late reply|replying|getting|night|response|with, for late reply, need to|i bring anything|bring|wear|eat|pay, do i need to bring, tell .. the|his|my wife|mum|husband|mam|brother|sister im|the|hes, for the boiler|gas|oven|car|washing,
     drivers|driver there|is|till|until, needs signing, free range|eggs|infill|fill i|any|this|for?, a free infill|refill|fill, double booked me, infill price|prices, price for|of an? infill|refill|fill, pallet|parcel|package|delivery|order|invoice for|to|on|is|at, at his|her|their|my dads|mums|nans|exs, my weekend was, your weekend, how was your weekend, in w|with the cake, funeral is|was|on,
@@ -121,4 +131,6 @@ TOPICS = {
     "fine": _FINE,
     "vocative": _VOCATIVE,
     "notbooking": _NOT_BOOKING,
+    "notstop": _NOT_STOP,
+    "astray": _ASTRAY,
 }

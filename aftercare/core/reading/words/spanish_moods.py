@@ -80,6 +80,10 @@ _VOCATIVE = """
     ni gracias|bien, era para mi, saludos a la|el|tu|su|todos, gracias a dios, de gracias
 """
 
+_NOT_STOP = """
+    lista del|de super|mandado|compras|invitados|precios, mi dinero|plata|lana de vuelta, dinero de vuelta, gracias por el|los|la mensaje|recordatorio|aviso|mensajes
+"""
+
 TOPICS = {
     "figure": _FIGURE,
     "shedding": f"{_LASHES}, {_SHEDDING}",
@@ -87,4 +91,5 @@ TOPICS = {
     "complaint": _COMPLAINT,
     "fine": _FINE,
     "vocative": _VOCATIVE,
+    "notstop": _NOT_STOP,
 }
