@@ -14,6 +14,7 @@ from aftercare.core.reading.words import (
     english_shedding,
     english_signs,
     english_topics,
+    small_talk,
     spanish_frames,
     spanish_moods,
     spanish_scope,
@@ -49,6 +50,7 @@ ENGLISH_TOPICS = _together(
     english_topics.TOPICS,
     english_shedding.TOPICS,
     english_moods.TOPICS,
+    small_talk.TOPICS_ENGLISH,
 )
 ENGLISH_CLASSES = {
     **english_signs.CLASSES,
@@ -58,7 +60,7 @@ ENGLISH_CLASSES = {
 }
 ENGLISH = _tree(ENGLISH_CLASSES, ENGLISH_SIGNS, english_scope.SCOPE, ENGLISH_TOPICS)
 SPANISH_SIGNS = _together(spanish_signs.SIGNS, spanish_frames.FRAMES)
-SPANISH_TOPICS = _together(spanish_topics.TOPICS, spanish_moods.TOPICS)
+SPANISH_TOPICS = _together(spanish_topics.TOPICS, spanish_moods.TOPICS, small_talk.TOPICS_SPANISH)
 SPANISH_CLASSES = {**spanish_signs.CLASSES, **spanish_frames.CLASSES, **spanish_moods.CLASSES}
 SPANISH = _tree(SPANISH_CLASSES, SPANISH_SIGNS, spanish_scope.SCOPE, SPANISH_TOPICS)
 # Signs, topics and classes as they are written: the second opinion learns from them too.
