@@ -14,9 +14,10 @@ _SAID_LITTLE = 3  # tokens: "lol", "brb in 5"
 _OTHERWISE = ("topic:auto", "topic:spam", "topic:start")
 
 _BODY = EYES | listed("""
-    lash lashes eyelash eyelashes lashline face lip lips tongue throat chest mouth nose cheek cheeks skin head neck breath
-    breathe breathing swallow ambulance hospital doctor gp nurse clinic emergency cara labio labios lengua garganta pecho
-    boca piel cabeza pestana pestanas respirar hospital medico doctora it they theyre them one this that side left right
+    lash lashes eyelash eyelashes lashline face lip lips tongue throat chest mouth nose cheek cheeks skin head neck
+    breath breathe breathing swallow ambulance hospital doctor gp nurse clinic emergency cara labio labios lengua
+    garganta pecho boca piel cabeza pestana pestanas respirar hospital medico doctora
+    it they theyre them one this that side left right
 """)
 _SMALL_TALK = 16  # tokens
 
@@ -36,7 +37,13 @@ def look_again(reading: Reading, opinion: second.Opinion, page: Page, explained:
     calm = reading.urgency is Urgency.NONE
     otherwise = any(page.marks.get(name) for name in _OTHERWISE)
     chat = _is_small_talk(reading, page)
-    lost = not chat and reading.about == (Topic.OTHER,) and not explained and not otherwise and not page.marks.get("scope:history")
+    lost = (
+        not chat
+        and reading.about == (Topic.OTHER,)
+        and not explained
+        and not otherwise
+        and not page.marks.get("scope:history")
+    )
     # "stop by", "don't stop": the word for something else. "start again", "back on": a wish for the contrary.
     other_stop = bool(page.named("topic:notstop")) or bool(_ON & {token.word for token in page.tokens})
     # Of "no me arde" it sees "no me", as in "no me escriban": of what is left of a denial it says nothing.

@@ -101,7 +101,20 @@ def topics_of(page: Page, answer: str, opinion: Opinion, *, irritation: bool, de
     if doubted:
         return doubted
     marked = not page.named("topic:photo") and any(token.kind == ASK for token in page.tokens)  # laughed at "How …?"
-    return {Topic.QUESTION: question} if question is not None and marked else {Topic.OTHER: None}
+    asks = marked and (question is not None or _asks_at_length(page))
+    return {Topic.QUESTION: question} if asks else {Topic.OTHER: None}
+
+
+_A_QUESTION = 4  # words: "hello?" asks nothing, nor does "you there?"
+
+
+def _asks_at_length(page: Page) -> bool:
+    """Say whether a sentence with a question mark has words enough to ask something: "¿el cupón vence este mes?"."""
+    if page.named("topic:smalltalk", "topic:booking", "topic:spam", "topic:auto") or asking.is_rhetorical(page):
+        return False
+    asked = page.asked()
+    words = [where for token, where in zip(page.tokens, page.sentence, strict=True) if token.kind == WORD]
+    return any(words.count(where) >= _A_QUESTION for where in asked)
 
 
 def _is_unseen(page: Page, mark: Mark) -> bool:

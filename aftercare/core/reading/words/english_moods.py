@@ -118,6 +118,19 @@ _NOT_STOP = """
     off full stop, write full stop, send it full stop, full stop no
 """
 
+_BOOKING = """
+    need infill|refill|fill|infills|refills|topup|tidy, fill|infill|refill please|pls|tmrw|asap|soon, fill me in on|at|this, what u|you|ye|have|has? got|going|free|left|available fri|friday|sat|saturday|sun|mon|monday|tue|tues|wed|weds|thu|thurs|tomorrow|this|next,
+    tidy up on|this|next|before|monday|tuesday|wednesday|thursday|friday|saturday|please, top|topped|topping them? up before|on|this|next|for|please|tomorrow|friday|saturday, tidied|topped|filled up|in before|for|on, taken off before|on|this|tomorrow|please|today|soon,
+    can|could|will|would you|u|ye fit|see|take|squeeze|have me|us early|earlier|sooner|before|in|tomorrow|today|friday|saturday, fix .. before|b4 my|the|prom|sat|friday|saturday|wedding|holiday, can|could i|we come back|in|over|round|down, when can|could i|we come|pop|get,
+    when's|whens|when free|best|good|next|suits, want em|them off|out|gone today|tomorrow|asap|now, <day> after|before|around|at 1|2|3|4|5|6|9|10|11|noon ok|okay|good|free|work?, have the|a strays|old|rest|remaining taken, come tomorrow|today|friday for
+"""
+
+_QUESTION = """
+    kindly suggest|guide|confirm|clarify|explain|inform, please suggest|clarify|explain|confirm, covered by the|your|ur|a guarantee|warranty|policy, coincidence, is that|this|it covered, did u|you get my|the, any idea why|what|how, do i leave|keep|bin|take, have a look|see when|at|on,
+    whats it cost|for, could you tell, can you explain, explain why|how|what, how do i send|return|complain, which is it, when can i expect, is there any|a way you|to|of, whys|why do|does|is|are|did|would they|it|the|mine|my, does she|he|it|that even|have|need|work, are you shut|open|closed|about|in|around,
+    can somebody|someone|anybody let|ring|call|tell|check, would you be wanting, should i be worried|worrying, maybe the, is there something
+"""
+
 _NOT_BOOKING = """
     what time do|does|are you|ye|u|yous|it|they|the|shop close|closed|open|shut|finish|start, when do you|ye|u close|open|shut, bins are|is|go, ugh mondays|tuesdays|sundays, late reply|replying|getting|night|response|with, for late reply, need to|i bring anything|bring|wear|eat|pay, do i need to bring, tell .. the|his|my wife|mum|husband|mam|brother|sister im|the|hes, for the boiler|gas|oven|car|washing,
     drivers|driver there|is|till|until, needs signing, free range|eggs|infill|fill i|any|this|for?, a free infill|refill|fill, double booked me, infill price|prices, price for|of an? infill|refill|fill, pallet|parcel|package|delivery|order|invoice for|to|on|is|at, at his|her|their|my dads|mums|nans|exs, my weekend was, your weekend, how was your weekend, in w|with the cake, funeral is|was|on,
@@ -130,6 +143,8 @@ TOPICS = {
     "complaint": _COMPLAINT,
     "fine": _FINE,
     "vocative": _VOCATIVE,
+    "booking": _BOOKING,
+    "question": _QUESTION,
     "notbooking": _NOT_BOOKING,
     "notstop": _NOT_STOP,
     "astray": _ASTRAY,

@@ -23,7 +23,7 @@ _FIGURE = """
     <bare> patch|patches|spot|spots|bit on|in|at|above|near|along|over|by <my> <my>? <eye>|<lashes>|pupil|nose|corner,
     <hole> in|on|at|along <my> <my>? <strand>|lashline|row|set|hair|line, lash line <be> <my> <hole>, lid|eyelid|lids <be> <my>? parting|partings,
     mouse|mice|moths|rat|hamster|hens .. at|eaten|nibbled <my>? <eye>|<lashes>, moth|mouse eaten <eye>|<lashes>?, <eye>|<lashes> <be> moth|mouse eaten,
-    eyelash|lash|lid alopecia, look|looks|looking|eyes like a? half? plucked|moulting|molting|mangy chicken|turkey|hen|ostrich|pigeon|goose|bird|dog|cat,
+    eyelash|lash|lid alopecia, i look|looking like a? half? plucked|moulting|molting|mangy chicken|turkey|hen|ostrich|pigeon|goose|bird|dog|cat,
     no|few|fewer|less|hardly|barely|only <strand> left|remaining|on|at|in <my> <my>? <eye>|end|ends|corner|corners|side,
     few|some|several|three|four|five|two|couple of them|these|my <strand>? <joined>,
     matted into, cross like swords, <be> crossed like fingers|swords|legs|needles over|on|above? <my>? right|left? eye|lid?,
@@ -31,7 +31,7 @@ _FIGURE = """
     <points> at|to|toward|towards|up|down at|to|toward|towards? <my> floor|ceiling|cheek|cheeks|nose|ear|ears|sky|eyebrow|eyebrows|brow|ground,
     tips|ends|end|tip <be>? <points> down|up|sideways at|to|toward|towards <my> cheek|cheeks|nose|brow|floor,
     <points> backwards|upside|over onto|on|toward|towards <my> <eye>|brow,
-    <strand> peeled|peeling|lifted|lifting|came|coming|hang|hanging .. off|from|away <my> <eye>|<lashes>, lifted|lifting|hang|hanging away|up|at off|from|the <my>? <eye>|roots|root,
+    <strand> peeled|peeling|lifted|lifting|came|coming|hang|hanging .. off|from|away <my> <eye>|<lashes> edge|line?, lash|lashes|hair stuck|still attached? on|to them|it|the|each|one, lifted|lifting|hang|hanging away|up|at off|from|the <my>? <eye>|roots|root,
     broken|venetian blind|blinds, <shed>|drop|drops|comes off|out every|each|any time|day i?,
     lost <some> few? from the top|corner|end|middle of <my> <my>? eye|lid,
     half of the top|bottom|outer|inner|middle row|line|corner <be> <shed> on <my> eye|side,
@@ -75,7 +75,7 @@ _RETENTION = f"""
 
 # One side compared with the other: the side is the one that she speaks of.
 _NOT_SIDE = """
-    than|unlike my|the right|left one|eye|side|lid|set?, different to|from my|the left|right
+    than|unlike my|the right|left one|eye|side|lid|set?, left|right eye|side|one? not so|as much|full|many, different to|from my|the left|right
 """
 
 # What tells of falling lashes beside a word for the eye, whatever stands between: no matter for the second opinion.

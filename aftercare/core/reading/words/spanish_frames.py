@@ -244,6 +244,7 @@ FRAMES = {
         arena|tierra|piedritas|granitos|polvo
     """,
     "poking": """
+        me toca|topa|roza|rosa|raspa|pega|choca en? el|los|la ojo|ojos|parpado,
         pelito|pelo|pestana|algo|hilito ..
         picando|picandome|pinchando|pinchandome|clavando|clavandome|clavado|atravesado|adentro,
         picandome|pinchandome adentro|dentro|por,

@@ -80,6 +80,14 @@ _VOCATIVE = """
     ni gracias|bien, era para mi, saludos a la|el|tu|su|todos, gracias a dios, de gracias
 """
 
+_BOOKING = """
+    me las? puedes|podes|podrias|puede|pueden emparejar|arreglar|retocar|rellenar|quitar|reponer|peinar|acomodar manana|hoy|el|esta|antes?, puedo pasar|ir|llegar|caer manana|hoy|el|ahorita|esta, turno|cita|espacio|hueco para|el, dame cita|turno|hora, me las repongan|repongas
+"""
+
+_QUESTION = """
+    me cobras|cobran|cobraras|cobrarian el|la|lo|un|por, hasta que hora, a que hora abren|cierran, estan abiertos|abiertas|cerrados, el|mi cupon|vale|bono vence|sirve|vale|caduca, quien habla|llama|escribe, es normal que, que onda, por que se|me|las, como sigue|esta, hay algo|guagua|bus|estacionamiento, asi se quedan, me explican|explicas
+"""
+
 _NOT_STOP = """
     lista del|de super|mandado|compras|invitados|precios, mi dinero|plata|lana de vuelta, dinero de vuelta, gracias por el|los|la mensaje|recordatorio|aviso|mensajes
 """
@@ -91,5 +99,7 @@ TOPICS = {
     "complaint": _COMPLAINT,
     "fine": _FINE,
     "vocative": _VOCATIVE,
+    "booking": _BOOKING,
+    "question": _QUESTION,
     "notstop": _NOT_STOP,
 }
