@@ -6,6 +6,7 @@ How phrases are written: `aftercare.core.reading.phrases`; words are spelled as 
 from __future__ import annotations
 
 _FIGURE = """
+    pinky nail|finger|swear|promise|toe|sized, something i am|im doing wrong, am i doing something? wrong, what am i doing wrong, breathe|breathed|sneeze|sneezed near them|it|mine,
     blind with|from rage|fury|anger|anguish, blind rage|fury, see red, bleeding money|cash|us|me dry, bleed|bleeds|bled me|us dry,
     choking|choke|choked on that|your|the price|bill|invoice|total|cost, burned|burnt|stung|scalded by your|the|that|those fee|fees|price|prices|policy|bill|cancellation|offer,
     feeling|feel|felt burned by, poke|gouge|claw|stab|scratch my own eyes|eye out, rather poke|gouge|stab, sack of spuds|potatoes|coal, bone to pick,
@@ -28,7 +29,7 @@ _FIGURE = """
     candles went out, weeping|crying with joy|laughter|pride|happiness, nearly|almost fainted|died when|at|seeing, fainted when he|she|they saw, pain in my wallet|purse|pocket|bum|backside|neck,
     sick to my stomach at|about|over what|how|the|that, sore about|at|over the|that|your|how|being, hurt my feelings|pride|soul, hurts to look at my|the, makes|make your|my ears bleed, ears bleed|bleeding,
     my back|spine is? broke|broken|killing|wrecked from|on|after, broke my back, bed|chair|table broke|killed|wrecked|ruined my back|neck|hips,
-    breathed garlic|onions, filthy dust|dirt, dust|dirt all over|everywhere|on, shut your eyes, with your eyes closed|shut, in the dark, stain|stained|strained my reputation|patience
+    breathed garlic|onions, dust|dirt all over it|everything, shut your eyes, with your eyes closed|shut, in the dark, stain|stained|strained my reputation|patience
 """
 
 _WEAK = """
@@ -72,7 +73,7 @@ _COMPLAINT = f"""
     asked|ask for? natural|subtle|soft|short|brown|light|wispy|classic|small|simple, is not|isnt natural|subtle|soft|wispy|brown|black|what, wanted soft|subtle|natural|brown|short|simple|wispy|less|light, came in|for for|a subtle|natural, i said chocolate|brown|natural|soft|short|wispy|classic|doll|subtle|light,
     were|was|are meant|supposed|sposed|promised|told to|me be?, meant to be, you|she|ye|yous told me|us id|youd|it|they|there|2|3|three|two|youd|you, i was told|promised|quoted|charged|left|ignored, promised me|us the|a discount|refund|free|slot, you|she|ye said youd|id|she'd|shed|wed|it|they|that, she said she|shed, she|he|you|ye|yous|nobody never called|rang|replied|answered|showed|apologised|apologized|listened|mentioned,
     so much for, thanks a bunch|lot|million|heap, cheers for that|nothing, some service|treatment|apology|discount|offer|guarantee|welcome|loyalty, no loyalty, wasnt|isnt|was not|is not|not good|worth|fair|right|honoured|acceptable|professional|it service|it|enough|on?, not as nice|good|full|long|neat|pretty|soft|fluffy|even as, worse since|every|now,
-    better before|from|elsewhere|off, looked better, had better from, nicer|better lashes from|in|on|elsewhere, kitchen table, same as when|before|i, why pay|bother, what|wat i|did|am i? paid|paying|pay for, what am i, for that|this money|mess|lot|carry|price|rubbish, for THAT, for eight|ten|six|five lashes, quid|pound|pounds|euro|euros|dollars|bucks for that|this|it|what|these,
+    better before|from|elsewhere|off, looked better, had better from, nicer|better lashes from|in|on|elsewhere, kitchen table, same as when, why pay|bother, what|wat i|did|am i? paid|paying|pay for, what am i, for that|this money|mess|lot|carry|price|rubbish, for THAT, for eight|ten|six|five lashes, quid|pound|pounds|euro|euros|dollars|bucks for that|this|it|what|these,
     pay that|this again|for|much, wouldnt pay, wouldnt|wont let a|my|anyone donkey|dog|again|touch, wouldnt recommend|send|go|wish|be back, money down the, down the drain|toilet|pan, nothing to show, my money|deposit|refund|receipt|invoice|discount back|yet|please|returned|is|was, i want my money, refund my|me|the|please, refund, deposit .. back|refund|returned|return, return of my deposit|money,
     gift card|voucher not|refused|declined|invalid|expired, guarantee honoured|honored|is|was, told valid|not|it|to, consistent, different price|prices|every|each, parking ticket|fine because|cos|cause|as, you overran|overran|ran|cancelled|canceled|forgot|lost|ruined|messed|mucked, cancelled|canceled|cancelling on me|us, third|second|fourth time now|in|you|the|running|this, hour late starting|opening|again|and,
     double booked me, ignored my|me|all, no reply|answer|response|word from|yet|for|in|since, patience is|wearing, been very? patient, wearing thin, ghosted, wheres|whens the|my apology|refund|manager|receipt, speak|talk to the|your|whoever manager|owner|boss, complain, complaint, reviews, be reading my review,
@@ -102,7 +103,7 @@ _FINE = """
 _VOCATIVE = """
     happy|merry|blessed eid|sunday|monday|tuesday|wednesday|thursday|saturday|weekend|diwali|hanukkah|ramadan|holi|vaisakhi|mothers|fathers|valentines|paddys|stpatricks|anniversary|hols|bank|hump|days|holidays|lunar|chinese,
     lovely|nice|gorgeous|beautiful|great|fine|glorious|grand|perfect weather|day|morning|evening|afternoon|sunset|sunrise|sunshine|out|drying|lunch|dinner|walk|meal|to|wee|lady|girl|fella|family|baby|pups|garden|time|film|match for|to|by|over|at|meet|chat|hear|see?,
-    lunch|dinner|tea|meal|food|weather|holiday|party|wedding|cake|concert|film|trip|walk|sunset was|is|were nice|lovely|great|good|gorgeous|amazing|perfect, sister|mum|mam|mom|nan|dog|cat|son|daughter|husband|brother|baby|niece|friend|fella is|s? lovely|gorgeous|beautiful|grand|great|cute|amazing by|so?, lovely by the way,
+    lunch|dinner|tea|meal|food|weather|holiday|party|wedding|cake|concert|film|trip|walk|sunset was|is|were nice|lovely|great|good|gorgeous|amazing|perfect, sister|mum|mam|mom|nan|dog|cat|son|daughter|husband|brother|baby|niece|friend|fella is|s? lovely|gorgeous|beautiful|grand|great|cute|amazing by|so?,
     give|send|sending her|him|them|all|my|our|you my|our? love|regards|best|hugs, love to all|everyone|the|your|her|him, my love to, all my love, says hello|hi|hiya|thanks, say hello|hi, poor pet|love|thing|soul|wee|lamb, wee soul, sure look|lookit it?, great aunt|uncle|granny|gran|auntie|nan, congrats on|to|and|the, congratulations on|to|and, well done on|to|in|passing|getting,
     not today thank|thanks, no thank you, no thanks, thanks but no, only messing|joking|kidding|winding, good evening|morning|afternoon|night ma|maam|madam|sir|all|ladies|girls|dear|love|pet|hun|team, pet satnav|whats|are|can|do, postcode|address love|hun|pet|babe|doll, mommy|mummy|daddy|mama i|we|im, cake|pandas|seven|eight|six|five of them|at|for|w,
     they arrived|came|hatched|landed, arrived seven|safe|home|this|today, puppies|pups|kittens|chicks|lambs|ducklings arrived|came|born, great|good|fine for the garden|crops|grass|ducks, lovely jubbly, good grief|god|lord|heavens|luck|riddance|day, my goodness|word|lord, thank god|goodness|heavens|christ, theyre fine i suppose|guess, fine i suppose|guess
@@ -121,7 +122,7 @@ _NOT_STOP = """
 _BOOKING = """
     need infill|refill|fill|infills|refills|topup|tidy, fill|infill|refill please|pls|tmrw|asap|soon, fill me in on|at|this, what u|you|ye|have|has? got|going|free|left|available fri|friday|sat|saturday|sun|mon|monday|tue|tues|wed|weds|thu|thurs|tomorrow|this|next,
     tidy up on|this|next|before|monday|tuesday|wednesday|thursday|friday|saturday|please, top|topped|topping them? up before|on|this|next|for|please|tomorrow|friday|saturday, tidied|topped|filled up|in before|for|on, taken off before|on|this|tomorrow|please|today|soon,
-    can|could|will|would you|u|ye fit|see|take|squeeze|have me|us early|earlier|sooner|before|in|tomorrow|today|friday|saturday, fix .. before|b4 my|the|prom|sat|friday|saturday|wedding|holiday, can|could i|we come back|in|over|round|down, when can|could i|we come|pop|get,
+    can|could|will|would you|u|ye fit|see|take|squeeze|have me|us early|earlier|sooner|before|in|tomorrow|today|friday|saturday, fix .. before|b4 my|the|prom|sat|friday|saturday|wedding|holiday, can|could i|we come back|in|over|round|down,
     when's|whens|when free|best|good|next|suits, want em|them off|out|gone today|tomorrow|asap|now, <day> after|before|around|at 1|2|3|4|5|6|9|10|11|noon ok|okay|good|free|work?, have the|a strays|old|rest|remaining taken, come tomorrow|today|friday for
 """
 

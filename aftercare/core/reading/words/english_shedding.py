@@ -7,7 +7,7 @@ from __future__ import annotations
 
 CLASSES = {
     "bare": """
-        bald balding bare naked nude patchy sparse sparser gappy plucked moulting molting threadbare thinning mangy
+        bald balding bare naked nude sparse sparser gappy plucked moulting molting threadbare thinning mangy
         barren
     """,
     "hole": "hole holes gap gaps space spaces window windows parting partings tunnel clearing runway",
@@ -25,20 +25,20 @@ _FIGURE = """
     mouse|mice|moths|rat|hamster|hens .. at|eaten|nibbled <my>? <eye>|<lashes>, moth|mouse eaten <eye>|<lashes>?, <eye>|<lashes> <be> moth|mouse eaten,
     eyelash|lash|lid alopecia, i look|looking like a? half? plucked|moulting|molting|mangy chicken|turkey|hen|ostrich|pigeon|goose|bird|dog|cat,
     no|few|fewer|less|hardly|barely|only <strand> left|remaining|on|at|in <my> <my>? <eye>|end|ends|corner|corners|side,
-    few|some|several|three|four|five|two|couple of them|these|my <strand>? <joined>,
+    few|some|several|three|four|five|two|couple of them|these|my <strand>? <joined> together?,
     matted into, cross like swords, <be> crossed like fingers|swords|legs|needles over|on|above? <my>? right|left? eye|lid?,
     <strand>|hairs on|of <my> <my>? <eye> <points>|doing, doing a handstand|cartwheel|somersault|headstand on <my> <my>? <eye>,
     <points> at|to|toward|towards|up|down at|to|toward|towards? <my> floor|ceiling|cheek|cheeks|nose|ear|ears|sky|eyebrow|eyebrows|brow|ground,
     tips|ends|end|tip <be>? <points> down|up|sideways at|to|toward|towards <my> cheek|cheeks|nose|brow|floor,
     <points> backwards|upside|over onto|on|toward|towards <my> <eye>|brow,
-    <strand> peeled|peeling|lifted|lifting|came|coming|hang|hanging .. off|from|away <my> <eye>|<lashes> edge|line?, lash|lashes|hair stuck|still attached? on|to them|it|the|each|one, lifted|lifting|hang|hanging away|up|at off|from|the <my>? <eye>|roots|root,
+    <strand> peeled|peeling|lifted|lifting|came|coming|hang|hanging .. off|from|away <my> <eye>|<lashes> edge|line?, lash|lashes|hair stuck|still attached? on|to them|it|the|each|one, lifted|lifting at the roots|root, hang|hanging away from <my> <eye>,
     broken|venetian blind|blinds, <shed>|drop|drops|comes off|out every|each|any time|day i?,
-    lost <some> few? from the top|corner|end|middle of <my> <my>? eye|lid,
+    lost a? good|whole? few|some|loads|half from|off the top|corner|end|middle of <my> <my>? eye|lid,
     half of the top|bottom|outer|inner|middle row|line|corner <be> <shed> on <my> eye|side,
-    had a fight and lost, look|looking mangy, gaps are killing me, chunk|clump|bunch|handful|cluster|strip came|come|fell|gone off|away|out <my> <my>? <eye>|corner,
+    look|looks|looking? like? they|theyve had a? fight and lost, look|looking mangy, gaps are killing me, chunk|clump|bunch|handful|cluster|strip came|come|fell|gone off|away|out <my> <my>? <eye>|corner,
     soldiers on my left|right? <eye>, <shed> out|off? in|from|at|on the middle|end|corner|centre|edge of the|my <eye>,
     came off when|while i took|take|pulled my goggles|glasses|mask|top|jumper|contacts|lenses, caught|snagged on|in my,
-    full left|right <eye>|side not so much, see why my <eye> looked|look small|smaller|different|odd|funny
+    full left|right <eye>|side not so much, cant|couldnt see why my <eye> looked|look small|smaller|different|odd|funny
 """
 
 _RETENTION = f"""
@@ -85,8 +85,7 @@ _SHEDDING = f"""
     <bare>|gap|gaps|hole|holes|parting|sparse .. <eye>|<lashes>|corner|corners, <eye>|corner|corners .. <bare>|gap|gaps|gappy,
     <strand> .. <shed> .. <eye>|<lashes>|corner|corners|side,
     no|few|fewer|hardly|barely|missing .. <strand> .. <eye>|corner|corners|side, <eye>|corner|corners|side .. no|few|fewer|hardly|barely|missing .. <strand>,
-    <eye>|side|corner loses|losing|lost|lose .. <strand>, soldiers .. <eye>|side, chunk|clump|bunch|handful|cluster .. <shed>|off|out .. <eye>|corner,
-    <strand> .. <points> .. <eye>|corner|side
+    <eye>|side|corner loses|losing|lost|lose .. <strand>, soldiers .. <eye>|side, chunk|clump|bunch|handful|cluster .. <shed>|off|out .. <eye>|corner
 """
 
 TOPICS = {"shedding": _SHEDDING, "figure": _FIGURE, "retention": _RETENTION, "notside": _NOT_SIDE}

@@ -244,7 +244,7 @@ FRAMES = {
         arena|tierra|piedritas|granitos|polvo
     """,
     "poking": """
-        me toca|topa|roza|rosa|raspa|pega|choca en? el|los|la ojo|ojos|parpado,
+        me toca|topa|roza|rosa|raspa en? el|los|la ojo|ojos|parpado,
         pelito|pelo|pestana|algo|hilito ..
         picando|picandome|pinchando|pinchandome|clavando|clavandome|clavado|atravesado|adentro,
         picandome|pinchandome adentro|dentro|por,

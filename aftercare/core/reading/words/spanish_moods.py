@@ -6,8 +6,8 @@ How phrases are written: `aftercare.core.reading.phrases`; words are spelled as 
 from __future__ import annotations
 
 CLASSES = {
-    "pelon": "pelado pelada peladito peladita pelados peladas pelon pelona pelones pelonas calvo calva calvos calvas calvito",
-    "mechon": "abanico abanicos racimo racimos mechon mechones manojo manojos grupito grupo mota tira hilera fila tanda",
+    "pelon": "pelon pelona pelones pelonas peloncita peloncito calvo calva calvos calvas calvito",
+    "mechon": "abanico abanicos racimo racimos mechon mechones manojo manojos grupito grupo tira hilera fila tanda",
     "seva": """
         cayo cayeron caen cae caido caida cayendo solto soltaron sueltan soltando despego despegaron despegan despegando
         vino vinieron fue fueron salio salieron desprendio desprendieron volo volaron volando zafo zafaron aflojo aflojaron
@@ -15,10 +15,10 @@ CLASSES = {
 }
 
 _LASHES = """
-    ojo|ojos|lado|esquina|esquinita|derecho|izquierdo|izq|der quedo|esta|anda|estan|quedaron|va|medio todo|toda|medio|como? <pelon>,
-    medio|casi|todo ojo|lado <pelon>, <pelon> en|de la|el|las|un esquina|esquinas|rabillo|punta|medio|centro|lado,
+    ojo|ojos|lado|esquina|esquinita|derecho|izquierdo|izq|der quedo|esta|anda|estan|quedaron|va|medio todo|toda|medio|como? <pelon>|pelado|pelada|peladito|peladita|pelados,
+    medio|casi|todo ojo|lado <pelon>|pelado|peladito, <pelon>|pelado|peladito en|de la|el|las|un esquina|esquinas|rabillo|punta|medio|centro|lado,
     <pelon> el|la|los|del? parpado|ojo|ojos|lado, cachito|pedazo|pedacito|parte|espacio <pelon> en|del|arriba? el|la? parpado|ojo|medio,
-    <mechon> entero|entera|completo|completa, <mechon> de|del pestanas|parpado|ojo, mota completa|entera|de del|pestanas ojo?,
+    <mechon> entero|entera|completo|completa, <mechon> de|del pestanas|parpado|ojo,
     <seva> las|unas|todas|algunas del rabillo|ojo|lado|parpado|medio, <seva> las|unas de la|las|el|abajo|arriba orilla|esquina|punta|medio?,
     faltan|falta|quedan pestanas|varias|pocas|unas en|del los|el|mi? dos|ambos|ojo|ojos|lado|medio,
     juntaron|juntan|pegaron|amontonaron todas|entre en|ellas|si un? pegote|grumo|bola|una?, llevo|llevaron tres|dos|unas|varias|cuatro|media pestanas
@@ -88,6 +88,14 @@ _QUESTION = """
     me cobras|cobran|cobraras|cobrarian el|la|lo|un|por, hasta que hora, a que hora abren|cierran, estan abiertos|abiertas|cerrados, el|mi cupon|vale|bono vence|sirve|vale|caduca, quien habla|llama|escribe, es normal que, que onda, por que se|me|las, como sigue|esta, hay algo|guagua|bus|estacionamiento, asi se quedan, me explican|explicas
 """
 
+_NOT_SIDE = """
+    mas .. que|q el|la izquierdo|derecho|izq|der|izquierda|derecha, menos .. que|q el|la izquierdo|derecho|izq|der
+"""
+
+_LEFT = """
+    ojo|lado|parpado zurdo, el zurdo
+"""
+
 _NOT_STOP = """
     lista del|de super|mandado|compras|invitados|precios, mi dinero|plata|lana de vuelta, dinero de vuelta, gracias por el|los|la mensaje|recordatorio|aviso|mensajes
 """
@@ -101,5 +109,7 @@ TOPICS = {
     "vocative": _VOCATIVE,
     "booking": _BOOKING,
     "question": _QUESTION,
+    "notside": _NOT_SIDE,
+    "left": _LEFT,
     "notstop": _NOT_STOP,
 }
