@@ -25,7 +25,7 @@ _FIGURE = """
     mouse|mice|moths|rat|hamster|hens .. at|eaten|nibbled <my>? <eye>|<lashes>, moth|mouse eaten <eye>|<lashes>?, <eye>|<lashes> <be> moth|mouse eaten,
     eyelash|lash|lid alopecia, i look|looking like a? half? plucked|moulting|molting|mangy chicken|turkey|hen|ostrich|pigeon|goose|bird|dog|cat,
     no|few|fewer|less|hardly|barely|only <strand> left|remaining|on|at|in <my> <my>? <eye>|end|ends|corner|corners|side,
-    few|some|several|three|four|five|two|couple of them|these|my <strand>? <joined> together?,
+    few|some|several|three|four|five|two|couple of them|these <strand>? <joined> together,
     matted into, cross like swords, <be> crossed like fingers|swords|legs|needles over|on|above? <my>? right|left? eye|lid?,
     <strand>|hairs on|of <my> <my>? <eye> <points>|doing, doing a handstand|cartwheel|somersault|headstand on <my> <my>? <eye>,
     <points> at|to|toward|towards|up|down at|to|toward|towards? <my> floor|ceiling|cheek|cheeks|nose|ear|ears|sky|eyebrow|eyebrows|brow|ground,

@@ -24,3 +24,12 @@ def test_a_wish_to_move_a_visit_beside_a_question_is_one() -> None:
 
 def test_history_told_for_the_form_is_no_praise() -> None:
     assert read("I had a proper asthma attack in '94. Form wanted history, so that's mine").about == (Topic.OTHER,)
+
+
+def test_a_sentence_with_a_question_mark_asks_where_nothing_else_is_known_of_it() -> None:
+    assert read("¿El cupón vence este mes?").about == (Topic.QUESTION,)
+
+
+def test_a_message_that_went_astray_makes_no_wrong_person() -> None:
+    assert read("haha that was meant for my brother").about == (Topic.OTHER,)
+    assert Topic.WRONG_PERSON in read("this must be meant for someone else").about

@@ -137,3 +137,8 @@ def test_who_is_only_mentioned_has_no_sign(text: str, sign: Sign) -> None:
 def test_blood_is_read_by_a_person_whatever_else_is_said() -> None:
     assert read("cleaned them like you said and got a bit of blood on the pad").urgency is Urgency.SAME_DAY
     assert read("blood sweat and tears but worth it").urgency is Urgency.NONE
+
+
+def test_what_follows_a_kind_wish_is_her_own() -> None:
+    assert read("hope your mum's ok, woke up and cant see out the right").urgency is Urgency.EMERGENCY
+    assert read("hope your mum's sore eye clears up soon").urgency is Urgency.NONE
