@@ -17,7 +17,7 @@ CLASSES = {
 }
 
 # What of falling lashes sounds like a sign of the eye: neither the rules nor the second opinion look at these words.
-_FIGURE = """
+_BALD = """
     <bare> <my>? <my>? <eye>|<lashes>|corner|corners|side|ends|middle, <bare> patch|patches|spot|spots|strip|bit|bits,
     <eye>|<lashes>|corner|corners|side <be> half? <bare>|empty, left|right <be> <bare>, <bare> at|on|in <my> corner|corners|ends|edges|middle,
     <bare> patch|patches|spot|spots|bit on|in|at|above|near|along|over|by <my> <my>? <eye>|<lashes>|pupil|nose|corner,
@@ -42,7 +42,7 @@ _FIGURE = """
 """
 
 _RETENTION = f"""
-    {_FIGURE},
+    {_BALD},
     tore|ripped|pulled|yanked|plucked|picked|rubbed|cried|washed|wiped|knocked|dragged|took|taken|takes
     <some> off|out|away|with|along, pulled|ripped|yanked|took|tore|plucked <some> of .. out|off|away,
     brush|towel|pillow|sink|tissue|pad|comb|plughole <be> full|covered, full|covered of|in <strand>, confetti, <strand> loss, loss of <strand>,
@@ -79,8 +79,7 @@ _NOT_SIDE = """
 """
 
 # What tells of falling lashes beside a word for the eye, whatever stands between: no matter for the second opinion.
-_SHEDDING = f"""
-    {_FIGURE},
+_SHEDDING = """
     <bare>|gap|gaps|hole .. of .. <eye>|<lashes>|corner, <strand> .. of .. <eye> .. <shed>,
     <bare>|gap|gaps|hole|holes|parting|sparse .. <eye>|<lashes>|corner|corners, <eye>|corner|corners .. <bare>|gap|gaps|gappy,
     <strand> .. <shed> .. <eye>|<lashes>|corner|corners|side,
@@ -88,4 +87,4 @@ _SHEDDING = f"""
     <eye>|side|corner loses|losing|lost|lose .. <strand>, soldiers .. <eye>|side, chunk|clump|bunch|handful|cluster .. <shed>|off|out .. <eye>|corner
 """
 
-TOPICS = {"shedding": _SHEDDING, "figure": _FIGURE, "retention": _RETENTION, "notside": _NOT_SIDE}
+TOPICS = {"shedding": _SHEDDING, "bald": _BALD, "retention": _RETENTION, "notside": _NOT_SIDE}

@@ -14,7 +14,7 @@ CLASSES = {
     """,
 }
 
-_LASHES = """
+_BALD = """
     ojo|ojos|lado|esquina|esquinita|derecho|izquierdo|izq|der quedo|esta|anda|estan|quedaron|va|medio todo|toda|medio|como? <pelon>|pelado|pelada|peladito|peladita|pelados,
     medio|casi|todo ojo|lado <pelon>|pelado|peladito, <pelon>|pelado|peladito en|de la|el|las|un esquina|esquinas|rabillo|punta|medio|centro|lado,
     <pelon> el|la|los|del? parpado|ojo|ojos|lado, cachito|pedazo|pedacito|parte|espacio <pelon> en|del|arriba? el|la? parpado|ojo|medio,
@@ -24,8 +24,7 @@ _LASHES = """
     juntaron|juntan|pegaron|amontonaron todas|entre en|ellas|si un? pegote|grumo|bola|una?, llevo|llevaron tres|dos|unas|varias|cuatro|media pestanas
 """
 
-_FIGURE = f"""
-    {_LASHES},
+_FIGURE = """
     ciega|ciego|roja de|con rabia|coraje|envidia, pegan|topan|chocan|rozan en|con|contra los|las|mis lentes|gafas|anteojos|cejas,
     poca|pocas|mucho|mucha|pura pestana, endurece la|el|mi mirada|cara|gesto|expresion, se me fue el|la? internet|senal|luz|wifi|red|saldo|tren|bus|camion|micro,
     derecho|izquierdo lo|la|las hizo|hicieron|dejo|dejaron, ojos|mirada de muneca|gato|gata|ardilla, color|negro|tono no|muy es|va|oscuro|pega el|con?
@@ -37,7 +36,7 @@ _SHEDDING = """
 """
 
 _RETENTION = f"""
-    {_LASHES}, {_SHEDDING},
+    {_BALD}, {_SHEDDING},
     cayendose, cayendoseme, despegandose, soltandose, desprendiendose, volandose, yendose, me|le|se van|estan|fueron volando|soltando|yendo|todas,
     anda|andan|esta|estan cayendo|cayendose|soltandose|despegandose|volando, me|le faltan|falta las|varias|unas|pestanas|algunas|tres|dos|muchas,
     cada dia|vez|noche hay|tengo|quedan|son menos, cuantas quedan|me, quedan|queda|sobreviven ocho|diez|seis|siete|nueve|cinco|cuatro|contadas|tantitas,
@@ -102,7 +101,8 @@ _NOT_STOP = """
 
 TOPICS = {
     "figure": _FIGURE,
-    "shedding": f"{_LASHES}, {_SHEDDING}",
+    "shedding": _SHEDDING,
+    "bald": _BALD,
     "retention": _RETENTION,
     "complaint": _COMPLAINT,
     "fine": _FINE,
