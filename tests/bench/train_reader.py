@@ -35,6 +35,7 @@ WEIGHT = {"emergency": 0.1}
 LIGHT = 0.03
 MANY = "many_"  # what was gathered under one heading, which says nothing of how often it comes in
 LESS = 0.3
+MEANS = {"bald": "retention", "shedding": "retention"}  # lists of phrases that tell of a topic of another name
 
 
 def _is_about(topic: str, row: dict[str, Any]) -> bool:
@@ -83,7 +84,7 @@ def _phrases() -> Iterator[tuple[str, dict[str, Any]]]:
             for name, text in named.items():
                 urgency = "none" if not is_sign else "emergency" if name.endswith("!") else "same_day"
                 signs = [str(sign) for sign in grading.named(Mark(name, 0, 0))] if is_sign else []
-                row = {"urgency": urgency, "about": [] if is_sign else [name], "signs": signs}
+                row = {"urgency": urgency, "about": [] if is_sign else [MEANS.get(name, name)], "signs": signs}
                 for phrase in text.replace("\n", " ").split(","):
                     for spoken in {_spoken(phrase, lists, chance) for _ in range(TIMES)} - {""}:
                         yield spoken, row

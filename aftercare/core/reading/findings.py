@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from aftercare.core.reading import around, grading, hyperbole, seeming, story, times
+from aftercare.core.reading import around, grading, hyperbole, seeming, shedding, story, times
 from aftercare.core.reading.elsewhere import is_elsewhere, is_of_a_thing
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
@@ -60,7 +60,13 @@ def sort_out(page: Page) -> Findings:
         near=near,
         over=_with(stand, Standing.OVER, Standing.DENIED_NOW),
         denied=_with(stand, Standing.DENIED, Standing.DENIED_NOW),
-        explained=[*page.named("topic:figure"), *seeming.shed_tears(page), *of_others, *explained],
+        explained=[
+            *page.named("topic:figure"),
+            *shedding.marks(page),
+            *seeming.shed_tears(page),
+            *of_others,
+            *explained,
+        ],
         long_ago=_told_of_long_ago(page, current),
         around=[*_around(page, stand, current), *around.bare_places(page, current)],
     )

@@ -9,12 +9,16 @@ from aftercare.core.reading.words import (
     english_doings,
     english_figures,
     english_frames,
+    english_moods,
     english_praise,
     english_scope,
+    english_shedding,
     english_signs,
     english_topics,
+    small_talk,
     spanish_doings,
     spanish_frames,
+    spanish_moods,
     spanish_scope,
     spanish_signs,
     spanish_topics,
@@ -41,21 +45,35 @@ def _together(*lexicons: dict[str, str]) -> dict[str, str]:
 
 
 ENGLISH_SIGNS = _together(english_signs.SIGNS, english_alarms.ALARMS, english_frames.FRAMES, english_doings.DOINGS)
-ENGLISH_TOPICS = {
-    **english_figures.FIGURES,
-    **english_commands.COMMANDS,
-    **english_praise.PRAISE,
-    **english_topics.TOPICS,
+ENGLISH_TOPICS = _together(
+    english_figures.FIGURES,
+    english_commands.COMMANDS,
+    english_praise.PRAISE,
+    english_topics.TOPICS,
+    english_shedding.TOPICS,
+    english_moods.TOPICS,
+    small_talk.TOPICS_ENGLISH,
+)
+ENGLISH_CLASSES = {
+    **english_signs.CLASSES,
+    **english_frames.CLASSES,
+    **english_commands.CLASSES,
+    **english_shedding.CLASSES,
 }
-ENGLISH_CLASSES = {**english_signs.CLASSES, **english_frames.CLASSES, **english_commands.CLASSES}
 ENGLISH = _tree(ENGLISH_CLASSES, ENGLISH_SIGNS, english_scope.SCOPE, ENGLISH_TOPICS)
 SPANISH_SIGNS = _together(spanish_signs.SIGNS, spanish_frames.FRAMES, spanish_doings.DOINGS)
-SPANISH_CLASSES = {**spanish_signs.CLASSES, **spanish_frames.CLASSES, **spanish_topics.CLASSES}
-SPANISH = _tree(SPANISH_CLASSES, SPANISH_SIGNS, spanish_scope.SCOPE, spanish_topics.TOPICS)
+SPANISH_TOPICS = _together(spanish_topics.TOPICS, spanish_moods.TOPICS, small_talk.TOPICS_SPANISH)
+SPANISH_CLASSES = {
+    **spanish_signs.CLASSES,
+    **spanish_frames.CLASSES,
+    **spanish_topics.CLASSES,
+    **spanish_moods.CLASSES,
+}
+SPANISH = _tree(SPANISH_CLASSES, SPANISH_SIGNS, spanish_scope.SCOPE, SPANISH_TOPICS)
 # Signs, topics and classes as they are written: the second opinion learns from them too.
 SOURCES = (
     (ENGLISH_SIGNS, ENGLISH_TOPICS, ENGLISH_CLASSES),
-    (SPANISH_SIGNS, spanish_topics.TOPICS, SPANISH_CLASSES),
+    (SPANISH_SIGNS, SPANISH_TOPICS, SPANISH_CLASSES),
 )
 WORDS = frozenset(ENGLISH.words | SPANISH.words)
 

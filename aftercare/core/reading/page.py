@@ -18,6 +18,7 @@ _AFTER_SO = listed("i im ive my we they it its you he she the theyre can could p
 # What a longer phrase takes away from what lies within it, or under it.
 _OVERRULED = {
     "topic:figure": ("sign:",),
+    "topic:bald": ("sign:",),
     "scope:nonneg": ("scope:no", "scope:not", "scope:over", "scope:near", "scope:good_kind", "scope:will", "scope:if"),
     "scope:near": ("topic:retention", "scope:no", "scope:not"),
     "scope:turned": ("scope:nonneg", "scope:over", "scope:near", "scope:not"),
@@ -29,6 +30,7 @@ _OVERRULED = {
     "topic:vocative": ("topic:fine", "topic:plain", "topic:thanks"),
     "topic:notstop": ("topic:stop",),
     "topic:stop": ("scope:over", "scope:near"),
+    "topic:astray": ("topic:wrong_person",),
     "topic:notbooking": ("topic:booking", "topic:booking_weak"),
     "topic:notquestion": ("topic:question",),
     "topic:notlost": ("topic:retention",),
@@ -63,6 +65,7 @@ _CONTAINED = {
     "sign:glue_in_eye!": {"poking", "watering", "discharge"},
 }
 
+_WHOLE = {"topic:figure", "topic:bald"}  # these rule only what lies within them
 _AS_LONG = {"sign:hot_lid", "sign:bulging!", "sign:injury!"}  # these rule what is as long as they are, too
 
 
@@ -202,7 +205,7 @@ def _overrules(ruler: Mark, mark: Mark) -> bool:
         return False
     size, other = ruler.end - ruler.start, mark.end - mark.start
     overruled = _OVERRULED.get(ruler.name, ())
-    if ruler.name == "topic:figure" and (mark.start < ruler.start or mark.end > ruler.end):
+    if ruler.name in _WHOLE and (mark.start < ruler.start or mark.end > ruler.end):
         return False
     if mark.name in overruled or "sign:" in overruled and mark.name.startswith("sign:"):
         return size >= other

@@ -50,6 +50,7 @@ WISH = 0.2  # a visit or an end of messages, in words that begin like a question
 NAMED = 0.5  # which sign it is, where the rules saw none
 # Beside a sign she seldom says that all is well.
 FINE_DOUBTED_BESIDE_SIGN, BELIEVED_BESIDE_SIGN = 0.1, 0.8
+BELIEVED_BESIDE_LOSS = 0.65  # praise of which the rules know nothing, beside falling lashes or a complaint
 
 
 @dataclass(frozen=True, slots=True)

@@ -5,13 +5,21 @@ from __future__ import annotations
 from dataclasses import replace
 
 from aftercare.core.reading import blinking, second
-from aftercare.core.reading.page import Page
+from aftercare.core.reading.page import EYES, Page
 from aftercare.core.reading.phrases import Mark
 from aftercare.core.reading.tokens import WORD, listed
 from aftercare.core.reading.values import Reading, Sign, Topic, Urgency
 
 _SAID_LITTLE = 3  # tokens: "lol", "brb in 5"
 _OTHERWISE = ("topic:auto", "topic:spam", "topic:start")
+
+_BODY = EYES | listed("""
+    lash lashes eyelash eyelashes lashline face lip lips tongue throat chest mouth nose cheek cheeks skin head neck
+    breath breathe breathing swallow ambulance hospital doctor gp nurse clinic emergency cara labio labios lengua
+    garganta pecho boca piel cabeza pestana pestanas respirar hospital medico doctora
+    it they theyre them one this that side left right
+""")
+_SMALL_TALK = 16  # tokens
 
 _ON = listed("start restart resume again back reactivate volver vuelvan otra nuevo")
 # Nobody praises by the words for these, as by "stinging", "swollen" or "on fire".
@@ -28,7 +36,14 @@ def look_again(reading: Reading, opinion: second.Opinion, page: Page, explained:
         return reading
     calm = reading.urgency is Urgency.NONE
     otherwise = any(page.marks.get(name) for name in _OTHERWISE)
-    lost = reading.about == (Topic.OTHER,) and not explained and not otherwise and not page.marks.get("scope:history")
+    chat = _is_small_talk(reading, page)
+    lost = (
+        not chat
+        and reading.about == (Topic.OTHER,)
+        and not explained
+        and not otherwise
+        and not page.marks.get("scope:history")
+    )
     # "stop by", "don't stop": the word for something else. "start again", "back on": a wish for the contrary.
     other_stop = bool(page.named("topic:notstop")) or bool(_ON & {token.word for token in page.tokens})
     # Of "no me arde" it sees "no me", as in "no me escriban": of what is left of a denial it says nothing.
@@ -42,7 +57,7 @@ def look_again(reading: Reading, opinion: second.Opinion, page: Page, explained:
         return replace(reading, about=_joined(reading.about, Topic.STOP), unread=ends < second.CERTAIN_STOP)
     if reading.urgency is Urgency.EMERGENCY:
         return reading
-    sure = bool(explained) or not {Topic.OTHER, Topic.QUESTION} & set(reading.about)
+    sure = chat or bool(explained) or not {Topic.OTHER, Topic.QUESTION} & set(reading.about)
     if not otherwise and (urgency := _more_urgent(reading, opinion, page, sure=sure)) is not None:
         about = _joined(reading.about, Topic.IRRITATION)
         return replace(reading, urgency=urgency, about=about)  # whatever is urgent is read by a person anyway
@@ -55,6 +70,13 @@ def look_again(reading: Reading, opinion: second.Opinion, page: Page, explained:
     lookalike = bool(page.named("topic:notstop")) and reading.about != (Topic.OTHER,)
     unwanted = ends > (second.CERTAIN_STOP if lookalike else second.STOP) and Topic.STOP not in reading.about
     return replace(reading, unread=True) if doubtful or unknown or unwanted else reading
+
+
+def _is_small_talk(reading: Reading, page: Page) -> bool:
+    """Say whether a short reply is plainly of the weather, a meal or a parcel, and of nothing that may be her eye."""
+    words = {token.word for token in page.tokens}
+    talk = bool(page.named("topic:chat")) and len(page.tokens) <= _SMALL_TALK
+    return talk and reading.urgency is Urgency.NONE and not words & _BODY
 
 
 def _is_mere_praise(reading: Reading, opinion: second.Opinion, page: Page) -> bool:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from aftercare.core.reading import asking, hours, openings, stopping
+from aftercare.core.reading import asking, hours, openings, second, shedding, stopping
 from aftercare.core.reading.doubt import Doubt
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
@@ -33,6 +33,7 @@ _OWN = (
 
 
 _SHORT = 6  # tokens
+_UNHAPPY = {Topic.RETENTION, Topic.COMPLAINT}
 
 
 def topics_of(page: Page, answer: str, opinion: Opinion, *, irritation: bool, denied: bool) -> dict[Topic, Mark | None]:
@@ -69,7 +70,8 @@ def topics_of(page: Page, answer: str, opinion: Opinion, *, irritation: bool, de
                 found[topic] = visit
             continue
         mark = _first(page, str(topic), may_be_weak=may_be_weak)
-        if mark is not None and (_is_wished(page, mark) or not (is_long and doubt.doubts(topic, mark))):
+        seen = not (is_long and mark is not None and doubt.doubts(topic, mark) and not _is_unseen(page, mark))
+        if mark is not None and (seen or _is_wished(page, mark)):
             found[topic] = mark
         elif mark is not None and (_is_said_twice(page, mark) or not _is_vague(mark)):
             doubted = {topic: mark}
@@ -98,6 +100,8 @@ def topics_of(page: Page, answer: str, opinion: Opinion, *, irritation: bool, de
         for topic in opinion.believed(beside_sign=irritation):
             if topic is Topic.FINE and only_told or topic is Topic.BOOKING and mentioned:
                 continue
+            if topic is Topic.FINE and _UNHAPPY & found.keys() and opinion.topics[topic] < second.BELIEVED_BESIDE_LOSS:
+                continue  # of praise beside them the rules know more
             if topic is Topic.QUESTION and asking.is_rhetorical(page):
                 continue
             if topic is not Topic.QUESTION or Topic.BOOKING not in found:  # a wish to book is none, even put as one
@@ -107,7 +111,7 @@ def topics_of(page: Page, answer: str, opinion: Opinion, *, irritation: bool, de
     if doubted:
         return doubted
     marked = not page.named("topic:photo") and any(token.kind == ASK for token in page.tokens)  # laughed at "How …?"
-    if question is not None and (marked or not _is_vague(question)):
+    if question is not None and (marked or not _is_vague(question)) or marked and _asks_at_length(page):
         return {Topic.QUESTION: question}
     praise = None if only_told else _fine(page, found, irritation=irritation, denied=denied)
     return {Topic.OTHER: None} if praise is None or _is_vague(praise) else {Topic.FINE: praise}
@@ -134,6 +138,25 @@ def _is_wished(page: Page, mark: Mark) -> bool:
     """Could I book a patch test: whatever the second opinion thinks of it."""
     words = [token.word for token in page.tokens[max(0, mark.start - 2) : mark.start + 1]]
     return words[-1] in _VISITS and tuple(words[:-1]) in _MAY
+
+
+_A_QUESTION = 4  # words: "hello?" asks nothing, nor does "you there?"
+
+
+def _asks_at_length(page: Page) -> bool:
+    """Say whether a sentence with a question mark has words enough to ask something: "¿el cupón vence este mes?"."""
+    if page.named("topic:smalltalk", "topic:booking", "topic:spam", "topic:auto") or asking.is_rhetorical(page):
+        return False
+    asked = page.asked()
+    words = [where for token, where in zip(page.tokens, page.sentence, strict=True) if token.kind == WORD]
+    return any(words.count(where) >= _A_QUESTION for where in asked)
+
+
+def _is_unseen(page: Page, mark: Mark) -> bool:
+    """Say whether the second opinion has not seen these words: "my lid is bald"."""
+    return mark.name == "topic:retention" and any(
+        one.start < mark.end and mark.start < one.end for one in shedding.marks(page)
+    )
 
 
 def _is_said_twice(page: Page, mark: Mark) -> bool:

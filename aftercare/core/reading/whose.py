@@ -157,6 +157,16 @@ def _is_compared(page: Page, place: int) -> bool:
     return 0 <= place < len(page.tokens) and page.tokens[place].word == "ever"
 
 
+_HOPES, _YOURS = listed("hope hopes hoping espero ojala saludos"), listed("your yours ur yer tu tus su sus")
+
+
+def _is_asked_after(page: Page, mark: Mark, sign: Mark) -> bool:
+    """Hope your mum's ok, woke up and can't see out the right: what follows the kind wish is her own."""
+    clause = page.clause[mark.start]
+    words = {token.word for token, where in zip(page.tokens, page.clause, strict=True) if where == clause}
+    return bool(words & _HOPES and words & _YOURS) and page.clause[sign.start] != clause
+
+
 _DOES = listed("""
     poked jabbed scratched hit kicked elbowed headbutted smacked licked rubbed threw stuck
 """)
@@ -241,7 +251,7 @@ def is_another_persons(page: Page, sign: Mark) -> bool:
     if any(mark.start <= sign.start < mark.end and _does_to_another(page, mark) for mark in page.named("scope:self")):
         return True
     nearest: Mark | None = None
-    others = persons(page)
+    others = [mark for mark in persons(page) if not _is_asked_after(page, mark, sign)]
     if _is_theirs_behind(page, sign, others):
         return True
     if she_too.has_it_too(page, sign):

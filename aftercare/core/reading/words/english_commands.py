@@ -380,6 +380,7 @@ COMMANDS = {
         here|round|at|on, whoever booked .. wasnt|isnt|not, is her|his|my phone she|he|whoever, gave
         you|u|ye|yous|them my number|# .. joke|prank|laugh|mistake|accident, gave u my #, wrong
         girl|bloke|fella|gal|chick|dude,
+        nobody of that name, no one of that name, no clue who, no idea who .. is, different number, i am not miss|mrs|mr|ms, im not miss|mrs|mr|ms, she left this line, had this number about|since|for, my twin .. shes the one, ya no tiene este cel|celular|numero|telefono, <be>? her|his husband|wife|mum|mom|mother|partner|boyfriend|girlfriend|son|daughter she|he .. number,
         she|he changed her|his|their number, changed her|his number, has a new number now, no longer her|his number,
         this number is not hers|his, isnt her|his number anymore, dont know anyone called|named, nobody called|named,
         no one here called|named|by,

@@ -555,7 +555,7 @@ FRAMES = {
         goosebumps|gooseflesh|goosepimples on|over|all|like .. <eye>|skin,
         wee|tiny|little|raised|pinprick|pinpoint|pink|itchy|row|line|crop|cluster of? .. dots|boils, dots on|along|around|round|under|marching|all|above .. <eye>|cheek|cheekbone|cheeks|socket|sockets, dots|bumps|pimples|boils .. near|beside|above|below|on|around .. <eye>, boils come|coming|have|on|popping, small|tiny|little|wee boils, skin .. .. like .. sandpaper|leather|emery|lizard|bark|parchment|cornflakes, dry|itchy|flaky|red|sore|scaly|eczema|rough|raw .. patches, patches where .. gel|pads|pad|tape, tape|pad|pads rash|reaction, prickly heat dots|bumps|spots|rash,
         measles on|around .. <eye>, <eye> .. pebbledash{ed}, cobbled <eye>, cobblestone lids|skin,
-        <skinny> .. <scaly>, <scaly> .. <skinny>, <scaly> .. round|around|under|on my? <eye>, <skinny> ..
+        <skinny> <be>? like? a? plucked chicken|turkey|goose|hen, <skinny> .. <scaly>, <scaly> .. <skinny>, <scaly> .. round|around|under|on my? <eye>, <skinny> ..
         dust|dandruff|snow|powder|confetti|cornflakes|coconut|parmesan|flakes, dandruff,
         skin|lids|lid|eyelid|eyelids|it .. like .. alligator|lizard|snake|crocodile|reptile|parchment
     """,

@@ -602,6 +602,7 @@ TOPICS = {
         permanently surprised
     """,
     "left": """
+        outer|inner|top|bottom|upper|lower|centre|center|middle|far left,
         left
         eye|lid|eyelid|side|one|upper|lower|inner|outer|corner|lash|lashes|lashline|eyelash|eyebrow|eyes|only|pupil|cornea|brow|cheek|top|bottom,
         my left, the left, on left, on my left, eye left, lid left, side left, l eye, l lid, l side, eye l, lefty,
@@ -611,6 +612,7 @@ TOPICS = {
         left lids|uns
     """,
     "right": """
+        outer|inner|top|bottom|upper|lower|centre|center|middle|far right,
         are eye|lid|eyelid|upper|lower, right
         eye|lid|eyelid|side|one|upper|lower|inner|outer|corner|lash|lashes|lashline|eyelash|eyebrow|eyes|only|pupil|cornea|brow|cheek|top|bottom,
         my right, the right, on right, on my right, eye right, lid right, side right, r eye, r lid, r side, eye r,

@@ -273,6 +273,7 @@ FRAMES = {
     "poking": """
         no es que no me? pinche|pinchen,
         me pinche{n}, me pinchen,
+        me toca|topa|roza|rosa|raspa en? el|los|la ojo|ojos|parpado,
         pelito|pelo|pestana|algo|hilito ..
         picando|picandome|pinchando|pinchandome|clavando|clavandome|clavado|atravesado|adentro,
         picandome|pinchandome adentro|dentro|por,

@@ -69,3 +69,8 @@ def test_what_blinking_clears_is_no_emergency() -> None:
     found = read("Kind of a fog over my sight when I am reading but a few blinks and it's crisp again. Dry too")
 
     assert found.urgency is Urgency.SAME_DAY
+
+
+def test_small_talk_is_for_nobody_to_read_twice_unless_it_may_be_of_her_eye() -> None:
+    assert not read("kettle's on").unread
+    assert read("kettle's on, my eye itches").urgency is Urgency.SAME_DAY

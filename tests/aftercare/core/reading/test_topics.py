@@ -34,3 +34,12 @@ def test_could_i_book_is_a_wish_to_book_beside_an_old_story() -> None:
 
 def test_why_alone_asks() -> None:
     assert Topic.QUESTION in read("they go pink around 6pm every day. why?").about
+
+
+def test_a_sentence_with_a_question_mark_asks_where_nothing_else_is_known_of_it() -> None:
+    assert read("¿El cupón vence este mes?").about == (Topic.QUESTION,)
+
+
+def test_a_message_that_went_astray_makes_no_wrong_person() -> None:
+    assert read("haha that was meant for my brother").about == (Topic.OTHER,)
+    assert Topic.WRONG_PERSON in read("this must be meant for someone else").about

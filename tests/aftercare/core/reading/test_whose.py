@@ -163,3 +163,8 @@ def test_what_happened_to_somebody_may_be_hers_too() -> None:
     found = read("A mi tía le dio lo mismo una vez: ronchas por todo el cuerpo, así amanecí hoy yo")
 
     assert found.urgency is Urgency.EMERGENCY
+
+
+def test_what_follows_a_kind_wish_is_her_own() -> None:
+    assert read("hope your mum's ok, woke up and cant see out the right").urgency is Urgency.EMERGENCY
+    assert read("hope your mum's sore eye clears up soon").urgency is Urgency.NONE
