@@ -51,6 +51,16 @@ def tell(tokens: list[Token], text: str) -> Told:
     return Told("en", True, True, False)
 
 
+_KNOWN = lexicon.WORDS | ENGLISH | SPANISH
+_STRANGE, _SOME = 0.4, 4  # share of the words, and of how many it says something
+
+
+def is_strange(tokens: list[Token]) -> bool:
+    """Say whether too many words are in no list for anybody to tell what is said: a language that is not known here."""
+    words = [token.word for token in tokens if token.kind == WORD and token.word[0].isalpha()]
+    return len(words) >= _SOME and sum(word not in _KNOWN for word in words) >= _STRANGE * len(words)
+
+
 _PLAIN_ALARM = 3  # words: shorter ones are words of other languages too
 
 

@@ -127,9 +127,12 @@ def _named(reading: Reading, opinion: Opinion, answer: str) -> Reading:
 
 
 def _or_foreign(reading: Reading, answer: str, page: Page) -> Reading:
-    """Look for alarms of other languages in what was not understood; whoever speaks of a hospital is for a person."""
-    if reading.urgency is Urgency.NONE and page.marks.get("sign:hospital!"):
-        return replace(reading, unread=True)
+    """Look for alarms of other languages in what was not understood; whoever speaks of a hospital is for a person.
+
+    So is what has words that are not known: it may be wholly of another language.
+    """
+    if reading.urgency is Urgency.NONE and (page.marks.get("sign:hospital!") or language.is_strange(page.tokens)):
+        reading = replace(reading, unread=True)
     if not reading.unread or reading.about != (Topic.OTHER,):
         return reading
     other = foreign.read(answer, "und")
