@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from aftercare.core.reading import grading, seeming, story, times
+from aftercare.core.reading import grading, others, seeming, story, times
 from aftercare.core.reading.elsewhere import is_elsewhere, is_of_a_thing
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
@@ -48,7 +48,7 @@ class Findings:
 
 def sort_out(page: Page) -> Findings:
     """Return the signs of a page by how they stand."""
-    of_eyes, of_others = _signs(page)
+    of_eyes, elsewhere = _signs(page)
     stand = _standings(page, of_eyes)
     current = [mark for mark in _with(stand, Standing.CURRENT) if not _is_taken_back(page, mark, stand)]
     near = _with(stand, Standing.NEARLY_OVER)
@@ -58,8 +58,8 @@ def sort_out(page: Page) -> Findings:
         near=near,
         over=_with(stand, Standing.OVER, Standing.DENIED_NOW),
         denied=_with(stand, Standing.DENIED, Standing.DENIED_NOW),
-        explained=[*page.named("topic:figure"), *of_others, *explained],
-        long_ago=_told_of_long_ago(page, current),
+        explained=[*page.named("topic:figure"), *elsewhere, *explained],
+        long_ago=[*_told_of_long_ago(page, current), *others.clauses(page, current)],
     )
 
 
@@ -88,12 +88,12 @@ def _signs(page: Page) -> tuple[list[Mark], list[Mark]]:
     found += _left_open(page)
     found.sort(key=lambda mark: (mark.start, -mark.end))
     found = grading.with_glue(page, found)
-    others = [mark for mark in found if is_elsewhere(page, mark) or is_of_a_thing(page, mark)]
-    found = [mark for mark in found if mark not in others]
+    not_of_eyes = [mark for mark in found if is_elsewhere(page, mark) or is_of_a_thing(page, mark)]
+    found = [mark for mark in found if mark not in not_of_eyes]
     found = seeming.without(page, found)
     if page.marks.get("scope:good_kind"):
         found = [mark for mark in found if mark.name not in _OF_LOOKS]
-    return found, others
+    return found, not_of_eyes
 
 
 def _left_open(page: Page) -> list[Mark]:

@@ -74,7 +74,7 @@ def _answer(answer: str, question: str) -> Reading:
         return answered
     after_all = bool(found.long_ago) and opinion.sign > second.SIGN_AFTER_ALL
     if found.long_ago:  # of what is urgent, the second opinion has no say by what was years ago
-        opinion = opinion_of(answer, page, [*found.explained, *found.long_ago])
+        opinion = opinion.calmed(opinion_of(answer, page, [*found.explained, *found.long_ago]))
     seen_again = look_again(reading, opinion, page, found.explained)
     if after_all and seen_again.urgency is Urgency.NONE:  # a story that may be of today is for a person
         seen_again = replace(seen_again, unread=True)

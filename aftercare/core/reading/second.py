@@ -9,7 +9,7 @@ the reply as well, unless the wish is certain. Where the rules saw no sign in wh
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import lru_cache
 from pathlib import Path
 
@@ -77,6 +77,15 @@ class Opinion:
     def named(self) -> tuple[Sign, ...]:
         """Which signs it tells of."""
         return tuple(sign for sign, chance in self.signs.items() if chance > NAMED)
+
+    def calmed(self, other: Opinion) -> Opinion:
+        """Return this opinion, but of what is urgent no more than the other one sees."""
+        return replace(
+            self,
+            sign=min(self.sign, other.sign),
+            emergency=min(self.emergency, other.emergency),
+            signs={sign: min(chance, other.signs.get(sign, 0.0)) for sign, chance in self.signs.items()},
+        )
 
     def doubts_fine_beside_sign(self) -> bool:
         """Whether a word of praise beside a sign is likelier of another matter."""

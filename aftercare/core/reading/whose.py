@@ -5,11 +5,11 @@ from __future__ import annotations
 import itertools
 
 from aftercare.core.reading import lexicon
-from aftercare.core.reading.page import Page
+from aftercare.core.reading.page import EYES, Page
 from aftercare.core.reading.phrases import Mark
 from aftercare.core.reading.tokens import WORD, Token, listed
 
-_PRONOUNS = listed("he she her his him hers el ella ellas ellos se le les")
+PRONOUNS = listed("he she shes hes her his him hers el ella ellas ellos se le les")
 
 
 def persons(page: Page) -> list[Mark]:
@@ -23,7 +23,7 @@ def persons(page: Page) -> list[Mark]:
             or _is_one_of_us(page, mark)
         ):
             continue
-        if named or not all(token.word in _PRONOUNS for token in page.tokens[mark.start : mark.end]):
+        if named or not all(token.word in PRONOUNS for token in page.tokens[mark.start : mark.end]):
             named.append(mark)
     return named
 
@@ -161,6 +161,21 @@ def _is_theirs_within(page: Page, mark: Mark, sign: Mark) -> bool:
     return mark.end < sign.end and page.tokens[mark.start].word in _POSSESSIVE and mark.end == mark.start + 1
 
 
+_MAY_BE_CLIENTS = listed("daughter wife missus girlfriend gf niece granddaughter client hija esposa novia sobrina")
+_EYE = 3  # words from "her" to "lids"
+
+
+def _are_the_tellers_own(page: Page, nearest: Mark, others: list[Mark]) -> bool:
+    """My mam said her eyes are streaming: those of whoever says it, unless that may be the client herself."""
+    if page.tokens[nearest.start].word not in _POSSESSIVE or nearest.end != nearest.start + 1:
+        return False
+    after = {token.word for token in page.tokens[nearest.end : nearest.end + _EYE]}
+    where = page.sentence[nearest.start]
+    before = [one for one in others if one.start < nearest.start and page.sentence[one.start] == where]
+    said = {token.word for one in before for token in page.tokens[one.start : one.end]}
+    return bool(before) and bool(EYES & after) and not said & _MAY_BE_CLIENTS
+
+
 def is_another_persons(page: Page, sign: Mark) -> bool:
     sentence = page.sentence[sign.start]
     if is_written_for_her(page):
@@ -187,6 +202,8 @@ def is_another_persons(page: Page, sign: Mark) -> bool:
         return False
     if page.tokens[nearest.start].word in _THEIRS and nearest.end == nearest.start + 1:
         return True  # "she reckons hers burned"
+    if not sign.name.endswith("!") and _are_the_tellers_own(page, nearest, others):
+        return True
     return not any(
         page.sentence[mark.start] == sentence
         and mark.start < sign.start

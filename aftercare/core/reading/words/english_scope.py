@@ -560,7 +560,18 @@ SCOPE = {
         sick|drop|collapse|keel|black
     """,
     "other": """
-        hed, she'd, he'd,
+        hed, she'd, he'd, shes|hes the|that one|lady|girl|client|woman|man,
+        moggy, moggy's, moggies, my|our|the|a hen|goat|pigeon|duck|cockerel|rooster|donkey|gerbil|snake|piglet|foal|ewe|ram|hedgehog|fox|seagull|hens|goats|sheep|pigs|gecko's,
+        hen|goat|pigeon has|had|is|he|she|got|with, guide dog, tomcat, bulldog, beagle, chihuahua, poodle's, dachshund, rescue dog|cat,
+        colleague|coworker|neighbour|neighbor|client|patient|relative|cousin|aunt|uncle|sister|brother|customer|student|pupil of
+        mine|ours|hers|his, pt told|said|says|asked, patient|patients told|said|says, one of my|our|the patients|students|girls|residents|clients|customers|kids,
+        tita, tita's, tito, lolo, lola is|has|had|po, kuya, amma, appa, pikin, oga, granda, grandda, granda's, gramps,
+        grandpa's, grandma's, grandad's, nan's, nana's, papa's, missus's, my|our|mi|la|el
+        abuela|abuelo|tia|tio|prima|primo|hermana|hermano|suegra|roommate|vecina, childminder, childminder's, landlady, dentist's,
+        new girl, the|a|one|that nurse|chap|bloke|dude|model|driver|delivery|barber|bouncer|usher|lodger,
+        actor's, actress's, uncle's, auntie's, aunt's, cousin's, neighbour's, son's, hubby's, husband's, daughter's teacher|friend,
+        bride's, groom's, bridesmaid's, flatmate, house mate, housemate's, dorm, bf's, gf's friend|mum, boss's, brother's, sister's, bestie's, mates's,
+        the|my|her technician|tech|artist's|tech's eye|eyes|lids|seemed|looked, our kev|dave|jack|tom|sam|liam|kevs|daves
         our|whole|my|his|her whole? office|school|nursery|class|ward|household|family has|have|had|got|is|are|all,
         in my|our|his|her family everyone|everybody|all|they, stepsister, stepbrother, stepmum, stepdad, stepson, godmother, godchild,
         landlady's, postman, plumber, waitress, waiter, bartender, chef, head chef, pot
@@ -663,6 +674,14 @@ SCOPE = {
         herself|himself|themselves, she|he|daughter|son .. is|was too|so?
         shy|embarrassed|scared|polite|busy|proud|stubborn to? tell|text|say|write|ask|message|bother
     """,
+    "metoo": """
+        mine are|is|r doing|at|playing it|the|same, mine has|have been at it, mine has|have started|caught|got|gone|done,
+        mine too|also|likewise|aswell|followed, mine as well, mine the same, mine joined in, so|as are|is|do|does|did|have|has mine, so am|have|do|did i, and|now|so
+        me too|now|and|as, me now and all, same with|for me|mine, same here, now ive|i|im|its|mine caught|got|me|have|turn|gone|doing|the,
+        now its my turn, guess who caught|has|got it|them, guess whos next, i caught|copped|picked it, ive caught|copped|got it|some|the,
+        passed|gave|given it to me, passed it on to me, i think i copped|caught|have, my turn now, im next, now my|mine, hit
+        me too
+    """,
     "minenot": """
         mine havent, mine hasnt, mine dont, mine doesnt, mine didnt, mine arent, mine isnt, mine werent, mine never,
         i dont have one|it|any|that, i havent, i dont have
@@ -686,6 +705,13 @@ SCOPE = {
         dogs|cats|kittens|horses|patients|animals|puppies|babies|toddlers
     """,
     "tale": """
+        hope|hoping|pray|praying your|ur|yer|that .. better|heals|clears|settles|settled|mends|ok|okay|goes|gone|recovers|improves, hope|hoping your|ur|yer
+        stye|sty|eye|eyes|hand|back|foot|head|cough|cold|tummy|arm|leg|infection, hows|how is|are your|ur|yer poor? stye|sty|eye|eyes|hand|back|cough|cold|tummy|head|burn|infection,
+        get well soon, feel better soon|hun|babe|love, speedy recovery, your|ur|yer poor eye|eyes|hand|face|thing|love|pet, sorry to hear
+        about|your|ur|you, sorry you were|are|r|had|got, you poor thing|love|pet, sorry about your|ur eye|eyes|hand|stye, you said you|youd|you'd|u had|an|a|once|got,
+        is|are the|that|your technician|artist|tech|girl|receptionist|model|dog ok|okay|better|alright,
+        watching|watched the|a|some|that? telly|tv|programme|program|netflix|news|drama, saw|seen on the? news|telly|tv|insta|tiktok, in your|ur|the
+        reel|story|video|post|advert|ad, horror|hospital drama|film|show,
         read|reading|reads a|the|some|this|that thread|article|post|story|stories|forum|blog|book about|on|of|by|where|from,
         in the|a|that|this|my film|movie|show|series|episode|book|novel|play|documentary|panto|soap|podcast|audiobook,
         film|movie|show|series|episode|book|novel|documentary|podcast about|with|where, clip|vid|video|reel|tiktok|youtube where|about, saw|seen|watched|watching a|the|this|one|some vid|video|clip|reel|tiktok|film|movie|documentary|post|thread,

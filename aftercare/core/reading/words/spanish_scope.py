@@ -184,7 +184,11 @@ SCOPE = {
         puede que tenga, puede ser, van a explotar, va a explotar, voy a desmayar, va a reventar
     """,
     "other": """
-        se le, se les,
+        se le, se les, mi|el|la|un|una|su al? cunado|tio|suegro|sobrino|vecino|esposo|jefe|paciente|companero|abuelo|papa|gatita|gatito|caballo|yegua|perico|conejo|conejito|cotorro|tortuga|burro|
+        vaca|gallo|gallina|doctora|maestra|maestro|muchacha|muchacho|senora|senor|clienta|roommate|cuata|compa|bisabuela|madrastra, al|del
+        caballo|perro|gato|conejo|perico|vecino|jefe|nino|bebe|abuelo, a una? companera|companero|muchacha|clienta|senora|amiga, a
+        mi|su mama|papa|hijo|hija|nene|nena|roomie|hermana|hermano|perro|gata|gatita|abuela|abuelita|esposo|tia|tio|prima|suegra, muchacha
+        de la|al, la otra chica|muchacha, esas|estas personas,
         en mi familia|casa|oficina|trabajo todas|todos|todo, a la|el que le pica|arde|duele|molesta|lloran|llora|pican|arden es, al que le pica|arde|duele|pican|arden|lloran es,
         mi nene, mi nino, mi nina, mi cuate, el perro, la perra, al perro, al gato, mi vecino, el vecino, mi jefa, mi
         profe, el profe, la profe, mi entrenador, la villana, el malo, la mala, la protagonista, mi suegra|suegro|nuera, mi
@@ -220,6 +224,11 @@ SCOPE = {
         pero no|nada|ninguna|ninguno|cero, y no|nada|ninguna, resulta que no, resulto que no, al final no|nada, no fue
         asi, no paso, no me paso, nunca paso, para nada
     """,
+    "metoo": """
+        ahora a mi, ahora yo, y ahora|hoy|ya a? mi|yo, y a mi tambien|igual, a mi tambien|igual, yo tambien|igual, los|las mios|mias tambien|igual, amaneci
+        igual, me contagio|pego|contagiaron|pegaron, ya me dio|contagio|pego, me toco a mi, ahora sigo yo, ya los traigo|tengo yo, hoy me
+        pican|pica|arden|arde|duelen|duele|lloran a, a mi me pican|arden|duelen|lloran tambien
+    """,
     "minenot": "a mi no, yo no, los mios no, las mias no",
     "report": """
         manejar, manejo, tuvo que, tuvieron que, me tuvo que, me tuvieron que, me esta llevando,
@@ -247,6 +256,8 @@ SCOPE = {
         muerta|cadaver|bruja|zombi, todo maquillaje|pintura
     """,
     "tale": """
+        que te mejores, que se mejore, que te recuperes, pronta recuperacion, espero que te mejores|sigas|estes, como sigues|sigue|sigas de|del|tu|su, como va
+        tu|su, siento lo de tu|su,
         en la|una|esa peli|pelicula|serie|novela|telenovela, en un video|libro|capitulo|documental, vi|viendo un|una
         video|pelicula|peli|documental|serie, la villana|protagonista|asesina, lo|la lei|leyo en .. revista|periodico|foro|libro
     """,
