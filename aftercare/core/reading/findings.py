@@ -25,7 +25,8 @@ Stand = list[tuple[Mark, Standing]]
 class Findings:
     """The marks of signs by how they stand; ``explained`` are those that look like current signs and are none.
 
-    ``long_ago`` are whole clauses that tell only of years ago, and sentences that tell a story of others.
+    ``long_ago`` are whole clauses that tell only of years ago, and sentences that tell a story of others; ``of_others``
+    clauses that tell of somebody else, and not of herself.
     """
 
     current: list[Mark]
@@ -34,6 +35,7 @@ class Findings:
     denied: list[Mark]
     explained: list[Mark]
     long_ago: list[Mark]
+    of_others: list[Mark]
 
     @property
     def told(self) -> list[Mark]:
@@ -59,7 +61,8 @@ def sort_out(page: Page) -> Findings:
         over=_with(stand, Standing.OVER, Standing.DENIED_NOW),
         denied=_with(stand, Standing.DENIED, Standing.DENIED_NOW),
         explained=[*page.named("topic:figure"), *elsewhere, *explained],
-        long_ago=[*_told_of_long_ago(page, current), *others.clauses(page, current)],
+        long_ago=_told_of_long_ago(page, current),
+        of_others=others.clauses(page, current),
     )
 
 

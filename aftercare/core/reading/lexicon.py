@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from aftercare.core.reading.phrases import Phrases
 from aftercare.core.reading.words import (
+    ailments,
     english_alarms,
     english_commands,
     english_figures,
@@ -40,7 +41,7 @@ def _together(*lexicons: dict[str, str]) -> dict[str, str]:
 
 ENGLISH_SIGNS = _together(english_signs.SIGNS, english_alarms.ALARMS, english_frames.FRAMES)
 ENGLISH_TOPICS = {
-    **english_figures.FIGURES,
+    **_together(english_figures.FIGURES, ailments.ENGLISH),
     **english_commands.COMMANDS,
     **english_praise.PRAISE,
     **english_topics.TOPICS,
@@ -49,11 +50,12 @@ ENGLISH_CLASSES = {**english_signs.CLASSES, **english_frames.CLASSES, **english_
 ENGLISH = _tree(ENGLISH_CLASSES, ENGLISH_SIGNS, english_scope.SCOPE, ENGLISH_TOPICS)
 SPANISH_SIGNS = _together(spanish_signs.SIGNS, spanish_frames.FRAMES)
 SPANISH_CLASSES = {**spanish_signs.CLASSES, **spanish_frames.CLASSES}
-SPANISH = _tree(SPANISH_CLASSES, SPANISH_SIGNS, spanish_scope.SCOPE, spanish_topics.TOPICS)
+SPANISH_TOPICS = _together(spanish_topics.TOPICS, ailments.SPANISH)
+SPANISH = _tree(SPANISH_CLASSES, SPANISH_SIGNS, spanish_scope.SCOPE, SPANISH_TOPICS)
 # Signs, topics and classes as they are written: the second opinion learns from them too.
 SOURCES = (
     (ENGLISH_SIGNS, ENGLISH_TOPICS, ENGLISH_CLASSES),
-    (SPANISH_SIGNS, spanish_topics.TOPICS, SPANISH_CLASSES),
+    (SPANISH_SIGNS, SPANISH_TOPICS, SPANISH_CLASSES),
 )
 WORDS = frozenset(ENGLISH.words | SPANISH.words)
 

@@ -68,6 +68,9 @@ def topics_of(page: Page, answer: str, opinion: Opinion, *, irritation: bool, de
                 found[topic] = visit
             continue
         mark = _first(page, str(topic), may_be_weak=may_be_weak)
+        if mark is None and topic is Topic.BOOKING and (day := _asks_for_a_day(page)) is not None:
+            found[topic] = day
+            continue
         if mark is not None and not (is_long and doubt.doubts(topic, mark)):
             found[topic] = mark
         elif mark is not None and _is_said_twice(page, mark):
@@ -99,6 +102,33 @@ def topics_of(page: Page, answer: str, opinion: Opinion, *, irritation: bool, de
         return doubted
     marked = not page.named("topic:photo") and any(token.kind == ASK for token in page.tokens)  # laughed at "How …?"
     return {Topic.QUESTION: question} if question is not None and marked else {Topic.OTHER: None}
+
+
+_DAYS = listed("""
+    monday tuesday wednesday thursday friday saturday sunday mon tue tues wed weds thu thurs fri sat sun tomorrow
+    tmrw tonight week weekend fortnight month morning afternoon evening noon lunchtime lunes martes miercoles jueves
+    viernes sabado domingo manana semana
+""")
+_BESIDE_A_DAY = listed("""
+    next this any another other the after before instead maybe or on at in for same time please pls babe hun love x free
+    later then early late possible a an 1 2 3 4 5 6 7 8 9 10 11 12 9th 1st 2nd 3rd half past proxima otra otro el la
+    este esta por tarde
+""")
+
+
+def _asks_for_a_day(page: Page) -> Mark | None:
+    """Return the day of a question that names nothing else: "Next week?", "Thursday after 5?"."""
+    for sentence in sorted(page.asked()):
+        places = [
+            place
+            for place, token in enumerate(page.tokens)
+            if token.kind == WORD and page.sentence[place] == sentence
+        ]
+        words = [page.tokens[place].word for place in places]
+        day = next((place for place, word in zip(places, words, strict=True) if word in _DAYS), None)
+        if day is not None and all(word in _DAYS or word in _BESIDE_A_DAY for word in words):
+            return Mark("topic:booking", day, day + 1)
+    return None
 
 
 def _is_said_twice(page: Page, mark: Mark) -> bool:

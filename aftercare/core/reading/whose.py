@@ -163,17 +163,19 @@ def _is_theirs_within(page: Page, mark: Mark, sign: Mark) -> bool:
 
 _MAY_BE_CLIENTS = listed("daughter wife missus girlfriend gf niece granddaughter client hija esposa novia sobrina")
 _EYE = 3  # words from "her" to "lids"
+_THEY_HAVE = listed("shes hes")
 
 
 def _are_the_tellers_own(page: Page, nearest: Mark, others: list[Mark]) -> bool:
     """My mam said her eyes are streaming: those of whoever says it, unless that may be the client herself."""
-    if page.tokens[nearest.start].word not in _POSSESSIVE or nearest.end != nearest.start + 1:
-        return False
+    word = page.tokens[nearest.start].word
     after = {token.word for token in page.tokens[nearest.end : nearest.end + _EYE]}
+    if nearest.end != nearest.start + 1 or not (word in _THEY_HAVE or word in _POSSESSIVE and EYES & after):
+        return False
     where = page.sentence[nearest.start]
     before = [one for one in others if one.start < nearest.start and page.sentence[one.start] == where]
     said = {token.word for one in before for token in page.tokens[one.start : one.end]}
-    return bool(before) and bool(EYES & after) and not said & _MAY_BE_CLIENTS
+    return bool(before) and not said & _MAY_BE_CLIENTS
 
 
 def is_another_persons(page: Page, sign: Mark) -> bool:

@@ -11,6 +11,7 @@ FIGURES = {
         a faint, faint pinkish|itchy|ache, very|so|quite|rather|slightly faint and
     """,
     "figure": """
+        see|c you|u|ya|ye in|on|for two|2|double,
         wearing|wear|wore red|pink|burgundy|crimson|scarlet, pink eyeshadow|eyeliner, red|pink mascara|dress|lipstick|nails|shoes|hair|heels|jumper|top|coat|roses|wine|velvet|sofa, how red is too red,
         blood sweat and tears, blood sweat n tears, blood type, blood test{s/}, blood pressure, blood orange{s/}, bad blood, my bloods,
         painting|painted|drawing|drew|drawn|sticking|stuck|gluing .. boils|bruises|scars|blood|wounds|pustules|blisters|warts .. on|onto my|me eyelids|lids|face|eyes|eye|eyelid|lid?,

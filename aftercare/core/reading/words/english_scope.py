@@ -571,7 +571,7 @@ SCOPE = {
         new girl, the|a|one|that nurse|chap|bloke|dude|model|driver|delivery|barber|bouncer|usher|lodger,
         actor's, actress's, uncle's, auntie's, aunt's, cousin's, neighbour's, son's, hubby's, husband's, daughter's teacher|friend,
         bride's, groom's, bridesmaid's, flatmate, house mate, housemate's, dorm, bf's, gf's friend|mum, boss's, brother's, sister's, bestie's, mates's,
-        the|my|her technician|tech|artist's|tech's eye|eyes|lids|seemed|looked, our kev|dave|jack|tom|sam|liam|kevs|daves
+        technician, technician's, the|my|her tech|artist's|tech's eye|eyes|lids|seemed|looked
         our|whole|my|his|her whole? office|school|nursery|class|ward|household|family has|have|had|got|is|are|all,
         in my|our|his|her family everyone|everybody|all|they, stepsister, stepbrother, stepmum, stepdad, stepson, godmother, godchild,
         landlady's, postman, plumber, waitress, waiter, bartender, chef, head chef, pot
@@ -706,7 +706,7 @@ SCOPE = {
     """,
     "tale": """
         hope|hoping|pray|praying your|ur|yer|that .. better|heals|clears|settles|settled|mends|ok|okay|goes|gone|recovers|improves, hope|hoping your|ur|yer
-        stye|sty|eye|eyes|hand|back|foot|head|cough|cold|tummy|arm|leg|infection, hows|how is|are your|ur|yer poor? stye|sty|eye|eyes|hand|back|cough|cold|tummy|head|burn|infection,
+        stye|sty|eye|eyes|hand|back|foot|head|cough|cold|tummy|arm|leg|infection, hows your|ur|yer poor? stye|sty|eye|eyes|hand|back|cough|cold|tummy|head|burn|infection, how is|are your|ur|yer poor? stye|sty|eye|eyes|hand|back|cough|cold|tummy|head|burn|infection,
         get well soon, feel better soon|hun|babe|love, speedy recovery, your|ur|yer poor eye|eyes|hand|face|thing|love|pet, sorry to hear
         about|your|ur|you, sorry you were|are|r|had|got, you poor thing|love|pet, sorry about your|ur eye|eyes|hand|stye, you said you|youd|you'd|u had|an|a|once|got,
         is|are the|that|your technician|artist|tech|girl|receptionist|model|dog ok|okay|better|alright,
@@ -780,7 +780,7 @@ SCOPE = {
         armpits, sole, soles,
         back, foot, feet, knee, knees, leg, legs, wallet, pocket, bank, purse, stomach, tummy, belly, butt, bum,
         shoulder, shoulders, hip, hips, wrist, finger, fingers, hand, hands, arm, arms, tooth, teeth, ankle,
-        ear, ears, nails, toe, toes, heart, soul, feelings, ribs, hair, nose, muscles, ex, abs, jaw, cheeks,
+        ear, ears, nails, toe, toes, heart, soul, feelings, ribs, hair, nose, muscles, abs, jaw, cheeks,
         spine, thumb, period, cramps, calves, thighs, elbow, scalp, sunburn, sunburnt, engine, plants, garden,
         pan, boiler, shoe, shoes, glutes, hamstrings, quads, neck, throat, patience, back
     """,

@@ -98,6 +98,17 @@ TOPICS = {
         falling, fall fall
     """,
     "booking": """
+        stay in|off|home .. doctor|days|fortnight|week, doctor|doc|dr|gp says|say|said|told .. stay|rest|bed|off|walk|in, no lashes|salon|lash
+        <day>|today|tomorrow|tonight|for|till|until|this, on bed rest, housebound, keeping me|him|her in, wont|not|cant get|getting|got there|out, wont|not|cant get|getting to you|ye|yous, wont|cant|not make
+        1|2|3|4|5|6|7|8|9|10|11|12|1.30|2.30|3.30|4.30|noon, cant do our|the|my <day>|1|2|3|4|5|6|1.30|2.30|3.30|4.30|5.30|9.30|10.30|11.30, best move|leave|shift|change it|us|mine, leave|push|give it a|another|until|till|for
+        week|fortnight|month|weekend|bit, moving to the, no chance of|for the? today|tomorrow|morra|tonight|<day>, another|other day please|pls|instead|ok|sorry|then, some|any other day,
+        miss other day, sorry about today|tonight|tomorrow|this, sorry miss, skip tonight|today|tomorrow|the, can|could we rearrange|reshuffle|reorganise|swap, can i swap, half an hour late, quarter|half of|an hour late|behind, there by|for
+        half|quarter|ten|1|2|3|4|5|6|7|8|9|10|11|12|five|six, ill be in for|at half|quarter|1|2|3|4|5|6|7|8|9|10|11|12, running|run late|behind|over, ran over, overran, clinic|appointment|meeting|physio
+        ran|overran|running over?, on for 1|2|3|4|5|6|7|8|9|10|11|12|one|two|three|four|five|six|seven|nine|ten, still on for, keep <day>, fill|rebook|reschedule after, wont be there|in|coming|over, cant come
+        till|until|over|in, see|c you|u|ya when|wen im|i, whatevers left for, any <day>, postpone, free earlier|later|now, new slot|time|date, shorter appointment|slot,
+        sliver|crumb|scrap|inch of <day>|space|room, is 1|2|3|4|5|6|7|8|9|10|11|12|8am|9am|10am|11am|noon|1pm|2pm|3pm|4pm|5pm a thing|possible|free|taken|gone, put the kettle on, two|2|one|three|3|five|5 streets|stops|doors|minutes|mins away,
+        can|could i pull|come|roll|swing|turn|show up early|a, pull up a? lil|bit|little early|late|earlier, works lock|book|put it|me in, lock it in, lock in, any other
+        <day>|morning|afternoon|evening|day|time, make it ten|quarter|half|five|twenty|1|2|3|4|5|6|7|8|9|10|11|12, late i might, might be late
         bring forward the|my|our, bring .. forward, push back my|the|our, push .. back to|a|till,
         missed|misd|miss the|my ferry|bus|train|tram|tube|connection|lift,
         next ones|one at|in quarter|half|ten|five|twenty, satnav|gps has|had|sent|took|is,

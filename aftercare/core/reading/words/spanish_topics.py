@@ -228,6 +228,10 @@ TOPICS = {
         tumbaron, arranque, arrancado, se desprend{en/ieron/io}, desprendiendo, abiertas, enredad{as/a}, mudando
     """,
     "booking": """
+        mejor la|el|voy|te|nos|otro|lo|para proxima|otra|siguiente|lunes|martes|miercoles|jueves|viernes|sabado|domingo|veo|vemos|dia|dejamos, mejor voy el, mejor te veo, otra|otro
+        fecha|dia|hora|semana por|porfa|porfis|mejor|si, nos vemos la|el otra|proxima|otro|siguiente, reagendamos, reagendemos, reagendeme, me|nos cambia|cambian|muevan|mueve|mueven|movemos la|mi|el
+        hora|cita|dia|turno, mueveme|muevame|muevanme|cambiame|cambieme|agendame|agendeme la|mi|para|al|el|manana?, me agenda|agendas manana|el|para|otro, lo dejamos para, lo|la|las|los? cancelo|cancelen|cancele
+        lo|la|mi|el, hay que mover|cambiar|cancelar, no llego a, llego tarde o, voy|ando .. tarde, no puedo ir, para otro dia
         llego|yego tardisimo|tardecito|tardon, va pisando huevos|guevos,
         la|lo|las pasamos|movemos|corremos|cambiamos pal|para|al|a,
         reservadme|reservame|resérvame|apartame|apuntadme|apuntame|anotame|agendame|ponedme|guardame, pal|para
