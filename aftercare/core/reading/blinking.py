@@ -13,7 +13,7 @@ _BLINKS = listed("""
 _CLEARS = listed("""
     clears clear cleared clearing sorts sorted fixes fix goes gone better helps away back quita aclara pasa
     normal limpia mejora shifts shift brings refocuses okay crisp clearly sharp sharpens focus ok fine until
-    till off proper becomes vanishes vanish disappears lifts wipes va desaparece arregla compone
+    clean till off proper becomes vanishes vanish disappears lifts wipes va desaparece arregla compone
 """)
 _FAILS = listed("nothing doesnt wont isnt not no nada odds difference didnt never cant still")
 _BLUR = listed("""

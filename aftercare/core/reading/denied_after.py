@@ -20,7 +20,31 @@ _NO_AFTER = listed("no tampoco nope nah nay nil")
 
 def is_denied_after(page: Page, sign: Mark) -> bool:
     """Say whether the words right behind a sign deny it."""
-    return _answered_no(page, sign) or _no_after(page, sign)
+    return _answered_no(page, sign) or _no_after(page, sign) or _all_no(page, sign)
+
+
+_ALL, _NO_TO_ALL = listed("all each both todo todas todos"), SAYS_NO | listed("absent")
+
+
+def _all_no(page: Page, sign: Mark) -> bool:
+    """(Itchy, puffy, red) all nope: after nothing but other signs, all are denied."""
+    tokens = page.tokens
+    listed_signs = {
+        place
+        for name, marks in page.marks.items()
+        if name.startswith("sign:")
+        for mark in marks
+        for place in range(mark.start, mark.end)
+    }
+    place = sign.end
+    while place < len(tokens) and (place in listed_signs or tokens[place].kind == COMMA or tokens[place].word in _LISTS):
+        place += 1
+    if place + 1 >= len(tokens) or tokens[place].word not in _ALL or tokens[place + 1].word not in _NO_TO_ALL:
+        return False
+    return place + 2 == len(tokens) or tokens[place + 2].kind != WORD
+
+
+_LISTS = listed("and or nor y o ni")
 
 
 def _answered_no(page: Page, sign: Mark) -> bool:

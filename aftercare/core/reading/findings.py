@@ -121,10 +121,10 @@ def _standings(page: Page, found: list[Mark]) -> Stand:
 
 
 def _was_and_is_not(page: Page, mark: Mark, stand: Stand) -> bool:
-    """It was sore. It is not sore now. -- They were pink when I left, the pink was gone by noon."""
+    """It was sore. It is not sore now. -- They were pink when I left, the pink was gone by noon. -- It itches less."""
     later = [(other, standing) for other, standing in stand if other.name == mark.name and other.start >= mark.end]
     denied = (other for other, standing in later if standing is Standing.DENIED)
-    over = bool(later) and all(standing is Standing.OVER for _, standing in later)
+    over = bool(later) and all(standing in (Standing.OVER, Standing.NEARLY_OVER) for _, standing in later)
     told = times.is_told_in_past(page, mark)
     return told and (over or any(times.is_told_of_now(page, other) for other in denied))
 

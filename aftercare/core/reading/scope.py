@@ -21,7 +21,7 @@ def standing_of(page: Page, sign: Mark, signs: list[Mark]) -> Standing:
         return Standing.NOT_HERS
     if long_ago.is_long_ago(page, sign):
         return Standing.LONG_AGO
-    if imagined.is_imagined(page, sign) and not unmet.goes_on(page, sign):
+    if imagined.is_imagined(page, sign) and not unmet.goes_on(page, sign) and not others.has_it_too(page, sign):
         denied = unmet.did_not_come(page, sign) or denied_after.is_denied_after(page, sign)
         return Standing.DENIED if denied else Standing.IMAGINED
     if unmet.was_only_said(page, sign):

@@ -148,7 +148,9 @@ _DOES = listed("""
 
 def _does_to_another(page: Page, own: Mark) -> bool:
     """My toddler poked dad in the eye: not her."""
-    return page.tokens[own.end - 1].word in _DOES and any(0 <= one.start - own.end <= 1 for one in persons(page))
+    return page.tokens[own.end - 1].word in _DOES and any(
+        0 <= one.start - own.end <= 1 for one in page.named("scope:other")
+    )
 
 
 _POSSESSIVE = listed("her his their")

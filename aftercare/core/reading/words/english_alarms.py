@@ -31,6 +31,8 @@ ALARMS = {
         red|blood|burgundy|crimson
     """,
     "swelling!": """
+        whole|entire face is|really|got|has|gone|turned|now? really? that|this|double|twice|treble size, lips theyre|are so|really? big|fat|huge|enormous|massive, finger between my
+        lips,
         puffed|swollen|swelled|ballooned|blown|balloon|waterbed|michelin|inflated .. from the|my
         neck|chin|collar|shoulders up,
         gone|went|going|turned|im|being|full|pure|looking|look all|like|full|a|into|pure?
@@ -89,6 +91,7 @@ ALARMS = {
         <fasced> and my? <eye> .. blown|swollen|puffed|ballooned|inflated|swelled|swelling|puffy|massive|huge
     """,
     "pain!": """
+        look|move|roll|turn up|down|left|right|across|sideways|it|them|my|at .. without yelping|wincing|whimpering|screaming|gasping|flinching|crying .. eye|eyes|and,
         pain .. heave|heaving|retch|retching|gag|gagging|boak|spew|spewing,
         sooner|rather|prefer|happily .. teeth|tooth|birth|labour|labor|leg|arm|root|wisdom|amputated .. than .. eye|eyes,
         childbirth|labour|labor|birth|contractions|kidney|stones|root|canal was|is|were|are|stones?
@@ -174,6 +177,7 @@ ALARMS = {
         eyeball|cornea, sticking|stuck|poking out of|from .. eyeball
     """,
     "vision!": """
+        two worlds, worlds overlapping|overlap|on, world|worlds|room|everything|street became|become|split|turned|gone|went|has|is into? two, slightly|half|almost overlapping,
         lines|edges|letters|words|tiles|print ..
         wriggle|wriggles|wriggling|squirm|squirming|crawl|crawling|wiggling|waving|jiggle|jiggling,
         chunk|bit|part|half|piece|slice|quarter|corner|lump|patch of|from what .. eye|i sees|see|saw|seeing,
@@ -279,6 +283,8 @@ ALARMS = {
         telly|tv|moon|screen|clock|lamp|phone|cat|dog|everything|everyone|road|door .. has|got|have a? twin{s/}
     """,
     "breathing!": """
+        swallowing has|is|became|feels become|turned|been|like|getting? into? a|an? real? work|chore|effort|job|struggle|battle|labour|ordeal, swallowing takes|needs
+        effort|work|concentration|two|three|ages,
         work|working|works|worked|struggle|struggling|fight|fighting|battle|battling|strain|straining to|for?
         get|getting|drag|dragging|pull|pulling|suck|sucking|draw|drawing enough? air|breath in,
         drag|dragging|pulling|sucking|hauling air|breath in, throat|windpipe|gullet|airway
@@ -415,6 +421,7 @@ ALARMS = {
         drops, wrong bottle .. <eye>, squeezed|squirted|put <glue> in .. <eye>
     """,
     "sealed_eye!": """
+        cant|couldnt|cannot|not part|separate|unstick|unpeel it|them|the|my lids|lid|with|eyelids|fingers, decided to stay closed|shut|sealed,
         left|right|eye|lid|lids|lefty|righty|one .. hasnt|havent opened, lefty|righty|leftie|rightie|left|right|eye|lid|lids is|are|has|got|gone superglued|glued|welded|sealed|cemented|fused|stapled|bolted|shut,
         lefty|righty is|has superglued|glued|sealed|shut|closed|stuck, top lashes .. bottom lashes, uppers ..
         lowers .. stuck|glued|together, top .. bottom .. glued|superglued|fused, like a clam|oyster, a clam basically, clammed shut, shut like a clam|safe|vault|purse,

@@ -29,6 +29,8 @@ CLASSES = {
 
 COMMANDS = {
     "stop": """
+        where|this our|the|my|your correspondence|conversation|acquaintance|chats|thread|exchange|messaging|texting|relationship is|where|must|should|can|will? ends|end|stops|stop|finishes|finish|over,
+        appreciate|enjoy|like|love|welcome|value their|your|the absence|silence|quiet, no more kindly|thank|thankyou|cheers, correspondence ends|end|over,
         dont|not|never <write> me .. or|and ever, last|final follow
         up|followup|checkin|check|survey|questionnaire|<msg> .. i|we want|need|wanna|wish|care|expect, pack in the|these|your|ur|all|with <msg>, struck from
         your|the|all, be struck off|from, not to get|receive these|this anymore|again,
@@ -237,6 +239,9 @@ COMMANDS = {
         on, put me back on .. list, add me back, start the texts|messages, want .. texts|messages|reminders again
     """,
     "wrong_person": """
+        who tf|the|on|in|even tf|hell|heck|fuck|earth|hells|gods|blazes|name|is is|this|are you|ye?, number no more its mine|my, number is|its mine|my|ours now, got|have|inherited her|his|their|this old? number
+        now|off|from|last|when, dont|doesnt|not have|use|own this number|phone|sim no|any|anymore, you|u|ye|youve|uve got|have|reached|texted|rang|messaged|found a|an retired|old|elderly|random|total|complete|different, think|believe|seem im|i'm|i am|to
+        called|named,
         think you want|need|wanted somebody|someone else,
         this is .. the plumber|builder|electrician|gasman|postman|mechanic,
         i run a tyre|tire|repair|barber|pizza|flower shop|garage|place, check your list|lists|records,
@@ -251,7 +256,7 @@ COMMANDS = {
         she no longer, not her phone, not his phone, this was her|his number, wrong no, wrong inbox, wrong
         mary|maria|anna|sarah, i am a plumber|man|mechanic|builder|pensioner, im a
         plumber|mechanic|builder|pensioner|grandad|granddad,
-        nobody of that name, no one of that name, no clue who, no idea who .. is, different number, wrong chat, i am not miss|mrs|mr|ms, im not miss|mrs|mr|ms, she left this line, had this number about|since|for, my twin .. shes the one, ya no tiene este cel|celular|numero|telefono, <be>? her|his husband|wife|mum|mom|mother|partner|boyfriend|girlfriend|son|daughter she|he .. number,
+        nobody of that name, no one of that name, no clue who, no idea who .. is, different number, i am not miss|mrs|mr|ms, im not miss|mrs|mr|ms, she left this line, had this number about|since|for, my twin .. shes the one, ya no tiene este cel|celular|numero|telefono, <be>? her|his husband|wife|mum|mom|mother|partner|boyfriend|girlfriend|son|daughter she|he .. number,
         she|he changed her|his|their number, changed her|his number, has a new number now, no longer her|his number,
         this number is not hers|his, isnt her|his number anymore, dont know anyone called|named, nobody called|named,
         no one here called|named|by,

@@ -11,6 +11,8 @@ FIGURES = {
         a faint, faint pinkish|itchy|ache, very|so|quite|rather|slightly faint and
     """,
     "figure": """
+        ghosting|ghostin|ghosted|ghost|ghosts me|us|him|her|you|u|them, with|w|wear|wearing|like|like w|in|eye|body|face|some glitter|glitters, glitter eyeshadow|liner|gel|polish|nails|makeup|spray, reason|reasons|excuse to weep|cry|sob|wince,
+        rave|party|festival|concert .. glitter, im|were|was|sat|stuck|waiting|at at? a|the red light|lights,
         see|c you|u|ya|ye in|on|for two|2|double,
         wearing|wear|wore red|pink|burgundy|crimson|scarlet, pink eyeshadow|eyeliner, red|pink mascara|dress|lipstick|nails|shoes|hair|heels|jumper|top|coat|roses|wine|velvet|sofa, how red is too red,
         blood sweat and tears, blood sweat n tears, blood type, blood test{s/}, blood pressure, blood orange{s/}, bad blood, my bloods,

@@ -436,6 +436,7 @@ FRAMES = {
         <feelslike> .. <hotstuff>, <hotstuff> .. in my? <eye>, <hotstuff> .. in them|it, hot prickly, tingl{e/es/ing/y} hot|like, hot tingl{e/y/ing}, prickly heat, theyre on fire, <eye> .. on fire
     """,
     "gritty": """
+        going to the beach and bringing|bringing|bring|brought it|half|home, beach home under|in|behind, brought|bringing|bring the|half beach|sahara|desert home|in|under,
         rough as sandpaper under|in|inside|behind,
         <sandy> in|inside|under|behind the|my|both|each? left|right|both|one|leftie|rightie, <sandy> in|under
         my|the left|right|lower|upper <eye>, speck|grain in|under my|the? left|right? <eye>,
@@ -452,6 +453,7 @@ FRAMES = {
         beach
     """,
     "poking": """
+        like a lash|hair|thorn|splinter is|has|got|growing|turned inwards|inside|in|the,
         skewering|needling|spiking|lancing me|my|when,
         <pointy>|<sharp> .. spear|spears|spearing|lance|skewer|skewers|impale|pierce me|my|the|when|<eye>,
          spear|spears|spearing|skewers|spikes|needles me when|every|each|if,
@@ -469,6 +471,7 @@ FRAMES = {
         <bit> .. in|under, <pointy> .. <jabs> .. me|my|into|eye|lid|eyeball, <jabs> .. <eye>, one .. <jabs> me, one of .. <jabs>, <eye> .. <jabs> when, <jabs> .. when i blink, something <jabs>, something is|keeps <jabs>
     """,
     "watering": """
+        wept|weeping|cried|crying|wet|streamed|leaked through the? washing|dishes|news|ironing|shopping|meeting|emails|breakfast|lunch|dinner|tea|shift|commute|documentary|homework|hoovering|weather|adverts|ads|school,
         its|theyre|constantly|been|eye|eyes streaming since|down|constantly|away|again, and its streaming,
         <eye> .. soggy|sodden|sopping|dripping|drippy, soggy
         eyes|eye|eyed, pink and soggy, red and soggy, <eye> keep|keeps|kept
@@ -526,6 +529,10 @@ FRAMES = {
         skin|lids|lid|eyelid|eyelids|it .. like .. alligator|lizard|snake|crocodile|reptile|parchment
     """,
     "light": """
+        how bad|harsh|brutal|fierce|strong|sharp|awful the? glare|light|lights|brightness|sun|daylight|sunlight is|are|was|has|gets, glare|light|brightness|daylight|sunlight|sun is|was|feels|gets
+        so|too|really|very|unbearably|bad|harsh|fierce|brutal bad|harsh|fierce|brutal|for|on, sunlight|sun|daylight|light|lights|headlights hit|hits|hitting|got|gets|smacked me|my|them so|really|like|too hard|bad|rough|different, light|lights|sun|daylight|screen
+        is|are|feels|like a? knife|knives|blade|needles|slap|punch|torture, hoodie|hood|towel|jacket|blanket|scarf|hands|hand|cap|coat over my|me
+        face|head|eyes|eye, came|come|coming|go|going|went|walk|walked out|outside|backwards with|holding my|a|both hand|hands over, any sun|light|daylight|brightness at all,
         cant|couldnt|cannot take|stand|bear|face even a? candle|candlelight,
         headlights|streetlights|lights|light|lamps|fridge|screens|screen|sun|sunshine|daylight|brightness|glare|telly|tv|torch|bulb|windows
         .. recoil|recoils|flinch|flinches|shrink|shrinks|cower|cowering|hide|scrunch|crease|cringe|shy, <eye> ..

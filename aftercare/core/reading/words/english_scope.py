@@ -13,7 +13,9 @@ SCOPE = {
         nothing near|around|about|on|in|under|behind my|the|either eye|eyes|lid|lids|lash|lashes, not a grain|crumb|fleck of?,
         not so much as a|an|one, without so much as a|an, not even a|one, not the
         faintest|smallest|tiniest|littlest,
-        not|nary|without|no|zero|never|nor|aint a|an|the|any|one?
+        nary|without|no|zero|never|nor|aint a|an|the|any|one?
+        hint|trace|touch|tinge|whisper|suggestion|shred|drop|ounce|flicker|scrap|jot|iota|whiff|smidge|smidgen|speck|twinge|tickle|lick|bit
+        of, not a|any|one
         hint|trace|touch|tinge|whisper|suggestion|shred|drop|ounce|flicker|scrap|jot|iota|whiff|smidge|smidgen|speck|twinge|tickle|lick|bit
         of,
         couldnt be any? less,
@@ -32,6 +34,9 @@ SCOPE = {
         remotely, not in the least, neither of them|my|is|are, failed to
     """,
     "nonneg": """
+        thank|thanks|cheers|ta you? so? very? much? for the|that|this|my|these|your|giving,
+        isnt|not that theyre|its|im|thats|my|the not|no|free|fine, arent|isnt|theyre|its|are|is|not exactly|quite|strictly|precisely|entirely
+        not|without|free|un, not exactly|quite|strictly not|without|no, not unred|unswollen|unitchy|unsore|painless,
         no wait, no hang on, no hold on, no actually, no scrap that, no i lie, no tell a lie,
         so much for no|not|painless|calm|feeling|it|being, nothing near normal|right|ok|okay|fine|as,
         nothing is touching|shifting|denting|dulling|easing,
@@ -158,6 +163,7 @@ SCOPE = {
         trying|asking|thinking|warning|fail|doubt|exaggerating|exaggeration|realising|realizing|knowing|meaning|wanting
     """,
     "returns": """
+        walked|crept|marched|strolled|snuck|sneaked|waltzed|slid|rolled|wandered|crawled back in,
         up they came again, up it came again, came up again, come up again, up again, flared up again, flared
         again, started again, back up again, and again since, round two, second round,
         happening again, happened again, doing it again, back again now, same again, same again now, same thing again, same
@@ -202,6 +208,12 @@ SCOPE = {
         apart from when, until i, till i
     """,
     "over": """
+        behind us|me|it now, thats|is|are|its|s all behind us|me|them, cant|couldnt find|see|spot|detect a trace|hint|sign|shadow|speck of
+        it|that|them|anything, then|it|they|redness|itch|swelling|sting shut|packed|closed up shop, today|2day|now flat|normal|clear|calm|smooth|nowt|nada|zilch|nothing, and|n|then|den|now
+        poof|pfft|zip|bye|puff, poof gone|vanished|over|by, was|were|is|are|became|now|theyre|its history, dead and buried, yesterdays|last weeks news, gone by
+        sun|mon|tue|wed|thu|fri|sat|sunday|bed, sorted by sun|mon|tue|wed|thu|fri|sat|sunday|monday|tuesday|wednesday|thursday|friday|saturday|morning|lunch|bedtime|then|tea, for one|1 evening|night|afternoon|morning|hour only?, water
+        under the bridge, a thing of the past, gave up|over|out and went|left, called it a day, threw in the towel, bowed out, had its day, burned|burnt itself out, ran out of steam, lost interest, upped and
+        left|went, slunk|sloped|wandered off, got bored and left|went, signed off, clocked off, hung up its,
         down again|now|already by|before|at|after, back down by|after|before, settled|calm|flat|white again by|before,
         sting|stinging|burn|burning|itch|redness|swelling|soreness lasted as long as|until|till|about|only|all of|maybe|barely|a|an|one|two|ten|twenty|30|20|10|5, has|have been off|gone since,
         that was it, dry|clear|fine|white|calm|quiet|smooth|grand|good|perfect ever since, its|it's|thats over now|and, all over and|now, is|are
@@ -333,6 +345,8 @@ SCOPE = {
         normal|flat|clear by? <day>, back to normal by? <day>
     """,
     "near": """
+        down by? half|thirds|two|most|loads|three since|today|from|now|already|on?, down by half|two, paler each|every|by|now, itches|burns|stings|hurts|waters|weeps|swells|leaks less, less red|itchy|puffy|sore|swollen|watery|pink|crusty
+        than|now|today|each|every|by, half|quarter|third|fraction the|of size|what|yesterday|it, last blush|flush|gasp|echo|embers|knockings of,
         90|95|80|85|99|98|75% back|better|there|normal|gone|clear, 90 percent|per cent back|better|normal,
         just|only one|a pink|red|tiny|little|small? thread|patch|spot|dot|streak|line|vein|bump left,
         way|far|much|lot|a|loads|bit fewer|milder|fainter|smaller|drier|flatter|softer|quieter|gentler|lighter
@@ -390,6 +404,7 @@ SCOPE = {
         instead|rather, now instead of every|constantly
     """,
     "worse": """
+        walked|crept|marched|strolled|snuck|sneaked|waltzed|slid|rolled|wandered|crawled back in,
         decided to stay, here to stay, hanging around, not leaving, refuses|refusing to go|leave|budge|shift, and they
         come back, and it comes back, comes straight back, keeps coming back, keep coming back, on and off, off and on,
         come and go, then back, back with a vengeance, round two, flared up again, started up again,
@@ -438,6 +453,7 @@ SCOPE = {
         where .. used to be|sit|live,
         wasnt|werent|didnt|hadnt|isnt .. before you|u|i|the|my|this|your|ye,
         im|am|are|is|got|getting|get|be|being|become used to,
+        walked|walking|walks|crept|creeping|marched|moved|strolled|slipped|snuck|sneaked|waltzed|rolled|wandered|crawled|swept|come|came|comes|coming|set|kicked|puffed back in,
         like|as|same when|how i had|was|got|did|used|were, like back when|in, like that time, like in my ..
         days,
         when|before|since|till|until|after i went to bed|sleep|work|town|the|school|class|my|get|wash,
@@ -451,6 +467,7 @@ SCOPE = {
         like last
     """,
     "if": """
+        purely|just|only|merely|lets suppose|imagine|pretend|say, suppose|imagine for|purely|just,
         theoretically, in theory, hypothetical, purely|just out of curiosity, asking for a,
         if youd|you had|u had|id|i had|theyd|they had asked, once|whenever they|it|my .. if, when do i, at what point,
         in the event of, providing, provided, on the off chance, let us say, imagine, as long as, so long as, in which

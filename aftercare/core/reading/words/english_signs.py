@@ -86,6 +86,8 @@ CLASSES = {
 
 SIGNS = {
     "redness": """
+        like|as|than|out rudolph|rudolf|rudolphs|rudolfs, rudolph|rudolf has|had|nose|would|is|eyes|with|eat|vibes|jealous, colour|color of a? post|pillar|fire|beetroot|beet|brick|rust|stop|wine|blood|london
+        box|bus|engine|truck|van|sign|beetroot?, last blush, post box|postbox|pillar box|letterbox|phone box red, red as a? post|pillar|phone|letter box,
         look|looks|looking .. on the
         gin|whisky|whiskey|wine|vodka|beer|rum|tequila|drink|piss|booze|bevvy|batter|weed|joint,
         rosy|pink|red|ruddy|crimson|scarlet|cherry
@@ -109,6 +111,9 @@ SIGNS = {
         dey red, don red, e red
     """,
     "swelling": """
+        sort|kind of|a hood|hoods|awning|overhang|shelf|canopy over|since|on|above, developed|grown|got|has|have a|an sort? of? hood|awning|overhang|shelf|canopy|visor, lid|lids|eyelid|eyelids is|are|was|were|gone|got|look|looks fat|round|plump|fleshy|doughy|bulbous
+        and, round and tight the lids|lids?, round and|n tight, tight and|n round|puffed|shiny|puffy|fat, ive|have come up a? bit|lot|little|touch, eyelid|eyelids|lid|lids left|right|is is? fat, <eye> .. is fat and, swollen|puffed right|clean over,
+        cant|couldnt|not get a? ring? finger|pinky|fingers between my lids, and|were puffed|puffy sat|sun|mon|tue|wed|thu|fri,
         twice|double|triple|treble their|its|the? usual|normal|regular
         selves|self|thickness|width|height|bulk|volume, shiner|shiners look|eye|eyes|without|but|like,
         twice|double themselves|itself,

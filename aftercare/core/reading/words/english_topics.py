@@ -31,6 +31,8 @@ TOPICS = {
         shed|fall|drop|twist
     """,
     "retention": """
+        like a tree in|during fall|autumn|winter|november|october, thinned|thinning so|out|down|already|much|to|badly|loads|right|a, less|fewer n|and less|fewer lash|lashes|each|every|like|left|daily|on, less n|and less like, growing them|em
+        back, left|right one|side|eye be|is|has|been|keeps? ghosting|ghostin|ghosted me?, dropped|dropping|drop like flies,
         soldiers|survivors|stragglers left|standing|remain|remaining, count as of .. left,
         more on my .. than on, full u turn, done a u turn|runner,
         fifth|sixth|fourth|third|tenth one this|today|since, wee funeral for|to,
@@ -242,6 +244,9 @@ TOPICS = {
         cancel|cancelled|canceled, appointment reminder
     """,
     "question": """
+        does|do|will|would|can sweat|water|rain|makeup|mascara|steam|chlorine|oil|sun|heat|sauna|sunscreen|crying|sleeping|sex|retinol|spf
+        mess|ruin|affect|melt|hurt|kill|damage|loosen|wreck|break|bother|matter|shed, wats|wots|wuts|wat|wot|whats is? the diff|difference|point|price|damage|plan|deal, is it true|right|correct|ok|bad|safe|legal|normal|possible that|u|you|if|to|im|i, may
+        she|he|they|one|we, hypothetical for you, what would you|u say|do|tell|suggest|advise|recommend to|if|about,
         any chance you|u|ye know|remember|could|can, any idea where|when|what|which|how|if,
         how much for|is|are|would|r, how mcuh, how muhc,
         which buzzer|bell|door|floor|unit|entrance|number is|do|are, which one is it,
@@ -347,6 +352,10 @@ TOPICS = {
         treating|with|your?, how was vegas|spain|paris|ibiza|tenerife|greece|crete|dubai|mexico|your|bali|portugal
     """,
     "complaint": """
+        better|nicer|straighter symmetry|lashes|work|sets|jobs|curls .. on|from a|an|my potato|doll|donkey|camel|muppet|scarecrow|cow|horse|kid|toddler, ive|i|i've seen|had|got|bought better|nicer .. on|from|at|in a|an|the|my, what my
+        niece|kid|toddler|nan|daughter|cat|dog|sister|cousin does|could|can|would|do in|with|blindfolded|for|at, aint|isnt|not|arent wispy|natural|wispies|volume|classic|subtle|what|cat .. broom|brush|spider|caterpillar|this|these|its|i, is a|are|look|looks|like? a?
+        broom|brooms|toothbrush|scrubbing|caterpillars, bedside manner|manners of a|an|like, manner of a|an|like, smelled|smelt|smells|stank|stinks|reeked|reeks of|like cigs|smoke|ciggies|cigarettes|fags|garlic|onion|onions|sweat|booze|bo|ashtray|weed|coffee|fish, at that|this|these price|prices|money|cost,
+        im|i am cross|livid|fuming|furious|raging|gutted|seething|unimpressed, spoke|talked|treated|speaking|talking to|at me like|as i|im|id, like i was|were 5|five|6|six|a|an child|kid|toddler|naughty|idiot?, sit still like,
         better lashes on a, never again, want them|it|these? changed|redone|off again?, rush|rushed job, expected more, dont look nothing like, nothing like the
         pic|picture|photo|pics, i said no glitter|colour|color|drama|volume|spikes, one side is|are longer|shorter|thicker|fuller|lower|higher, paid to not|look, seen quicker,
 

@@ -14,6 +14,7 @@ SCOPE = {
         no, nunca, jamas, ni me|se|los|las|lo|un|una|tantito|siquiera, ya no, no he, no han, no ha, no tengo, no hay
     """,
     "nonneg": """
+        ya van|va dos|tres|cuatro|cinco|2|3|4|5|6|varios|unos|como|casi dias|noches|semanas|horas|tres,
         ya no sube|abre|abren|veo|ve|ven|enfoca|respiro|alcanza|cierra,
         ya no quise|pude|puedo|quiero|aguanto|soporto|se|me?
         manejar|conducir|leer|ver|salir|dormir|trabajar|mas|abrir|que,
@@ -57,6 +58,7 @@ SCOPE = {
         salvo cuando, salvo si
     """,
     "over": """
+        al despertar|levantarme|amanecer|rato|dia|llegar ya? nada|bien|normal|limpio|limpios, agua pasada, cosa del pasado, historia, quedo en el pasado, ya es|son historia,
         la primera noche|tarde nada mas|nomas|solamente, solo|nomas|unicamente la primera noche|tarde, nada mas la primera noche|tarde, el primer dia nada mas|nomas|solamente, nada mas el primer dia,
         a la hora|rato|manana|tarde|noche ya|estaban|estaba? estaban|estaba|nada|secos|seco|bien|normal|normales, desde entonces todo|nada|bien|perfecto|perfectas, ya secos|seco, y despues nada,
         no volvio|volvieron|regreso|regresaron a? nada?|mas?, nunca mas volvio, no me volvio, nomas|nada|solo|solamente|unicamente mas? la|el|esa|ese|por?
@@ -231,6 +233,7 @@ SCOPE = {
     """,
     "minenot": "a mi no, yo no, los mios no, las mias no",
     "report": """
+        diria, dirian, decia, decian,
         manejar, manejo, tuvo que, tuvieron que, me tuvo que, me tuvieron que, me esta llevando,
         dice, dijo, dicen, dijeron, cree, piensa, me dijo, pregunta, pregunto, noto, vio, me llevo, me lleva, me
         trajo, opina, preguntaron, asustad{o/a}, preocupad{o/a}, ama, encanta{n/}, encanto, encantaron, reconocio,

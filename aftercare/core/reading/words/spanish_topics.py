@@ -7,6 +7,7 @@ from __future__ import annotations
 
 TOPICS = {
     "figure": """
+        de locura, una locura, que locura, locuras,
         arden|arde|ardiendo|ardo|muero|mueren de celos|envidia|rabia|curiosidad|ganas,
         pique|picar|picando|picaba|pico medio|un|una|dos|tres|la|el|las|unas? kilo|kilos|de? cebolla|cebollas|ajo|verdura|carne|tomate|de? ..
         cebolla|cebollas|ajo|verdura|carne|tomate, picar|pique|picando|pico cebolla|cebollas|ajo|verdura|carne|tomate, tiemblan las piernas .. spinning|gym|sentadillas|clase,
@@ -109,6 +110,7 @@ TOPICS = {
         bolsillo|codo|alma
     """,
     "fine": """
+        de locura, una locura, dura|duras|durisimas esas|tus|las|mis|nena|mami, tas|estas|andas dura|durisima|matadora, me rio|miro sola|sola|todo, me miro y me,
         que pasada, hinchada|llena de orgullo, con estos ojazos,
         quede|ando|estoy ciega de amor, se me cae la baba, que dolor de belleza, me dejaste|dejo|dejaron
         matadora|de infarto|reina|diva|divina|espectacular|de revista|como|bella|bellisima, romper corazones,
@@ -322,6 +324,7 @@ TOPICS = {
         sera que, sera alergia
     """,
     "complaint": """
+        para esto|eso me|mejor las|lo|yo|me hago|hacia|hago|pongo|ponia, con pegamento escolar|blanco|resistol|de, mejor me las hago|hacia|pongo yo|sola,
         se me hizo carito|caro|cara, carito pa como,
         nadie me|nos atendio|contesto|respondio|hace,
         ardio .. el? bolsillo, que precio tan|mas salado|caro|alto, que manera de atender|tratar|trabajar, que
