@@ -61,7 +61,7 @@ def sort_out(page: Page) -> Findings:
         over=_with(stand, Standing.OVER, Standing.DENIED_NOW),
         denied=_with(stand, Standing.DENIED, Standing.DENIED_NOW),
         explained=[*page.named("topic:figure"), *elsewhere, *explained],
-        long_ago=_told_of_long_ago(page, current),
+        long_ago=[*_told_of_long_ago(page, current), *_of_long_ago(page, stand)],
         of_others=others.clauses(page, current),
     )
 
@@ -81,6 +81,16 @@ def _told_of_long_ago(page: Page, current: list[Mark]) -> list[Mark]:
             and not words & _OF_TODAY
             and not any(page.clause[mark.start] == clause for mark in current)
         ):
+            told.append(Mark("scope:past", places[0], places[-1] + 1))
+    return told
+
+
+def _of_long_ago(page: Page, stand: Stand) -> list[Mark]:
+    """Return the clauses of signs of long ago: "years back, before you opened, a tint sent me to hospital"."""
+    told = []
+    for clause in {page.clause[mark.start] for mark in _with(stand, Standing.LONG_AGO)}:
+        places = [place for place, where in enumerate(page.clause) if where == clause]
+        if not _OF_TODAY & {page.tokens[place].word for place in places}:
             told.append(Mark("scope:past", places[0], places[-1] + 1))
     return told
 

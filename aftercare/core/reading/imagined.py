@@ -49,6 +49,9 @@ def _only_adds(between: list[Token]) -> bool:
     return all(token.word in _ADDING for token in between[comma + 1 :])
 
 
+_SUPPOSES = listed("suppose supposing hypothetically theoretically theory hypothetical imagine say")
+
+
 def is_imagined(page: Page, sign: Mark) -> bool:
     sentence = page.sentence[sign.start]
     if page.marks.get("scope:before") and _is_asked_about(page, sentence):
@@ -65,6 +68,8 @@ def is_imagined(page: Page, sign: Mark) -> bool:
             continue
         if page.tokens[mark.start].word == "si" and not _has_consequence(page, sentence):
             continue
+        if between and between[0].kind == COMMA and page.tokens[mark.end - 1].word in _SUPPOSES:
+            between = between[1:]  # "purely suppose, my lids puffed up"
         commas = sum(token.kind in (COMMA, LINE) for token in between)
         if commas == 1 and page.tokens[mark.start].word in _FEARED and _only_adds(between):
             return True

@@ -56,7 +56,7 @@ def look_again(reading: Reading, opinion: second.Opinion, page: Page, explained:
 
 def _is_mere_praise(reading: Reading, opinion: second.Opinion, page: Page) -> bool:
     """Say whether words that the rules take for a sign are a figure of speech that they do not know."""
-    if reading.negated:
+    if reading.negated or _thanks_for_a_sign(page):
         return False  # who denies one sign means the other: "a bit teary, no sting"
     if opinion.topics.get(Topic.FINE, 0.0) < second.PRAISE or len(page.tokens) > second.FEW_WORDS:
         return False
@@ -65,6 +65,16 @@ def _is_mere_praise(reading: Reading, opinion: second.Opinion, page: Page) -> bo
     if _NEVER_PRAISE & set(reading.signs):
         return False
     return reading.urgency is Urgency.SAME_DAY and opinion.sign < second.NO_SIGN_IN_PRAISE
+
+
+_THANKS = listed("thank thanks cheers ta")
+
+
+def _thanks_for_a_sign(page: Page) -> bool:
+    """Thank you so much for the complimentary redness."""
+    signs = [mark.start for name, marks in page.marks.items() if name.startswith("sign:") for mark in marks]
+    ironic = (mark for mark in page.named("scope:nonneg") if page.tokens[mark.start].word in _THANKS)
+    return any(mark.end <= start <= mark.end + 1 for mark in ironic for start in signs)
 
 
 def _more_urgent(reading: Reading, opinion: second.Opinion, page: Page, *, sure: bool) -> Urgency | None:

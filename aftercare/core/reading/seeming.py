@@ -43,7 +43,8 @@ def _is_shed_tears(page: Page, mark: Mark) -> bool:
     if mark.name != "sign:watering":
         return False
     shed = (one for one in page.named("scope:wept") if not one.start or page.tokens[one.start - 1].word not in _AS_IF)
-    return any(page.sentence[one.start] == page.sentence[mark.start] for one in shed)
+    beside = (one for one in shed if not (mark.start <= one.start and one.end < mark.end))  # "wept through the news"
+    return any(page.sentence[one.start] == page.sentence[mark.start] for one in beside)
 
 
 _SHUT_EYE = listed("sign:swollen_shut! sign:sealed_eye!")

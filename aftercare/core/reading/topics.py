@@ -116,6 +116,9 @@ _BESIDE_A_DAY = listed("""
 """)
 
 
+_HOURS = listed("eight nine ten eleven twelve noon midday half")  # of fewer it may be a number of anything
+
+
 def _asks_for_a_day(page: Page) -> Mark | None:
     """Return the day of a question that names nothing else: "Next week?", "Thursday after 5?"."""
     for sentence in sorted(page.asked()):
@@ -128,6 +131,8 @@ def _asks_for_a_day(page: Page) -> Mark | None:
         day = next((place for place, word in zip(places, words, strict=True) if word in _DAYS), None)
         if day is not None and all(word in _DAYS or word in _BESIDE_A_DAY for word in words):
             return Mark("topic:booking", day, day + 1)
+        if len(words) == 1 and words[0] in _HOURS:
+            return Mark("topic:booking", places[0], places[0] + 1)
     return None
 
 

@@ -239,9 +239,8 @@ COMMANDS = {
         on, put me back on .. list, add me back, start the texts|messages, want .. texts|messages|reminders again
     """,
     "wrong_person": """
-        who tf|the|on|in|even tf|hell|heck|fuck|earth|hells|gods|blazes|name|is is|this|are you|ye?, number no more its mine|my, number is|its mine|my|ours now, got|have|inherited her|his|their|this old? number
-        now|off|from|last|when, dont|doesnt|not have|use|own this number|phone|sim no|any|anymore, you|u|ye|youve|uve got|have|reached|texted|rang|messaged|found a|an retired|old|elderly|random|total|complete|different, think|believe|seem im|i'm|i am|to
-        called|named,
+        who tf is|are, who the|on|even hell|heck|fuck|earth|tf is|are, number no more its mine|my, number is|its mine|my|ours now, got|have|inherited her|his|their|this old? number
+        now|off|from|last|when, dont|doesnt|not have|use|own this number|phone|sim no|any|anymore, you|u|ye|youve|uve got|have|reached|texted|rang|messaged|found a|an retired|old|elderly|random|total|complete|different, think|believe|reckon|say im|my called|named|name,
         think you want|need|wanted somebody|someone else,
         this is .. the plumber|builder|electrician|gasman|postman|mechanic,
         i run a tyre|tire|repair|barber|pizza|flower shop|garage|place, check your list|lists|records,

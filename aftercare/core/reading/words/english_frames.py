@@ -529,6 +529,7 @@ FRAMES = {
         skin|lids|lid|eyelid|eyelids|it .. like .. alligator|lizard|snake|crocodile|reptile|parchment
     """,
     "light": """
+        phone|screen|telly|brightness|laptop|tablet on|to|at|turned the? dim|dimmest|dimmed|lowest|minimum,
         how bad|harsh|brutal|fierce|strong|sharp|awful the? glare|light|lights|brightness|sun|daylight|sunlight is|are|was|has|gets, glare|light|brightness|daylight|sunlight|sun is|was|feels|gets
         so|too|really|very|unbearably|bad|harsh|fierce|brutal bad|harsh|fierce|brutal|for|on, sunlight|sun|daylight|light|lights|headlights hit|hits|hitting|got|gets|smacked me|my|them so|really|like|too hard|bad|rough|different, light|lights|sun|daylight|screen
         is|are|feels|like a? knife|knives|blade|needles|slap|punch|torture, hoodie|hood|towel|jacket|blanket|scarf|hands|hand|cap|coat over my|me

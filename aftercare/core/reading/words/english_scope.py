@@ -484,7 +484,7 @@ SCOPE = {
     """,
     "notif": """
         if my|the|it|they|only|this|that .. would|could stop|quit|ease|settle|calm|pack|behave|shut,
-        lying if i said|say, id be lying if,
+        lying if i said|say, id be lying if, imagine going|having|rubbing|being|sitting|someone|somebody|sand|chopping|sticking|walking|staring|waking|crying|blinking,
         normal lang|po|ba|na|for my? .. if, is it|this|that usual|common|ok|okay if,
         as if, not sure if, idk if, dont know if, do not know if, wondering if, wonder if, normal if, ok if, see if,
         even if, unsure if, if you look, if i close, if i touch, if i rub, if i press, if i look, if i blink, if i

@@ -14,6 +14,7 @@ SCOPE = {
         no, nunca, jamas, ni me|se|los|las|lo|un|una|tantito|siquiera, ya no, no he, no han, no ha, no tengo, no hay
     """,
     "nonneg": """
+        sin dormir|pegar|parar|descanso|tregua|poder|dejar, 
         ya van|va dos|tres|cuatro|cinco|2|3|4|5|6|varios|unos|como|casi dias|noches|semanas|horas|tres,
         ya no sube|abre|abren|veo|ve|ven|enfoca|respiro|alcanza|cierra,
         ya no quise|pude|puedo|quiero|aguanto|soporto|se|me?
