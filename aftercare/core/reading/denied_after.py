@@ -29,6 +29,8 @@ _ALL, _NO_TO_ALL = listed("all each both todo todas todos"), SAYS_NO | listed("a
 def _all_no(page: Page, sign: Mark) -> bool:
     """(Itchy, puffy, red) all nope: after nothing but other signs, all are denied."""
     tokens = page.tokens
+    if not any(token.word in _ALL for token in tokens[sign.end :]):
+        return False
     listed_signs = {
         place
         for name, marks in page.marks.items()
@@ -37,7 +39,9 @@ def _all_no(page: Page, sign: Mark) -> bool:
         for place in range(mark.start, mark.end)
     }
     place = sign.end
-    while place < len(tokens) and (place in listed_signs or tokens[place].kind == COMMA or tokens[place].word in _LISTS):
+    while place < len(tokens) and (
+        place in listed_signs or tokens[place].kind == COMMA or tokens[place].word in _LISTS
+    ):
         place += 1
     if place + 1 >= len(tokens) or tokens[place].word not in _ALL or tokens[place + 1].word not in _NO_TO_ALL:
         return False

@@ -14,7 +14,9 @@ def has_it_too(page: Page, sign: Mark) -> bool:
     asked = page.asked()
     where = page.sentence[sign.start]
     return any(
-        mark.start >= sign.end and 0 <= page.sentence[mark.start] - where <= 1 and page.sentence[mark.start] not in asked
+        (mark.start >= sign.end or page.tokens[mark.start].word == "caught")
+        and 0 <= page.sentence[mark.start] - where <= 1
+        and page.sentence[mark.start] not in asked
         for mark in page.named("scope:metoo")
     )
 

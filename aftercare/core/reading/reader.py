@@ -74,7 +74,8 @@ def _answer(answer: str, question: str) -> Reading:
         return answered
     after_all = bool(found.long_ago) and opinion.sign > second.SIGN_AFTER_ALL
     if found.long_ago or found.of_others:  # of what is urgent, they have no say
-        opinion = opinion.calmed(opinion_of(answer, page, [*found.explained, *found.long_ago, *found.of_others]))
+        calmed = opinion.calmed(opinion_of(answer, page, [*found.explained, *found.long_ago, *found.of_others]))
+        opinion = calmed if reading.urgency is Urgency.NONE else replace(opinion, emergency=calmed.emergency)
     seen_again = look_again(reading, opinion, page, found.explained)
     if after_all and seen_again.urgency is Urgency.NONE:  # a story that may be of today is for a person
         seen_again = replace(seen_again, unread=True)

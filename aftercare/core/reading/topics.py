@@ -123,9 +123,7 @@ def _asks_for_a_day(page: Page) -> Mark | None:
     """Return the day of a question that names nothing else: "Next week?", "Thursday after 5?"."""
     for sentence in sorted(page.asked()):
         places = [
-            place
-            for place, token in enumerate(page.tokens)
-            if token.kind == WORD and page.sentence[place] == sentence
+            place for place, token in enumerate(page.tokens) if token.kind == WORD and page.sentence[place] == sentence
         ]
         words = [page.tokens[place].word for place in places]
         day = next((place for place, word in zip(places, words, strict=True) if word in _DAYS), None)

@@ -9,12 +9,14 @@ from aftercare.core.reading.page import EYES, Page
 from aftercare.core.reading.phrases import Mark
 from aftercare.core.reading.tokens import WORD, Token, listed
 
+_HIS = listed("he hes his him")  # nobody at the studio; of an alarm it may be a client that somebody writes for
 PRONOUNS = listed("he she shes hes her his him hers el ella ellas ellos se le les")
 
 
 def persons(page: Page) -> list[Mark]:
     """Return the words for others; "she" without anybody named before is the artist, who has no signs."""
     named: list[Mark] = []
+    graver = any(name.startswith("sign:") and name.endswith("!") for name in page.marks)
     for mark in page.named("scope:other"):
         if (
             _is_herself(page, mark)
@@ -23,7 +25,8 @@ def persons(page: Page) -> list[Mark]:
             or _is_one_of_us(page, mark)
         ):
             continue
-        if named or not all(token.word in PRONOUNS for token in page.tokens[mark.start : mark.end]):
+        words = {token.word for token in page.tokens[mark.start : mark.end]}
+        if named or not words <= PRONOUNS or words <= _HIS and not graver:
             named.append(mark)
     return named
 
@@ -80,15 +83,21 @@ _RELATIVES = listed("""
     mum mam mom mother mummy mammy dad father daddy daughter son husband hubby wife sister brother partner aunt aunty
     auntie gran nan granny boyfriend girlfriend bf gf fiance fiancee carer flatmate housemate roommate sis fella missus
 """)
-_CHILDREN = listed("daughter girl lass child niece hija nina hijita sobrina chamaca nieta granddaughter peque")
+_CHILDREN = listed("""
+    daughter girl lass child niece hija nina hijita sobrina chamaca nieta granddaughter peque wife missus
+    fiancee esposa novia
+""")
 _WITH_YOU = {(word, you) for word in ("with", "by") for you in ("you", "ye", "yous", "u", "yall", "yas")}
 _WITH_YOU |= {
     (your, place)
     for your in ("your", "ur")
-    for place in ("place", "salon", "studio", "parlour", "shop", "chair", "glue")
+    for place in (
+        *("place", "salon", "studio", "parlour", "shop", "chair", "glue"),
+        *("removal", "fill", "infill", "set", "lift", "tint", "appointment", "treatment"),
+    )
 }
 _DONE = listed("""
-    lift lashes lash appointment set fill extensions done visit pestanas cita
+    lift lashes lash appointment removal infill tint treatment set fill extensions done visit pestanas cita
     pusieron pusiste puso hizo hicieron hiciste
 """)
 _HAD_THEM = {f"{had} {what} done" for had in ("had", "has", "got") for what in ("them", "these", "those", "it")}
@@ -153,6 +162,18 @@ def _does_to_another(page: Page, own: Mark) -> bool:
     )
 
 
+_BEFALLS = _DOES | listed("stung bit pecked clawed whacked punched slapped clonked")
+
+
+def _befalls_another(page: Page, sign: Mark) -> bool:
+    """A wasp stung the postman on the eyelid."""
+    places = [place + 1 for place in range(sign.start, sign.end) if page.tokens[place].word in _BEFALLS]
+    return any(
+        0 <= one.start - place <= 1 and page.tokens[place].word not in _ME for place in places for one in persons(page)
+    )
+
+
+_ME = listed("me myself us i in")
 _POSSESSIVE = listed("her his their")
 
 
@@ -180,11 +201,19 @@ def _are_the_tellers_own(page: Page, nearest: Mark, others: list[Mark]) -> bool:
     return bool(before) and not said & _MAY_BE_CLIENTS
 
 
+_ANIMALS = listed("""
+    dog cat puppy kitten horse pony hamster budgie parrot goat hen moggy perro perra perrita perrito gato gata gatita
+    gatito caballo yegua
+""")
+
+
 def is_another_persons(page: Page, sign: Mark) -> bool:
     sentence = page.sentence[sign.start]
     if is_written_for_her(page):
         return False
     if any(mark.start <= sign.start < mark.end and _does_to_another(page, mark) for mark in page.named("scope:self")):
+        return True
+    if _befalls_another(page, sign):
         return True
     nearest: Mark | None = None
     others = persons(page)
@@ -208,6 +237,8 @@ def is_another_persons(page: Page, sign: Mark) -> bool:
         return True  # "she reckons hers burned"
     if not sign.name.endswith("!") and _are_the_tellers_own(page, nearest, others):
         return True
+    if _ANIMALS & {token.word for token in page.tokens[nearest.start : nearest.end]}:
+        return True  # "puppy has red eyes, vet says allergy"
     return not any(
         page.sentence[mark.start] == sentence
         and mark.start < sign.start

@@ -14,7 +14,7 @@ ENGLISH = {
         got|have|has|had|with|passing kidney|gall stones, kidney stones in|again|at, gallstones, gallstone attack, gallbladder, food poisoning, stomach|tummy bug|flu|ache|upset|in|pain|pains|cramps, norovirus,
         winter vomiting, vomiting|throwing|puking bug, puking|vomiting|vomited all night|day|since, sick all night|over, projectile vomiting, dodgy
         curry|prawns|kebab|chicken|takeaway|oyster|oysters, piles, haemorrhoids, hemorrhoids, sciatica, slipped|bulging disc|disk, frozen shoulder, carpal tunnel|tunnel's|tunnels|tunnels' playing? up?,
-        tennis elbow, athletes|athlete's foot, bunion, bunions, gout, hernia, pneumonia, bronchitis, laryngitis, chest x|xray|cold, tonsils out,
+        tennis elbow, athletes|athlete's foot, bunion, bunions, gout, hernia, pneumonia, bronchitis, laryngitis, chest x|xray|cold, tonsils out, burnt|burned|bit|bitten|scalded my tongue|mouth on|with|eating|drinking|again, lift|move|raise|feel my arm|arms|leg|legs, splinter in my|me|his|her thumb|finger|foot|hand|toe|heel|palm,
         pulled|pull|pulling|tore|torn|strained a|my hamstring|muscle|calf|groin|ligament|back|tendon, sprained|twisted|rolled|broke|broken|fractured|busted|done|dislocated|snapped|sprain|bust|cracked|bruised
         my|me|a|her|his|the|both? ankle|wrist|toe|leg|arm|foot|knee|hip|collarbone|rib|ribs|finger|elbow|shoulder|wrists|ankles|legs|arms,
         broken collarbone|rib|ribs|toe|finger|wrist|ankle|arm|leg|foot|hip|bones|bone, threw|put|did|done|chucked my|me back|neck|hip|shoulder|knee out|in,
@@ -36,7 +36,7 @@ SPANISH = {
     "figure": """
         gripa, gripe, catarro, resfriado, resfriada, tos, amigdalitis, anginas, fiebre no, influenza, covid, dolor de muela|muelas|barriga|espalda|estomago|panza, me duele la
         muela|espalda|panza|barriga|rodilla, me duele el estomago|tobillo|pie|hombro, muela horrible|del, vomite toda|toda|anoche|y, vomitando toda|desde|y, cayo mal|pesimo|pesado la|el|algo, no salgo del
-        bano, intoxicad{a/o} con|por el|la|los|las? camaron|camarones|ceviche|comida|mariscos|pollo, diarrea, chorro, colicos, me bajo muy|la|el? fuerte|regla|periodo, cruda, resaca,
+        bano, intoxicad{a/o} con|por el|la|los|las? camaron|camarones|ceviche|comida|mariscos|pollo, diarrea, chorro, colicos, dolor de rodilla|cintura|cadera|hombro|oido|muelas|huesos, me bajo muy|la|el? fuerte|regla|periodo, cruda, resaca,
         torci|torcio|luxe|fracture|rompi|quebre|quebro|lastime el|la|un|una tobillo|pie|pierna|brazo|mano|muneca|dedo|rodilla|cadera, uña|una del pie, infecto una? uña|una|diente|muela, fuego en|en la
         boca, fuegos en la boca, fuego labial, operan|operando|operaron de la|del cadera|rodilla|apendice|vesicula|hernia|corazon, esguince, ciatica, lumbalgia, yeso en, me cai de la|las|el
         escalera|escaleras|moto|bici|gradas, piedras en el rinon|vesicula, presion alta|baja, subio la presion, tuvo|tuve|tuvimos un choque|accidente, estoy|estamos en urgencias|emergencias|clinica con, ando|estoy en el

@@ -566,6 +566,7 @@ SCOPE = {
         swelling|redness|itching|reactions|pain|watering
     """,
     "notwill": """
+        going to the|my|a|an,
         waiting|waited|wait on|for the|it|this|my|that? .. to go|settle|stop|calm|ease|clear|fade|die|shift|pass|subside|drop|improve|leave|reduce|heal|come|be,
         going to ..
         er|hospital|doctor|drs|dr|gp|urgent|emergency|clinic|pharmacy|work|school|bed|sleep|see|call|ring, gonna
@@ -588,6 +589,7 @@ SCOPE = {
         new girl, the|a|one|that nurse|chap|bloke|dude|model|driver|delivery|barber|bouncer|usher|lodger,
         actor's, actress's, uncle's, auntie's, aunt's, cousin's, neighbour's, son's, hubby's, husband's, daughter's teacher|friend,
         bride's, groom's, bridesmaid's, flatmate, house mate, housemate's, dorm, bf's, gf's friend|mum, boss's, brother's, sister's, bestie's, mates's,
+        my|our eldest|youngest|oldest|middle, twins, twins', student, student's, apprentice, trainee, intern, my|the model, postie, postman's, milkman,
         technician, technician's, the|my|her tech|artist's|tech's eye|eyes|lids|seemed|looked
         our|whole|my|his|her whole? office|school|nursery|class|ward|household|family has|have|had|got|is|are|all,
         in my|our|his|her family everyone|everybody|all|they, stepsister, stepbrother, stepmum, stepdad, stepson, godmother, godchild,
@@ -693,7 +695,8 @@ SCOPE = {
     """,
     "metoo": """
         mine are|is|r doing|at|playing it|the|same, mine has|have been at it, mine has|have started|caught|got|gone|done,
-        mine too|also|likewise|aswell|followed, mine as well, mine the same, mine joined in, so|as are|is|do|does|did|have|has mine, so am|have|do|did i, and|now|so
+        mine too|also|likewise|aswell|followed, thats|this|that is? how|what my|mine|i eye|eyes|lids|lid|look|looks|am, caught my|our|his|her|the|their
+        toddler|sons|kids|husbands|babys|dogs|cats|daughters|toddlers|childs|partners|boyfriends|sisters, mine have|has|are|is|do|did|does too|also|now|aswell|started|joined, mine as well, mine the same, mine joined in, so|as are|is|do|does|did|have|has mine, so am|have|do|did i, and|now|so
         me too|now|and|as, me now and all, same with|for me|mine, same here, now ive|i|im|its|mine caught|got|me|have|turn|gone|doing|the,
         now its my turn, guess who caught|has|got it|them, guess whos next, i caught|copped|picked it, ive caught|copped|got it|some|the,
         passed|gave|given it to me, passed it on to me, i think i copped|caught|have, my turn now, im next, now my|mine, hit
@@ -727,7 +730,7 @@ SCOPE = {
         get well soon, feel better soon|hun|babe|love, speedy recovery, your|ur|yer poor eye|eyes|hand|face|thing|love|pet, sorry to hear
         about|your|ur|you, sorry you were|are|r|had|got, you poor thing|love|pet, sorry about your|ur eye|eyes|hand|stye, you said you|youd|you'd|u had|an|a|once|got,
         is|are the|that|your technician|artist|tech|girl|receptionist|model|dog ok|okay|better|alright,
-        watching|watched the|a|some|that? telly|tv|programme|program|netflix|news|drama, saw|seen on the? news|telly|tv|insta|tiktok, in your|ur|the
+        watching|watched the|a|some|that programme|program|documentary|news|drama|episode, saw|seen on the? news|telly|tv|insta|tiktok, in your|ur|the
         reel|story|video|post|advert|ad, horror|hospital drama|film|show,
         read|reading|reads a|the|some|this|that thread|article|post|story|stories|forum|blog|book about|on|of|by|where|from,
         in the|a|that|this|my film|movie|show|series|episode|book|novel|play|documentary|panto|soap|podcast|audiobook,

@@ -14,7 +14,7 @@ SCOPE = {
         no, nunca, jamas, ni me|se|los|las|lo|un|una|tantito|siquiera, ya no, no he, no han, no ha, no tengo, no hay
     """,
     "nonneg": """
-        sin dormir|pegar|parar|descanso|tregua|poder|dejar, 
+        sin dormir|pegar|parar|descanso|tregua|poder|dejar,
         ya van|va dos|tres|cuatro|cinco|2|3|4|5|6|varios|unos|como|casi dias|noches|semanas|horas|tres,
         ya no sube|abre|abren|veo|ve|ven|enfoca|respiro|alcanza|cierra,
         ya no quise|pude|puedo|quiero|aguanto|soporto|se|me?
@@ -59,7 +59,7 @@ SCOPE = {
         salvo cuando, salvo si
     """,
     "over": """
-        al despertar|levantarme|amanecer|rato|dia|llegar ya? nada|bien|normal|limpio|limpios, agua pasada, cosa del pasado, historia, quedo en el pasado, ya es|son historia,
+        al despertar|levantarme|amanecer|rato|dia|llegar ya? nada|bien|normal|limpio|limpios, agua pasada, cosa del pasado, quedo en el pasado, ya es|son historia,
         la primera noche|tarde nada mas|nomas|solamente, solo|nomas|unicamente la primera noche|tarde, nada mas la primera noche|tarde, el primer dia nada mas|nomas|solamente, nada mas el primer dia,
         a la hora|rato|manana|tarde|noche ya|estaban|estaba? estaban|estaba|nada|secos|seco|bien|normal|normales, desde entonces todo|nada|bien|perfecto|perfectas, ya secos|seco, y despues nada,
         no volvio|volvieron|regreso|regresaron a? nada?|mas?, nunca mas volvio, no me volvio, nomas|nada|solo|solamente|unicamente mas? la|el|esa|ese|por?
@@ -187,6 +187,8 @@ SCOPE = {
         puede que tenga, puede ser, van a explotar, va a explotar, voy a desmayar, va a reventar
     """,
     "other": """
+        se le|les .. a mi|la|su|una|un|el|mis
+        hermana|hermano|mama|papa|companera|companero|amiga|amigo|prima|primo|hija|hijo|suegra|suegro|vecina|vecino|tia|tio|abuela|abuelo|cunada|sobrina|clienta|jefa|jefe|novia|novio|comadre|perro|perra|gato|gata|muchacha|senora|nieta,
         se le, se les, mi|el|la|un|una|su al? cunado|tio|suegro|sobrino|vecino|esposo|jefe|paciente|companero|abuelo|papa|gatita|gatito|caballo|yegua|perico|conejo|conejito|cotorro|tortuga|burro|
         vaca|gallo|gallina|doctora|maestra|maestro|muchacha|muchacho|senora|senor|clienta|roommate|cuata|compa|bisabuela|madrastra, al|del
         caballo|perro|gato|conejo|perico|vecino|jefe|nino|bebe|abuelo, a una? companera|companero|muchacha|clienta|senora|amiga, a
