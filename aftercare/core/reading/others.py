@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from aftercare.core.reading.page import Page
+from aftercare.core.reading.page import EYES, Page
 from aftercare.core.reading.phrases import Mark
 from aftercare.core.reading.tokens import listed
 from aftercare.core.reading.told_on import MAY_BE_CLIENTS
@@ -40,9 +40,27 @@ def clauses(page: Page, current: list[Mark]) -> list[Mark]:
         places = [place for place, where in enumerate(page.clause) if where == clause]
         said = {page.tokens[place].word for place in places}
         owned = _HERSELF & said - _OWNER_OF_OTHERS
-        if clause not in taken and not owned:
+        if clause not in taken and not owned and not _speaks_of_these_eyes(page, places):
             found.append(Mark("scope:others", places[0], places[-1] + 1))
     return found
+
+
+_AT_HAND = listed("these this both either each estos este ambos")
+
+
+def _speaks_of_these_eyes(page: Page, places: list[int]) -> bool:
+    """Kids run away screaming when they see these eyes."""
+    return any(page.tokens[place].word in EYES and page.tokens[place - 1].word in _AT_HAND for place in places[1:])
+
+
+def tell_of_eyes(page: Page, clauses: list[Mark]) -> bool:
+    """Say whether it is their eyes, or what ails them, that is told of: "the parrot pecked my nephew near his eye"."""
+    signs = [mark for name, marks in page.marks.items() if name.startswith("sign:") for mark in marks]
+    for clause in clauses:
+        said = {token.word for token in page.tokens[clause.start : clause.end]}
+        if said & EYES or any(clause.start <= mark.start < clause.end for mark in signs):
+            return True
+    return False
 
 
 _OWNER_OF_OTHERS = listed("my mi our")  # "my horse has a bad eye"; her own eye is a mark of herself

@@ -6,7 +6,7 @@ import re
 from dataclasses import replace
 
 from aftercare.core import commands
-from aftercare.core.reading import bare, foreign, grading, language, pictures, quoting, second, sides, topics
+from aftercare.core.reading import bare, foreign, grading, language, others, pictures, quoting, second, sides, topics
 from aftercare.core.reading.findings import Findings, sort_out
 from aftercare.core.reading.page import Page, lay_out
 from aftercare.core.reading.phrases import Mark
@@ -76,7 +76,9 @@ def _answer(answer: str, question: str) -> Reading:
     if found.long_ago or found.of_others:  # of what is urgent, they have no say
         calmed = opinion.calmed(opinion_of(answer, page, [*found.explained, *found.long_ago, *found.of_others]))
         opinion = calmed if reading.urgency is Urgency.NONE else replace(opinion, emergency=calmed.emergency)
-    seen_again = look_again(reading, opinion, page, found.explained)
+    seen_again = look_again(
+        reading, opinion, page, found.explained, of_others=others.tell_of_eyes(page, found.of_others)
+    )
     if after_all and seen_again.urgency is Urgency.NONE:  # a story that may be of today is for a person
         seen_again = replace(seen_again, unread=True)
     if seen_again.urgency in _URGENT and not seen_again.signs:
@@ -111,7 +113,9 @@ def _judged(page: Page, answer: str, found: Findings, opinion: Opinion, code: st
     signs = {sign for mark in found.told for sign in grading.named(mark)} | {sign for sign, _ in shown}
     negated = {sign for mark in found.denied for sign in grading.named(mark)} - signs
     urgency = _urgency(page, found, shown)
-    about = topics.topics_of(page, answer, opinion, irritation=urgency is not Urgency.NONE, denied=bool(found.denied))
+    about = topics.topics_of(
+        page, answer, opinion, found.of_others, irritation=urgency is not Urgency.NONE, denied=bool(found.denied)
+    )
     side, side_mark = sides.side_of(page, [*found.told, *found.over] or found.denied)
     why = _why(page, answer, found, shown)
     why += [_finding(page, answer, mark, str(topic)) for topic, mark in about.items() if mark is not None]

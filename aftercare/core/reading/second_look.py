@@ -19,16 +19,21 @@ _NEVER_PRAISE = {Sign.DISCHARGE, Sign.GRITTY}
 _NO_STOP = {Topic.STOP, Topic.BOOKING, Topic.START}  # it is one already, or a wish for something else
 
 
-def look_again(reading: Reading, opinion: second.Opinion, page: Page, explained: list[Mark]) -> Reading:
+def look_again(
+    reading: Reading, opinion: second.Opinion, page: Page, explained: list[Mark], *, of_others: bool = False
+) -> Reading:
     """Hand a reply to a person where the second opinion sees danger, or an end of messages, that the rules do not.
 
     Where it is sure of a sign, an emergency or a wish to stop, that is acted on; and where it is sure of mere praise.
+    What is told ``of_others`` is understood, and needs no person for itself.
     """
     if reading.unread:
         return reading
     calm = reading.urgency is Urgency.NONE
     otherwise = any(page.marks.get(name) for name in _OTHERWISE)
-    lost = reading.about == (Topic.OTHER,) and not explained and not otherwise and not page.marks.get("scope:history")
+    lost = reading.about == (Topic.OTHER,) and not (
+        explained or of_others or otherwise or page.marks.get("scope:history")
+    )
     # "stop by", "don't stop": the word for something else. "start again", "back on": a wish for the contrary.
     other_stop = bool(page.named("topic:notstop")) or bool(_ON & {token.word for token in page.tokens})
     # Of "no me arde" it sees "no me", as in "no me escriban": of what is left of a denial it says nothing.
@@ -40,7 +45,7 @@ def look_again(reading: Reading, opinion: second.Opinion, page: Page, explained:
         return replace(reading, about=_joined(reading.about, Topic.STOP), unread=ends < second.CERTAIN_STOP)
     if reading.urgency is Urgency.EMERGENCY:
         return reading
-    sure = bool(explained) or not {Topic.OTHER, Topic.QUESTION} & set(reading.about)
+    sure = bool(explained) or of_others or not {Topic.OTHER, Topic.QUESTION} & set(reading.about)
     if not otherwise and (urgency := _more_urgent(reading, opinion, page, sure=sure)) is not None:
         about = _joined(reading.about, Topic.IRRITATION)
         return replace(reading, urgency=urgency, about=about)  # whatever is urgent is read by a person anyway

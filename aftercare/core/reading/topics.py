@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from aftercare.core.reading import asking, stopping
 from aftercare.core.reading.doubt import Doubt
 from aftercare.core.reading.page import Page
@@ -35,8 +37,13 @@ _OWN = (
 _SHORT = 6  # tokens
 
 
-def topics_of(page: Page, answer: str, opinion: Opinion, *, irritation: bool, denied: bool) -> dict[Topic, Mark | None]:
-    """Return the topics, each with the phrase behind it where there is one."""
+def topics_of(
+    page: Page, answer: str, opinion: Opinion, of_others: list[Mark], *, irritation: bool, denied: bool
+) -> dict[Topic, Mark | None]:
+    """Return the topics, each with the phrase behind it where there is one.
+
+    Lashes that fell in what is told ``of_others`` are not hers: "my bestie's fell out".
+    """
     doubt = Doubt(page, answer, opinion)
     found: dict[Topic, Mark | None] = {}
     is_long = len(page.tokens) > _SHORT  # of a few words the rules know more
@@ -67,7 +74,7 @@ def topics_of(page: Page, answer: str, opinion: Opinion, *, irritation: bool, de
             if (visit := stopping.visit_beside(page, stop)) is not None:
                 found[topic] = visit
             continue
-        mark = _first(page, str(topic), may_be_weak=may_be_weak)
+        mark = _first(page, str(topic), may_be_weak=may_be_weak, but=of_others if topic is Topic.RETENTION else ())
         if mark is None and topic is Topic.BOOKING and (day := _asks_for_a_day(page)) is not None:
             found[topic] = day
             continue
@@ -149,9 +156,11 @@ def _is_mentioned(page: Page, visit: Mark) -> bool:
     )
 
 
-def _first(page: Page, name: str, *, may_be_weak: bool) -> Mark | None:
+def _first(page: Page, name: str, *, may_be_weak: bool, but: Sequence[Mark] = ()) -> Mark | None:
     weak = {(mark.start, mark.end) for mark in page.named(f"topic:{name}_weak")}
     for mark in page.named(f"topic:{name}"):
+        if any(one.start <= mark.start < one.end for one in but):
+            continue
         if (may_be_weak or (mark.start, mark.end) not in weak) and (name == "booking" or not _is_denied(page, mark)):
             return mark
     return None

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 PRAISE = {
     "vocative": """
+        drama queen|queens, at|the|a|our goat he|she|had|has|at|is|and|was,
         love|lovely notes|letters|letter|note|bites|island|actually, lovely hands .. and|but, real|dead|proper|very|how cute not|combo?, everything looks like|wavy|blurry|weird|hazy|foggy|double|funhouse,
         good luck, speeding|parking|library|a|huge|small fine, fire drill|alarm|engine|door|extinguisher|brigade|station|exit, please
         love|hun|babe|darling|lovely|gorgeous, my|his|her|their|our|a bestie|besties, appointment|surgery|op|operation|scan|interview|driving|test|exam went fine|ok|okay|well|great|good,

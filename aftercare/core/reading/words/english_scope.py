@@ -635,6 +635,7 @@ SCOPE = {
         homie, girl|lady|woman|person|client next|beside|opposite|in
     """,
     "self": """
+        these|this eye|eyes|lid|lids|eyelid|eyelids,
         its just|only they|theyre|its|mine|the|that, its just|only that, just that they|theyre|its|mine|it, only thing|issue|problem|snag, one
         thing is, me and my? mum|mom|mam|sister|sis|friend|mate|bestie|daughter both|are|have|got, us both|two,
         i had|birthed|pushed|popped|delivered two|three|four|five|2|3|4? kids|babies|children|weans|twins,
@@ -695,7 +696,7 @@ SCOPE = {
     """,
     "metoo": """
         mine are|is|r doing|at|playing it|the|same, mine has|have been at it, mine has|have started|caught|got|gone|done,
-        mine too|also|likewise|aswell|followed, thats|this|that is? how|what my|mine|i eye|eyes|lids|lid|look|looks|am, caught my|our|his|her|the|their
+        mine too|also|likewise|aswell|followed, doing|did|do|does the very? same on|in|to|with|at my|mine, caught myself doing|scratching|rubbing|at, thats|this|that is? how|what my|mine|i eye|eyes|lids|lid|look|looks|am, caught my|our|his|her|the|their
         toddler|sons|kids|husbands|babys|dogs|cats|daughters|toddlers|childs|partners|boyfriends|sisters, mine have|has|are|is|do|did|does too|also|now|aswell|started|joined, mine as well, mine the same, mine joined in, so|as are|is|do|does|did|have|has mine, so am|have|do|did i, and|now|so
         me too|now|and|as, me now and all, same with|for me|mine, same here, now ive|i|im|its|mine caught|got|me|have|turn|gone|doing|the,
         now its my turn, guess who caught|has|got it|them, guess whos next, i caught|copped|picked it, ive caught|copped|got it|some|the,

@@ -170,6 +170,7 @@ TOPICS = {
         sin palabras
     """,
     "vocative": """
+        quedo|quede|quedaron con los|el|la|un|una? ojos|ojo|parpados|parpado|cara, una nube en el|su|la,
         quedaron super|muy|bien|todas? disparejas|mal|feas|chuecas|tiesas|raras|horribles, quedaron
         disparejas|mal|feas|chuecas|tiesas|raras|horribles|duras,
         hola|holi|oye|hi|ay|buenas|buenos|disculpa|perdon|amiga linda|hermosa|bella|preciosa|reina|guapa|bonita|divina|corazon|chula
