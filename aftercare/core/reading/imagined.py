@@ -56,6 +56,10 @@ def is_imagined(page: Page, sign: Mark) -> bool:
     sentence = page.sentence[sign.start]
     if page.marks.get("scope:before") and _is_asked_about(page, sentence):
         return True
+    if sentence in page.asked() and any(
+        page.sentence[one.start] == sentence + 1 for one in page.named("scope:minefine")
+    ):
+        return True  # "is it normal for lids to swell? mine are fine"
     for mark in page.named("scope:if", "scope:will"):
         if page.sentence[mark.start] != sentence or mark.start > sign.start:
             continue

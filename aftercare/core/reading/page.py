@@ -62,7 +62,12 @@ _CONTAINED = {
     "sign:glue_in_eye!": {"poking", "watering", "discharge"},
 }
 
-_AS_LONG = {"sign:hot_lid", "sign:bulging!", "sign:injury!", "sign:itching"}  # these rule what is as long as they are, too
+_AS_LONG = {
+    "sign:hot_lid",
+    "sign:bulging!",
+    "sign:injury!",
+    "sign:itching",
+}  # these rule what is as long as they are, too
 
 
 @dataclass(slots=True)

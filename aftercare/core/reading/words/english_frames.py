@@ -436,6 +436,7 @@ FRAMES = {
         <feelslike> .. <hotstuff>, <hotstuff> .. in my? <eye>, <hotstuff> .. in them|it, hot prickly, tingl{e/es/ing/y} hot|like, hot tingl{e/y/ing}, prickly heat, theyre on fire, <eye> .. on fire
     """,
     "gritty": """
+        emptied|emptying|empty|tipped|poured|threw|thrown|dumped|sprinkled|shook a|an|the|half? hoover|hoovers|vacuum|ashtray|sandpit|sandbag|bag|bucket|handful|salt|pepper of|bag|shaker|sand? .. under|in|behind|into my|the|me|both, slept in my|old|dirty|last contacts|lenses,
         going to the beach and bringing|bringing|bring|brought it|half|home, beach home under|in|behind, brought|bringing|bring the|half beach|sahara|desert home|in|under,
         rough as sandpaper under|in|inside|behind,
         <sandy> in|inside|under|behind the|my|both|each? left|right|both|one|leftie|rightie, <sandy> in|under
@@ -453,6 +454,7 @@ FRAMES = {
         beach
     """,
     "poking": """
+        having|has|having a dig|jab|go|poke at me|my|the|eye,
         like a lash|hair|thorn|splinter is|has|got|growing|turned inwards|inside|in|the,
         skewering|needling|spiking|lancing me|my|when,
         <pointy>|<sharp> .. spear|spears|spearing|lance|skewer|skewers|impale|pierce me|my|the|when|<eye>,
@@ -471,6 +473,7 @@ FRAMES = {
         <bit> .. in|under, <pointy> .. <jabs> .. me|my|into|eye|lid|eyeball, <jabs> .. <eye>, one .. <jabs> me, one of .. <jabs>, <eye> .. <jabs> when, <jabs> .. when i blink, something <jabs>, something is|keeps <jabs>
     """,
     "watering": """
+        soaked|soaks|soaking|drenched|wet my|the collar|sleeve|pillow|scarf|mask|hankie|tissue|tissues|top|cuff|cuffs with|from .. eye|eyes, eye|eyes .. soaked|soaks|soaking|drenched my|the collar|sleeve|pillow|scarf|mask|cuff,
         wept|weeping|cried|crying|wet|streamed|leaked through the? washing|dishes|news|ironing|shopping|meeting|emails|breakfast|lunch|dinner|tea|shift|commute|documentary|homework|hoovering|weather|adverts|ads|school,
         its|theyre|constantly|been|eye|eyes streaming since|down|constantly|away|again, and its streaming,
         <eye> .. soggy|sodden|sopping|dripping|drippy, soggy
@@ -529,6 +532,7 @@ FRAMES = {
         skin|lids|lid|eyelid|eyelids|it .. like .. alligator|lizard|snake|crocodile|reptile|parchment
     """,
     "light": """
+        look|looking|stare at a|the|my laptop|screen|phone|telly|tv|window|sky|snow|lamp|bulb|headlights|computer|tablet without wincing|squinting|flinching|crying|screwing|tearing|watering|shades|sunglasses,
         phone|screen|telly|brightness|laptop|tablet on|to|at|turned the? dim|dimmest|dimmed|lowest|minimum,
         how bad|harsh|brutal|fierce|strong|sharp|awful the? glare|light|lights|brightness|sun|daylight|sunlight is|are|was|has|gets, glare|light|brightness|daylight|sunlight|sun is|was|feels|gets
         so|too|really|very|unbearably|bad|harsh|fierce|brutal bad|harsh|fierce|brutal|for|on, sunlight|sun|daylight|light|lights|headlights hit|hits|hitting|got|gets|smacked me|my|them so|really|like|too hard|bad|rough|different, light|lights|sun|daylight|screen

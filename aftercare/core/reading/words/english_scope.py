@@ -34,6 +34,7 @@ SCOPE = {
         remotely, not in the least, neither of them|my|is|are, failed to
     """,
     "nonneg": """
+        could|can|would be|do|use a? lot|bit|little|touch less|fewer, do|done with a? lot|bit? less|fewer, say|saying no to less|fewer|some, could do with less|fewer,
         thank|thanks|cheers|ta you? so? very? much? for the|that|this|my|these|your|giving,
         isnt|not that theyre|its|im|thats|my|the not|no|free|fine, arent|isnt|theyre|its|are|is|not exactly|quite|strictly|precisely|entirely
         not|without|free|un, not exactly|quite|strictly not|without|no, not unred|unswollen|unitchy|unsore|painless,
@@ -208,6 +209,8 @@ SCOPE = {
         apart from when, until i, till i
     """,
     "over": """
+        <day> nothing|nowt|grand|fine|nada|normal|flat|zilch|gone|better, grand|sound|normal|calm|dandy|champion|spot-on today|now|again|since|this, not a bother|problem|peep on me|them|it|now, havent|hasnt been since, history now, un puffed|swelled|swollen|pinked|reddened, not a hint|peep|murmur
+        since|today|now, quiet since|now|again|today, perfect|fine|grand|normal|lovely|sound by <day>|morning|lunch|dinner|teatime|noon|midday,
         behind us|me|it now, thats|is|are|its|s all behind us|me|them, cant|couldnt find|see|spot|detect a trace|hint|sign|shadow|speck of
         it|that|them|anything, then|it|they|redness|itch|swelling|sting shut|packed|closed up shop, today|2day|now flat|normal|clear|calm|smooth|nowt|nada|zilch|nothing, and|n|then|den|now
         poof|pfft|zip|bye|puff, poof gone|vanished|over|by, was|were|is|are|became|now|theyre|its history, dead and buried, yesterdays|last weeks news, gone by
@@ -702,6 +705,9 @@ SCOPE = {
         now its my turn, guess who caught|has|got it|them, guess whos next, i caught|copped|picked it, ive caught|copped|got it|some|the,
         passed|gave|given it to me, passed it on to me, i think i copped|caught|have, my turn now, im next, now my|mine, hit
         me too
+    """,
+    "minefine": """
+        mine are|is|feel|feels|look|looks|have|has been? all? totally|perfectly? fine|ok|okay|grand|perfect|good|great|calm|normal|clear|lovely|alright, im|ive had|been? fine|none|okay|ok|grand|nothing
     """,
     "minenot": """
         mine havent, mine hasnt, mine dont, mine doesnt, mine didnt, mine arent, mine isnt, mine werent, mine never,

@@ -160,6 +160,7 @@ SIGNS = {
         footy|conker|haggis|bap|dumpling{s/} .. <eye>, like .. been stung|punched|mugged|smacked|thumped
     """,
     "itching": """
+        cant|couldnt|cannot leave my|the|either|both eyes|eye|lids|lid|eyelids be|alone, mosquitoes|mozzies|midges|fleas|gnats|bees .. on|in|at|round my|the|both lids|lid|eyes|eye|eyelid|eyelids, bitten by midges|mozzies|fleas round|around|on,
         cant|couldnt|cannot leave them|em|it|my be|alone|lids|eyes? rubbing|scratching, cant|couldnt|cannot
         leave them|em be,
         have|having|had|give|giving|gave|need|needing|want|wanting a|it|them|my|the
@@ -181,6 +182,7 @@ SIGNS = {
         itch{y/ing}
     """,
     "burning": """
+        tingly|tingling|prickly and|n hot|warm, hot|warm and|n tingly|prickly|tingling|nippy,
         <eye> .. feel|feels|felt|like|look|looks|been|theyd .. sunburnt|sunburned|sunburn|boiled|scalded|steamed|grilled|fried|toasted|microwaved|barbecued|roasted|blowtorched|singed,
         like .. leaned|leant|leaning|stood|standing|stuck|sat|sitting|hung over|near|at|above|by|in|round|behind ..
         barbecue|barbeque|bbq|bonfire|campfire|grill|stove|furnace|oven|fryer|fire|exhaust, heat

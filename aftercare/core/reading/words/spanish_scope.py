@@ -59,6 +59,7 @@ SCOPE = {
         salvo cuando, salvo si
     """,
     "over": """
+        hoy ya? esta|estan|amanecio|amanecieron|anda|andan blanco|blancos|blanquito|blanquitos|limpio|limpios|seco|secos|bien|normal|normales, ahora ya? esta|estan blanco|blancos|limpio|limpios|secos,
         al despertar|levantarme|amanecer|rato|dia|llegar ya? nada|bien|normal|limpio|limpios, agua pasada, cosa del pasado, quedo en el pasado, ya es|son historia,
         la primera noche|tarde nada mas|nomas|solamente, solo|nomas|unicamente la primera noche|tarde, nada mas la primera noche|tarde, el primer dia nada mas|nomas|solamente, nada mas el primer dia,
         a la hora|rato|manana|tarde|noche ya|estaban|estaba? estaban|estaba|nada|secos|seco|bien|normal|normales, desde entonces todo|nada|bien|perfecto|perfectas, ya secos|seco, y despues nada,
@@ -234,6 +235,7 @@ SCOPE = {
         igual, me contagio|pego|contagiaron|pegaron, ya me dio|contagio|pego, me toco a mi, ahora sigo yo, ya los traigo|tengo yo, hoy me
         pican|pica|arden|arde|duelen|duele|lloran a, a mi me pican|arden|duelen|lloran tambien
     """,
+    "minefine": "los mios|las mias estan|andan|van bien|perfectos|perfectas|normales, yo estoy|ando|voy bien|perfecta",
     "minenot": "a mi no, yo no, los mios no, las mias no",
     "report": """
         diria, dirian, decia, decian,

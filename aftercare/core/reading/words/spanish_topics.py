@@ -7,6 +7,7 @@ from __future__ import annotations
 
 TOPICS = {
     "figure": """
+        ojos que no ven, ojo por ojo, dichosos los ojos, ojos vemos, en un abrir y cerrar,
         de locura, una locura, que locura, locuras,
         arden|arde|ardiendo|ardo|muero|mueren de celos|envidia|rabia|curiosidad|ganas,
         pique|picar|picando|picaba|pico medio|un|una|dos|tres|la|el|las|unas? kilo|kilos|de? cebolla|cebollas|ajo|verdura|carne|tomate|de? ..
