@@ -26,12 +26,13 @@ _BLUR = listed("""
 _GOES_ON = [["still", word] for word in ("doing", "does", "happening", "happens", "going", "at", "there", "here")]
 _ENDED = listed("finished stopped over packed gone settled vanished quit")
 _NEAR = 8  # tokens
+_OF_WHAT = 2  # tokens: "like looking through a smear"
 
 
 def is_mere_blur(page: Page, mark: Mark) -> bool:
     """Say whether a sign of sight is a blur, which blinking may clear."""
     return mark.name.startswith("sign:vision") and any(
-        token.word in _BLUR for token in page.tokens[mark.start : mark.end]
+        token.word in _BLUR for token in page.tokens[mark.start : mark.end + _OF_WHAT]
     )
 
 

@@ -101,7 +101,7 @@ def _or_foreign(reading: Reading, answer: str, page: Page) -> Reading:
     """Look for alarms of other languages in what was not understood; whoever speaks of a hospital is for a person."""
     if reading.urgency is Urgency.NONE and page.marks.get("sign:hospital!"):
         return replace(reading, unread=True)
-    if not reading.unread or reading.about != (Topic.OTHER,):
+    if not reading.unread or reading.about != (Topic.OTHER,) or page.marks.get("scope:past"):
         return reading
     other = foreign.read(answer, "und")
     return other if other.urgency is Urgency.EMERGENCY else reading

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 PRAISE = {
     "vocative": """
+        said|asked|wanted|ordered|requested|booked for? doll|natural|wispy|cat|light|soft|fluffy|volume|classic,
         drama queen|queens, at|the|a|our goat he|she|had|has|at|is|and|was,
         love|lovely notes|letters|letter|note|bites|island|actually, lovely hands .. and|but, real|dead|proper|very|how cute not|combo?, everything looks like|wavy|blurry|weird|hazy|foggy|double|funhouse,
         good luck, speeding|parking|library|a|huge|small fine, fire drill|alarm|engine|door|extinguisher|brigade|station|exit, please
@@ -29,6 +30,7 @@ PRAISE = {
         still on are, was|were lovely|fine|perfect|grand|good and|for|until|till, lovely and red|pink|swollen|sore|puffy
     """,
     "fine": """
+        like a million|billion|trillion dollars|dollar|bucks|quid|pounds|euros|rupees, million dollar|dollars|bucks, like royalty|a|an? celebrity|celeb|movie|princess|boss|diva, like ive|i|id won the? lottery|lotto,
         if looks could kill, asked|asks|asking|askin|ask|wondering|demanding who|where did|does|done|did my|em|them|these|your|ur|i|my, who did em|them|my|ur|your, hit|hitting|hittin on .. cuz|because|cos|bc|thanks, im|am so|really? into
         it|them|these|this|em, enough said, do|pay it|that all? again|twice|double|happily, bored the|my whole|entire|office|family|husband|group|friends .. with|about, cut off an|my arm|leg|finger before|rather, before
         id|i have|let|give|take|lose these|them|em off, ticket to heaven, my|his|her man|fella|boyfriend|bf|husband|hubby|wife|mum said|says|went|goes|was|just|like damn|wow|woof|oof|phwoar|phwoar|swooned|speechless|jesus, came
