@@ -56,7 +56,23 @@ def is_elsewhere(page: Page, sign: Mark) -> bool:
         and _is_owned(page, other)
         for other in page.named("scope:elsewhere")
     )
-    return near and not _speaks_of_eyes(page, clause)
+    return near and not _speaks_of_eyes(page, clause) and not _so_do_eyes(page, clause)
+
+
+_FEW = 7  # words
+
+
+def _so_do_eyes(page: Page, clause: int) -> bool:
+    """My back hurts, and my eye too: what is said of the one is said of the other."""
+    places = [place for place, where in enumerate(page.clause) if where == clause + 1]
+    words = [page.tokens[place].word for place in places if page.tokens[place].kind == WORD]
+    if not places or page.sentence[places[0]] != page.sentence[places[0] - 1] or words[:1] and words[0] not in _AND:
+        return False
+    signs = {mark.start for name, marks in page.marks.items() if name.startswith("sign:") for mark in marks}
+    return len(words) <= _FEW and bool(_OF_HERS & set(words)) and not signs & set(places) and not _WELL & set(words)
+
+
+_WELL = listed("fine ok okay good grand perfect great lovely bien perfecto perfectos not no")
 
 
 _LIMBS = listed("""

@@ -186,7 +186,7 @@ def _is_theirs_within(page: Page, mark: Mark, sign: Mark) -> bool:
 
 _MAY_BE_CLIENTS = listed("daughter wife missus girlfriend gf niece granddaughter client hija esposa novia sobrina")
 _EYE = 3  # words from "her" to "lids"
-_THEY_HAVE = listed("shes hes")
+_THEY_HAVE = listed("shes hes ella ellas ellos")
 
 
 def _are_the_tellers_own(page: Page, nearest: Mark, others: list[Mark]) -> bool:

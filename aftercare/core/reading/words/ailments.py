@@ -15,7 +15,7 @@ ENGLISH = {
         winter vomiting, vomiting|throwing|puking bug, puking|vomiting|vomited all night|day|since, sick all night|over, projectile vomiting, dodgy
         curry|prawns|kebab|chicken|takeaway|oyster|oysters, piles, haemorrhoids, hemorrhoids, sciatica, slipped|bulging disc|disk, frozen shoulder, carpal tunnel|tunnel's|tunnels|tunnels' playing? up?,
         tennis elbow, athletes|athlete's foot, bunion, bunions, gout, hernia, pneumonia, bronchitis, laryngitis, chest x|xray|cold, tonsils out, burnt|burned|bit|bitten|scalded my tongue|mouth on|with|eating|drinking|again, lift|move|raise|feel my arm|arms|leg|legs, splinter in my|me|his|her thumb|finger|foot|hand|toe|heel|palm,
-        pulled|pull|pulling|tore|torn|strained a|my hamstring|muscle|calf|groin|ligament|back|tendon, sprained|twisted|rolled|broke|broken|fractured|busted|done|dislocated|snapped|sprain|bust|cracked|bruised
+        pulled|pull|pulling|tore|torn|strained a|my hamstring|muscle|calf|groin|ligament|back|tendon in? my|the? neck|back|shoulder|leg|thigh|side|arm?, sprained|twisted|rolled|broke|broken|fractured|busted|done|dislocated|snapped|sprain|bust|cracked|bruised
         my|me|a|her|his|the|both? ankle|wrist|toe|leg|arm|foot|knee|hip|collarbone|rib|ribs|finger|elbow|shoulder|wrists|ankles|legs|arms,
         broken collarbone|rib|ribs|toe|finger|wrist|ankle|arm|leg|foot|hip|bones|bone, threw|put|did|done|chucked my|me back|neck|hip|shoulder|knee out|in,
         back|neck|knee|hip has|is|s? gone|out|went again|out?, emergency root canal, root canal on|at|today|tomorrow|booked|done, wisdom tooth|teeth, tooth abscess|extraction|out|pulled, toothache, dentist at|on|tomorrow|today,

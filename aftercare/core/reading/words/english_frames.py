@@ -473,6 +473,7 @@ FRAMES = {
         <bit> .. in|under, <pointy> .. <jabs> .. me|my|into|eye|lid|eyeball, <jabs> .. <eye>, one .. <jabs> me, one of .. <jabs>, <eye> .. <jabs> when, <jabs> .. when i blink, something <jabs>, something is|keeps <jabs>
     """,
     "watering": """
+        <eye> .. greetin|greeting,
         soaked|soaks|soaking|drenched|wet my|the collar|sleeve|pillow|scarf|mask|hankie|tissue|tissues|top|cuff|cuffs with|from .. eye|eyes, eye|eyes .. soaked|soaks|soaking|drenched my|the collar|sleeve|pillow|scarf|mask|cuff,
         wept|weeping|cried|crying|wet|streamed|leaked through the? washing|dishes|news|ironing|shopping|meeting|emails|breakfast|lunch|dinner|tea|shift|commute|documentary|homework|hoovering|weather|adverts|ads|school,
         its|theyre|constantly|been|eye|eyes streaming since|down|constantly|away|again, and its streaming,

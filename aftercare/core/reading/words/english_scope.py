@@ -592,7 +592,8 @@ SCOPE = {
         new girl, the|a|one|that nurse|chap|bloke|dude|model|driver|delivery|barber|bouncer|usher|lodger,
         actor's, actress's, uncle's, auntie's, aunt's, cousin's, neighbour's, son's, hubby's, husband's, daughter's teacher|friend,
         bride's, groom's, bridesmaid's, flatmate, house mate, housemate's, dorm, bf's, gf's friend|mum, boss's, brother's, sister's, bestie's, mates's,
-        my|our eldest|youngest|oldest|middle, twins, twins', student, student's, apprentice, trainee, intern, my|the model, postie, postman's, milkman,
+        half|most|all my|our|the class|office|ward|school|dorm|team|shift|house|street|gym has|have|is|are|got|had, client|girl|lady|woman|one|customer before|after|beside|behind
+        me|us|mine, ate ko, papa ji, my papa|pops|stepdaughter|stepson, househelp, helper|maid has|is|got, my|our eldest|youngest|oldest|middle, twins, twins', student, student's, apprentice, trainee, intern, my|the model, postie, postman's, milkman,
         technician, technician's, the|my|her tech|artist's|tech's eye|eyes|lids|seemed|looked
         our|whole|my|his|her whole? office|school|nursery|class|ward|household|family has|have|had|got|is|are|all,
         in my|our|his|her family everyone|everybody|all|they, stepsister, stepbrother, stepmum, stepdad, stepson, godmother, godchild,
@@ -699,7 +700,7 @@ SCOPE = {
     """,
     "metoo": """
         mine are|is|r doing|at|playing it|the|same, mine has|have been at it, mine has|have started|caught|got|gone|done,
-        mine too|also|likewise|aswell|followed, doing|did|do|does the very? same on|in|to|with|at my|mine, caught myself doing|scratching|rubbing|at, thats|this|that is? how|what my|mine|i eye|eyes|lids|lid|look|looks|am, caught my|our|his|her|the|their
+        is|its|thats|am me|i, mine too|also|likewise|aswell|followed, doing|did|do|does the very? same on|in|to|with|at my|mine, caught myself doing|scratching|rubbing|at, thats|this|that is? how|what my|mine|i eye|eyes|lids|lid|look|looks|am, caught my|our|his|her|the|their
         toddler|sons|kids|husbands|babys|dogs|cats|daughters|toddlers|childs|partners|boyfriends|sisters, mine have|has|are|is|do|did|does too|also|now|aswell|started|joined, mine as well, mine the same, mine joined in, so|as are|is|do|does|did|have|has mine, so am|have|do|did i, and|now|so
         me too|now|and|as, me now and all, same with|for me|mine, same here, now ive|i|im|its|mine caught|got|me|have|turn|gone|doing|the,
         now its my turn, guess who caught|has|got it|them, guess whos next, i caught|copped|picked it, ive caught|copped|got it|some|the,
@@ -809,6 +810,6 @@ SCOPE = {
         shoulder, shoulders, hip, hips, wrist, finger, fingers, hand, hands, arm, arms, tooth, teeth, ankle,
         ear, ears, nails, toe, toes, heart, soul, feelings, ribs, hair, nose, muscles, abs, jaw, cheeks,
         spine, thumb, period, cramps, calves, thighs, elbow, scalp, sunburn, sunburnt, engine, plants, garden,
-        pan, boiler, shoe, shoes, glutes, hamstrings, quads, neck, throat, patience, back
+        pan, boiler, shoe, shoes, cuticle, cuticles, glutes, hamstrings, quads, neck, throat, patience, back
     """,
 }

@@ -142,7 +142,7 @@ SIGNS = {
         the puff almost|nearly|all|mostly|gone|went|bit|still|does|hasnt|wont,
         puff,
         lump .. come up, lump come up, lump .. .. lid|lids|eyelid, hard .. lump .. lid, hard .. lump, knot on|in|under .. lid, knot .. lid|eyelid|lashline, little knot, swollen small, bags .. doubled|swollen|huge|puffy, bags under my eyes .. size, one eye smaller than, lids .. tight, lid .. tight, tight and shiny, shiny and tight, fluid under, fluid filled, water balloon,
-        like pillows, like sausages, like frog, frog eyes, bulgy lids, chunky lids, hamster, lump on ..
+        like pillows, like sausages, like frog, frog eyes, bulgy lids, chunky lids, like|a|full|total|proper|pure|the hamster, hamster cheeks|face|mode|vibes|eyes|eyed|lids|look, lump on ..
         lid{s/}|eyelid{s/}, lump .. lash line, pimple looking lump, lump .. lid, bump like a pimple on .. lid, bump
         .. pea, stye looking thing, lids .. up a bit, lid{s/} .. come up .. puffy|big|huge|like|swollen|fat, eye{s/}
         .. come up .. puffy|big|huge|like|swollen|fat, lids up, like i cried all night, swoll up, hooded, <eye> ..

@@ -354,7 +354,7 @@ TOPICS = {
         treating|with|your?, how was vegas|spain|paris|ibiza|tenerife|greece|crete|dubai|mexico|your|bali|portugal
     """,
     "complaint": """
-        gave|got|did|done|put|given me|them? a|the? .. when i|id said|asked|wanted|ordered|requested|showed, i|id said|asked|wanted|ordered|requested for? a|the? doll|natural|wispy|cat|light|soft|fluffy|volume|classic|hybrid|brown .. not|got|gave|and|but,
+        gave|got|did|done|put|given me|them? a|the? .. when i|id said|asked|wanted|ordered|requested|showed, i|id said|asked|wanted|ordered|requested for? a|the? doll|natural|wispy|cat|light|soft|fluffy|volume|classic|hybrid|brown .. got|gave|but,
         better|nicer|straighter symmetry|lashes|work|sets|jobs|curls .. on|from a|an|my potato|doll|donkey|camel|muppet|scarecrow|cow|horse|kid|toddler, ive|i|i've seen|had|got|bought better|nicer .. on|from|at|in a|an|the|my, what my
         niece|kid|toddler|nan|daughter|cat|dog|sister|cousin does|could|can|would|do in|with|blindfolded|for|at, aint|isnt|not|arent wispy|natural|wispies|volume|classic|subtle|what|cat .. broom|brush|spider|caterpillar|this|these|its|i, is a|are|look|looks|like? a?
         broom|brooms|toothbrush|scrubbing|caterpillars, bedside manner|manners of a|an|like, manner of a|an|like, smelled|smelt|smells|stank|stinks|reeked|reeks of|like cigs|smoke|ciggies|cigarettes|fags|garlic|onion|onions|sweat|booze|bo|ashtray|weed|coffee|fish, at that|this|these price|prices|money|cost,

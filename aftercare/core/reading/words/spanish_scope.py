@@ -231,7 +231,7 @@ SCOPE = {
         asi, no paso, no me paso, nunca paso, para nada
     """,
     "metoo": """
-        ahora a mi, ahora yo, y ahora|hoy|ya a? mi|yo, y a mi tambien|igual, a mi tambien|igual, yo tambien|igual, los|las mios|mias tambien|igual, amaneci
+        soy yo, ahora a mi, ahora yo, y ahora|hoy|ya a? mi|yo, y a mi tambien|igual, a mi tambien|igual, yo tambien|igual, los|las mios|mias tambien|igual, amaneci
         igual, me contagio|pego|contagiaron|pegaron, ya me dio|contagio|pego, me toco a mi, ahora sigo yo, ya los traigo|tengo yo, hoy me
         pican|pica|arden|arde|duelen|duele|lloran a, a mi me pican|arden|duelen|lloran tambien
     """,
