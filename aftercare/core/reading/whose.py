@@ -4,8 +4,8 @@ from __future__ import annotations
 
 import itertools
 
-from aftercare.core.reading import lexicon
-from aftercare.core.reading.page import EYES, Page
+from aftercare.core.reading import lexicon, theirs
+from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
 from aftercare.core.reading.tokens import WORD, Token, listed
 
@@ -16,7 +16,7 @@ PRONOUNS = listed("he she shes hes her his him hers el ella ellas ellos se le le
 def persons(page: Page) -> list[Mark]:
     """Return the words for others; "she" without anybody named before is the artist, who has no signs."""
     named: list[Mark] = []
-    graver = any(name.startswith("sign:") and name.endswith("!") for name in page.marks)
+    graver = _is_grave(page)
     for mark in page.named("scope:other"):
         if (
             _is_herself(page, mark)
@@ -29,6 +29,10 @@ def persons(page: Page) -> list[Mark]:
         if named or not words <= PRONOUNS or words <= _HIS and not graver:
             named.append(mark)
     return named
+
+
+def _is_grave(page: Page) -> bool:
+    return any(name.startswith("sign:") and name.endswith("!") for name in page.marks)
 
 
 def _is_herself(page: Page, mark: Mark) -> bool:
@@ -87,6 +91,9 @@ _CHILDREN = listed("""
     daughter girl lass child niece hija nina hijita sobrina chamaca nieta granddaughter peque wife missus
     fiancee esposa novia
 """)
+_WHOEVER = listed(
+    "girlfriend gf friend mate bestie sister mum mom mam mother hermana amiga prima mama cousin"
+)  # of an alarm
 _WITH_YOU = {(word, you) for word in ("with", "by") for you in ("you", "ye", "yous", "u", "yall", "yas")}
 _WITH_YOU |= {
     (your, place)
@@ -116,7 +123,8 @@ def is_written_for_her(page: Page) -> bool:
         if token.word in _RELATIVES and place and _is_a_name(tokens, place):
             return True
     words = [token.word for token in tokens]
-    owned = any(word in _CHILDREN and place and words[place - 1] in ("my", "mi") for place, word in enumerate(words))
+    clients = _CHILDREN | (_WHOEVER if _is_grave(page) else frozenset())
+    owned = any(word in clients and place and words[place - 1] in ("my", "mi") for place, word in enumerate(words))
     with_you = any(pair in _WITH_YOU for pair in itertools.pairwise(words)) or bool({"contigo", "ustedes"} & set(words))
     had_them = _HAD_THEM & {" ".join(words[place : place + 3]) for place in range(len(words))}
     return owned and bool(with_you and _DONE & set(words) or had_them and not _ELSEWHERE & set(words))
@@ -150,30 +158,13 @@ def _is_compared(page: Page, place: int) -> bool:
     return 0 <= place < len(page.tokens) and page.tokens[place].word == "ever"
 
 
-_DOES = listed("""
-    poked jabbed scratched hit kicked elbowed headbutted smacked licked rubbed threw stuck
-""")
-
-
 def _does_to_another(page: Page, own: Mark) -> bool:
     """My toddler poked dad in the eye: not her."""
-    return page.tokens[own.end - 1].word in _DOES and any(
+    return page.tokens[own.end - 1].word in theirs.DOES and any(
         0 <= one.start - own.end <= 1 for one in page.named("scope:other")
     )
 
 
-_BEFALLS = _DOES | listed("stung bit pecked clawed whacked punched slapped clonked")
-
-
-def _befalls_another(page: Page, sign: Mark) -> bool:
-    """A wasp stung the postman on the eyelid."""
-    places = [place + 1 for place in range(sign.start, sign.end) if page.tokens[place].word in _BEFALLS]
-    return any(
-        0 <= one.start - place <= 1 and page.tokens[place].word not in _ME for place in places for one in persons(page)
-    )
-
-
-_ME = listed("me myself us i in")
 _POSSESSIVE = listed("her his their")
 
 
@@ -184,39 +175,16 @@ def _is_theirs_within(page: Page, mark: Mark, sign: Mark) -> bool:
     return mark.end < sign.end and page.tokens[mark.start].word in _POSSESSIVE and mark.end == mark.start + 1
 
 
-_MAY_BE_CLIENTS = listed("daughter wife missus girlfriend gf niece granddaughter client hija esposa novia sobrina")
-_EYE = 3  # words from "her" to "lids"
-_THEY_HAVE = listed("shes hes ella ellas ellos")
-
-
-def _are_the_tellers_own(page: Page, nearest: Mark, others: list[Mark]) -> bool:
-    """My mam said her eyes are streaming: those of whoever says it, unless that may be the client herself."""
-    word = page.tokens[nearest.start].word
-    after = {token.word for token in page.tokens[nearest.end : nearest.end + _EYE]}
-    if nearest.end != nearest.start + 1 or not (word in _THEY_HAVE or word in _POSSESSIVE and EYES & after):
-        return False
-    where = page.sentence[nearest.start]
-    before = [one for one in others if one.start < nearest.start and page.sentence[one.start] == where]
-    said = {token.word for one in before for token in page.tokens[one.start : one.end]}
-    return bool(before) and not said & _MAY_BE_CLIENTS
-
-
-_ANIMALS = listed("""
-    dog cat puppy kitten horse pony hamster budgie parrot goat hen moggy perro perra perrita perrito gato gata gatita
-    gatito caballo yegua
-""")
-
-
 def is_another_persons(page: Page, sign: Mark) -> bool:
     sentence = page.sentence[sign.start]
     if is_written_for_her(page):
         return False
     if any(mark.start <= sign.start < mark.end and _does_to_another(page, mark) for mark in page.named("scope:self")):
         return True
-    if _befalls_another(page, sign):
-        return True
     nearest: Mark | None = None
     others = persons(page)
+    if theirs.befalls_another(page, sign, others):
+        return True
     own = [
         mark
         for mark in page.named("scope:self")
@@ -235,10 +203,10 @@ def is_another_persons(page: Page, sign: Mark) -> bool:
         return False
     if page.tokens[nearest.start].word in _THEIRS and nearest.end == nearest.start + 1:
         return True  # "she reckons hers burned"
-    if not sign.name.endswith("!") and _are_the_tellers_own(page, nearest, others):
+    if theirs.is_an_animals(page, nearest):
         return True
-    if _ANIMALS & {token.word for token in page.tokens[nearest.start : nearest.end]}:
-        return True  # "puppy has red eyes, vet says allergy"
+    if not sign.name.endswith("!") and theirs.are_the_tellers_own(page, nearest, others):
+        return True
     return not any(
         page.sentence[mark.start] == sentence
         and mark.start < sign.start

@@ -52,6 +52,9 @@ def test_what_is_told_of_others_and_of_other_parts_is_no_sign_of_hers(text: str)
         "my nose is runny and my eyes itch like mad",
         "the girl next to me poked me in the eye and it is sore",
         "wouldn't wish this itch on my ex",
+        "mi perro está bien, la del ojo rojo soy yo",
+        "me duele la espalda y también el ojo derecho",
+        "my girlfriend can't open her eye after your removal",
     ],
 )
 def test_what_may_be_the_clients_stays_so(text: str) -> None:
@@ -72,6 +75,14 @@ def test_a_list_may_be_denied_as_a_whole_behind_it() -> None:
 
     assert found.urgency is Urgency.NONE
     assert set(found.negated) == {Sign.ITCHING, Sign.SWELLING, Sign.REDNESS}
+
+
+def test_less_that_is_wished_for_is_there() -> None:
+    assert read("wouldn't say no to less stinging").urgency is Urgency.SAME_DAY
+
+
+def test_a_day_after_which_nothing_was_left_is_an_end() -> None:
+    assert read("itched like hell saturday, sunday nothing").urgency is Urgency.WATCH
 
 
 def test_thanks_for_a_sign_are_no_praise() -> None:
