@@ -183,7 +183,9 @@ def _denies_a_sign(page: Page, mark: Mark, comma: int, target: int) -> bool:
 
 
 _IS = listed("is are has have keeps wont cant esta estan")
-_UNTIL, _LATELY = listed("until till til hasta"), listed("now today tonight just last this yesterday hoy ahora")
+_UNTIL = listed("until till til hasta")
+_LATELY = listed("now today tonight just last this these your yesterday hoy ahora esta este ayer")
+_BEGINS = 7  # tokens: "never had red eyes in my life until this set"
 
 
 _SAYING = listed("say claim pretend swear promise argue think reckon suppose decir digo diria diga creo")
@@ -202,7 +204,7 @@ def _is_unsaid(page: Page, mark: Mark) -> bool:
 
 def _began_lately(page: Page, sign: Mark) -> bool:
     """It wasn't sore till today; no itch until last night."""
-    after = [token.word for token in page.tokens[sign.end : sign.end + 3] if token.kind == WORD]
+    after = [token.word for token in page.tokens[sign.end : sign.end + _BEGINS] if token.kind == WORD]
     return any(first in _UNTIL and then in _LATELY for first, then in itertools.pairwise(after))
 
 

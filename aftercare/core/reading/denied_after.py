@@ -20,7 +20,24 @@ _NO_AFTER = listed("no tampoco nope nah nay nil")
 
 def is_denied_after(page: Page, sign: Mark) -> bool:
     """Say whether the words right behind a sign deny it."""
-    return _answered_no(page, sign) or _no_after(page, sign) or _all_no(page, sign)
+    return _answered_no(page, sign) or _no_after(page, sign) or _all_no(page, sign) or _is_not_found(page, sign)
+
+
+_SEEKS = listed("""
+    looked look looking checked checking searched searching hunted hunting complain waiting waited watching watched
+    busque buscando buscaba revise revisando espere esperaba
+""")
+_SOUGHT = 6  # words from the seeking to the sign, and from there to what was found
+
+
+def _is_not_found(page: Page, sign: Mark) -> bool:
+    """I looked for redness, and frankly there's none; busqué hinchazón y no hay."""
+    where = page.sentence[sign.start]
+    before = {token.word for token in page.tokens[max(0, sign.start - _SOUGHT) : sign.start]}
+    return bool(_SEEKS & before) and any(
+        page.sentence[mark.start] == where and 0 <= mark.start - sign.end <= _SOUGHT
+        for mark in page.named("scope:foundnone")
+    )
 
 
 _ALL, _NO_TO_ALL = listed("all each both todo todas todos"), SAYS_NO | listed("absent")

@@ -30,7 +30,10 @@ def _happens_in_light(page: Page, sentence: int) -> bool:
 _TURNS = listed("but pero because porque pues")
 
 
-_AND, _THIS_IS = listed("and n so y"), listed("its theyre im ive now my ahora estan me")
+_AND, _THIS_IS = (
+    listed("and n so y"),
+    listed("its theyre im ive now my still ahora estan me sigo sigue siguen ando traigo tengo"),
+)
 
 
 def _turns_to_now(between: list[Token]) -> bool:

@@ -586,6 +586,7 @@ FRAMES = {
         twinge{s/}, twingy, niggl{e/es/ing/y}, nagging, ouchy, owch, ow, oww
     """,
     "unwell": """
+        its|theyre|is|are|came|come back with a vengeance, went|gone|go away and|then|but came|come back worse|again|stronger, came|come back worse|stronger,
         allergic to whatever|what|something|somethin|this|these|them|it|your|yours|ur|that|stuff|lashes,
         allergic to the|that|this|your
         glue|adhesive|lashes|stuff|product|products|gel|pads|pad|tape|patches|remover|primer|brand|set, allergic

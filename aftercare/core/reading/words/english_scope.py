@@ -34,6 +34,7 @@ SCOPE = {
         remotely, not in the least, neither of them|my|is|are, failed to
     """,
     "nonneg": """
+        not|never once did|has|have|does|do it|they|the|my .. stop|stopped|ease|eased|let|quit, hardly|barely|scarcely a|an day|hour|minute|moment|night|blink goes|passes|went? by? without,
         could|can|would be|do|use a? lot|bit|little|touch less|fewer, do|done with a? lot|bit? less|fewer, say|saying no to less|fewer|some, could do with less|fewer,
         thank|thanks|cheers|ta you? so? very? much? for the|that|this|my|these|your|giving,
         isnt|not that theyre|its|im|thats|my|the not|no|free|fine, arent|isnt|theyre|its|are|is|not exactly|quite|strictly|precisely|entirely
@@ -209,6 +210,7 @@ SCOPE = {
         apart from when, until i, till i
     """,
     "over": """
+        but|and it|they? isnt|arent|doesnt|dont now|anymore|today, it|they|that isnt|arent|doesnt|dont now|anymore|today, only .. the first|1st night|evening|day|hour|morning|afternoon,
         <day> nothing|nowt|grand|fine|nada|normal|flat|zilch|gone|better, grand|sound|normal|calm|dandy|champion|spot-on today|now|again|since|this, not a bother|problem|peep on me|them|it|now, havent|hasnt been since, history now, un puffed|swelled|swollen|pinked|reddened, not a hint|peep|murmur
         since|today|now, quiet since|now|again|today, perfect|fine|grand|normal|lovely|sound by <day>|morning|lunch|dinner|teatime|noon|midday,
         behind us|me|it now, thats|is|are|its|s all behind us|me|them, cant|couldnt find|see|spot|detect a trace|hint|sign|shadow|speck of
@@ -348,6 +350,7 @@ SCOPE = {
         normal|flat|clear by? <day>, back to normal by? <day>
     """,
     "near": """
+        slight|little|tiny|faint|bit|trace puffiness|redness|pinkness|swelling|itch|soreness|itching|tenderness|dryness|pink|puff left|remaining|lingering, slight|slightly|faint|little|mild .. remaining|lingering,
         down by? half|thirds|two|most|loads|three since|today|from|now|already|on?, down by half|two, paler each|every|by|now, itches|burns|stings|hurts|waters|weeps|swells|leaks less, less red|itchy|puffy|sore|swollen|watery|pink|crusty
         than|now|today|each|every|by, half|quarter|third|fraction the|of size|what|yesterday|it, last blush|flush|gasp|echo|embers|knockings of,
         90|95|80|85|99|98|75% back|better|there|normal|gone|clear, 90 percent|per cent back|better|normal,
@@ -698,6 +701,9 @@ SCOPE = {
         herself|himself|themselves, she|he|daughter|son .. is|was too|so?
         shy|embarrassed|scared|polite|busy|proud|stubborn to? tell|text|say|write|ask|message|bother
     """,
+    "foundnone": """
+        theres|there|there's is|are|was? none|nothing|nowt, there isnt|arent|wasnt any|one|a|none, found|find|finding|saw|see only|just? none|nothing|nowt|zero|zilch|nada|gorgeous|perfection|perfect|two|white|lashes
+    """,
     "metoo": """
         mine are|is|r doing|at|playing it|the|same, mine has|have been at it, mine has|have started|caught|got|gone|done,
         is|its|thats|am me|i, mine too|also|likewise|aswell|followed, doing|did|do|does the very? same on|in|to|with|at my|mine, caught myself doing|scratching|rubbing|at, thats|this|that is? how|what my|mine|i eye|eyes|lids|lid|look|looks|am, caught my|our|his|her|the|their
@@ -778,6 +784,7 @@ SCOPE = {
         survived|survive .. crying|tears|sobbing|funeral|wedding|film|movie
     """,
     "report": """
+        warned|warn|warns me|us about|of|that,
         to ask, rang|phoned|called|texting to ask, keeps asking,
         told me it|they|that|its|theyd,
         call|calling|calls|called|naming|nicknamed|nicknaming me,

@@ -14,6 +14,7 @@ SCOPE = {
         no, nunca, jamas, ni me|se|los|las|lo|un|una|tantito|siquiera, ya no, no he, no han, no ha, no tengo, no hay
     """,
     "nonneg": """
+        bien menos|excepto|salvo el|la|los|mi|uno|un|por|que, todo menos el|la|los|mi|uno|un|que,
         sin dormir|pegar|parar|descanso|tregua|poder|dejar,
         ya van|va dos|tres|cuatro|cinco|2|3|4|5|6|varios|unos|como|casi dias|noches|semanas|horas|tres,
         ya no sube|abre|abren|veo|ve|ven|enfoca|respiro|alcanza|cierra,
@@ -174,7 +175,7 @@ SCOPE = {
         el|la|un|una|los|las? ardor|picazon|hinchazon|enrojecimiento|roncha|ronchas|dolor, historias|cuentos|videos de, me mete|metia|metian|meten miedo,
         es normal que piquen|arda|ardan|duela|duelan|lloren|llore|lagrimeen|molesten|moleste|raspe|raspen,
         duele quitar{las/la/selas}, duelen al quitar, duele al quitar, duele
-        ponerselas|ponerlas|ponermelas|quitarmelas, duele la remocion|el retiro|el retoque|mucho ponerse, va a, van
+        ponerselas|ponerlas|ponermelas|quitarmelas, duele la remocion|el retiro|el retoque|mucho ponerse, va a, podian, podia, van
         a, me va a, me van a, se va a, podria, podrian, puede que, pueden, da alergia, dan alergia, causa, causan,
         escuece|duele|arde|pica|molesta|escocer cuando|al las|te|las?
         pones|ponen|poner|ponerlas|quitar|quitarlas|aplicas|aplican|hacen|ponertelas, seguro
@@ -230,6 +231,7 @@ SCOPE = {
         pero no|nada|ninguna|ninguno|cero, y no|nada|ninguna, resulta que no, resulto que no, al final no|nada, no fue
         asi, no paso, no me paso, nunca paso, para nada
     """,
+    "foundnone": "no hay, no habia, no encontre, no encuentro, no vi nada|ninguna|ningun, y nada",
     "metoo": """
         soy yo, ahora a mi, ahora yo, y ahora|hoy|ya a? mi|yo, y a mi tambien|igual, a mi tambien|igual, yo tambien|igual, los|las mios|mias tambien|igual, amaneci
         igual, me contagio|pego|contagiaron|pegaron, ya me dio|contagio|pego, me toco a mi, ahora sigo yo, ya los traigo|tengo yo, hoy me

@@ -24,3 +24,21 @@ def test_a_denial_may_follow_its_sign(text: str, denied: Sign) -> None:
 @pytest.mark.parametrize("text", ["Sore? Me? Yes.", "swelling? only my left eye", "Red? Not half", "itchy now"])
 def test_what_follows_may_be_no_denial(text: str) -> None:
     assert read(text).urgency is Urgency.SAME_DAY
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["I looked for redness, and frankly there's none", "I keep checking for redness and there isn't any"],
+)
+def test_what_is_looked_for_and_not_found_is_denied(text: str) -> None:
+    found = read(text)
+
+    assert (found.urgency, found.negated) == (Urgency.NONE, (Sign.REDNESS,))
+
+
+def test_what_is_looked_for_and_found_is_not() -> None:
+    assert read("I looked for the itchy spot and found it, red and sore").urgency is Urgency.SAME_DAY
+
+
+def test_what_was_never_there_until_this_set_is_there() -> None:
+    assert read("never had red eyes in my life until this set").signs == (Sign.REDNESS,)
