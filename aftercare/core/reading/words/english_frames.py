@@ -454,6 +454,7 @@ FRAMES = {
         beach
     """,
     "poking": """
+        like|of|on razor|razors|barbed blades|blade|wire, like razorblades, like razors,
         having|has|having a dig|jab|go|poke at me|my|the|eye,
         like a lash|hair|thorn|splinter is|has|got|growing|turned inwards|inside|in|the,
         skewering|needling|spiking|lancing me|my|when,

@@ -34,6 +34,7 @@ SCOPE = {
         remotely, not in the least, neither of them|my|is|are, failed to
     """,
     "nonneg": """
+        if it wasnt|werent|isnt for, were it not for, love|like|enjoy|happier|better|perfect|nicer|comfier .. if they|it|the|my .. didnt|werent|wasnt|dont|arent|isnt, if only .. didnt|werent|wasnt|wouldnt,
         not|never once did|has|have|does|do it|they|the|my .. stop|stopped|ease|eased|let|quit, hardly|barely|scarcely a|an day|hour|minute|moment|night|blink goes|passes|went? by? without,
         could|can|would be|do|use a? lot|bit|little|touch less|fewer, do|done with a? lot|bit? less|fewer, say|saying no to less|fewer|some, could do with less|fewer,
         thank|thanks|cheers|ta you? so? very? much? for the|that|this|my|these|your|giving,
@@ -490,7 +491,7 @@ SCOPE = {
     """,
     "notif": """
         if my|the|it|they|only|this|that .. would|could stop|quit|ease|settle|calm|pack|behave|shut,
-        lying if i said|say, id be lying if, imagine going|having|rubbing|being|sitting|someone|somebody|sand|chopping|sticking|walking|staring|waking|crying|blinking,
+        lying if i said|say, id be lying if, should|shouldnt they|it|my|the <eye>? be|feel|look this|so|that|still, if it wasnt|werent|isnt for, were it not for, love|like|enjoy|happier|better|perfect|nicer|comfier .. if they|it|the|my .. didnt|werent|wasnt|dont|arent|isnt, if only .. didnt|werent|wasnt|wouldnt, imagine going|having|rubbing|being|sitting|someone|somebody|sand|chopping|sticking|walking|staring|waking|crying|blinking,
         normal lang|po|ba|na|for my? .. if, is it|this|that usual|common|ok|okay if,
         as if, not sure if, idk if, dont know if, do not know if, wondering if, wonder if, normal if, ok if, see if,
         even if, unsure if, if you look, if i close, if i touch, if i rub, if i press, if i look, if i blink, if i
@@ -700,6 +701,10 @@ SCOPE = {
         wont|doesnt|didnt|too|not tell|want|wants|shy|like|bother|ask|text|write|message ..
         herself|himself|themselves, she|he|daughter|son .. is|was too|so?
         shy|embarrassed|scared|polite|busy|proud|stubborn to? tell|text|say|write|ask|message|bother
+    """,
+    "toolong": """
+        but|and its|it's|thats|it been? two|three|four|five|six|2|3|4|5|6|several|a few days|weeks|week|nights, but|and two|three|four|five|six|2|3|4|5|6|several|a few|few days|weeks|nights, but|and
+        this|that|so long|much|bad|badly|many|red|sore|swollen
     """,
     "foundnone": """
         theres|there|there's is|are|was? none|nothing|nowt, there isnt|arent|wasnt any|one|a|none, found|find|finding|saw|see only|just? none|nothing|nowt|zero|zilch|nada|gorgeous|perfection|perfect|two|white|lashes

@@ -86,6 +86,7 @@ CLASSES = {
 
 SIGNS = {
     "redness": """
+        this|it|that|its is|was? scarlet|crimson|lobster|vermilion, theyre|they are|went|gone? scarlet|crimson|lobster|vermilion,
         like|as|than|out rudolph|rudolf|rudolphs|rudolfs, rudolph|rudolf has|had|nose|would|is|eyes|with|eat|vibes|jealous, colour|color of a? post|pillar|fire|beetroot|beet|brick|rust|stop|wine|blood|london
         box|bus|engine|truck|van|sign|beetroot?, last blush, post box|postbox|pillar box|letterbox|phone box red, red as a? post|pillar|phone|letter box,
         look|looks|looking .. on the

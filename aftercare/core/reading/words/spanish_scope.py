@@ -14,6 +14,7 @@ SCOPE = {
         no, nunca, jamas, ni me|se|los|las|lo|un|una|tantito|siquiera, ya no, no he, no han, no ha, no tengo, no hay
     """,
     "nonneg": """
+        si no fuera|fuese|fueran por, de no ser por, si no me|los|las ardieran|picaran|dolieran|lloraran|molestaran,
         bien menos|excepto|salvo el|la|los|mi|uno|un|por|que, todo menos el|la|los|mi|uno|un|que,
         sin dormir|pegar|parar|descanso|tregua|poder|dejar,
         ya van|va dos|tres|cuatro|cinco|2|3|4|5|6|varios|unos|como|casi dias|noches|semanas|horas|tres,
@@ -60,6 +61,7 @@ SCOPE = {
         salvo cuando, salvo si
     """,
     "over": """
+        ya re? bien|tranquilos|perfectos|normales,
         hoy ya? esta|estan|amanecio|amanecieron|anda|andan blanco|blancos|blanquito|blanquitos|limpio|limpios|seco|secos|bien|normal|normales, ahora ya? esta|estan blanco|blancos|limpio|limpios|secos,
         al despertar|levantarme|amanecer|rato|dia|llegar ya? nada|bien|normal|limpio|limpios, agua pasada, cosa del pasado, quedo en el pasado, ya es|son historia,
         la primera noche|tarde nada mas|nomas|solamente, solo|nomas|unicamente la primera noche|tarde, nada mas la primera noche|tarde, el primer dia nada mas|nomas|solamente, nada mas el primer dia,
@@ -162,6 +164,7 @@ SCOPE = {
         si alguien, si duele, si pica{n/}, si arde{n/}
     """,
     "notif": """
+        si no fuera|fuese|fueran por, si no me|los|las ardieran|picaran|dolieran|lloraran|molestaran,
         ver si me|las|los|se|te|le|puedo|pueden|podrian|podemos,
         no se si, nose si, no estoy segura si, como si, normal si, ver si, a ver si, incluso si, aun si, si me toco,
         si cierro, si parpadeo, si me tallo, si abro, si puedes, si puede, no se si el
@@ -231,6 +234,7 @@ SCOPE = {
         pero no|nada|ninguna|ninguno|cero, y no|nada|ninguna, resulta que no, resulto que no, al final no|nada, no fue
         asi, no paso, no me paso, nunca paso, para nada
     """,
+    "toolong": "pero ya? llevo|van|son|es dos|tres|cuatro|cinco|2|3|4|5|6|varios|muchos|mucho, pero tanto|tan|tantos",
     "foundnone": "no hay, no habia, no encontre, no encuentro, no vi nada|ninguna|ningun, y nada",
     "metoo": """
         soy yo, ahora a mi, ahora yo, y ahora|hoy|ya a? mi|yo, y a mi tambien|igual, a mi tambien|igual, yo tambien|igual, los|las mios|mias tambien|igual, amaneci
@@ -240,7 +244,7 @@ SCOPE = {
     "minefine": "los mios|las mias estan|andan|van bien|perfectos|perfectas|normales, yo estoy|ando|voy bien|perfecta",
     "minenot": "a mi no, yo no, los mios no, las mias no",
     "report": """
-        diria, dirian, decia, decian,
+        diria, dirian, decia, decian, me? han|habian dicho,
         manejar, manejo, tuvo que, tuvieron que, me tuvo que, me tuvieron que, me esta llevando,
         dice, dijo, dicen, dijeron, cree, piensa, me dijo, pregunta, pregunto, noto, vio, me llevo, me lleva, me
         trajo, opina, preguntaron, asustad{o/a}, preocupad{o/a}, ama, encanta{n/}, encanto, encantaron, reconocio,
