@@ -72,13 +72,17 @@ def _is_mere_praise(reading: Reading, opinion: second.Opinion, page: Page) -> bo
     return reading.urgency is Urgency.SAME_DAY and opinion.sign < second.NO_SIGN_IN_PRAISE
 
 
-_THANKS = listed("thank thanks cheers ta")
+_THANKS = listed("thank thanks cheers ta if")
 
 
 def _thanks_for_a_sign(page: Page) -> bool:
-    """Thank you so much for the complimentary redness."""
+    """Thank you so much for the complimentary redness; would love them more if they didn't sting."""
     signs = [mark.start for name, marks in page.marks.items() if name.startswith("sign:") for mark in marks]
-    ironic = (mark for mark in page.named("scope:nonneg") if page.tokens[mark.start].word in _THANKS)
+    ironic = (
+        mark
+        for mark in page.named("scope:nonneg")
+        if _THANKS & {token.word for token in page.tokens[mark.start : mark.end]}
+    )
     return any(mark.end <= start <= mark.end + 1 for mark in ironic for start in signs)
 
 

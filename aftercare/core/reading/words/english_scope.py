@@ -703,7 +703,7 @@ SCOPE = {
         shy|embarrassed|scared|polite|busy|proud|stubborn to? tell|text|say|write|ask|message|bother
     """,
     "toolong": """
-        but|and its|it's|thats|it been? two|three|four|five|six|2|3|4|5|6|several|a few days|weeks|week|nights, but|and two|three|four|five|six|2|3|4|5|6|several|a few|few days|weeks|nights, but|and
+        but|and its|it's|thats|it been? two|three|four|five|six|2|3|4|5|6|several|few days|weeks|week|nights, but|and two|three|four|five|six|2|3|4|5|6|several|few days|weeks|nights, but|and
         this|that|so long|much|bad|badly|many|red|sore|swollen
     """,
     "foundnone": """

@@ -28,7 +28,7 @@ def test_what_follows_may_be_no_denial(text: str) -> None:
 
 @pytest.mark.parametrize(
     "text",
-    ["I looked for redness, and frankly there's none", "I keep looking for redness and there isn't any"],
+    ["I looked for redness, and frankly there's none", "I searched for redness and there isn't any"],
 )
 def test_what_is_looked_for_and_not_found_is_denied(text: str) -> None:
     found = read(text)
@@ -42,3 +42,16 @@ def test_what_is_looked_for_and_found_is_not() -> None:
 
 def test_what_was_never_there_until_this_set_is_there() -> None:
     assert read("never had red eyes in my life until this set").signs == (Sign.REDNESS,)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "I know you said it might sting a bit but three days?",
+        "if it wasn't for the stinging I'd be over the moon",
+        "I'd love them more if they didn't sting",
+        "hardly a day without stinging",
+    ],
+)
+def test_what_is_foretold_wished_away_or_missed_is_there(text: str) -> None:
+    assert (read(text).urgency, read(text).signs) == (Urgency.SAME_DAY, (Sign.BURNING,))
