@@ -11,6 +11,8 @@ FIGURES = {
         a faint, faint pinkish|itchy|ache, very|so|quite|rather|slightly faint and
     """,
     "figure": """
+        glue in|on|over|into the|my|his|her wrong? bag|handbag|carpet|rug|floor|drawer|pocket|desk|dress|car|sink|bathroom|counter|worktop|keyboard, throat|chest|breathing|lips|tongue|face is|are|feels|feel|seems
+        fine|ok|okay|grand|normal|good|perfect,
         poke|pokes|poking|touch|touches|touching|hit|hits|hitting|brush|brushes|scrape|scrapes my|the|his|on? glasses|sunglasses|specs|shades|goggles|lens|lenses|windscreen|brow|brows|fringe|ceiling|forehead, hurt|hurts|ache|aches from looking|staring|seeing|counting at? so|all|too|these|my|compliments,
         flush|flushing|flushed|flushin it|them|out|my|with|under|the|this,
         ghosting|ghostin|ghosted|ghost|ghosts me|us|him|her|you|u|them, with|w|wear|wearing|like|like w|in|eye|body|face|some glitter|glitters, glitter eyeshadow|liner|gel|polish|nails|makeup|spray, reason|reasons|excuse to weep|cry|sob|wince,

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 TOPICS = {
     "figure": """
+        se me fue|corto|va|iba el aire|aliento de|con|por la|lo emocion|linda|lindas|felicidad|risa|impresion|bellas|guapa, sin aire de lo|la emocion|lindas|bellas|risa,
         ojos que no ven, ojo por ojo, dichosos los ojos, ojos vemos, en un abrir y cerrar,
         de locura, una locura, que locura, locuras,
         arden|arde|ardiendo|ardo|muero|mueren de celos|envidia|rabia|curiosidad|ganas,
