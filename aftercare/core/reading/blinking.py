@@ -13,7 +13,7 @@ _BLINKS = listed("""
 _CLEARS = listed("""
     clears clear cleared clearing sorts sorted fixes fix goes gone better helps away back quita aclara pasa
     normal limpia mejora shifts shift brings refocuses okay crisp clearly sharp sharpens focus ok fine until
-    till off proper becomes wiped works vanishes vanish disappears lifts wipes va desaparece arregla compone
+    clean till off proper becomes wiped works vanishes vanish disappears lifts wipes va desaparece arregla compone
     bien limpia limpio nitido nitida claro quito quitan aclaran
 """)
 _FAILS = listed("""
@@ -34,12 +34,13 @@ _ENDED = listed("finished stopped over packed gone settled vanished quit")
 _NEAR, _FAR = 8, 14  # tokens
 _BEFORE = (["before"], ["until"], ["till"])  # "four blinks before the number on the front of the bus goes sharp"
 _SEES_AGAIN = (["can", "see"], ["comes", "right"], ["comes", "good"])
+_OF_WHAT = 2  # tokens: "like looking through a smear"
 
 
 def is_mere_blur(page: Page, mark: Mark) -> bool:
     """Say whether a sign of sight is a blur, which blinking may clear."""
     return mark.name.startswith("sign:vision") and any(
-        token.word in _BLUR for token in page.tokens[mark.start : mark.end]
+        token.word in _BLUR for token in page.tokens[mark.start : mark.end + _OF_WHAT]
     )
 
 

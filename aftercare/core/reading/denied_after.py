@@ -21,7 +21,8 @@ _NO_AFTER = listed("no tampoco nope nah nay nil")
 
 def is_denied_after(page: Page, sign: Mark) -> bool:
     """Say whether the words right behind a sign deny it."""
-    return _answered_no(page, sign) or _no_after(page, sign) or _taken_back(page, sign) or _there_is_none(page, sign)
+    ways = (_answered_no, _no_after, _taken_back, _there_is_none, _all_no, _is_not_found)
+    return any(denies(page, sign) for denies in ways)
 
 
 _THEY = listed("they it theyre its that those these we")
@@ -101,6 +102,51 @@ _THERE_REACH = 6  # tokens
 def _another_between(page: Page, sign: Mark, none: Mark) -> bool:
     found = (one for name, marks in page.marks.items() if name.startswith("sign:") for one in marks)
     return any(sign.end <= one.start < none.start and one.name != sign.name for one in found)
+
+
+_SEEKS = listed("""
+    looked look looking checked checking searched searching hunted hunting complain waiting waited watching watched
+    busque buscando buscaba revise revisando espere esperaba
+""")
+_SOUGHT = 6  # words from the seeking to the sign, and from there to what was found
+
+
+def _is_not_found(page: Page, sign: Mark) -> bool:
+    """I looked for redness, and frankly there's none; busqué hinchazón y no hay."""
+    where = page.sentence[sign.start]
+    before = {token.word for token in page.tokens[max(0, sign.start - _SOUGHT) : sign.start]}
+    return bool(_SEEKS & before) and any(
+        page.sentence[mark.start] == where and 0 <= mark.start - sign.end <= _SOUGHT
+        for mark in page.named("scope:foundnone")
+    )
+
+
+_ALL, _NO_TO_ALL = listed("all each both todo todas todos"), SAYS_NO | listed("absent")
+
+
+def _all_no(page: Page, sign: Mark) -> bool:
+    """(Itchy, puffy, red) all nope: after nothing but other signs, all are denied."""
+    tokens = page.tokens
+    if not any(token.word in _ALL for token in tokens[sign.end :]):
+        return False
+    listed_signs = {
+        place
+        for name, marks in page.marks.items()
+        if name.startswith("sign:")
+        for mark in marks
+        for place in range(mark.start, mark.end)
+    }
+    place = sign.end
+    while place < len(tokens) and (
+        place in listed_signs or tokens[place].kind == COMMA or tokens[place].word in _LISTS
+    ):
+        place += 1
+    if place + 1 >= len(tokens) or tokens[place].word not in _ALL or tokens[place + 1].word not in _NO_TO_ALL:
+        return False
+    return place + 2 == len(tokens) or tokens[place + 2].kind != WORD
+
+
+_LISTS = listed("and or nor y o ni")
 
 
 def _answered_no(page: Page, sign: Mark) -> bool:

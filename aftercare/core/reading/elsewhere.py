@@ -4,13 +4,14 @@ from __future__ import annotations
 
 from aftercare.core.reading.page import EYES, Page
 from aftercare.core.reading.phrases import Mark
-from aftercare.core.reading.tokens import WORD, listed
+from aftercare.core.reading.tokens import COMMA, WORD, listed
 
 _WIDE = listed("""
+    sign:unwell sign:blood sign:irritated
     sign:pain sign:burning sign:rash sign:itching sign:swelling sign:redness sign:pain! sign:watering
     sign:redness!
 """)
-_POSSESSIVE = listed("my the her his your our in mi la el las los mis su tu")
+_POSSESSIVE = listed("both my the her his your our in mi la el las los mis su tu")
 _OF_HERS = EYES | listed("lashes corner corners lashline waterline tearduct lagrimal comisura")
 _AND = listed("and n y")
 _BEFORE, _AFTER = 7, 6  # tokens within which the other part stands
@@ -72,8 +73,10 @@ def is_elsewhere(page: Page, sign: Mark) -> bool:
     if sign.name not in _WIDE or page.tokens[max(0, sign.start - 2)].word == "wish":
         return False  # "wouldn't wish this itch on my ex"
     clause = page.clause[sign.start]
-    joined = clause - 1 if page.tokens[sign.start - 1].word in _AND else clause  # "my knee is swollen and throbbing"
-    near = any(
+    before = page.tokens[sign.start - 1]
+    joined = clause - 1 if before.word in _AND else clause  # "my knee is swollen and throbbing"
+    near = before.kind == COMMA and _is_of_a_limb(page, sign, clause - 1)
+    near = near or any(
         page.clause[other.start] in (clause, joined)
         and not _runs_there(page, sign, other)
         and -_BEFORE <= other.start - sign.start <= _AFTER
@@ -81,7 +84,36 @@ def is_elsewhere(page: Page, sign: Mark) -> bool:
         and not _is_her_tool(page, other, sign)
         for other in page.named("scope:elsewhere")
     )
-    return near and not _speaks_of_eyes(page, clause)
+    return near and not _speaks_of_eyes(page, clause) and not _so_do_eyes(page, clause)
+
+
+_FEW = 7  # words
+
+
+def _so_do_eyes(page: Page, clause: int) -> bool:
+    """My back hurts, and my eye too: what is said of the one is said of the other."""
+    places = [place for place, where in enumerate(page.clause) if where == clause + 1]
+    words = [page.tokens[place].word for place in places if page.tokens[place].kind == WORD]
+    if not places or page.sentence[places[0]] != page.sentence[places[0] - 1] or words[:1] and words[0] not in _AND:
+        return False
+    signs = {mark.start for name, marks in page.marks.items() if name.startswith("sign:") for mark in marks}
+    return len(words) <= _FEW and bool(_OF_HERS & set(words)) and not signs & set(places) and not _WELL & set(words)
+
+
+_WELL = listed("fine ok okay good grand perfect great lovely bien perfecto perfectos not no")
+
+
+_LIMBS = listed("""
+    ankle ankles knee knees foot feet leg legs toe toes wrist wrists elbow elbows hip hips shoulder shoulders rib ribs
+    tobillo rodilla pie pies pierna piernas muneca codo
+""")
+
+
+def _is_of_a_limb(page: Page, sign: Mark, clause: int) -> bool:
+    """I've done my ankle in, swollen like a melon: what follows a comma with nothing else between is of the same."""
+    limbs = (one for one in page.named("scope:elsewhere") if page.clause[one.start] == clause)
+    same = page.sentence[sign.start] == page.sentence[sign.start - 1]
+    return same and any(page.tokens[one.start].word in _LIMBS and _is_owned(page, one) for one in limbs)
 
 
 _TOOLS = listed("hand hands finger fingers nail nails knuckle knuckles fist fists cheek cheeks")

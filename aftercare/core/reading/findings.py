@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from aftercare.core.reading import around, grading, hyperbole, seeming, shedding, story, times
+from aftercare.core.reading import around, grading, hyperbole, others, seeming, shedding, story, times
 from aftercare.core.reading.elsewhere import is_elsewhere, is_of_a_thing
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
@@ -25,8 +25,9 @@ Stand = list[tuple[Mark, Standing]]
 class Findings:
     """The marks of signs by how they stand; ``explained`` are those that look like current signs and are none.
 
-    ``long_ago`` are whole clauses that tell only of years ago, and sentences that tell a story of others; ``around`` is
-    what goes with the explained: "(no bumps) along the lash line".
+    ``long_ago`` are whole clauses that tell only of years ago, and sentences that tell a story of others; ``of_others``
+    clauses that tell of somebody else, and not of herself; ``around`` is what goes with the explained: "(no bumps)
+    along the lash line".
     """
 
     current: list[Mark]
@@ -36,6 +37,7 @@ class Findings:
     explained: list[Mark]
     long_ago: list[Mark]
     around: list[Mark]
+    of_others: list[Mark]
 
     @property
     def told(self) -> list[Mark]:
@@ -50,7 +52,7 @@ class Findings:
 
 def sort_out(page: Page) -> Findings:
     """Return the signs of a page by how they stand."""
-    of_eyes, of_others = _signs(page)
+    of_eyes, elsewhere = _signs(page)
     stand = _standings(page, of_eyes)
     current = [mark for mark in _with(stand, Standing.CURRENT) if not _is_taken_back(page, mark, stand)]
     near = _with(stand, Standing.NEARLY_OVER)
@@ -64,11 +66,12 @@ def sort_out(page: Page) -> Findings:
             *page.named("topic:figure"),
             *shedding.marks(page),
             *seeming.shed_tears(page),
-            *of_others,
+            *elsewhere,
             *explained,
         ],
-        long_ago=_told_of_long_ago(page, current),
+        long_ago=[*_told_of_long_ago(page, current), *_of_long_ago(page, stand)],
         around=[*_around(page, stand, current), *around.bare_places(page, current)],
+        of_others=others.clauses(page, current),
     )
 
 
@@ -109,22 +112,32 @@ def _told_of_long_ago(page: Page, current: list[Mark]) -> list[Mark]:
     return told
 
 
+def _of_long_ago(page: Page, stand: Stand) -> list[Mark]:
+    """Return the clauses of signs of long ago: "years back, before you opened, a tint sent me to hospital"."""
+    told = []
+    for clause in {page.clause[mark.start] for mark in _with(stand, Standing.LONG_AGO)}:
+        places = [place for place, where in enumerate(page.clause) if where == clause]
+        if not _OF_TODAY & {page.tokens[place].word for place in places}:
+            told.append(Mark("scope:past", places[0], places[-1] + 1))
+    return told
+
+
 def _signs(page: Page) -> tuple[list[Mark], list[Mark]]:
     """Return the signs, and what looks like one and is of another part of her, or of a thing."""
     found = [mark for name, marks in page.marks.items() if name.startswith("sign:") for mark in marks]
     found += _left_open(page)
     found.sort(key=lambda mark: (mark.start, -mark.end))
     found = grading.with_glue(page, found)
-    others = [
+    not_of_eyes = [
         mark
         for mark in found
         if is_elsewhere(page, mark) or is_of_a_thing(page, mark) or hyperbole.is_hyperbole(page, mark, found)
     ]
-    found = [mark for mark in found if mark not in others]
+    found = [mark for mark in found if mark not in not_of_eyes]
     found = seeming.without(page, found)
     if page.marks.get("scope:good_kind"):
         found = [mark for mark in found if mark.name not in _OF_LOOKS]
-    return found, others
+    return found, not_of_eyes
 
 
 def _left_open(page: Page) -> list[Mark]:
@@ -157,10 +170,10 @@ def _came_anew(page: Page, mark: Mark, denied: int) -> bool:
 
 
 def _was_and_is_not(page: Page, mark: Mark, stand: Stand) -> bool:
-    """It was sore. It is not sore now. -- They were pink when I left, the pink was gone by noon."""
+    """It was sore. It is not sore now. -- They were pink when I left, the pink was gone by noon. -- It itches less."""
     later = [(other, standing) for other, standing in stand if other.name == mark.name and other.start >= mark.end]
     denied = (other for other, standing in later if standing is Standing.DENIED)
-    over = bool(later) and all(standing is Standing.OVER for _, standing in later)
+    over = bool(later) and all(standing in (Standing.OVER, Standing.NEARLY_OVER) for _, standing in later)
     told = times.is_told_in_past(page, mark)
     return told and (over or any(times.is_told_of_now(page, other) for other in denied))
 

@@ -30,7 +30,10 @@ def _happens_in_light(page: Page, sentence: int) -> bool:
 _TURNS = listed("but pero because porque pues")
 
 
-_AND, _THIS_IS = listed("and n so y"), listed("its theyre im ive now my ahora estan me")
+_AND, _THIS_IS = (
+    listed("and n so y"),
+    listed("its theyre im ive now my still ahora estan me sigo sigue siguen ando traigo tengo"),
+)
 _I_HAVE = listed("i im ive my")  # "I'm going to have to skip Monday as I have a rash"
 
 
@@ -114,12 +117,19 @@ def _asks_of_an_act(page: Page, sign: Mark, sentence: int) -> bool:
     return opens and not _NORMAL & page.said(sentence)
 
 
+_SUPPOSES = listed("suppose supposing hypothetically theoretically theory hypothetical imagine say")
+
+
 def is_imagined(page: Page, sign: Mark) -> bool:
     sentence = page.sentence[sign.start]
     if _asks_of_an_act(page, sign, sentence):
         return True
     if page.marks.get("scope:before") and _is_asked_about(page, sentence):
         return True
+    if sentence in page.asked() and any(
+        page.sentence[one.start] == sentence + 1 for one in page.named("scope:minefine")
+    ):
+        return True  # "is it normal for lids to swell? mine are fine"
     for mark in page.named("scope:if", "scope:will"):
         if page.sentence[mark.start] != sentence or mark.start > sign.start:
             continue
@@ -134,6 +144,8 @@ def is_imagined(page: Page, sign: Mark) -> bool:
             continue
         if page.tokens[mark.start].word == "si" and not _has_consequence(page, sentence):
             continue
+        if between and between[0].kind == COMMA and page.tokens[mark.end - 1].word in _SUPPOSES:
+            between = between[1:]  # "purely suppose, my lids puffed up"
         commas = sum(token.kind in (COMMA, LINE) for token in between)
         if commas == 1 and page.tokens[mark.start].word in _FEARED and _only_adds(between):
             return True

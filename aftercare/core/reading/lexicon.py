@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from aftercare.core.reading.phrases import Phrases
 from aftercare.core.reading.words import (
+    ailments,
     english_alarms,
     english_commands,
     english_doings,
@@ -50,6 +51,7 @@ ENGLISH_TOPICS = _together(
     english_commands.COMMANDS,
     english_praise.PRAISE,
     english_topics.TOPICS,
+    ailments.ENGLISH,
     english_shedding.TOPICS,
     english_moods.TOPICS,
     small_talk.TOPICS_ENGLISH,
@@ -62,7 +64,7 @@ ENGLISH_CLASSES = {
 }
 ENGLISH = _tree(ENGLISH_CLASSES, ENGLISH_SIGNS, english_scope.SCOPE, ENGLISH_TOPICS)
 SPANISH_SIGNS = _together(spanish_signs.SIGNS, spanish_frames.FRAMES, spanish_doings.DOINGS)
-SPANISH_TOPICS = _together(spanish_topics.TOPICS, spanish_moods.TOPICS, small_talk.TOPICS_SPANISH)
+SPANISH_TOPICS = _together(spanish_topics.TOPICS, spanish_moods.TOPICS, small_talk.TOPICS_SPANISH, ailments.SPANISH)
 SPANISH_CLASSES = {
     **spanish_signs.CLASSES,
     **spanish_frames.CLASSES,

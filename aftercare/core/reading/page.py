@@ -66,7 +66,8 @@ _CONTAINED = {
 }
 
 _WHOLE = {"topic:figure", "topic:bald"}  # these rule only what lies within them
-_AS_LONG = {"sign:hot_lid", "sign:bulging!", "sign:injury!"}  # these rule what is as long as they are, too
+# These rule what is as long as they are, too.
+_AS_LONG = {"sign:hot_lid", "sign:bulging!", "sign:injury!", "sign:itching"}
 
 
 @dataclass(slots=True)

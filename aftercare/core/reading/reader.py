@@ -6,7 +6,7 @@ import re
 from dataclasses import replace
 
 from aftercare.core import commands
-from aftercare.core.reading import bare, foreign, grading, language, pictures, quoting, second, sides, topics
+from aftercare.core.reading import bare, foreign, grading, language, others, pictures, quoting, second, sides, topics
 from aftercare.core.reading.findings import Findings, sort_out
 from aftercare.core.reading.page import Page, lay_out
 from aftercare.core.reading.phrases import Mark
@@ -76,9 +76,12 @@ def _answer(answer: str, question: str) -> Reading:
     if (answered := bare.answered(tokens, question, reading, over=over, praised=praised)) is not None:
         return answered
     after_all = bool(found.long_ago) and opinion.sign > second.SIGN_AFTER_ALL
-    if found.long_ago:  # of what is urgent, the second opinion has no say by what was years ago
-        opinion = opinion_of(answer, page, [*found.explained, *found.around, *found.long_ago])
-    seen_again = look_again(reading, opinion, page, found.explained)
+    if found.long_ago or found.of_others:  # of what is urgent, they have no say
+        silent = [*found.explained, *found.around, *found.long_ago, *found.of_others]
+        calmed = opinion.calmed_by(opinion_of(answer, page, silent))
+        opinion = calmed if reading.urgency is Urgency.NONE else replace(opinion, emergency=calmed.emergency)
+    of_others = others.tell_of_eyes(page, found.of_others)
+    seen_again = look_again(reading, opinion, page, found.explained, of_others=of_others)
     raised = reading.urgency is Urgency.NONE and seen_again.urgency in _URGENT
     if raised and not found.told and found.denied and sees_denials_alone(answer, page, found.explained, found.denied):
         seen_again = replace(reading, unread=True)
@@ -90,7 +93,7 @@ def _answer(answer: str, question: str) -> Reading:
         seen_again = replace(seen_again, unread=True)
     if not page.named("topic:booking") and _answers_beside(seen_again, tokens, question):
         seen_again = replace(seen_again, unread=True)
-    return _or_foreign(seen_again, answer, page)
+    return _or_foreign(seen_again, answer, page, guessed=raised and not found.told)
 
 
 def _of_another_language(answer: str, tokens: list[Token], code: str) -> Reading:
@@ -126,14 +129,15 @@ def _named(reading: Reading, opinion: Opinion, answer: str) -> Reading:
     )
 
 
-def _or_foreign(reading: Reading, answer: str, page: Page) -> Reading:
+def _or_foreign(reading: Reading, answer: str, page: Page, *, guessed: bool) -> Reading:
     """Look for alarms of other languages in what was not understood; whoever speaks of a hospital is for a person.
 
-    So is what has words that are not known: it may be wholly of another language.
+    So is what has words that are not known: it may be wholly of another language. ``guessed``: the rules saw no sign.
     """
     if reading.urgency is Urgency.NONE and (page.marks.get("sign:hospital!") or language.is_strange(page.tokens)):
         reading = replace(reading, unread=True)
-    if not reading.unread or reading.about != (Topic.OTHER,):
+    unknown = reading.unread and reading.about == (Topic.OTHER,) and not page.marks.get("scope:past")
+    if not (unknown or guessed):
         return reading
     other = foreign.read(answer, "und")
     return other if other.urgency is Urgency.EMERGENCY else reading
@@ -145,7 +149,9 @@ def _judged(page: Page, answer: str, found: Findings, opinion: Opinion, code: st
     signs = {sign for mark in found.told for sign in grading.named(mark)} | {sign for sign, _ in shown}
     negated = {sign for mark in found.denied for sign in grading.named(mark)} - signs
     urgency = _urgency(page, found, shown)
-    about = topics.topics_of(page, answer, opinion, irritation=urgency is not Urgency.NONE, denied=bool(found.denied))
+    about = topics.topics_of(
+        page, answer, opinion, found.of_others, irritation=urgency is not Urgency.NONE, denied=bool(found.denied)
+    )
     side, side_mark = sides.side_of(page, [*found.told, *found.over] or found.denied)
     why = _why(page, answer, found, shown)
     why += [_finding(page, answer, mark, str(topic)) for topic, mark in about.items() if mark is not None]

@@ -6,7 +6,7 @@ reaches forward until a word that ends it; phrases that only look like triggers 
 
 from __future__ import annotations
 
-from aftercare.core.reading import denial, denied_after, imagined, long_ago, story, times, told_on, unmet, whose
+from aftercare.core.reading import denial, denied_after, imagined, long_ago, others, story, times, told_on, unmet, whose
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
 from aftercare.core.reading.standing import Standing
@@ -17,11 +17,12 @@ __all__ = ["Standing", "standing_of"]
 
 def standing_of(page: Page, sign: Mark, signs: list[Mark]) -> Standing:
     """Return how ``sign`` stands; ``signs`` are all of the page, in order."""
-    if whose.is_another_persons(page, sign) or _is_of_a_story(page, sign):
+    not_hers = whose.is_another_persons(page, sign) or _is_of_a_story(page, sign)
+    if not_hers and not others.has_it_too(page, sign):
         return Standing.DENIED if _but_not_hers(page, sign) else Standing.NOT_HERS
     if long_ago.is_long_ago(page, sign):
         return Standing.LONG_AGO
-    if imagined.is_imagined(page, sign) and not unmet.goes_on(page, sign):
+    if imagined.is_imagined(page, sign) and not unmet.goes_on(page, sign) and not others.has_it_too(page, sign):
         denied = unmet.did_not_come(page, sign) or denied_after.is_denied_after(page, sign)
         denied = denied or denial.asked_of_others(page, sign)
         return Standing.DENIED if denied else Standing.IMAGINED

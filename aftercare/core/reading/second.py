@@ -73,8 +73,10 @@ class Opinion:
         return likeliest if likeliest is not None and self.topics[likeliest] > TOPIC else None
 
     def calmed_by(self, other: Opinion) -> Opinion:
-        """Return this opinion with no more of a sign or an emergency than the ``other`` sees."""
-        return replace(self, sign=min(self.sign, other.sign), emergency=min(self.emergency, other.emergency))
+        """Return this opinion, but of what is urgent with no more than the ``other`` sees."""
+        signs = {sign: min(chance, other.signs.get(sign, 0.0)) for sign, chance in self.signs.items()}
+        sign, emergency = min(self.sign, other.sign), min(self.emergency, other.emergency)
+        return replace(self, sign=sign, emergency=emergency, signs=signs)
 
     @property
     def wishes(self) -> bool:

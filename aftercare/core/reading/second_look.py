@@ -27,22 +27,21 @@ _NEVER_PRAISE = {Sign.DISCHARGE, Sign.GRITTY, Sign.POKING}
 _NO_STOP = {Topic.STOP, Topic.BOOKING, Topic.START}  # it is one already, or a wish for something else
 
 
-def look_again(reading: Reading, opinion: second.Opinion, page: Page, explained: list[Mark]) -> Reading:
+def look_again(
+    reading: Reading, opinion: second.Opinion, page: Page, explained: list[Mark], *, of_others: bool = False
+) -> Reading:
     """Hand a reply to a person where the second opinion sees danger, or an end of messages, that the rules do not.
 
     Where it is sure of a sign, an emergency or a wish to stop, that is acted on; and where it is sure of mere praise.
+    What is told ``of_others`` is understood, and needs no person for itself.
     """
     if reading.unread:
         return reading
     calm = reading.urgency is Urgency.NONE
     otherwise = any(page.marks.get(name) for name in _OTHERWISE)
     chat = _is_small_talk(reading, page)
-    lost = (
-        not chat
-        and reading.about == (Topic.OTHER,)
-        and not explained
-        and not otherwise
-        and not page.marks.get("scope:history")
+    lost = reading.about == (Topic.OTHER,) and not (
+        chat or explained or of_others or otherwise or page.marks.get("scope:history")
     )
     # "stop by", "don't stop": the word for something else. "start again", "back on": a wish for the contrary.
     other_stop = bool(page.named("topic:notstop")) or bool(_ON & {token.word for token in page.tokens})
@@ -57,7 +56,7 @@ def look_again(reading: Reading, opinion: second.Opinion, page: Page, explained:
         return replace(reading, about=_joined(reading.about, Topic.STOP), unread=ends < second.CERTAIN_STOP)
     if reading.urgency is Urgency.EMERGENCY:
         return reading
-    sure = chat or bool(explained) or not {Topic.OTHER, Topic.QUESTION} & set(reading.about)
+    sure = chat or of_others or bool(explained) or not {Topic.OTHER, Topic.QUESTION} & set(reading.about)
     if not otherwise and (urgency := _more_urgent(reading, opinion, page, sure=sure)) is not None:
         about = _joined(reading.about, Topic.IRRITATION)
         return replace(reading, urgency=urgency, about=about)  # whatever is urgent is read by a person anyway
@@ -81,7 +80,7 @@ def _is_small_talk(reading: Reading, page: Page) -> bool:
 
 def _is_mere_praise(reading: Reading, opinion: second.Opinion, page: Page) -> bool:
     """Say whether words that the rules take for a sign are a figure of speech that they do not know."""
-    if reading.negated or _is_set_against(page):
+    if reading.negated or _is_set_against(page) or _thanks_for_a_sign(page):
         return False  # who denies one sign means the other: "a bit teary, no sting"
     if opinion.topics.get(Topic.FINE, 0.0) < second.PRAISE or len(page.tokens) > second.FEW_WORDS:
         return False
@@ -108,6 +107,20 @@ def _is_set_against(page: Page) -> bool:
         page.tokens[opens[page.clause[sign.start]]].word in _CONTRAST and min(praised, default=sign.start) < sign.start
         for sign in signs
     )
+
+
+_THANKS = listed("thank thanks cheers ta if")
+
+
+def _thanks_for_a_sign(page: Page) -> bool:
+    """Thank you so much for the complimentary redness; would love them more if they didn't sting."""
+    signs = [mark.start for name, marks in page.marks.items() if name.startswith("sign:") for mark in marks]
+    ironic = (
+        mark
+        for mark in page.named("scope:nonneg")
+        if _THANKS & {token.word for token in page.tokens[mark.start : mark.end]}
+    )
+    return any(mark.end <= start <= mark.end + 1 for mark in ironic for start in signs)
 
 
 def _more_urgent(reading: Reading, opinion: second.Opinion, page: Page, *, sure: bool) -> Urgency | None:

@@ -54,7 +54,8 @@ def _is_shed_tears(page: Page, mark: Mark) -> bool:
     """Bawled my eyes out in these, streaming, and not one moved: tears of a feeling."""
     if mark.name != "sign:watering":
         return False
-    return any(page.sentence[one.start] == page.sentence[mark.start] for one in shed_tears(page))
+    beside = (one for one in shed_tears(page) if not (mark.start <= one.start and one.end < mark.end))
+    return any(page.sentence[one.start] == page.sentence[mark.start] for one in beside)  # not: "wept through the news"
 
 
 def shed_tears(page: Page) -> list[Mark]:

@@ -74,7 +74,7 @@ def _is_of_herself(page: Page, first: int, end: int) -> bool:
         said = [word for word in said if word not in _TODAY]
     own = any(one in _HER_OWN and _OF_HERS & set(said[place + 1 : place + _OWNS]) for place, one in enumerate(said))
     own = own or any(one in _AND and then in _I or (one, then) in _I_HAVE for one, then in itertools.pairwise(said))
-    return own or bool(_TURNS & set(said))
+    return own or bool((_TURNS | _WAKES) & set(said))
 
 
 _WEEPING = listed("sign:watering sign:agony")

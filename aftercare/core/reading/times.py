@@ -45,6 +45,11 @@ def _is_foretold(page: Page, mark: Mark) -> bool:
     return any(token.word in _FORETOLD for token in page.tokens[mark.start : mark.end])
 
 
+def _too_long(page: Page, sign: Mark) -> bool:
+    """You said it might sting a bit, but three days?"""
+    return any(page.sentence[mark.start] == page.sentence[sign.start] for mark in page.named("scope:toolong"))
+
+
 def _is_mild(page: Page, sign: Mark) -> bool:
     sentence = page.sentence[sign.start]
     return bool(_MILD & page.said(sentence))
@@ -86,7 +91,9 @@ def is_told_in_past(page: Page, sign: Mark) -> bool:
     ]
     if _goes_on_since(page, sentence):
         return False
-    return bool({*_DAYS, "yesterday", "first", "night", "ayer", "primer", "primera", "anoche"} & set(around))
+    return bool(
+        {*_DAYS, "yesterday", "first", "night", "ayer", "primer", "primera", "anoche", "principio"} & set(around)
+    )
 
 
 _NOW_WORDS = PRESENT_WORDS | listed("isnt arent dont doesnt aint none nothing nomore anymore tonight currently ni")
@@ -115,7 +122,11 @@ def _resolution(page: Page, sign: Mark, signs: list[Mark], name: str) -> Mark | 
     for mark in page.named(name):
         if not ends.may_end(page, mark, sign):
             continue
-        if name == "scope:near" and _is_foretold(page, mark) and not _is_mild(page, sign):
+        if (
+            name == "scope:near"
+            and _is_foretold(page, mark)
+            and not (_is_mild(page, sign) and not _too_long(page, sign))
+        ):
             continue  # "itching pretty bad, and I did wash them like you said"
         if mark.start <= sign.start < mark.end and mark.end - mark.start > sign.end - sign.start:
             return mark

@@ -33,7 +33,7 @@ def is_told_on(page: Page, sign: Mark) -> bool:
     for where in range(last - 1, max(-1, last - 1 - _STORY), -1):
         before = page.said(where)
         if any(page.sentence[mark.start] == where and not _is_a_look(page, mark) for mark in persons(page)):
-            if grave and before & _MAY_BE_CLIENTS and not _is_of_the_past(page, where):
+            if grave and before & MAY_BE_CLIENTS and not _is_of_the_past(page, where):
                 return False
             told = any(page.sentence[mark.start] == where for mark in page.named("scope:report"))
             asked = where in page.asked()
@@ -44,7 +44,7 @@ def is_told_on(page: Page, sign: Mark) -> bool:
 
 
 # Whoever writes of these may write for a client.
-_MAY_BE_CLIENTS = listed("""
+MAY_BE_CLIENTS = listed("""
     wife missus girlfriend gf daughter sister mum mom mam mother niece fiancee esposa mujer novia hija hermana
     mama sobrina
 """)

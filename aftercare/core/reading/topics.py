@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from aftercare.core.reading import asking, hours, openings, second, shedding, stopping
 from aftercare.core.reading.doubt import Doubt
 from aftercare.core.reading.page import Page
@@ -36,8 +38,13 @@ _SHORT = 6  # tokens
 _UNHAPPY = {Topic.RETENTION, Topic.COMPLAINT}
 
 
-def topics_of(page: Page, answer: str, opinion: Opinion, *, irritation: bool, denied: bool) -> dict[Topic, Mark | None]:
-    """Return the topics, each with the phrase behind it where there is one."""
+def topics_of(
+    page: Page, answer: str, opinion: Opinion, of_others: list[Mark], *, irritation: bool, denied: bool
+) -> dict[Topic, Mark | None]:
+    """Return the topics, each with the phrase behind it where there is one.
+
+    Lashes that fell in what is told ``of_others`` are not hers: "my bestie's fell out".
+    """
     doubt = Doubt(page, answer, opinion)
     found: dict[Topic, Mark | None] = {}
     is_long = len(page.tokens) > _SHORT  # of a few words the rules know more
@@ -69,7 +76,10 @@ def topics_of(page: Page, answer: str, opinion: Opinion, *, irritation: bool, de
             if (visit := stopping.visit_beside(page, stop)) is not None:
                 found[topic] = visit
             continue
-        mark = _first(page, str(topic), may_be_weak=may_be_weak)
+        mark = _first(page, str(topic), may_be_weak=may_be_weak, but=of_others if topic is Topic.RETENTION else ())
+        if mark is None and topic is Topic.BOOKING and (day := _asks_for_a_day(page)) is not None:
+            found[topic] = day
+            continue
         seen = not (is_long and mark is not None and doubt.doubts(topic, mark) and not _is_unseen(page, mark))
         if mark is not None and (seen or _is_wished(page, mark)):
             found[topic] = mark
@@ -159,6 +169,36 @@ def _is_unseen(page: Page, mark: Mark) -> bool:
     )
 
 
+_DAYS = listed("""
+    monday tuesday wednesday thursday friday saturday sunday mon tue tues wed weds thu thurs fri sat sun tomorrow
+    tmrw tonight week weekend fortnight month morning afternoon evening noon lunchtime lunes martes miercoles jueves
+    viernes sabado domingo manana semana
+""")
+_BESIDE_A_DAY = listed("""
+    next this any another other the after before instead maybe or on at in for same time please pls babe hun love x free
+    later then early late possible a an 1 2 3 4 5 6 7 8 9 10 11 12 9th 1st 2nd 3rd half past proxima otra otro el la
+    este esta por tarde
+""")
+
+
+_HOURS = listed("eight nine ten eleven twelve noon midday half")  # of fewer it may be a number of anything
+
+
+def _asks_for_a_day(page: Page) -> Mark | None:
+    """Return the day of a question that names nothing else: "Next week?", "Thursday after 5?"."""
+    for sentence in sorted(page.asked()):
+        places = [
+            place for place, token in enumerate(page.tokens) if token.kind == WORD and page.sentence[place] == sentence
+        ]
+        words = [page.tokens[place].word for place in places]
+        day = next((place for place, word in zip(places, words, strict=True) if word in _DAYS), None)
+        if day is not None and all(word in _DAYS or word in _BESIDE_A_DAY for word in words):
+            return Mark("topic:booking", day, day + 1)
+        if len(words) == 1 and words[0] in _HOURS:
+            return Mark("topic:booking", places[0], places[0] + 1)
+    return None
+
+
 def _is_said_twice(page: Page, mark: Mark) -> bool:
     return any(other.start >= mark.end for other in page.named(mark.name))
 
@@ -174,9 +214,11 @@ def _is_mentioned(page: Page, visit: Mark) -> bool:
     )
 
 
-def _first(page: Page, name: str, *, may_be_weak: bool) -> Mark | None:
+def _first(page: Page, name: str, *, may_be_weak: bool, but: Sequence[Mark] = ()) -> Mark | None:
     weak = {(mark.start, mark.end) for mark in page.named(f"topic:{name}_weak")}
     for mark in page.named(f"topic:{name}"):
+        if any(one.start <= mark.start < one.end for one in but):
+            continue
         if (may_be_weak or (mark.start, mark.end) not in weak) and (name == "booking" or not _is_denied(page, mark)):
             return mark
     return None

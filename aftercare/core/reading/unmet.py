@@ -50,6 +50,8 @@ def goes_on(page: Page, sign: Mark) -> bool:
     where = page.sentence[sign.start]
     if _came_true(page, sign):
         return True
+    if any(mark.start >= sign.end and page.sentence[mark.start] == where for mark in page.named("scope:toolong")):
+        return True  # "I know you said it might sting but three days?"
     return any(
         mark.start >= sign.end
         and page.sentence[mark.start] - where <= 1
@@ -74,7 +76,7 @@ def _came_true(page: Page, sign: Mark) -> bool:
 
 
 _PAIR = ("it", "did")
-_SAYING = listed("told said say says saying warned swore swears reckoned reckons dijo dijeron dicen dice")
+_SAYING = listed("told said say says saying warned swore swears reckoned reckons dijo dijeron dicen dice dicho")
 _DID_NOT = listed("didnt doesnt dont hasnt havent isnt arent wasnt werent")
 _AND_NO = listed("y pero no nada")
 _AFTER_IT = listed("though tho at one either yet")
@@ -93,6 +95,7 @@ def was_only_said(page: Page, sign: Mark) -> bool:
         for mark in page.named("scope:unmet")
         if mark.start >= sign.end and (_DID_NOT & _words(page, mark) or _words(page, mark) <= _AND_NO)
     ]
+    later += [mark for mark in page.named("scope:minenot") if mark.start >= sign.end]
     return said and any(page.sentence[mark.start] - where <= 1 and _ends_there(page, mark) for mark in later)
 
 

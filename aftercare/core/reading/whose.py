@@ -4,17 +4,19 @@ from __future__ import annotations
 
 import itertools
 
-from aftercare.core.reading import lexicon, she_too
+from aftercare.core.reading import lexicon, she_too, theirs
 from aftercare.core.reading.page import EYES, Page
 from aftercare.core.reading.phrases import Mark
 from aftercare.core.reading.tokens import WORD, Token, listed
 
-_PRONOUNS = listed("he she her his him hers el ella ellas ellos se le les")
+_HIS = listed("he hes his him")  # nobody at the studio; of an alarm it may be a client that somebody writes for
+PRONOUNS = listed("he she shes hes her his him hers el ella ellas ellos se le les")
 
 
 def persons(page: Page) -> list[Mark]:
     """Return the words for others; "she" without anybody named before is the artist, who has no signs."""
     named: list[Mark] = []
+    graver = _is_grave(page)
     for mark in page.named("scope:other"):
         if (
             _is_herself(page, mark)
@@ -24,9 +26,14 @@ def persons(page: Page) -> list[Mark]:
             or _is_told(page, mark)
         ):
             continue
-        if named or not all(token.word in _PRONOUNS for token in page.tokens[mark.start : mark.end]):
+        words = {token.word for token in page.tokens[mark.start : mark.end]}
+        if named or not words <= PRONOUNS or words <= _HIS and not graver:
             named.append(mark)
     return named
+
+
+def _is_grave(page: Page) -> bool:
+    return any(name.startswith("sign:") and name.endswith("!") for name in page.marks)
 
 
 def _is_herself(page: Page, mark: Mark) -> bool:
@@ -96,15 +103,24 @@ _RELATIVES = listed("""
     mum mam mom mother mummy mammy dad father daddy daughter son husband hubby wife sister brother partner aunt aunty
     auntie gran nan granny boyfriend girlfriend bf gf fiance fiancee carer flatmate housemate roommate sis fella missus
 """)
-_CHILDREN = listed("daughter girl lass child niece hija nina hijita sobrina chamaca nieta granddaughter peque")
+_CHILDREN = listed("""
+    daughter girl lass child niece hija nina hijita sobrina chamaca nieta granddaughter peque wife missus
+    fiancee esposa novia
+""")
+_WHOEVER = listed(
+    "girlfriend gf friend mate bestie sister mum mom mam mother hermana amiga prima mama cousin"
+)  # of an alarm
 _WITH_YOU = {(word, you) for word in ("with", "by") for you in ("you", "ye", "yous", "u", "yall", "yas")}
 _WITH_YOU |= {
     (your, place)
     for your in ("your", "ur")
-    for place in ("place", "salon", "studio", "parlour", "shop", "chair", "glue")
+    for place in (
+        *("place", "salon", "studio", "parlour", "shop", "chair", "glue"),
+        *("removal", "fill", "infill", "set", "lift", "tint", "appointment", "treatment"),
+    )
 }
 _DONE = listed("""
-    lift lashes lash appointment set fill extensions done visit pestanas cita
+    lift lashes lash appointment removal infill tint treatment set fill extensions done visit pestanas cita
     pusieron pusiste puso hizo hicieron hiciste atendieron atendiste atendio fue estuvo vino
 """)
 _HAD_THEM = {f"{had} {what} done" for had in ("had", "has", "got") for what in ("them", "these", "those", "it")}
@@ -123,7 +139,8 @@ def is_written_for_her(page: Page) -> bool:
         if token.word in _RELATIVES and place and _is_a_name(tokens, place):
             return True
     words = [token.word for token in tokens]
-    owned = any(word in _CHILDREN and place and words[place - 1] in ("my", "mi") for place, word in enumerate(words))
+    clients = _CHILDREN | (_WHOEVER if _is_grave(page) else frozenset())
+    owned = any(word in clients and place and words[place - 1] in ("my", "mi") for place, word in enumerate(words))
     with_you = any(pair in _WITH_YOU for pair in itertools.pairwise(words)) or bool({"contigo", "ustedes"} & set(words))
     had_them = _HAD_THEM & {" ".join(words[place : place + 3]) for place in range(len(words))}
     return owned and bool(with_you and _DONE & set(words) or had_them and not _ELSEWHERE & set(words))
@@ -167,14 +184,11 @@ def _is_asked_after(page: Page, mark: Mark, sign: Mark) -> bool:
     return bool(words & _HOPES and words & _YOURS) and page.clause[sign.start] != clause
 
 
-_DOES = listed("""
-    poked jabbed scratched hit kicked elbowed headbutted smacked licked rubbed threw stuck
-""")
-
-
 def _does_to_another(page: Page, own: Mark) -> bool:
     """My toddler poked dad in the eye: not her."""
-    return page.tokens[own.end - 1].word in _DOES and any(0 <= one.start - own.end <= 1 for one in persons(page))
+    return page.tokens[own.end - 1].word in theirs.DOES and any(
+        0 <= one.start - own.end <= 1 for one in page.named("scope:other")
+    )
 
 
 _SAYS = listed("says said say reckons thinks told")
@@ -252,7 +266,7 @@ def is_another_persons(page: Page, sign: Mark) -> bool:
         return True
     nearest: Mark | None = None
     others = [mark for mark in persons(page) if not _is_asked_after(page, mark, sign)]
-    if _is_theirs_behind(page, sign, others):
+    if _is_theirs_behind(page, sign, others) or theirs.befalls_another(page, sign, others):
         return True
     if she_too.has_it_too(page, sign):
         return False
@@ -275,6 +289,10 @@ def is_another_persons(page: Page, sign: Mark) -> bool:
         return False
     if page.tokens[nearest.start].word in _THEIRS and nearest.end == nearest.start + 1:
         return True  # "she reckons hers burned"
+    if theirs.is_an_animals(page, nearest):
+        return True
+    if not sign.name.endswith("!") and theirs.are_the_tellers_own(page, nearest, others):
+        return True
     return not any(
         page.sentence[mark.start] == sentence
         and mark.start < sign.start

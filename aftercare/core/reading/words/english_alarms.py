@@ -33,6 +33,8 @@ ALARMS = {
     "swelling!": """
         not the|my eyes|lids|eye|lid|lashes its my tongue|lips|lip|mouth|face,
         with me its|it the? my? whole|entire face, not just the lids|eyes its my|the whole|entire face, this time its my|the whole|entire face,
+        whole|entire face is|really|got|has|gone|turned|now? really? that|this|double|twice|treble size, lips theyre|are so|really? big|fat|huge|enormous|massive, finger between my
+        lips,
         puffed|swollen|swelled|ballooned|blown|balloon|waterbed|michelin|inflated .. from the|my
         neck|chin|collar|shoulders up,
         gone|went|going|turned|im|being|full|pure|looking|look all|like|full|a|into|pure?
@@ -100,6 +102,7 @@ ALARMS = {
         <fasced> and my? <eye> .. blown|swollen|puffed|ballooned|inflated|swelled|swelling|puffy|massive|huge
     """,
     "pain!": """
+        look|move|roll|turn up|down|left|right|across|sideways|it|them|my|at .. without yelping|wincing|whimpering|screaming|gasping|flinching|crying .. eye|eyes|and,
         pain .. heave|heaving|retch|retching|gag|gagging|boak|spew|spewing,
         sooner|rather|prefer|happily .. teeth|tooth|birth|labour|labor|leg|arm|root|wisdom|amputated .. than .. eye|eyes,
         childbirth|labour|labor|birth|contractions|kidney|stones|root|canal was|is|were|are|stones?
@@ -191,6 +194,7 @@ ALARMS = {
         6/12|6/15|6/18|6/24|6/36|6/60|20/40|20/50|20/60|20/70|20/80|20/100|20/200 l|r|left|od|os|re|le,
         middle|centre|center|part|half|bit|side of the page|screen|word|tv|telly|picture|face isnt|aint just? there, middle|centre|center|part|half of the page|screen|word|tv|telly|picture just isnt there, middle|centre|center|part|half of the page|word|tv|telly is|goes just? missing|gone|blank when|if|with|for|since|today, thumb over the lens, no dey see anything|well|road, only black, every pair|set of headlights|lights is|are two|double, headlights .. two pairs,
         see|seeing|saw|sees two|2|three|3 lines|cars|lights|moons|phones|screens|people|faces|fingers|heads|lanes|signs|dogs|cats|everything|headlights|cursors|clocks|roads|images|letters .. where|when theres|there|its was|is|should|only? .. one|1, see|seeing|saw|sees two|2 of everything, every .. is|are two pairs|of,
+        two worlds, worlds overlapping|overlap|on, world|worlds|room|everything|street became|become|split|turned|gone|went|has|is into? two, slightly|half|almost overlapping,
         lines|edges|letters|words|tiles|print ..
         wriggle|wriggles|wriggling|squirm|squirming|crawl|crawling|wiggling|waving|jiggle|jiggling,
         chunk|bit|part|half|piece|slice|quarter|corner|lump|patch of|from what .. eye|i sees|see|saw|seeing,
@@ -318,6 +322,8 @@ ALARMS = {
         its closing my throat, this time its my throat|chest, its my throat its going|getting|closing, throat .. its going|getting|gone tight|tighter|small|narrow, swallowed .. times .. sits|stuck there|throat, just? sits there in my throat, food no dey gree pass|go, feel|feels|like .. truck|bus|car|lorry|van .. parked on it, parked|parking a? car|ute|bus|truck|van|lorry|tank|tractor on|across my? chest, elephant|someone|something|brick|bricks|weight|anvil|rock|boulder elephant|someone|something|brick|bricks|weight|anvil|rock|boulder sitting|standing|sat on my chest, sips|sip of air, little|tiny|short|small|shallow sips|gulps of air, dey drag breath, chest .. tight like i? wear|wearing, like .. belt|band|strap|corset|rope|vice|elephant|brick|bricks round|around|on|across my? chest|me|ribs, breathing .. like .. belt|band|strap|corset round|around,
         not the|my eyes|lids|eye|lid|lashes its my throat|chest|breathing|windpipe|airway,
         i|ive|im|been|chest|lungs|breathing .. whistle|whistles|whistled|whistling|squeak|squeaking|rattle|rattles|rattling|wheezing|crackling .. inhale|inhaling|breathe in|breathe|breathing, kettle|harmonica|flute|accordion|bagpipes|squeaky|whistle .. inhale|breathe|breath in?, inhale|breathe|breath in? and? .. whistle|whistles|squeak|squeaks|squeeak|squeeeak|wheeze|rattle|rattles|crackle|crackles|hiss|hisses,
+        swallowing has|is|became|feels become|turned|been|like|getting? into? a|an? real? work|chore|effort|job|struggle|battle|labour|ordeal, swallowing takes|needs
+        effort|work|concentration|two|three|ages,
         work|working|works|worked|struggle|struggling|fight|fighting|battle|battling|strain|straining to|for?
         get|getting|drag|dragging|pull|pulling|suck|sucking|draw|drawing enough? air|breath in,
         drag|dragging|pulling|sucking|hauling air|breath in, throat|windpipe|gullet|airway
@@ -468,6 +474,7 @@ ALARMS = {
     "sealed_eye!": """
         stuck as in glued|shut|closed, cant|couldnt prise|pry|prize|peel it|them|lid|lids|eye|eyes apart|open, eye|lid .. cant|couldnt prise|pry|prize it|them, eye|lid .. licked stuck,
         neither lid|eye|one? will|would|can|wants part|open|budge|separate, still wont part|budge|separate, lids wont part|budge|separate, lid wont part|separate, stuck .. still wont part,
+        cant|couldnt|cannot|not part|separate|unstick|unpeel it|them|the|my lids|lid|with|eyelids|fingers, decided to stay closed|shut|sealed,
         left|right|eye|lid|lids|lefty|righty|one .. hasnt|havent opened, lefty|righty|leftie|rightie|left|right|eye|lid|lids is|are|has|got|gone superglued|glued|welded|sealed|cemented|fused|stapled|bolted|shut,
         lefty|righty is|has superglued|glued|sealed|shut|closed|stuck, top lashes .. bottom lashes, uppers ..
         lowers .. stuck|glued|together, top .. bottom .. glued|superglued|fused, like a clam|oyster, a clam basically, clammed shut, shut like a clam|safe|vault|purse,

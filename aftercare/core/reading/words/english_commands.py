@@ -44,6 +44,8 @@ CLASSES = {
 
 COMMANDS = {
     "stop": """
+        where|this our|the|my|your correspondence|conversation|acquaintance|chats|thread|exchange|messaging|texting|relationship is|where|must|should|can|will? ends|end|stops|stop|finishes|finish|over,
+        appreciate|enjoy|like|love|welcome|value their|your|the absence|silence|quiet, no more kindly|thank|thankyou|cheers, correspondence ends|end|over,
         dont|not|never <write> me .. or|and ever, last|final follow
         up|followup|checkin|check|survey|questionnaire|<msg> .. i|we want|need|wanna|wish|care|expect, pack in the|these|your|ur|all|with <msg>, struck from
         your|the|all, be struck off|from, not to get|receive these|this anymore|again,
@@ -361,6 +363,8 @@ COMMANDS = {
         care|nursing|hospice|retirement home, in a care|nursing home and
     """,
     "wrong_person": """
+        who tf is|are, who the|on|even hell|heck|fuck|earth|tf is|are, number no more its mine|my, number is|its mine|my|ours now, got|have|inherited her|his|their|this old? number
+        now|off|from|last|when, dont|doesnt|not have|use|own this number|phone|sim no|any|anymore, you|u|ye|youve|uve got|have|reached|texted|rang|messaged|found a|an retired|old|elderly|random|total|complete|different, think|believe|reckon|say im|my called|named|name,
         think you want|need|wanted somebody|someone else,
         this is .. the plumber|builder|electrician|gasman|postman|mechanic,
         i run a tyre|tire|repair|barber|pizza|flower shop|garage|place, check your list|lists|records,

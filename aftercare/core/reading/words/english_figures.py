@@ -29,6 +29,13 @@ FIGURES = {
         forehead|flu|covid|botox|filler|fillers|travel|vitamin|b12|hayfever|steroid|insulin|tetanus|winter|holiday|booster|baby|weight|fat|skinny|ozempic|cortisone|hpv|shingles|pneumonia jab|jabs, chlorine pool|pools|ones|bath|baths|tablets|water, than|or|and|no|without|will|would|does|can|could|about|of the? chlorine, for|suit|suits|with|on sensitive eyes|skin|eyelids|lids types|people|clients|wearers|only?,
         wont|cant|dont|never|havent|hardly|barely see|seen|seeing daylight|sunlight, wont|cant|dont|never|havent|hardly|barely see|seen|seeing my|the bed|outside|sun till|until|again|for|all|before|since, or the red|pink one,
         asthma inhaler|inhalers|pump, ive|have|got|with|mild|bother|bothers|for|on|a|an asthma|asthmatic|asthmatics,
+        glue in|on|over|into the|my|his|her wrong? bag|handbag|carpet|rug|floor|drawer|pocket|desk|dress|car|sink|bathroom|counter|worktop|keyboard, throat|chest|breathing|lips|tongue|face is|are|feels|feel|seems
+        fine|ok|okay|grand|normal|good|perfect,
+        poke|pokes|poking|touch|touches|touching|hit|hits|hitting|brush|brushes|scrape|scrapes my|the|his|on? glasses|sunglasses|specs|shades|goggles|lens|lenses|windscreen|brow|brows|fringe|ceiling|forehead, hurt|hurts|ache|aches from looking|staring|seeing|counting at? so|all|too|these|my|compliments,
+        flush|flushing|flushed|flushin it|them|out|my|with|under|the|this,
+        ghosting|ghostin|ghosted|ghost|ghosts me|us|him|her|you|u|them, with|w|wear|wearing|like|like w|in|eye|body|face|some glitter|glitters, glitter eyeshadow|liner|gel|polish|nails|makeup|spray, reason|reasons|excuse to weep|cry|sob|wince,
+        rave|party|festival|concert .. glitter, im|were|was|sat|stuck|waiting|at at? a|the red light|lights,
+        see|c you|u|ya|ye in|on|for two|2|double,
         wearing|wear|wore red|pink|burgundy|crimson|scarlet, pink eyeshadow|eyeliner, red|pink mascara|dress|lipstick|nails|shoes|hair|heels|jumper|top|coat|roses|wine|velvet|sofa, how red is too red,
         blood sweat and tears, blood sweat n tears, blood type, blood test{s/}, blood pressure, blood orange{s/}, bad blood, my bloods,
         painting|painted|drawing|drew|drawn|sticking|stuck|gluing .. boils|bruises|scars|blood|wounds|pustules|blisters|warts .. on|onto my|me eyelids|lids|face|eyes|eye|eyelid|lid?,

@@ -466,6 +466,8 @@ FRAMES = {
     "gritty": """
         sand in both|mine all|since|when|today|still, sawdusty|sawdust feeling, buhangin in my? eyes|eye,
         scratchiness, grittiness,
+        emptied|emptying|empty|tipped|poured|threw|thrown|dumped|sprinkled|shook a|an|the|half? hoover|hoovers|vacuum|ashtray|sandpit|sandbag|bag|bucket|handful|salt|pepper of|bag|shaker|sand? .. under|in|behind|into my|the|me|both, slept in my|old|dirty|last contacts|lenses,
+        going to the beach and bringing|bringing|bring|brought it|half|home, beach home under|in|behind, brought|bringing|bring the|half beach|sahara|desert home|in|under,
         rough as sandpaper under|in|inside|behind,
         <sandy> in|inside|under|behind the|my|both|each? left|right|both|one|leftie|rightie, <sandy> in|under
         my|the left|right|lower|upper <eye>, speck|grain in|under my|the? left|right? <eye>,
@@ -483,6 +485,9 @@ FRAMES = {
     """,
     "poking": """
         lash|lashes|hair .. chook|chooks|chooking|jagging|jags|jagged|jooking|juk me|my|at|the, lash dey chook,
+        like|of|on razor|razors|barbed blades|blade|wire, like razorblades, like razors,
+        having|has|having a dig|jab|go|poke at me|my|the|eye,
+        like a lash|hair|thorn|splinter is|has|got|growing|turned inwards|inside|in|the,
         skewering|needling|spiking|lancing me|my|when,
         <pointy>|<sharp> .. spear|spears|spearing|lance|skewer|skewers|impale|pierce me|my|the|when|<eye>,
          spear|spears|spearing|skewers|spikes|needles me when|every|each|if,
@@ -501,6 +506,9 @@ FRAMES = {
     """,
     "watering": """
         crying but my face says, face says i am crying?, eyes|een|eye|eyes are|is|r greetin|greeting all|aw|day|away, not crying .. nonstop|constantly .. day, left|right|eye|eyes|lid .. running|streaming .. at it again,
+        <eye> .. greetin|greeting,
+        soaked|soaks|soaking|drenched|wet my|the collar|sleeve|pillow|scarf|mask|hankie|tissue|tissues|top|cuff|cuffs with|from .. eye|eyes, eye|eyes .. soaked|soaks|soaking|drenched my|the collar|sleeve|pillow|scarf|mask|cuff,
+        wept|weeping|cried|crying|wet|streamed|leaked through the? washing|dishes|news|ironing|shopping|meeting|emails|breakfast|lunch|dinner|tea|shift|commute|documentary|homework|hoovering|weather|adverts|ads|school,
         its|theyre|constantly|been|eye|eyes streaming since|down|constantly|away|again, and its streaming,
         <eye> .. soggy|sodden|sopping|dripping|drippy, soggy
         eyes|eye|eyed, pink and soggy, red and soggy, <eye> keep|keeps|kept
@@ -563,6 +571,12 @@ FRAMES = {
         brightness .. last|lowest|minimum|bottom bar|notch|setting .. wince|hurts|hurt|squint|burns|sting, brightness|screen|light|lamp|sun .. makes me wince|squint,
         cant|couldnt be|sit|stay|stand in the? same? room as|with <lightsrc>|lamp|bulb|candle|tv|telly|screen, cant|couldnt be|sit|stay in a? room with|where .. <lightsrc>|lamp|lights|light,
         <lightsrc> .. faze|fazes|phase|phases|fazed|affect|affects|affecting|trouble|troubles|annoy|annoys|annoying|upset|upsets me|my|them|<eye>?,
+        look|looking|stare at a|the|my laptop|screen|phone|telly|tv|window|sky|snow|lamp|bulb|headlights|computer|tablet without wincing|squinting|flinching|crying|screwing|tearing|watering|shades|sunglasses,
+        phone|screen|telly|brightness|laptop|tablet on|to|at|turned the? dim|dimmest|dimmed|lowest|minimum,
+        how bad|harsh|brutal|fierce|strong|sharp|awful the? glare|light|lights|brightness|sun|daylight|sunlight is|are|was|has|gets, glare|light|brightness|daylight|sunlight|sun is|was|feels|gets
+        so|too|really|very|unbearably|bad|harsh|fierce|brutal bad|harsh|fierce|brutal|for|on, sunlight|sun|daylight|light|lights|headlights hit|hits|hitting|got|gets|smacked me|my|them so|really|like|too hard|bad|rough|different, light|lights|sun|daylight|screen
+        is|are|feels|like a? knife|knives|blade|needles|slap|punch|torture, hoodie|hood|towel|jacket|blanket|scarf|hands|hand|cap|coat over my|me
+        face|head|eyes|eye, came|come|coming|go|going|went|walk|walked out|outside|backwards with|holding my|a|both hand|hands over, any sun|light|daylight|brightness at all,
         cant|couldnt|cannot take|stand|bear|face even a? candle|candlelight,
         headlights|streetlights|lights|light|lamps|fridge|screens|screen|sun|sunshine|daylight|brightness|glare|telly|tv|torch|bulb|windows
         .. recoil|recoils|flinch|flinches|shrink|shrinks|cower|cowering|hide|scrunch|crease|cringe|shy, <eye> ..
@@ -615,6 +629,7 @@ FRAMES = {
         .. to calm|settle|clear|heal|ease|fade down|up|off|away|fully, gone down|off overnight|completely,
         it|they|that|everything|all|its|theyre all? settled|calmed|eased|subsided|healed|sorted|resolved|cleared itself|themselves|down|off|up|out|right? by|overnight|in|within|before|after|when|on|since|now|itself|themselves,
         its|theyre|has|all|theyve|it|they gone down|off overnight|by|now|since|completely|loads|nicely|lots,
+        its|theyre|is|are|came|come back with a vengeance, went|gone|go away and|then|but came|come back worse|again|stronger, came|come back worse|stronger,
         allergic to whatever|what|something|somethin|this|these|them|it|your|yours|ur|that|stuff|lashes,
         allergic to the|that|this|your
         glue|adhesive|lashes|stuff|product|products|gel|pads|pad|tape|patches|remover|primer|brand|set, allergic

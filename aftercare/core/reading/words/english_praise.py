@@ -11,6 +11,9 @@ PRAISE = {
         still on|in|good for|with|at, all? good|grand|set|fine|perfect|sound|happy|great for|with|at|on the? <day>|<nth>|<clock>|then|half|noon|two|three|four|five, <day>|<clock>|<nth>|oclock|noon is|works|suits|so|would|s
         be? perfect|grand|great|fine|good|lovely|ideal|perfectly|sound|brilliant|fab, after|before|week|time|then|day|evening|morning|afternoon is grand|perfect|fine|good|great|lovely|ideal|sound|works, bang on time, staying put, fine for|with <day>|<clock>,
         sorry about, catch you, sick as|like, moving house, all fine but, so grateful if,
+        said|asked|wanted|ordered|requested|booked for? doll|natural|wispy|cat|light|soft|fluffy|volume|classic,
+        drama queen|queens, at|the|a|our goat he|she|had|has|at|is|and|was,
+        love|lovely notes|letters|letter|note|bites|island|actually, lovely hands .. and|but, real|dead|proper|very|how cute not|combo?, everything looks like|wavy|blurry|weird|hazy|foggy|double|funhouse,
         good luck, speeding|parking|library|a|huge|small fine, fire drill|alarm|engine|door|extinguisher|brigade|station|exit, please
         love|hun|babe|darling|lovely|gorgeous, my|his|her|their|our|a bestie|besties, appointment|surgery|op|operation|scan|interview|driving|test|exam went fine|ok|okay|well|great|good,
         nice lashes|job|work|words dont|doesnt|wont|isnt|but, would|could|should star in, thanks to a|the|my, im fine with|about, grand old, all
@@ -34,6 +37,12 @@ PRAISE = {
     "fine": """
         is|are|was|theyre|these|its|feel|feels|feeling|sheer|absolute|pure|total|utter a|an|like|absolute|pure|sheer? joy|dream|delight|treat|godsend|revelation|bliss|heaven|heavenly|perfection|miracle, just compliments, nothing but
         compliments, only compliments, you|u were|was|are|r so? gentle|lovely|careful|kind|amazing,
+        like a million|billion|trillion dollars|dollar|bucks|quid|pounds|euros|rupees, million dollar|dollars|bucks, like royalty|a|an? celebrity|celeb|movie|princess|boss|diva, like ive|i|id won the? lottery|lotto,
+        if looks could kill, asked|asks|asking|askin|ask|wondering|demanding who|where did|does|done|did my|em|them|these|your|ur|i|my, who did em|them|my|ur|your, hit|hitting|hittin on .. cuz|because|cos|bc|thanks, im|am so|really? into
+        it|them|these|this|em, enough said, do|pay it|that all? again|twice|double|happily, bored the|my whole|entire|office|family|husband|group|friends .. with|about, cut off an|my arm|leg|finger before|rather, before
+        id|i have|let|give|take|lose these|them|em off, ticket to heaven, my|his|her man|fella|boyfriend|bf|husband|hubby|wife|mum said|says|went|goes|was|just|like damn|wow|woof|oof|phwoar|phwoar|swooned|speechless|jesus, came
+        out a|an|like|looking .. saturday|goddess|star|bombshell|weapon|siren|queen, put a price on this|that|these|it|them, worth every|the penny|cent|pence|money|hours, told|telling the|my? whole|entire group|chat|office|family|street|salon .. address|name|number|about, wifi|world|traffic|room
+        gets|got|goes|stops|stopped faster|stops|quiet|silent|when, woke up like this, baby|babies laughed|clapped|patted|stroked|touched them|my?, vegas,
         film|movie star, passed me round|around like, bless ya|your cotton socks, goated, lost for words,
         no words just, keep winking at, resting glam, looked up from his|her phone, got carded,
         glue is witchcraft, expensive look, giving expensive, giving rich|luxury|money,

@@ -13,7 +13,9 @@ SCOPE = {
         nothing near|around|about|on|in|under|behind my|the|either eye|eyes|lid|lids|lash|lashes, not a grain|crumb|fleck of?,
         not so much as a|an|one, without so much as a|an, not even a|one, not the
         faintest|smallest|tiniest|littlest,
-        not|nary|without|no|zero|never|nor|aint a|an|the|any|one?
+        nary|without|no|zero|never|nor|aint a|an|the|any|one?
+        hint|trace|touch|tinge|whisper|suggestion|shred|drop|ounce|flicker|scrap|jot|iota|whiff|smidge|smidgen|speck|twinge|tickle|lick|bit
+        of, not a|any|one
         hint|trace|touch|tinge|whisper|suggestion|shred|drop|ounce|flicker|scrap|jot|iota|whiff|smidge|smidgen|speck|twinge|tickle|lick|bit
         of,
         couldnt be any? less,
@@ -52,6 +54,12 @@ SCOPE = {
         takes|take|taking|touches|touch|touching|shifts|shift|shifting|budges|budge|helps|help|helping|eases|ease|easing|soothes|soothe|calms|calm|calming|stops|stop|relieves|relieve|brings|bring|settles|settle|reduces|reduce|dulls|dull|cures|kills|lifts|clears|fixes|sorts|cuts|lessens|quells|dents
         the|this|my|these|it|down|off|on|for|any, no|not|isnt|aint a|an|one|single? hour|minute|second|moment|day|night|morning|blink goes|passes|without|that|when|where|they|it|i,
         no|not|isnt|aint a|an|one|single? hour|minute|second|moment|day|night|morning|blink .. without|dont|doesnt|arent|isnt|that|havent,
+        if it wasnt|werent|isnt for, were it not for, love|like|enjoy|happier|better|perfect|nicer|comfier .. if they|it|the|my .. didnt|werent|wasnt|dont|arent|isnt, if only .. didnt|werent|wasnt|wouldnt,
+        not|never once did|has|have|does|do it|they|the|my .. stop|stopped|ease|eased|let|quit, hardly|barely|scarcely a|an day|hour|minute|moment|night|blink goes|passes|went? by? without,
+        could|can|would be|do|use a? lot|bit|little|touch less|fewer, do|done with a? lot|bit? less|fewer, say|saying no to less|fewer|some, could do with less|fewer,
+        thank|thanks|cheers|ta you? so? very? much? for the|that|this|my|these|your|giving,
+        isnt|not that theyre|its|im|thats|my|the not|no|free|fine, arent|isnt|theyre|its|are|is|not exactly|quite|strictly|precisely|entirely
+        not|without|free|un, not exactly|quite|strictly not|without|no, not unred|unswollen|unitchy|unsore|painless,
         no wait, no hang on, no hold on, no actually, no scrap that, no i lie, no tell a lie,
         so much for no|not|painless|calm|feeling|it|being, nothing near normal|right|ok|okay|fine|as,
         nothing is touching|shifting|denting|dulling|easing,
@@ -197,6 +205,7 @@ SCOPE = {
     """,
     "returns": """
         up they|it|she came|went|came|puffed again|both, back up again, up again they|it|she came|went,
+        walked|crept|marched|strolled|snuck|sneaked|waltzed|slid|rolled|wandered|crawled back in,
         up they came again, up it came again, came up again, come up again, up again, flared up again, flared
         again, started again, back up again, and again since, round two, second round,
         happening again, happened again, doing it again, back again now, same again, same again now, same thing again, same
@@ -261,6 +270,15 @@ SCOPE = {
         it|them|that|a any|no more|longer, dont|didnt|havent|hasnt|not|no need|needed|needing them|it|that|any|those now|since|anymore|after|today,
         took till|until|about|a|two|three|maybe|all|overnight .. to go|clear|settle|calm|fade|shift|ease|heal|drop|leave, threw|put|popped them|it|those back|away .. since,
         went|gone same|that|by|within|the day|night|evening|weekend|hour|morning, wore off, paid no mind since, gave over, cleared off,
+        but|and it|they? isnt|arent|doesnt|dont now|anymore|today, it|they|that isnt|arent|doesnt|dont now|anymore|today, only .. the first|1st night|evening|day|hour|morning|afternoon,
+        <day> nothing|nowt|grand|fine|nada|normal|flat|zilch|gone|better, grand|sound|normal|calm|dandy|champion|spot-on today|now|again|since|this, not a bother|problem|peep on me|them|it|now, havent|hasnt been since, history now, un puffed|swelled|swollen|pinked|reddened, not a hint|peep|murmur
+        since|today|now, quiet since|now|again|today, perfect|fine|grand|normal|lovely|sound by <day>|morning|lunch|dinner|teatime|noon|midday,
+        behind us|me|it now, thats|is|are|its|s all behind us|me|them, cant|couldnt find|see|spot|detect a trace|hint|sign|shadow|speck of
+        it|that|them|anything, then|it|they|redness|itch|swelling|sting shut|packed|closed up shop, today|2day|now flat|normal|clear|calm|smooth|nowt|nada|zilch|nothing, and|n|then|den|now
+        poof|pfft|zip|bye|puff, poof gone|vanished|over|by, was|were|is|are|became|now|theyre|its history, dead and buried, yesterdays|last weeks news, gone by
+        sun|mon|tue|wed|thu|fri|sat|sunday|bed, sorted by sun|mon|tue|wed|thu|fri|sat|sunday|monday|tuesday|wednesday|thursday|friday|saturday|morning|lunch|bedtime|then|tea, for one|1 evening|night|afternoon|morning|hour only?, water
+        under the bridge, a thing of the past, gave up|over|out and went|left, called it a day, threw in the towel, bowed out, had its day, burned|burnt itself out, ran out of steam, lost interest, upped and
+        left|went, slunk|sloped|wandered off, got bored and left|went, signed off, clocked off, hung up its,
         down again|now|already by|before|at|after, back down by|after|before, settled|calm|flat|white again by|before,
         sting|stinging|burn|burning|itch|redness|swelling|soreness lasted as long as|until|till|about|only|all of|maybe|barely|a|an|one|two|ten|twenty|30|20|10|5, has|have been off|gone since,
         that was it, dry|clear|fine|white|calm|quiet|smooth|grand|good|perfect ever since, its|it's|thats over now|and, all over and|now, is|are
@@ -410,6 +428,9 @@ SCOPE = {
         1%|2%|3%|5%|10%|15%|20%|25%|30% of? it|the|that|my|left|still|remaining|there, 70%|75%|80%|85%|90%|95%|98%|99% down|gone|better|less|back|there|of|cleared|healed|normal|faded,
         1|2|one|two|0.5|half out of|a 10|ten today|now, drying|quietening|quieting|fizzling|tapering|simmering|petering up|down|out|off|away, nearly|almost|practically clear|cleared|dry|white|settled,
         its|it|theyre|and|but slowly|gradually|steadily? easing|fading|settling|clearing|shrinking off|away|up|down?, going the right way, heading the right way, by the hour, fading fast,
+        slight|little|tiny|faint|bit|trace puffiness|redness|pinkness|swelling|itch|soreness|itching|tenderness|dryness|pink|puff left|remaining|lingering, slight|slightly|faint|little|mild .. remaining|lingering,
+        down by? half|thirds|two|most|loads|three since|today|from|now|already|on?, down by half|two, paler each|every|by|now, itches|burns|stings|hurts|waters|weeps|swells|leaks less, less red|itchy|puffy|sore|swollen|watery|pink|crusty
+        than|now|today|each|every|by, half|quarter|third|fraction the|of size|what|yesterday|it, last blush|flush|gasp|echo|embers|knockings of,
         90|95|80|85|99|98|75% back|better|there|normal|gone|clear, 90 percent|per cent back|better|normal,
         just|only one|a pink|red|tiny|little|small? thread|patch|spot|dot|streak|line|vein|bump left,
         way|far|much|lot|a|loads|bit fewer|milder|fainter|smaller|drier|flatter|softer|quieter|gentler|lighter
@@ -467,6 +488,7 @@ SCOPE = {
         instead|rather, now instead of every|constantly
     """,
     "worse": """
+        walked|crept|marched|strolled|snuck|sneaked|waltzed|slid|rolled|wandered|crawled back in,
         decided to stay, here to stay, hanging around, not leaving, refuses|refusing to go|leave|budge|shift, and they
         come back, and it comes back, comes straight back, keeps coming back, keep coming back, on and off, off and on,
         come and go, then back, back with a vengeance, round two, flared up again, started up again,
@@ -526,6 +548,7 @@ SCOPE = {
         where .. used to be|sit|live,
         wasnt|werent|didnt|hadnt|isnt .. before you|u|i|the|my|this|your|ye,
         im|am|are|is|got|getting|get|be|being|become used to,
+        walked|walking|walks|crept|creeping|marched|moved|strolled|slipped|snuck|sneaked|waltzed|rolled|wandered|crawled|swept|come|came|comes|coming|set|kicked|puffed back in,
         like|as|same when|how i had|was|got|did|used|were, like back when|in, like that time, like in my ..
         days,
         when|before|since|till|until|after i went to bed|sleep|work|town|the|school|class|my|get|wash,
@@ -539,6 +562,7 @@ SCOPE = {
         like last
     """,
     "if": """
+        purely|just|only|merely|lets suppose|imagine|pretend|say, suppose|imagine for|purely|just,
         theoretically, in theory, hypothetical, purely|just out of curiosity, asking for a,
         if youd|you had|u had|id|i had|theyd|they had asked, once|whenever they|it|my .. if, when do i, at what point,
         in the event of, providing, provided, on the off chance, let us say, imagine, as long as, so long as, in which
@@ -557,7 +581,7 @@ SCOPE = {
         lets|let just|only say|put, lets|let us just|only say|put,
         someone|somebody|people|everyone|everybody|boss|manager|colleague|colleagues|mum|mom|husband|partner|bf|he|she|they|customer|customers|driver|teacher|stranger|strangers|lady|man|friend|friends asked|asks|ask|keeps|keep asking? me? if|whether,
         if my|the|it|they|only|this|that .. would|could stop|quit|ease|settle|calm|pack|behave|shut,
-        lying if i said|say, id be lying if,
+        lying if i said|say, id be lying if, should|shouldnt they|it|my|the <eye>? be|feel|look this|so|that|still, if it wasnt|werent|isnt for, were it not for, love|like|enjoy|happier|better|perfect|nicer|comfier .. if they|it|the|my .. didnt|werent|wasnt|dont|arent|isnt, if only .. didnt|werent|wasnt|wouldnt, imagine going|having|rubbing|being|sitting|someone|somebody|sand|chopping|sticking|walking|staring|waking|crying|blinking,
         normal lang|po|ba|na|for my? .. if, is it|this|that usual|common|ok|okay if,
         as if, not sure if, idk if, dont know if, do not know if, wondering if, wonder if, normal if, ok if, see if,
         what does it mean if|when my|the|ur|your, does it mean something|anything if|when my|the,
@@ -655,6 +679,7 @@ SCOPE = {
         how long does|do this|my itch|itching|redness|swelling|burning|stinging|soreness|pain|puffiness|watering|pinkness|irritation|discharge|crust,
         how long|longer|much am i|we going|gonna to? be|keep|have, how long|longer|much are|is|will|do|does my|the|these <eye> going|gonna|keep|stay|still|be,
         best|good|safe for a|an|my|this eye|lid|eyelid that|which|when|like,
+        going to the|my|a|an,
         waiting|waited|wait on|for the|it|this|my|that? .. to go|settle|stop|calm|ease|clear|fade|die|shift|pass|subside|drop|improve|leave|reduce|heal|come|be,
         going to ..
         er|hospital|doctor|drs|dr|gp|urgent|emergency|clinic|pharmacy|work|school|bed|sleep|see|call|ring, gonna
@@ -675,7 +700,20 @@ SCOPE = {
         sick|drop|collapse|keel|black
     """,
     "other": """
-        hed, she'd, he'd,
+        hed, she'd, he'd, shes|hes the|that one|lady|girl|client|woman|man,
+        moggy, moggy's, moggies, my|our|the|a hen|goat|pigeon|duck|cockerel|rooster|donkey|gerbil|snake|piglet|foal|ewe|ram|hedgehog|fox|seagull|hens|goats|sheep|pigs|gecko's,
+        hen|goat|pigeon has|had|is|he|she|got|with, guide dog, tomcat, bulldog, beagle, chihuahua, poodle's, dachshund, rescue dog|cat,
+        colleague|coworker|neighbour|neighbor|client|patient|relative|cousin|aunt|uncle|sister|brother|customer|student|pupil of
+        mine|ours|hers|his, pt told|said|says|asked, patient|patients told|said|says, one of my|our|the patients|students|girls|residents|clients|customers|kids,
+        tita, tita's, tito, lolo, lola is|has|had|po, kuya, amma, appa, pikin, oga, granda, grandda, granda's, gramps,
+        grandpa's, grandma's, grandad's, nan's, nana's, papa's, missus's, my|our|mi|la|el
+        abuela|abuelo|tia|tio|prima|primo|hermana|hermano|suegra|roommate|vecina, childminder, childminder's, landlady, dentist's,
+        new girl, the|a|one|that nurse|chap|bloke|dude|model|driver|delivery|barber|bouncer|usher|lodger,
+        actor's, actress's, uncle's, auntie's, aunt's, cousin's, neighbour's, son's, hubby's, husband's, daughter's teacher|friend,
+        bride's, groom's, bridesmaid's, flatmate, house mate, housemate's, dorm, bf's, gf's friend|mum, boss's, brother's, sister's, bestie's, mates's,
+        half|most|all my|our|the class|office|ward|school|dorm|team|shift|house|street|gym has|have|is|are|got|had, client|girl|lady|woman|one|customer before|after|beside|behind
+        me|us|mine, ate ko, papa ji, my papa|pops|stepdaughter|stepson, househelp, helper|maid has|is|got, my|our eldest|youngest|oldest|middle, twins, twins', student, student's, apprentice, trainee, intern, my|the model, postie, postman's, milkman,
+        technician, technician's, the|my|her tech|artist's|tech's eye|eyes|lids|seemed|looked
         our|whole|my|his|her whole? office|school|nursery|class|ward|household|family has|have|had|got|is|are|all,
         in my|our|his|her family everyone|everybody|all|they, stepsister, stepbrother, stepmum, stepdad, stepson, godmother, godchild,
         landlady's, postman, plumber, waitress, waiter, bartender, chef, head chef, pot
@@ -728,6 +766,7 @@ SCOPE = {
         client|customer hat on, as a client|customer|punter, speaking as a client|customer,
         send|sent|sending|asked|told|got|made|begged my|the mate|friend|husband|hubby|wife|partner|boyfriend|girlfriend|mum|mom|mam|dad|sister|brother|son|daughter|neighbour|neighbor|colleague to|out|down|round|over,
         not|arent|isnt|no longer? friends|mates|pals,
+        these|this eye|eyes|lid|lids|eyelid|eyelids,
         its just|only they|theyre|its|mine|the|that, its just|only that, just that they|theyre|its|mine|it, only thing|issue|problem|snag, one
         thing is, me and my? mum|mom|mam|sister|sis|friend|mate|bestie|daughter both|are|have|got, us both|two,
         i had|birthed|pushed|popped|delivered two|three|four|five|2|3|4? kids|babies|children|weans|twins,
@@ -792,6 +831,25 @@ SCOPE = {
         herself|himself|themselves, she|he|daughter|son .. is|was too|so?
         shy|embarrassed|scared|polite|busy|proud|stubborn to? tell|text|say|write|ask|message|bother
     """,
+    "toolong": """
+        but|and its|it's|thats|it been? two|three|four|five|six|2|3|4|5|6|several|few days|weeks|week|nights, but|and two|three|four|five|six|2|3|4|5|6|several|few days|weeks|nights, but|and
+        this|that|so long|much|bad|badly|many|red|sore|swollen
+    """,
+    "foundnone": """
+        theres|there|there's is|are|was? none|nothing|nowt, there isnt|arent|wasnt any|one|a|none, found|find|finding|saw|see only|just? none|nothing|nowt|zero|zilch|nada|gorgeous|perfection|perfect|two|white|lashes
+    """,
+    "metoo": """
+        mine are|is|r doing|at|playing it|the|same, mine has|have been at it, mine has|have started|caught|got|gone|done,
+        is|its|thats|am me|i, mine too|also|likewise|aswell|followed, doing|did|do|does the very? same on|in|to|with|at my|mine, caught myself doing|scratching|rubbing|at, thats|this|that is? how|what my|mine|i eye|eyes|lids|lid|look|looks|am, caught my|our|his|her|the|their
+        toddler|sons|kids|husbands|babys|dogs|cats|daughters|toddlers|childs|partners|boyfriends|sisters, mine have|has|are|is|do|did|does too|also|now|aswell|started|joined, mine as well, mine the same, mine joined in, so|as are|is|do|does|did|have|has mine, so am|have|do|did i, and|now|so
+        me too|now|and|as, me now and all, same with|for me|mine, same here, now ive|i|im|its|mine caught|got|me|have|turn|gone|doing|the,
+        now its my turn, guess who caught|has|got it|them, guess whos next, i caught|copped|picked it, ive caught|copped|got it|some|the,
+        passed|gave|given it to me, passed it on to me, i think i copped|caught|have, my turn now, im next, now my|mine, hit
+        me too
+    """,
+    "minefine": """
+        mine are|is|feel|feels|look|looks|have|has been? all? totally|perfectly? fine|ok|okay|grand|perfect|good|great|calm|normal|clear|lovely|alright, im|ive had|been? fine|none|okay|ok|grand|nothing
+    """,
     "minenot": """
         mine havent, mine hasnt, mine dont, mine doesnt, mine didnt, mine arent, mine isnt, mine werent, mine never,
         i dont have one|it|any|that, i havent, i dont have
@@ -815,6 +873,13 @@ SCOPE = {
         dogs|cats|kittens|horses|patients|animals|puppies|babies|toddlers
     """,
     "tale": """
+        hope|hoping|pray|praying your|ur|yer|that .. better|heals|clears|settles|settled|mends|ok|okay|goes|gone|recovers|improves, hope|hoping your|ur|yer
+        stye|sty|eye|eyes|hand|back|foot|head|cough|cold|tummy|arm|leg|infection, hows your|ur|yer poor? stye|sty|eye|eyes|hand|back|cough|cold|tummy|head|burn|infection, how is|are your|ur|yer poor? stye|sty|eye|eyes|hand|back|cough|cold|tummy|head|burn|infection,
+        get well soon, feel better soon|hun|babe|love, speedy recovery, your|ur|yer poor eye|eyes|hand|face|thing|love|pet, sorry to hear
+        about|your|ur|you, sorry you were|are|r|had|got, you poor thing|love|pet, sorry about your|ur eye|eyes|hand|stye, you said you|youd|you'd|u had|an|a|once|got,
+        is|are the|that|your technician|artist|tech|girl|receptionist|model|dog ok|okay|better|alright,
+        watching|watched the|a|some|that programme|program|documentary|news|drama|episode, saw|seen on the? news|telly|tv|insta|tiktok, in your|ur|the
+        reel|story|video|post|advert|ad, horror|hospital drama|film|show,
         read|reading|reads a|the|some|this|that thread|article|post|story|stories|forum|blog|book about|on|of|by|where|from,
         in the|a|that|this|my film|movie|show|series|episode|book|novel|play|documentary|panto|soap|podcast|audiobook,
         film|movie|show|series|episode|book|novel|documentary|podcast about|with|where, clip|vid|video|reel|tiktok|youtube where|about, saw|seen|watched|watching a|the|this|one|some vid|video|clip|reel|tiktok|film|movie|documentary|post|thread,
@@ -860,6 +925,7 @@ SCOPE = {
         survived|survive .. crying|tears|sobbing|funeral|wedding|film|movie
     """,
     "report": """
+        warned|warn|warns me|us about|of|that,
         to ask, rang|phoned|called|texting to ask, keeps asking,
         told me it|they|that|its|theyd,
         call|calling|calls|called|naming|nicknamed|nicknaming me,
@@ -891,8 +957,8 @@ SCOPE = {
         armpits, sole, soles,
         back, foot, feet, knee, knees, leg, legs, wallet, pocket, bank, purse, stomach, tummy, belly, butt, bum,
         shoulder, shoulders, hip, hips, wrist, finger, fingers, hand, hands, arm, arms, tooth, teeth, ankle,
-        ear, ears, nails, toe, toes, heart, soul, feelings, ribs, hair, nose, muscles, ex, abs, jaw, cheeks,
+        ear, ears, nails, toe, toes, heart, soul, feelings, ribs, hair, nose, muscles, abs, jaw, cheeks,
         spine, thumb, period, cramps, calves, thighs, elbow, scalp, sunburn, sunburnt, engine, plants, garden,
-        pan, boiler, shoe, shoes, glutes, hamstrings, quads, neck, throat, patience, back
+        pan, boiler, shoe, shoes, cuticle, cuticles, glutes, hamstrings, quads, neck, throat, patience, back
     """,
 }

@@ -87,6 +87,9 @@ CLASSES = {
 
 SIGNS = {
     "redness": """
+        this|it|that|its is|was? scarlet|crimson|lobster|vermilion, theyre|they are|went|gone? scarlet|crimson|lobster|vermilion,
+        like|as|than|out rudolph|rudolf|rudolphs|rudolfs, rudolph|rudolf has|had|nose|would|is|eyes|with|eat|vibes|jealous, colour|color of a? post|pillar|fire|beetroot|beet|brick|rust|stop|wine|blood|london
+        box|bus|engine|truck|van|sign|beetroot?, last blush, post box|postbox|pillar box|letterbox|phone box red, red as a? post|pillar|phone|letter box,
         look|looks|looking .. on the
         gin|whisky|whiskey|wine|vodka|beer|rum|tequila|drink|piss|booze|bevvy|batter|weed|joint,
         rosy|pink|red|ruddy|crimson|scarlet|cherry
@@ -111,6 +114,9 @@ SIGNS = {
         dey red, don red, e red
     """,
     "swelling": """
+        sort|kind of|a hood|hoods|awning|overhang|shelf|canopy over|since|on|above, developed|grown|got|has|have a|an sort? of? hood|awning|overhang|shelf|canopy|visor, lid|lids|eyelid|eyelids is|are|was|were|gone|got|look|looks fat|round|plump|fleshy|doughy|bulbous
+        and, round and tight the lids|lids?, round and|n tight, tight and|n round|puffed|shiny|puffy|fat, ive|have come up a? bit|lot|little|touch, eyelid|eyelids|lid|lids left|right|is is? fat, <eye> .. is fat and, swollen|puffed right|clean over,
+        cant|couldnt|not get a? ring? finger|pinky|fingers between my lids, and|were puffed|puffy sat|sun|mon|tue|wed|thu|fri,
         twice|double|triple|treble their|its|the? usual|normal|regular
         selves|self|thickness|width|height|bulk|volume, shiner|shiners look|eye|eyes|without|but|like,
         twice|double themselves|itself,
@@ -142,7 +148,7 @@ SIGNS = {
         the puff almost|nearly|all|mostly|gone|went|bit|still|does|hasnt|wont,
         puff,
         lump .. come up, lump come up, lump .. .. lid|lids|eyelid, hard .. lump .. lid, hard .. lump, knot on|in|under .. lid, knot .. lid|eyelid|lashline, little knot, swollen small, bags .. doubled|swollen|huge|puffy, bags under my eyes .. size, one eye smaller than, lids .. tight, lid .. tight, tight and shiny, shiny and tight, fluid under, fluid filled, water balloon,
-        like pillows, like sausages, like frog, frog eyes, bulgy lids, chunky lids, hamster, lump on ..
+        like pillows, like sausages, like frog, frog eyes, bulgy lids, chunky lids, like|a|full|total|proper|pure|the hamster, hamster cheeks|face|mode|vibes|eyes|eyed|lids|look, lump on ..
         lid{s/}|eyelid{s/}, lump .. lash line, pimple looking lump, lump .. lid, bump like a pimple on .. lid, bump
         .. pea, stye looking thing, lids .. up a bit, lid{s/} .. come up .. puffy|big|huge|like|swollen|fat, eye{s/}
         .. come up .. puffy|big|huge|like|swollen|fat, lids up, like i cried all night, swoll up, gone|goes|looks|looking|all|suddenly hooded, hooded and|now|today|since, <eye> ..
@@ -160,6 +166,7 @@ SIGNS = {
         footy|conker|haggis|bap|dumpling{s/} .. <eye>, like .. been stung|punched|mugged|smacked|thumped
     """,
     "itching": """
+        cant|couldnt|cannot leave my|the|either|both eyes|eye|lids|lid|eyelids be|alone, mosquitoes|mozzies|midges|fleas|gnats|bees .. on|in|at|round my|the|both lids|lid|eyes|eye|eyelid|eyelids, bitten by midges|mozzies|fleas round|around|on,
         cant|couldnt|cannot leave them|em|it|my be|alone|lids|eyes? rubbing|scratching, cant|couldnt|cannot
         leave them|em be,
         have|having|had|give|giving|gave|need|needing|want|wanting a|it|them|my|the
@@ -182,6 +189,7 @@ SIGNS = {
         itch{y/ing}
     """,
     "burning": """
+        tingly|tingling|prickly and|n hot|warm, hot|warm and|n tingly|prickly|tingling|nippy,
         <eye> .. feel|feels|felt|like|look|looks|been|theyd .. sunburnt|sunburned|sunburn|boiled|scalded|steamed|grilled|fried|toasted|microwaved|barbecued|roasted|blowtorched|singed,
         like .. leaned|leant|leaning|stood|standing|stuck|sat|sitting|hung over|near|at|above|by|in|round|behind ..
         barbecue|barbeque|bbq|bonfire|campfire|grill|stove|furnace|oven|fryer|fire|exhaust, heat

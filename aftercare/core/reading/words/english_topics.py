@@ -38,6 +38,8 @@ TOPICS = {
         shed|fall|drop|twist
     """,
     "retention": """
+        like a tree in|during fall|autumn|winter|november|october, thinned|thinning so|out|down|already|much|to|badly|loads|right|a, less|fewer n|and less|fewer lash|lashes|each|every|like|left|daily|on, less n|and less like, growing them|em
+        back, left|right one|side|eye be|is|has|been|keeps? ghosting|ghostin|ghosted me?, dropped|dropping|drop like flies,
         soldiers|survivors|stragglers left|standing|remain|remaining, count as of .. left,
         more on my .. than on, full u turn, done a u turn|runner,
         fifth|sixth|fourth|third|tenth one this|today|since, wee funeral for|to,
@@ -163,6 +165,17 @@ TOPICS = {
         week|month|time|other|theyre|weeks|were|im|its, so|but|and lashes|mine|it|i|tomorrow|<day> will|must|has|have|is to? wait, the week|day|month after|before is|works|suits|please|instead|maybe, put it|me|us|that off|back till|until|to|by|a,
         i am outside|downstairs|here|inside|there|late, im outside|downstairs|round|across|below, bang on time, hold it|that|the|my|one for|till|until|please|slot|space|place,
         holding it|that|the|my slot|for|place|spot, yes coming, coming now|yes, put you out if i|we came|come, would it .. if i|we came|come, you'd|youd do me|us|my|her|a,
+        stay in|off|home .. doctor|days|fortnight|week, doctor|doc|dr|gp says|say|said|told .. stay|rest|bed|off|walk|in, no lashes|salon|lash
+        <day>|today|tomorrow|tonight|for|till|until|this, on bed rest, housebound, keeping me|him|her in, wont|not|cant get|getting|got there|out, wont|not|cant get|getting to you|ye|yous, wont|cant|not make
+        1|2|3|4|5|6|7|8|9|10|11|12|1.30|2.30|3.30|4.30|noon, cant do our|the|my <day>|1|2|3|4|5|6|1.30|2.30|3.30|4.30|5.30|9.30|10.30|11.30, best move|leave|shift|change it|us|mine, leave|push|give it a|another|until|till|for
+        week|fortnight|month|weekend|bit, moving to the, no chance of|for the? today|tomorrow|morra|tonight|<day>, another|other day please|pls|instead|ok|sorry|then, some|any other day,
+        miss other day, sorry about today|tonight|tomorrow|this, sorry miss, skip tonight|today|tomorrow|the, can|could we rearrange|reshuffle|reorganise|swap, can i swap, half an hour late, quarter|half of|an hour late|behind, there by|for
+        half|quarter|ten|1|2|3|4|5|6|7|8|9|10|11|12|five|six, ill be in for|at half|quarter|1|2|3|4|5|6|7|8|9|10|11|12, running|run late|behind|over, ran over, overran, clinic|appointment|meeting|physio
+        ran|overran|running over?, on for 1|2|3|4|5|6|7|8|9|10|11|12|one|two|three|four|five|six|seven|nine|ten, still on for, keep <day>, fill|rebook|reschedule after, wont be there|in|coming|over, cant come
+        till|until|over|in, see|c you|u|ya when|wen im|i, whatevers left for, any <day>, postpone, free earlier|later|now, new slot|time|date, shorter appointment|slot,
+        sliver|crumb|scrap|inch of <day>|space|room, is 1|2|3|4|5|6|7|8|9|10|11|12|8am|9am|10am|11am|noon|1pm|2pm|3pm|4pm|5pm a thing|possible|free|taken|gone, put the kettle on, two|2|one|three|3|five|5 streets|stops|doors|minutes|mins away,
+        can|could i pull|come|roll|swing|turn|show up early|a, pull up a? lil|bit|little early|late|earlier, works lock|book|put it|me in, lock it in, lock in, any other
+        <day>|morning|afternoon|evening|day|time, make it ten|quarter|half|five|twenty|1|2|3|4|5|6|7|8|9|10|11|12, late i might, might be late,
         bring forward the|my|our, bring .. forward, push back my|the|our, push .. back to|a|till,
         missed|misd|miss the|my ferry|bus|train|tram|tube|connection|lift,
         next ones|one at|in quarter|half|ten|five|twenty, satnav|gps has|had|sent|took|is,
@@ -331,6 +344,11 @@ TOPICS = {
     """,
     "question": """
         anything else|more i can|should|could, wondered|wonder|wondering if|whether|what i|theres|it should|could|can|need|is|was, cream|drops|ice|antihistamine again|too|instead or,
+        is|are sunscreen|spf|suncream|sunblock|retinol|serum|cleanser|wipes|toner|eyeliner|liner|concealer|shampoo|vaseline|falsies|goggles|eyedrops|contacts|lenses|running|hot|facials|facial|massage|botox|waxing|threading|moisturiser|moisturizer|foundation
+        ok|okay|alright|safe|fine|allowed|bad|good|permitted|yet|near|around|on|with, if one|it|they|some|a falls|fall|comes|come off|out|loose,
+        does|do|will|would|can sweat|water|rain|makeup|mascara|steam|chlorine|oil|sun|heat|sauna|sunscreen|crying|sleeping|sex|retinol|spf
+        mess|ruin|affect|melt|hurt|kill|damage|loosen|wreck|break|bother|matter|shed, wats|wots|wuts|wat|wot|whats is? the diff|difference|point|price|damage|plan|deal, is it true|right|correct|ok|bad|safe|legal|normal|possible that|u|you|if|to|im|i, may
+        she|he|they|one|we, hypothetical for you, what would you|u say|do|tell|suggest|advise|recommend to|if|about,
         any chance you|u|ye know|remember|could|can, any idea where|when|what|which|how|if,
         how much for|is|are|would|r, how mcuh, how muhc,
         which buzzer|bell|door|floor|unit|entrance|number is|do|are, which one is it,
@@ -460,6 +478,11 @@ TOPICS = {
         treating|with|your?, how was vegas|spain|paris|ibiza|tenerife|greece|crete|dubai|mexico|your|bali|portugal
     """,
     "complaint": """
+        gave|got|did|done|put|given me|them? a|the? .. when i|id said|asked|wanted|ordered|requested|showed, i|id said|asked|wanted|ordered|requested for? a|the? doll|natural|wispy|cat|light|soft|fluffy|volume|classic|hybrid|brown .. got|gave|but,
+        better|nicer|straighter symmetry|lashes|work|sets|jobs|curls .. on|from a|an|my potato|doll|donkey|camel|muppet|scarecrow|cow|horse|kid|toddler, ive|i|i've seen|had|got|bought better|nicer .. on|from|at|in a|an|the|my, what my
+        niece|kid|toddler|nan|daughter|cat|dog|sister|cousin does|could|can|would|do in|with|blindfolded|for|at, aint|isnt|not|arent wispy|natural|wispies|volume|classic|subtle|what|cat .. broom|brush|spider|caterpillar|this|these|its|i, is a|are|look|looks|like? a?
+        broom|brooms|toothbrush|scrubbing|caterpillars, bedside manner|manners of a|an|like, manner of a|an|like, smelled|smelt|smells|stank|stinks|reeked|reeks of|like cigs|smoke|ciggies|cigarettes|fags|garlic|onion|onions|sweat|booze|bo|ashtray|weed|coffee|fish, at that|this|these price|prices|money|cost,
+        im|i am cross|livid|fuming|furious|raging|gutted|seething|unimpressed, spoke|talked|treated|speaking|talking to|at me like|as i|im|id, like i was|were 5|five|6|six|a|an child|kid|toddler|naughty|idiot?, sit still like,
         better lashes on a, never again, want them|it|these? changed|redone|off again?, rush|rushed job, expected more, dont look nothing like, nothing like the
         pic|picture|photo|pics, i said no glitter|colour|color|drama|volume|spikes, one side is|are longer|shorter|thicker|fuller|lower|higher, paid to not|look, seen quicker,
 

@@ -203,8 +203,7 @@ FRAMES = {
     """,
     "blood": "sangra, sangra, sangrando, sangro, sangre",
     "bulging!": """
-        ojo|ojos .. salton|saltones|saltado|saltados|brotado|brotados|botado|botados, se me sale|salen|salio ..
-        ojo|ojos, como que se me sale|salen, ojo|ojos .. hacia|para|pa afuera, ojo|ojos ..
+        ojo|ojos .. salton|saltones|saltado|saltados|brotado|brotados|botado|botados, se me sale|salen|salio el|los|mi|mis|este|un|del|de? ojo|ojos|todo, como que se me sale|salen, ojo|ojos .. hacia|para|pa afuera, ojo|ojos ..
         salido|salidos|abultado, ojo .. salido|saltado|saliendo|afuera
     """,
     "faint!": """

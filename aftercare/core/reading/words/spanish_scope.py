@@ -31,6 +31,10 @@ SCOPE = {
         puedo|pude dormir|concentrar|trabajar|estar, no puedo negar, no niego, no voy a negar, no se me quiere|quieren,
         no hay quien|quien aguante|duerma|pueda, no soy yo, no termina|terminan|acaba|acaban de
         irse|quitarse|bajar|pasar|sanar|cerrar|curar,
+        si no fuera|fuese|fueran por, de no ser por, si no me|los|las ardieran|picaran|dolieran|lloraran|molestaran,
+        bien menos|excepto|salvo el|la|los|mi|uno|un|por|que, todo menos el|la|los|mi|uno|un|que,
+        sin dormir|pegar|parar|descanso|tregua|poder|dejar,
+        ya van|va dos|tres|cuatro|cinco|2|3|4|5|6|varios|unos|como|casi dias|noches|semanas|horas|tres,
         ya no sube|abre|abren|veo|ve|ven|enfoca|respiro|alcanza|cierra,
         ya no quise|pude|puedo|quiero|aguanto|soporto|se|me?
         manejar|conducir|leer|ver|salir|dormir|trabajar|mas|abrir|que,
@@ -89,6 +93,9 @@ SCOPE = {
         bajo|bajaron con hielo|agua|el|la|solo|sola|rapido|luego|despues|manzanilla|compresas, hoy nada, hoy ya nada|no, se me bajo|bajaron|quito|quitaron|paso con|solo|sola|rapido|enseguida|al,
         ha|han desaparecido|cedido|pasado|bajado|cesado|sanado, un dia|noche|rato|ratito|tarde y paro|pararon|ya|listo|adios, y paro|pararon|ceso|cesaron, ya todo? limpio|limpios|seco|secos|blanco|blancos|normal|normales|sanos, despues|luego|despues
         ya? nada mas, una|un noche|dia|tarde|rato|ratito|ratico|hora nomas|solamente|unicamente|nada, ya todo bien, ya no hizo|hace falta, ya no me? hizo|hicieron|hacen falta, se me desinflamo|desincho|deshincho, ayer mismo|ya se,
+        ya re? bien|tranquilos|perfectos|normales,
+        hoy ya? esta|estan|amanecio|amanecieron|anda|andan blanco|blancos|blanquito|blanquitos|limpio|limpios|seco|secos|bien|normal|normales, ahora ya? esta|estan blanco|blancos|limpio|limpios|secos,
+        al despertar|levantarme|amanecer|rato|dia|llegar ya? nada|bien|normal|limpio|limpios, agua pasada, cosa del pasado, quedo en el pasado, ya es|son historia,
         la primera noche|tarde nada mas|nomas|solamente, solo|nomas|unicamente la primera noche|tarde, nada mas la primera noche|tarde, el primer dia nada mas|nomas|solamente, nada mas el primer dia,
         a la hora|rato|manana|tarde|noche ya|estaban|estaba? estaban|estaba|nada|secos|seco|bien|normal|normales, desde entonces todo|nada|bien|perfecto|perfectas, ya secos|seco, y despues nada,
         ya esta|estan|estuvo blanco|blanca|blancos, del <dia> paso|pasaron, de ayer|anoche paso|pasaron, un|una rato|noche|dia|tarde y? paso|pasaron,
@@ -232,6 +239,7 @@ SCOPE = {
     """,
     "notif": """
         preguntan|pregunta|preguntaron|pregunto si,
+        si no fuera|fuese|fueran por, si no me|los|las ardieran|picaran|dolieran|lloraran|molestaran,
         ver si me|las|los|se|te|le|puedo|pueden|podrian|podemos,
         no se si, nose si, no estoy segura si, como si, normal si, ver si, a ver si, incluso si, aun si, si me toco,
         si cierro, si parpadeo, si me tallo, si abro, si puedes, si puede, no se si el
@@ -252,7 +260,7 @@ SCOPE = {
         el|la|un|una|los|las? ardor|picazon|hinchazon|enrojecimiento|roncha|ronchas|dolor, historias|cuentos|videos de, me mete|metia|metian|meten miedo,
         es normal que piquen|arda|ardan|duela|duelan|lloren|llore|lagrimeen|molesten|moleste|raspe|raspen,
         duele quitar{las/la/selas}, duelen al quitar, duele al quitar, duele
-        ponerselas|ponerlas|ponermelas|quitarmelas, duele la remocion|el retiro|el retoque|mucho ponerse, va a, van
+        ponerselas|ponerlas|ponermelas|quitarmelas, duele la remocion|el retiro|el retoque|mucho ponerse, va a, podian, podia, van
         a, me va a, me van a, se va a, podria, podrian, puede que, pueden, da alergia, dan alergia, causa, causan,
         escuece|duele|arde|pica|molesta|escocer cuando|al las|te|las?
         pones|ponen|poner|ponerlas|quitar|quitarlas|aplicas|aplican|hacen|ponertelas, seguro
@@ -281,6 +289,14 @@ SCOPE = {
         se le, se les,
         en mi familia|casa|oficina|trabajo todas|todos|todo, a la|el que le
         pica|arde|duele|molesta|lloran|llora|pican|arden es, al que le pica|arde|duele|pican|arden|lloran es,
+        se le|les .. a mi|la|su|una|un|el|mis
+        hermana|hermano|mama|papa|companera|companero|amiga|amigo|prima|primo|hija|hijo|suegra|suegro|vecina|vecino|tia|tio|abuela|abuelo|cunada|sobrina|clienta|jefa|jefe|novia|novio|comadre|perro|perra|gato|gata|muchacha|senora|nieta,
+        se le, se les, mi|el|la|un|una|su al? cunado|tio|suegro|sobrino|vecino|esposo|jefe|paciente|companero|abuelo|papa|gatita|gatito|caballo|yegua|perico|conejo|conejito|cotorro|tortuga|burro|
+        vaca|gallo|gallina|doctora|maestra|maestro|muchacha|muchacho|senora|senor|clienta|roommate|cuata|compa|bisabuela|madrastra, al|del
+        caballo|perro|gato|conejo|perico|vecino|jefe|nino|bebe|abuelo, a una? companera|companero|muchacha|clienta|senora|amiga, a
+        mi|su mama|papa|hijo|hija|nene|nena|roomie|hermana|hermano|perro|gata|gatita|abuela|abuelita|esposo|tia|tio|prima|suegra, muchacha
+        de la|al, la otra chica|muchacha, esas|estas personas,
+        en mi familia|casa|oficina|trabajo todas|todos|todo, a la|el que le pica|arde|duele|molesta|lloran|llora|pican|arden es, al que le pica|arde|duele|pican|arden|lloran es,
         mi nene, mi nino, mi nina, mi cuate, el perro, la perra, al perro, al gato, mi vecino, el vecino, mi jefa, mi
         profe, el profe, la profe, mi entrenador, la villana, el malo, la mala, la protagonista, mi suegra|suegro|nuera, mi
         ahijado, mi primita, mi compa, los de mi, las de mi|la oficina|trabajo, mi gata|gato, mi caballo, la yegua, mi loro,
@@ -325,8 +341,17 @@ SCOPE = {
         pero no|nada|ninguna|ninguno|cero, y no|nada|ninguna, resulta que no, resulto que no, al final no|nada, no fue
         asi, no paso, no me paso, nunca paso, para nada
     """,
+    "toolong": "pero ya? llevo|van|son|es dos|tres|cuatro|cinco|2|3|4|5|6|varios|muchos|mucho, pero tanto|tan|tantos",
+    "foundnone": "no hay, no habia, no encontre, no encuentro, no vi nada|ninguna|ningun, y nada",
+    "metoo": """
+        soy yo, ahora a mi, ahora yo, y ahora|hoy|ya a? mi|yo, y a mi tambien|igual, a mi tambien|igual, yo tambien|igual, los|las mios|mias tambien|igual, amaneci
+        igual, me contagio|pego|contagiaron|pegaron, ya me dio|contagio|pego, me toco a mi, ahora sigo yo, ya los traigo|tengo yo, hoy me
+        pican|pica|arden|arde|duelen|duele|lloran a, a mi me pican|arden|duelen|lloran tambien
+    """,
+    "minefine": "los mios|las mias estan|andan|van bien|perfectos|perfectas|normales, yo estoy|ando|voy bien|perfecta",
     "minenot": "a mi no, yo no, los mios no, las mias no",
     "report": """
+        diria, dirian, decia, decian, me? han|habian dicho,
         manejar, manejo, tuvo que, tuvieron que, me tuvo que, me tuvieron que, me esta llevando,
         dice, dijo, dicen, dijeron, cree, piensa, me dijo, pregunta, pregunto, noto, vio, me llevo, me lleva, me
         trajo, opina, preguntaron, asustad{o/a}, preocupad{o/a}, ama, encanta{n/}, encanto, encantaron, reconocio,
@@ -355,6 +380,8 @@ SCOPE = {
     """,
     "tale": """
         vi|lei|mire en internet|tiktok|redes|facebook|youtube|insta|instagram|noticias|google que, lei que, lo lei, salio en las noticias,
+        que te mejores, que se mejore, que te recuperes, pronta recuperacion, espero que te mejores|sigas|estes, como sigues|sigue|sigas de|del|tu|su, como va
+        tu|su, siento lo de tu|su,
         en la|una|esa peli|pelicula|serie|novela|telenovela, en un video|libro|capitulo|documental, vi|viendo un|una
         video|pelicula|peli|documental|serie, la villana|protagonista|asesina, lo|la lei|leyo en .. revista|periodico|foro|libro
     """,

@@ -90,7 +90,9 @@ SIGNS = {
         para|pa fuera, labios .. pato, <cara> .. <hinch>, <cara> .. enorme|gigante|deforme|gorda|gordos, cara ..
         irreconocible, no
         me reconozco, <hinch> .. <cara>, angioedema, <ojo> .. saltado{s/}, se me salta{n/} .. <ojo>, se me sale{n/} ..
-        <ojo>, <ojo> .. salido{s/}, toda la cara ..
+        <ojo>, <ojo> .. salido{s/}, toda la cara ..,
+        <ojo> .. botado, botado para|pa fuera|afuera, saliendo para|pa fuera|afuera, mas salido que, <ojo> .. salido para|pa fuera, labios .. pato, <cara> .. <hinch>, <cara> .. enorme|gigante|deforme|gorda|gordos, cara .. irreconocible, no
+        me reconozco, <hinch> .. <cara>, angioedema, <ojo> .. saltado{s/}, se me salta{n/} .. <ojo>, se me sale{n/} el|los|mi|mis|este|un|del|de? <ojo>, <ojo> .. salido{s/}, toda la cara ..,
         deform{e/ada}, <cara> .. como globo|pelota, <cara> .. deformad{o/a/os/as}, cara .. monstruo, <cara> .. el
         doble, se me salen los ojos, ojo salid{o/ito},
         <cara> ..
@@ -193,7 +195,7 @@ SIGNS = {
         lagrimas, lloros{o/a/os/as}, llorosit{o/os}, llorando, me llora{n/}, llora .. <ojo>, lloran, <ojo> ..
         llora{n/}, lagrimeo, lagrimea{n/}, lagrimeando, lagrima{s/}, lagrimos{o/os}, agua .. <ojo>, <ojo> .. agua,
         lloro de los|un|el ojos|ojo, lloro del ojo, me lloro un|el ojo,
-        aguad{o/os}, me sale agua, sale agua, salen lagrimas, aguos{o/os}, aguosito{s/}, chorrea{n/}, lloriquea{n/},
+        aguad{o/os}, me sale agua, sale agua, sale|salen|salia|salian el|la|las|una|un|mucha|pura? agua|lagrima|lagrimas, salen lagrimas, aguos{o/os}, aguosito{s/}, chorrea{n/}, lloriquea{n/},
         lagrimeaban, me lloraba{n/}, lagrimean, lagrimear, lagrimeaba, me lagrimea{n/}, lloraba, no paran de llorar,
         no para de llorar, llorar, un mar de lagrimas, llave abierta, derraman lagrimas,
         lloron{/a/es/as}, lloroncit{o/os}

@@ -109,6 +109,9 @@ TOPICS = {
         velorio|boda|entierro|funeral|pelicula|telefono, me lloraba por|al telefono, me vio|vieron y le|les
         ardio|arde|dolio|pico, pestaneando como|a, olas del mar, cayo|caiga gordo|gorda|mal|bien
         la|el|esa|ese?,
+        se me fue|corto|va|iba el aire|aliento de|con|por la|lo emocion|linda|lindas|felicidad|risa|impresion|bellas|guapa, sin aire de lo|la emocion|lindas|bellas|risa,
+        ojos que no ven, ojo por ojo, dichosos los ojos, ojos vemos, en un abrir y cerrar,
+        de locura, una locura, que locura, locuras,
         arden|arde|ardiendo|ardo|muero|mueren de celos|envidia|rabia|curiosidad|ganas,
         pique|picar|picando|picaba|pico medio|un|una|dos|tres|la|el|las|unas? kilo|kilos|de? cebolla|cebollas|ajo|verdura|carne|tomate|de? ..
         cebolla|cebollas|ajo|verdura|carne|tomate, picar|pique|picando|pico cebolla|cebollas|ajo|verdura|carne|tomate,
@@ -251,6 +254,7 @@ TOPICS = {
         trajera|tuviera|llevara nada, nada que reportar|decir, bacan{es}, de lujo, me vuelven|tienen loca, lo mejor
         que, de otro nivel|planeta, nivel dios, mil|muchos puntos, no me las quito|quitaria, las amo, rechulas,
         perronas, chidas, cuca{s/}, monisimas, preciosura{s/},
+        de locura, una locura, dura|duras|durisimas esas|tus|las|mis|nena|mami, tas|estas|andas dura|durisima|matadora, me rio|miro sola|sola|todo, me miro y me,
         que pasada, hinchada|llena de orgullo, con estos ojazos,
         quede|ando|estoy ciega de amor, se me cae la baba, que dolor de belleza, me dejaste|dejo|dejaron
         matadora|de infarto|reina|diva|divina|espectacular|de revista|como|bella|bellisima, romper corazones,
@@ -317,6 +321,7 @@ TOPICS = {
     "vocative": """
         le|les fue|queda|quedaron|quedo|salio|salieron super|muy|tan? perfecto|divino|bien|genial|lindo|lindas|divinas|bellas|preciosas|hermosas|bonitas,
         ese dia|principio|ayer|primero|antes todo bien, te|les dije que todo bien, gracias a dios,
+        quedo|quede|quedaron con los|el|la|un|una? ojos|ojo|parpados|parpado|cara, una nube en el|su|la,
         quedaron super|muy|bien|todas? disparejas|mal|feas|chuecas|tiesas|raras|horribles, quedaron
         disparejas|mal|feas|chuecas|tiesas|raras|horribles|duras,
         hola|holi|oye|hi|ay|buenas|buenos|disculpa|perdon|amiga|gracias|porfa linda|hermosa|bella|preciosa|reina|guapa|bonita|divina|corazon|chula
@@ -459,6 +464,10 @@ TOPICS = {
         ella sip va, lo|la|las dejamos para|pal|en, quiero ir, quiero que me vean|veas|revisen|revises, me lo|la|las
         pasas al|para, otra chica|muchacha la proxima,
         cambio de planes, cambiame la, pasame al|para|a|pal, aparteme|apartame, hora urgente, te caigo, pa las|el|la <fecha>,
+        mejor la|el|voy|te|nos|otro|lo|para proxima|otra|siguiente|lunes|martes|miercoles|jueves|viernes|sabado|domingo|veo|vemos|dia|dejamos, mejor voy el, mejor te veo, otra|otro
+        fecha|dia|hora|semana por|porfa|porfis|mejor|si, nos vemos la|el otra|proxima|otro|siguiente, reagendamos, reagendemos, reagendeme, me|nos cambia|cambian|muevan|mueve|mueven|movemos la|mi|el
+        hora|cita|dia|turno, mueveme|muevame|muevanme|cambiame|cambieme|agendame|agendeme la|mi|para|al|el|manana?, me agenda|agendas manana|el|para|otro, lo dejamos para, lo|la|las|los? cancelo|cancelen|cancele
+        lo|la|mi|el, hay que mover|cambiar|cancelar, no llego a, llego tarde o, voy|ando .. tarde, no puedo ir, para otro dia,
         llego|yego tardisimo|tardecito|tardon, va pisando huevos|guevos,
         la|lo|las pasamos|movemos|corremos|cambiamos pal|para|al|a,
         reservadme|reservame|resérvame|apartame|apuntadme|apuntame|anotame|agendame|ponedme|guardame, pal|para
@@ -597,6 +606,7 @@ TOPICS = {
         con ese trato, llenas|llenan de mensajes, pesimo|mal|malisimo servicio|trato|gusto|rollo, me
         dejo|dejaste|dejaron temblando|en la calle|pobre, la culpa es de, es por mi culpa, no puede ser asi, eso no
         puede ser, no me gusto que, no se vale, jamas vuelvo,
+        para esto|eso me|mejor las|lo|yo|me hago|hacia|hago|pongo|ponia, con pegamento escolar|blanco|resistol|de, mejor me las hago|hacia|pongo yo|sola,
         se me hizo carito|caro|cara, carito pa como,
         nadie me|nos atendio|contesto|respondio|hace,
         ardio .. el? bolsillo, que precio tan|mas salado|caro|alto, que manera de atender|tratar|trabajar, que
