@@ -28,6 +28,7 @@ from aftercare.outbox import Lane
 from aftercare.sending.journaling import Heard, Journal
 from aftercare.sending.judging import Judge
 from aftercare.sending.letters import Letter
+from aftercare.sending.portions import Portion
 from aftercare.sending.roads import Road, Roads, silent
 from aftercare.sending.settling import AWAY, LISTEN, Settler
 from aftercare.sending.windows import is_limited, leave_resting
@@ -187,6 +188,7 @@ class _Wire:
     flying: dict[str, Letter] = field(default_factory=dict)
     counts: Counter[str] = field(default_factory=Counter)
     settler: Settler = field(init=False)
+    portion: Portion = field(init=False)
     away_since: float | None = None  # when the database failed
     paces: dict[int, Pace] = field(default_factory=dict)  # by line
     holds: bool = False  # all that waits is held by an owner's limit just now
@@ -195,6 +197,7 @@ class _Wire:
 
     def __post_init__(self) -> None:
         self.settler = Settler(self._settle)
+        self.portion = Portion(self.road.transport.window)
 
     def run(self) -> None:
         stream = self._stream()
@@ -206,7 +209,7 @@ class _Wire:
             if window:
                 self._depart(window)
             self.settler.turn()
-            self._hear(stream.collect(self._patience()))
+            self._listen(stream)
         self._end()
 
     def start(self) -> None:
@@ -218,6 +221,12 @@ class _Wire:
         self.settler.end()
         self.counts += self.settler.counts
         self.settler.counts = Counter()
+
+    def _listen(self, stream: Stream) -> None:
+        patience, began = self._patience(), time.monotonic()
+        heard = stream.collect(patience)
+        self.portion.wait(time.monotonic() - began if patience else 0.0)
+        self._hear(heard)
 
     def _stream(self) -> Stream:
         assert isinstance(self.road.transport, Stream)  # noqa: S101  see stream()
@@ -237,7 +246,7 @@ class _Wire:
     def _window(self) -> list[Letter]:
         if not self._stream().is_up:
             return []
-        free = min(self.road.transport.window - len(self.flying), self._stream().room())
+        free = min(self.road.transport.window - len(self.flying), self._stream().room(), self.portion.most)
         taken, held = self._in_turn(free)
         self.waiting.extendleft(reversed(held))
         self.holds = bool(held) and not taken

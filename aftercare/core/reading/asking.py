@@ -88,7 +88,8 @@ def _is_of_a_sign_alone(page: Page, places: list[int]) -> bool:
 
 
 _TIMES = listed("""
-    el la las a al por este esta otro otra proximo proxima para pa tipo como semana mes noche mediodia lunes martes miercoles jueves viernes sabado domingo manana tarde hoy y media
+    el la las a al por este esta otro otra proximo proxima para pa tipo como semana mes noche mediodia
+    lunes martes miercoles jueves viernes sabado domingo manana tarde hoy y media
 """)
 
 
