@@ -69,7 +69,8 @@ def topics_of(page: Page, answer: str, opinion: Opinion, *, irritation: bool, de
                 found[topic] = visit
             continue
         mark = _first(page, str(topic), may_be_weak=may_be_weak)
-        if mark is not None and not (is_long and doubt.doubts(topic, mark) and not _is_unseen(page, mark)):
+        known = mark is not None and (_is_unseen(page, mark) or not (irritation or stop) and _is_plain(page, mark))
+        if mark is not None and (known or not (is_long and doubt.doubts(topic, mark))):
             found[topic] = mark
         elif mark is not None and _is_said_twice(page, mark):
             doubted = {topic: mark}
@@ -121,6 +122,20 @@ def _is_unseen(page: Page, mark: Mark) -> bool:
     """Say whether the second opinion has not seen these words: "my lid is bald"."""
     return mark.name == "topic:retention" and any(
         one.start < mark.end and mark.start < one.end for one in shedding.marks(page)
+    )
+
+
+_PLAIN, _BY_RULE = 2, ("topic:retention", "topic:complaint")
+
+
+def _is_plain(page: Page, mark: Mark) -> bool:
+    """Say whether the rules know more of falling lashes or a complaint than the second opinion: two phrases, and no praise."""
+    if mark.name not in _BY_RULE or page.named("topic:fine", "topic:figure"):
+        return False
+    return any(
+        other.start >= mark.end and other.end - other.start >= _PLAIN
+        for other in page.named(mark.name)
+        if mark.end - mark.start >= _PLAIN
     )
 
 
