@@ -129,7 +129,7 @@ _PLAIN, _BY_RULE = 2, ("topic:retention", "topic:complaint")
 
 
 def _is_plain(page: Page, mark: Mark) -> bool:
-    """Say whether the rules know more of falling lashes or a complaint than the second opinion: two phrases, and no praise."""
+    """Say whether the rules know more than the second opinion: two phrases of a complaint or a loss, and no praise."""
     if mark.name not in _BY_RULE or page.named("topic:fine", "topic:figure"):
         return False
     return any(
