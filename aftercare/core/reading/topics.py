@@ -80,8 +80,8 @@ def topics_of(
         if mark is None and topic is Topic.BOOKING and (day := _asks_for_a_day(page)) is not None:
             found[topic] = day
             continue
-        seen = not (is_long and mark is not None and doubt.doubts(topic, mark) and not _is_unseen(page, mark))
-        if mark is not None and (seen or _is_wished(page, mark)):
+        sure = mark is not None and (_is_unseen(page, mark) or not (irritation or stop) and _is_plain(page, mark))
+        if mark is not None and (sure or _is_wished(page, mark) or not (is_long and doubt.doubts(topic, mark))):
             found[topic] = mark
         elif mark is not None and (_is_said_twice(page, mark) or not _is_vague(mark)):
             doubted = {topic: mark}
@@ -197,6 +197,20 @@ def _asks_for_a_day(page: Page) -> Mark | None:
         if len(words) == 1 and words[0] in _HOURS:
             return Mark("topic:booking", places[0], places[0] + 1)
     return None
+
+
+_PLAIN, _BY_RULE = 2, ("topic:retention", "topic:complaint")
+
+
+def _is_plain(page: Page, mark: Mark) -> bool:
+    """Say whether the rules know more than the second opinion: two phrases of a complaint or a loss, and no praise."""
+    if mark.name not in _BY_RULE or page.named("topic:fine", "topic:figure"):
+        return False
+    return any(
+        other.start >= mark.end and other.end - other.start >= _PLAIN
+        for other in page.named(mark.name)
+        if mark.end - mark.start >= _PLAIN
+    )
 
 
 def _is_said_twice(page: Page, mark: Mark) -> bool:
