@@ -129,16 +129,18 @@ def _more_urgent(reading: Reading, opinion: second.Opinion, page: Page, *, sure:
     How bad a sign of few words is that the rules found is theirs to say: "red and it hurts" is for today, not for
     the night.
     """
+    words = sum(token.kind == WORD for token in page.tokens)
+    least = second.SURE_OF_MANY if words >= second.MANY_WORDS else 0.0
     if reading.urgency is Urgency.SAME_DAY:
         if Sign.VISION in reading.signs and blinking.clears_on_blinking(page):
             return None  # the model does not see what blinking does to a blur
-        words = sum(token.kind == WORD for token in page.tokens)
-        return Urgency.EMERGENCY if words >= second.SOME_WORDS and opinion.emergency > second.WORSE else None
+        worse = words >= second.SOME_WORDS and opinion.emergency > max(second.WORSE, least)
+        return Urgency.EMERGENCY if worse else None
     if reading.urgency is Urgency.WATCH and not reading.signs:
         return Urgency.SAME_DAY if opinion.sign > second.SIGN_COMES_BACK else None
     if reading.urgency is not Urgency.NONE:
         return None
-    if opinion.emergency > (second.SURE_EMERGENCY_AGAINST_RULES if sure else second.SURE_EMERGENCY):
+    if opinion.emergency > max(least, second.SURE_EMERGENCY_AGAINST_RULES if sure else second.SURE_EMERGENCY):
         return Urgency.EMERGENCY
     if opinion.sign > (second.SURE_SIGN_AGAINST_RULES if sure else second.SURE_SIGN):
         return Urgency.SAME_DAY

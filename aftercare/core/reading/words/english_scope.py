@@ -769,6 +769,7 @@ SCOPE = {
         these|this eye|eyes|lid|lids|eyelid|eyelids,
         its just|only they|theyre|its|mine|the|that, its just|only that, just that they|theyre|its|mine|it, only thing|issue|problem|snag, one
         thing is, me and my? mum|mom|mam|sister|sis|friend|mate|bestie|daughter both|are|have|got, us both|two,
+        on|off|by|aboard a|the|my|this? coach, coach trip|station|party|tour|journey,
         i had|birthed|pushed|popped|delivered two|three|four|five|2|3|4? kids|babies|children|weans|twins,
         dog|dogs|kid|kids|baby|toddler|cat|cats|children|weans|wean|bairns|horse|hens|husband|man|boys|girls walked|fed|bathed|collected|settled|dropped|asleep|sorted|snoring|packed, school run done,
         mines, mines is|are|has|still|day, that client|customer, one of those|your clients|customers|people,

@@ -375,6 +375,8 @@ SIGNS = {
         something under there, trapped under, caught under, feel like something is there, something|sth in the
         corner, bit stuck, something sharp, sharp .. corner, sharp lash, sharp hair, small needle, needle, needles,
         like .. splinter, standing inside, is going inside .. <eye>, inside .. <eye> and touching, hair pricks,
+        jabbing|poking|prodding|stabbing|pricking|needling away? at me|my,
+        loose|bent|twisted|rogue|stray one turned|bent|curled|curling|pointing|growing in|inward|inwards|inside,
         pointing at .. eyeball, lash .. pointing in, thorn, sticking me, sticking in .. corner, scrape{s/},
         scraping, stick{s/ing} .. in my lid, wire, stabby, jaggy, prickles, catches .. when i blink, feel .. when i
         blink, poking, poke, pokes, poked, pokey, poky, poking me, prick, pricks, pricking, pricked, jab, jabs,
