@@ -82,7 +82,11 @@ def _plain(word: str) -> Iterator[str]:
     """What a word may be that is grown, worn, joined or spelled by its sound: the lexicon has it, or has not."""
     if sized := _SIZED.fullmatch(word):
         yield sized[1] + sized[2]
-    if (lessened := _LESSENED.fullmatch(word)) and (plain := lessened[1] + lessened[2]) in lexicon.MENDED:
+    if (
+        word not in LOOKALIKES
+        and (lessened := _LESSENED.fullmatch(word))
+        and (plain := lessened[1] + lessened[2]) in lexicon.MENDED
+    ):
         yield plain  # rojillos; but a "mesilla" is no table
     if worn := _WORN.fullmatch(word):
         yield f"{worn[1]}ad{worn[2]}"

@@ -8,10 +8,14 @@ from __future__ import annotations
 from aftercare.core.reading.tokens import listed
 
 LOOKALIKES = listed("""
-    abriendo abriendose pasteles pastel pastelito pastelitos wheely wheelie wheelies pisando pisar pisan pisado guevos huevos,
+    abriendo abriendose pasteles pastel pastelito pastelitos wheely wheelie wheelies pisando pisar pisan pisado guevos huevos
+    ardently argentina capillaries chicho chisporroteo colilla crichton desdicha deshecha desinflar encadenada
+    encadenado encarnar encarnizada encarnizado encorvada escarpada escarpado escurrido flama flamear flamenca
+    gargantilla guindilla inyectar machacada machacado maullido picotazo pisoteo pizarra rasgadura raspadura rastrera
+    saturacion separacion superacion
     raras abrieron abriendo diciendo dicen granote granotes enganchada enganchado enganchadas mirame miradas raspon raspones
     arrieron digas pesadas merienda medida medidas mediana mejora
-    pasteles pastel pastelito pastelitos wheely wheelie wheelies pisando pisar pisan pisado guevos huevos,
+    pasteles pastel pastelito pastelitos wheely wheelie wheelies pisando pisar pisan pisado guevos huevos
     empapada empapadas empapado empapados quitando quitandome quitandote quitandose quitandomelas enchinador
     cyclone cyclones pillando pillado pillados camilla camillas
     quedaban quedaba quedan quedaron quedado quedada quedados quedadas respondo intentado intentada mananas fait sont cest soll quem keeley

@@ -392,7 +392,7 @@ SCOPE = {
         para|por la|mi|el|su|tu ficha|historial|expediente|formulario|registro, te lo cuento|aviso|digo por|para, se lo cuento|aviso|digo por|para
     """,
     "thing": """
-        cobro, tarifa, billetera, tarjeta, feed, recibo, boleta, ticket, total, mensualidad, piropo, selfie, selfies, portero, porton, local,
+        cobro, tarifa, billetera, tarjeta, feed, boleta, ticket, mensualidad, piropo, selfie, selfies, portero, porton, local,
         precio, precios, cuenta, factura, costo, cartera, bolsillo, pagina, enlace, link, app, foto, fotos, video,
         puerta, carro, coche, musica, trafico, cama, silla, envidia, comentarios, liga, archivo, imagen
     """,

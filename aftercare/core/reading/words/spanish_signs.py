@@ -118,7 +118,7 @@ SIGNS = {
         hormigueo en .. <ojo>, cosquilleo, cosquillas
     """,
     "burning": """
-        quemor, fogaje, ardentia, abrasa{n/}, abrasando, flamea{n/}, me|le echaron|echara|echaran|hubieran
+        quemor, fogaje, ardentia, me abrasa{n/}, flamea{n/}, me|le echaron|echara|echaran|hubieran
         chile|limon|jabon|alcohol|acido|shampoo, como recien cortada? cebolla, echan humo, chisporrotea{n/},
         prendid{o/os} fuego|candela,
         me hierve{n/} .. <ojo>, <ojo> .. hierve{n/}, <ojo> .. hirviendo, hirviendo .. <ojo>, ha|han ardido|quemado, <ojo> .. en|como brasas|llamas|fogon,

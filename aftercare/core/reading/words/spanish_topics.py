@@ -661,7 +661,9 @@ TOPICS = {
         arreglalas, mala calidad, no vale, no valio, una mas larga, muy caras, muy caro, estan caras, esta caro
     """,
     "stop": """
-        no molest{en/es/e} mas, no necesito|ocupo|requiero que me? <manda>, voy a denunciar|reportar|reportarlos|denunciarlos|bloquear|bloquearlos, anul{en/a/e/ar} mi|la suscripcion, no sigan|sigas|siga <manda>,
+        no molest{en/es/e} mas, no necesito|ocupo|requiero que me? <manda>, voy a
+        denunciar|reportar|reportarlos|denunciarlos|bloquear|bloquearlos, anul{en/a/e/ar} mi|la suscripcion, no
+        sigan|sigas|siga <manda>,
         no|nunca|jamas|tampoco me|nos vuelvan|vuelva|vuelvas a <manda>, que no me|nos <manda>
         mas|nunca|otra|tanto|ustedes,
         dejen|deja|deje|dejes|dejad|paren|para|pare|parad|cesen|cese|corten|eviten|evita|eviteme|abstenganse|terminen
@@ -774,7 +776,9 @@ TOPICS = {
         no quiero mas mensajitos|mensajes|textos|recordatorios|msj|msjs|sms|correos|avisos
     """,
     "notstop": """
-        no me manden|mandes|pongan|pongas a|con otra|otro|la, no me llam{es/en/e} ahorita|hoy|estoy|tan|al, borrame|borreme|quitame|sacame|quitenme|saquenme|saqueme la|mi|el|un|una? cita|turno|hora|pestanas|extensiones|mia,
+        no me manden|mandes|pongan|pongas a|con otra|otro|la, no me llam{es/en/e} ahorita|hoy|estoy|tan|al,
+        borrame|borreme|quitame|sacame|quitenme|saquenme|saqueme la|mi|el|un|una?
+        cita|turno|hora|pestanas|extensiones|mia,
         dejen|deja|deje|dejes|paren de usar|poner|cobrar|cancelar|cambiar|hacer|jalar|arder|picar|moverme|moverla, sacame turno|cita|hora,
         no dejen|dejes|deje|paren de <manda>, no me? <manda> .. hasta|antes|despues|ahora|todavia|tan|temprano|noche,
         prefiero|quiero que me <manda>, quiero recibir,
