@@ -7,7 +7,7 @@ from aftercare.core.reading.denied_after import EYE_WORDS, SAYS_NO, has_own_subj
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
 from aftercare.core.reading.running_on import begins_anew
-from aftercare.core.reading.taken_back import denies_backwards, has_condition, is_unsaid
+from aftercare.core.reading.taken_back import denies_an_end, denies_backwards, has_condition, is_unsaid
 from aftercare.core.reading.tokens import ASK, COMMA, LINE, PICTURE, STOP, WORD, Token, listed
 
 _REACH = 14
@@ -48,7 +48,7 @@ def is_denied(page: Page, sign: Mark) -> bool:
             continue
         if denies_backwards(page, mark):
             continue
-        if is_unsaid(page, mark) or is_carried(page, mark, sign):
+        if is_unsaid(page, mark) or is_carried(page, mark, sign) or denies_an_end(page, mark, sign):
             return False
         if not inside and mark.end < sign.start and has_own_subject(page, sign):
             continue  # "it's not red it's my breathing"

@@ -38,6 +38,17 @@ def may_end(page: Page, mark: Mark, sign: Mark) -> bool:
     return not (sign.name.endswith("!") and _is_said_by_others(page, mark))
 
 
+_NEVER = listed("never not isnt arent hasnt havent wasnt werent hardly nowhere nunca tampoco")
+_ONTO, _MOVES = listed("to into onto past below"), listed("down now")
+
+
+def is_no_end(page: Page, mark: Mark) -> bool:
+    """Never fine since; it has come down now to my cheek."""
+    before = page.tokens[mark.start - 1].word if mark.start else ""
+    after = page.tokens[mark.end].word if mark.end < len(page.tokens) else ""
+    return before in _NEVER or after in _ONTO and page.tokens[mark.end - 1].word in _MOVES
+
+
 def _is_said_by_others(page: Page, mark: Mark) -> bool:
     """She told me it was fine."""
     return any(

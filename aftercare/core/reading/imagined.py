@@ -37,9 +37,16 @@ _AND, _THIS_IS = (
 _I_HAVE = listed("i im ive my")  # "I'm going to have to skip Monday as I have a rash"
 
 
+_IT_DOES = {(it, does) for it in ("it", "they", "this") for does in ("does", "did", "do", "is", "are", "has", "have")}
+
+
 def _turns_to_now(between: list[Token]) -> bool:
     """You warned me it would itch and it's itching badly."""
-    pairs = itertools.pairwise(token.word for token in between)
+    words = [token.word for token in between]
+    triples = zip(words, words[1:], words[2:], strict=False)
+    if any(one in _AND and (it, does) in _IT_DOES for one, it, does in triples):
+        return True
+    pairs = itertools.pairwise(words)
     return any(first in _AND and then in _THIS_IS or first == "as" and then in _I_HAVE for first, then in pairs)
 
 

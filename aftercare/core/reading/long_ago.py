@@ -9,7 +9,7 @@ from aftercare.core.reading.phrases import Mark
 from aftercare.core.reading.tokens import listed
 from aftercare.core.reading.words.tenses import PAST_WORDS, PRESENT_WORDS
 
-_NOW = listed("now today again these time since mine ahora hoy ahorita contigo still este estas estos")
+_NOW = listed("now today again these time since mine ahora hoy ahorita contigo still este estas estos aca aqui sip")
 _UP_TO_NOW = listed("has have ive since desde")  # "my eye has felt dusty since Sunday"
 
 
@@ -24,9 +24,15 @@ def is_long_ago(page: Page, sign: Mark) -> bool:
             if _had_hers_done(page, low, high):
                 between.discard("mine")
             if mark.start < sign.start:
-                if not between & _NOW and "but" not in between and "pero" not in between:
+                turns = between & {*_NOW, "but", "pero"} or _turns_to_you(page, low, high)
+                if not turns:
                     return True
-            elif high - low <= 10 and not _turns(page, low, high) and not _compares(page, low, high):
+            elif (
+                high - low <= 10
+                and not _never_then(page, mark)
+                and not _turns(page, low, high)
+                and not _compares(page, low, high)
+            ):
                 return True
         elif page.sentence[mark.start] == sentence - 1 and mark.start < sign.start:
             words = page.said(sentence)
@@ -80,6 +86,26 @@ def _turns(page: Page, low: int, high: int) -> bool:
     words = [word for before, word in zip(["", *words], words, strict=False) if word != "time" or before not in _EACH]
     turns = any(word in _BUT and words[place + 1 : place + 2] not in _THAT for place, word in enumerate(words[:-1]))
     return turns or bool(_NOW & set(words[:-1]))
+
+
+_YOU, _BEFORE_YOU = (
+    listed("you yous tu usted"),
+    listed("before than until till unlike not like found met to with ante antes"),
+)
+_IT, _NEVER = listed("it they that this se me"), listed("never didnt wasnt werent hadnt nunca")
+_NEXT = 5  # tokens after the past in which it is denied
+
+
+def _turns_to_you(page: Page, low: int, high: int) -> bool:
+    """The other girl did me fine, you left me with swollen lids."""
+    words = [token.word for token in page.tokens[low - 1 : high]]
+    return any(then in _YOU and first not in _BEFORE_YOU for first, then in itertools.pairwise(words))
+
+
+def _never_then(page: Page, past: Mark) -> bool:
+    """It burns when I blink; at my old place it never did."""
+    after = [token.word for token in page.tokens[past.end : past.end + _NEXT]]
+    return any(one in _IT and then in _NEVER for one, then in itertools.pairwise(after))
 
 
 _EACH = listed("every each any")  # "had swollen lids every time at the chain place"

@@ -25,6 +25,23 @@ _UNSAID = listed("wouldnt couldnt cant wont dont not never no")
 _SAYS = 9  # tokens from a denial of saying to what is not said
 
 
+_BUT, _THE = listed("but pero"), listed("the my el la los las lo mi")
+
+
+def denies_an_end(page: Page, mark: Mark, sign: Mark) -> bool:
+    """The redness is gone but not the itch: what is denied is that it went."""
+    words = [token.word for token in page.tokens[mark.start - 1 : sign.start]] if mark.start else []
+    if len(words) < 2 or words[0] not in _BUT or not set(words[-1:]) & _THE or len(words) > _SHORT:
+        return False
+    return any(
+        page.sentence[over.start] == page.sentence[mark.start] and over.end < mark.start
+        for over in page.named("scope:over")
+    )
+
+
+_SHORT = 4  # words: "but not the itch"
+
+
 def is_unsaid(page: Page, mark: Mark) -> bool:
     """I wouldn't go so far as to say they haven't been burning; can't claim there's no itch: two denials are none."""
     first = max(0, mark.start - _SAYS)

@@ -120,7 +120,7 @@ def _goes_on_since(page: Page, sentence: int) -> bool:
 
 def _resolution(page: Page, sign: Mark, signs: list[Mark], name: str) -> Mark | None:
     for mark in page.named(name):
-        if not ends.may_end(page, mark, sign):
+        if not ends.may_end(page, mark, sign) or name == "scope:over" and ends.is_no_end(page, mark):
             continue
         if (
             name == "scope:near"
@@ -200,9 +200,14 @@ def _follows(page: Page, mark: Mark, sign: Mark, signs: list[Mark]) -> bool:
     return is_told_in_past(page, sign) or strong and mark.name == "scope:over" and _is_about_it(page, mark)
 
 
+_THATS_ALL = listed("and n thats that all it was")
+
+
 def _is_vague(page: Page, mark: Mark) -> bool:
     """Say whether a resolution could be about anything: "good today", "less"."""
     words = {token.word for token in page.tokens[mark.start : mark.end]}
+    if words <= _THATS_ALL:
+        return True
     if mark.name == "scope:near" and (mark.end - mark.start > 2 or words & _MUCH and _is_a_clause(page, mark)):
         return False
     return bool(

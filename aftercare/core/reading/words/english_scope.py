@@ -233,6 +233,10 @@ SCOPE = {
         is|are|does|do|has|have|r really|certainly|definitely|sure? now|today|tonight, but they|it|theyre|its
         really|certainly|definitely is|are|does|do|has|have now
     """,
+    "came": """
+        and|but it|they|this|mine does|did|do|has|have|is|are|really|still, and boy|my|oh does|do|did|is|are it|they, but not like|this|so|for|that|as, but this is|was|much|bad|hurts, not this much|bad|long|red|swollen|sore,
+        but its|theyre|it|they been|lasted|still|worse|more|way|really|very|so|too|bright|huge|massive|now
+    """,
     "unmet": """
         got none|nothing|neither|nowt, had none|neither|nowt, but|and theyre|its|it's|mine|all|they|it are|is? totally|absolutely|completely|perfectly? fine|grand|normal|perfect|clear|calm,
         theyre|its|it's|they're not, they|it are|is not, no it|they isnt|arent|didnt,

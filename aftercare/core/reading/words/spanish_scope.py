@@ -23,6 +23,7 @@ SCOPE = {
         no hay dia|noche|hora|momento|rato|vez|manana|minuto que no?, nada me|le|lo|la|los|las? quita|calma|baja|alivia|ayuda|funciona|para, ningun{a/o/} .. me|le|lo|la? quita|calma|baja|alivia|ayuda|funciona,
         ni con|poniendo{le/me}|durmiendo|lavando{los/me}|tomando|echando{me/le}|aunque|asi .. baja{n/}|quita{n/}|calma{n/}|alivia{n/}|cede{n/}|para{n/}|mejora{n/}, ni durmiendo|asi se? me? quita{n/}|baja{n/}|calma{n/},
         no me encuentro|hallo|sentia|senti|veo muy? bien|normal|yo, ni dormir|comer|trabajar|abrir|abrirlos|abrirlo|ver|salir|hablar|pensar|manejar|estudiar|tocarme puedo|pude|he|me|quiero|aguanto|logro,
+        no es piropo|halago|cumplido|elogio|chiste|juego|cuento|mentira|exageracion|drama|invento,
         no hay manera|forma|modo de, no hay dios que, no doy mas|abasto, no la cuento, no hay pomada|gota|gotas que,
         ni dormi|duermo|descanso|trabajo|pude|puedo|descanse|pegue, no anda{n/}|ando|va{n/} muy? bien,
         mentiria si .. dijera|digo que? no, no te|le|les voy a mentir|enganar, para que|pa que te|le|les? voy a decir que no,
@@ -333,6 +334,9 @@ SCOPE = {
     """,
     "unseen": """
         no|nunca|jamas aparecio|llego|vino|salio|existe|existio|aparecieron|llegaron, no la|lo|las|los vi|veo|tuve|tengo|he, brill{a/o} por su ausencia
+    """,
+    "came": """
+        pero no tanto|tan|asi|como|por, y si|sip que? me|se|lo|pica|arde|duele|hincharon|pusieron, pero esto|esta es|ya|muy, pero no se me quita|quitan|pasa
     """,
     "unmet": """
         no aparecio|llego|vino|salio, nunca aparecio|llego|vino|salio|la|lo vi|tuve?,

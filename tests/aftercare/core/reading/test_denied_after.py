@@ -73,6 +73,7 @@ def test_what_is_denied_in_part_is_a_sign(text: str) -> None:
 
 def test_what_is_denied_may_be_that_it_went() -> None:
     assert read("el susto ya se me pasó, la irritación no").urgency is Urgency.SAME_DAY
+    assert read("the redness is gone but not the itch").signs == (Sign.ITCHING,)
     assert read("el rojo se fue, y picazón no hay").urgency is Urgency.WATCH
 
 
