@@ -27,7 +27,7 @@ from aftercare.core.reading.spelling import known  # noqa: E402
 from aftercare.core.reading.tokens import tokenize  # noqa: E402
 from tests.aftercare.core.reading.labelled import CORPUS, SEEN, rows  # noqa: E402
 
-SMOOTH = 0.05  # ridge penalty, by cross-validation over hands
+SMOOTH = 0.02  # ridge penalty, by cross-validation over hands
 FOLDS = 5  # groups of whole hands
 TIMES = 3  # each phrase of the lexicon is put together anew as often
 # What a phrase weighs beside a reply, by what is learned from it; by cross-validation over hands.

@@ -9,6 +9,7 @@ from aftercare.core.reading.phrases import Mark
 from aftercare.core.reading.running_on import begins_anew
 from aftercare.core.reading.taken_back import denies_an_end, denies_backwards, has_condition, is_unsaid
 from aftercare.core.reading.tokens import ASK, COMMA, LINE, PICTURE, STOP, WORD, Token, listed
+from aftercare.core.reading.until_now import is_turned_round
 
 _REACH = 14
 # Signs whose phrases may hold a denial that is none of theirs: "the light isn't bothering me".
@@ -38,6 +39,8 @@ def is_denied(page: Page, sign: Mark) -> bool:
         return False  # "rojo no tengo, picazón sí"
     if any(mark.start >= sign.end for mark in page.named("scope:wrong", "scope:isnow")):
         return False  # "I said no itching. I spoke too soon"
+    if is_turned_round(page, sign):
+        return False
     if any(mark.start <= sign.start < mark.end and not _never_went(page, mark) for mark in page.named("scope:nonneg")):
         return False
     for mark in reversed(page.named("scope:no", "scope:not", "scope:turned")):

@@ -40,6 +40,14 @@ _I_HAVE = listed("i im ive my")  # "I'm going to have to skip Monday as I have a
 _IT_DOES = {(it, does) for it in ("it", "they", "this") for does in ("does", "did", "do", "is", "are", "has", "have")}
 
 
+def _is_still_so(between: list[Token]) -> bool:
+    """Would it normally still be puffy: it is."""
+    return any(token.word == "still" for token in between[-_BESIDE:])
+
+
+_BESIDE = 3  # tokens before a sign
+
+
 def _turns_to_now(between: list[Token]) -> bool:
     """You warned me it would itch and it's itching badly."""
     words = [token.word for token in between]
@@ -145,7 +153,11 @@ def is_imagined(page: Page, sign: Mark) -> bool:
         between = page.tokens[mark.end : sign.start]
         if any(token.word in _TURNS for token in between):
             continue
-        if mark.name == "scope:will" and (_turns_to_now(between) or _goes_on(page, mark, sign)):
+        if (
+            _is_still_so(between)
+            or mark.name == "scope:will"
+            and (_turns_to_now(between) or _goes_on(page, mark, sign))
+        ):
             continue
         if _while_it_is_so(between) or _asks_of_her_state(page, mark, sign) or _asks_for_its_end(page, sign):
             continue

@@ -6,7 +6,19 @@ reaches forward until a word that ends it; phrases that only look like triggers 
 
 from __future__ import annotations
 
-from aftercare.core.reading import denial, denied_after, imagined, long_ago, others, story, times, told_on, unmet, whose
+from aftercare.core.reading import (
+    denial,
+    denied_after,
+    imagined,
+    long_ago,
+    others,
+    story,
+    times,
+    told_on,
+    unmet,
+    until_now,
+    whose,
+)
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
 from aftercare.core.reading.standing import Standing
@@ -30,6 +42,8 @@ def standing_of(page: Page, sign: Mark, signs: list[Mark]) -> Standing:
         return Standing.DENIED
     if denial.is_denied(page, sign):
         return Standing.DENIED_NOW if denial.no_longer(page, sign) else Standing.DENIED
+    if until_now.is_turned_round(page, sign):
+        return Standing.CURRENT
     standing = times.by_time(page, sign, signs)
     if standing is Standing.CURRENT and story.is_moved(page, sign, signs):
         return Standing.NOT_HERS

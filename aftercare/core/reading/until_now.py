@@ -28,3 +28,24 @@ def is_now(page: Page, sign: Mark) -> bool:
     words = [token.word for token in page.tokens[sign.end : sign.end + 6] if token.kind == WORD]
     left = [word for word in words if word not in _FROM_NOW]
     return len(left) < len(words) and len(left) > 2 and left[0] in _BUT and left[1] in _IT and left[2] in _IS_NOW
+
+
+_NOW, _THERE = listed("now today tonight ahora hoy"), listed("it they there mine both theres i")
+_IS = listed("is are do does have has did hay am theres")
+_BEHIND = 10  # words
+
+
+def is_turned_round(page: Page, sign: Mark) -> bool:
+    """They didn't hurt at first but now they do; no swelling, well there is now; wasn't red when I left, is now."""
+    first, last = sign.end, min(len(page.tokens), sign.end + _BEHIND)
+    for place in range(first + 1, last):
+        ends = place + 1 == len(page.tokens) or page.tokens[place + 1].kind != WORD
+        if page.sentence[place] - page.sentence[sign.start] > 1 or not ends:
+            continue
+        before = [token.word for token in page.tokens[max(first, place - 2) : place]]
+        word = page.tokens[place].word
+        if word in _NOW and before[-1:] and before[-1] in _IS:
+            return True
+        if word in _IS and len(before) > 1 and before[0] in _NOW and before[1] in _THERE:
+            return True
+    return False
