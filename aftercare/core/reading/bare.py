@@ -10,7 +10,7 @@ from aftercare.core.reading.answers import Says
 from aftercare.core.reading.judging import Judged
 from aftercare.core.reading.language import Told
 from aftercare.core.reading.questions import Asks
-from aftercare.core.reading.tokens import PICTURE, WORD, Token, listed
+from aftercare.core.reading.tokens import ASK, PICTURE, WORD, Token, listed
 from aftercare.core.reading.values import Finding, Reading, Side, Sign, Topic, Urgency
 from aftercare.core.reading.words import english_commands, spanish_topics
 
@@ -41,7 +41,7 @@ def read(answer: str, tokens: list[Token], question: str, told: Told) -> Reading
 
 def under_question(answer: str, tokens: list[Token], question: str, told: Told) -> Reading | None:
     """Return the reading of an answer that the quoted question gives its meaning."""
-    if not question or len(tokens) > 2 * _LONGEST_ANSWER:
+    if not question or len(tokens) > 2 * _LONGEST_ANSWER or any(token.kind == ASK for token in tokens):
         return None
     tokens = answers.without_closing(tokens, answer)
     said = " ".join(token.word for token in tokens if token.kind == WORD)
@@ -54,10 +54,24 @@ def under_question(answer: str, tokens: list[Token], question: str, told: Told) 
         return _of_all(judging.of_numbers(numbers, several), tokens, told)
     if (numbers := numbered.one_by_one(tokens, direct)) is not None:
         return _of_all(judging.of_numbers(numbers, direct), tokens, told)
-    marks = answers.phrases_in(tokens)
-    says = answers.said_by(tokens, marks) if marks else None
+    if (letters := _by_letters(tokens)) is not None:
+        says: Says | None = letters
+    else:
+        marks = answers.phrases_in(tokens)
+        says = answers.said_by(tokens, marks) if marks else None
     judged = judging.of_one(says, [item.asks for item in items]) if says is not None else None
     return _of_all(judged, tokens, told) if judged is not None else None
+
+
+_LETTERS = re.compile(r"[yn](?: [yn])+|[yn]{2,}|(?:[1-9] ?[yn] ?){2,}")
+
+
+def _by_letters(tokens: list[Token]) -> Says | None:
+    """Return what "n n y n" and "nnn" come to: one yes is enough."""
+    said = " ".join(token.written for token in tokens if token.kind == WORD)
+    if _LETTERS.fullmatch(said) is None:
+        return None
+    return Says.YES if "y" in said else Says.NO
 
 
 def _alone(words: list[str], told: Told, unasked: list[Token] | None = None) -> Reading | None:
@@ -154,11 +168,16 @@ def answered(tokens: list[Token], question: str, reading: Reading, *, over: bool
         return _simple_like(reading, over)
     if not about_signs:
         return None
+    leads = _SAYS_NO if asks in judging.NO_IS_TROUBLE else _SAYS_YES
+    if words[0] in leads and asks not in (Asks.EITHER, Asks.WARNING):  # the trouble, whatever else she says
+        if praised and not _BUT & set(words):
+            return replace(reading, unread=True)  # "Any itching?" -- "Yes I love them"
+        return _simple_like(reading, over)
     other = {Topic.FINE, Topic.BOOKING} & set(reading.about)
-    if (words[0] in _SAYS_YES or reading.negated) and not praised:
-        other -= {Topic.FINE}  # "yes, thank you for checking on me"
+    if reading.negated and not praised:
+        other -= {Topic.FINE}
     if asks in judging.NO_IS_TROUBLE:
-        return _simple_like(reading, over) if words[0] in _SAYS_NO and not other else None
+        return None
     if yes and not other or "affirmative" in words:
         return _simple_like(reading, over)
     if words[0] in _SAYS_NO and len(words) <= _LONGEST and reading.about == (Topic.OTHER,):
@@ -168,16 +187,31 @@ def answered(tokens: list[Token], question: str, reading: Reading, *, over: bool
     return None
 
 
+_BUT = listed("but though although still except however pero aunque")
+_LITTLE = 8  # words
+
+
+def leaves_open(tokens: list[Token], question: str, reading: Reading) -> bool:
+    """Say whether she was asked about her eyes and the few words that she answers tell nothing of them."""
+    if not question or reading.urgency is not Urgency.NONE or reading.negated or Topic.STOP in reading.about:
+        return False
+    asks = judging.deciding([item.asks for item in questions.asked(question)])
+    if sum(token.kind == WORD for token in tokens) > _LITTLE:
+        return False
+    of_eyes = asks in judging.OF_SIGNS - {Asks.WARNING} and Topic.FINE not in reading.about
+    return of_eyes or reading.about == (Topic.OTHER,) and questions.names_signs(question)
+
+
 def _but_yes(words: list[str]) -> bool:
-    """Say whether she denies one and affirms another: "not swelling but the other two yes"."""
-    turn = next((place for place, word in enumerate(words) if word in ("but", "pero")), len(words))
+    """Say whether she denies one and affirms another: "not swelling but the other two yes", "1 not red 2 yes"."""
+    turns = (place for place, word in enumerate(words) if word in ("but", "pero") or place and word.isdigit())
+    turn = next(turns, len(words))
     return any(word in _SAYS_YES for word in words[turn:])
 
 
 def _simple_like(reading: Reading, over: bool) -> Reading:
-    about = tuple(
-        topic for topic in Topic if topic is Topic.IRRITATION or topic in reading.about and topic is Topic.QUESTION
-    )
+    beside = {Topic.QUESTION, Topic.BOOKING, Topic.RETENTION, Topic.COMPLAINT} & set(reading.about)
+    about = tuple(topic for topic in Topic if topic is Topic.IRRITATION or topic in beside)
     return Reading(
         Urgency.WATCH if over else Urgency.SAME_DAY,
         about,

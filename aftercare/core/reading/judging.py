@@ -108,7 +108,9 @@ def of_numbers(numbers: Mapping[int, Says], items: Sequence[Item]) -> Judged:
         asks = items[number - 1].asks if 0 < number <= len(items) else Asks.SIGNS
         if asks in (Asks.NOTHING, Asks.WARNING):
             asks = Asks.SIGNS
-        if says is not Says.NO or asks in OF_SIGNS:  # no wish to book, no lash lost: nothing to tell
+        if (
+            says is not Says.NO or asks in OF_SIGNS or asks is Asks.LIKING
+        ):  # no wish to book, no lash lost: nothing to tell
             found.append(_MEANS[asks].get(says, _PERSON))
     if not found:
         return _FINE

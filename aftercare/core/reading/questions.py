@@ -123,6 +123,8 @@ def _kind(sentence: str, *, numbered: bool) -> Asks:
         return Asks.RETENTION
     if _WELL.search(sentence):
         return Asks.WELL
+    if _VISIT.search(sentence) and not _STATE.search(sentence):
+        return Asks.VISIT
     if _GONE.search(sentence):
         return Asks.SIGNS if _STILL.search(sentence) else Asks.GONE
     if _STATE.search(sentence):

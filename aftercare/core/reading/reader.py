@@ -91,6 +91,8 @@ def _answer(answer: str, question: str) -> Reading:
         seen_again = _named(seen_again, opinion, answer)
     if seen_again.about == (Topic.OTHER,) and bare.needs_its_question(tokens):
         seen_again = replace(seen_again, unread=True)
+    if bare.leaves_open(tokens, question, seen_again):
+        seen_again = replace(seen_again, unread=True)
     if not page.named("topic:booking") and _answers_beside(seen_again, tokens, question):
         seen_again = replace(seen_again, unread=True)
     return _or_foreign(seen_again, answer, page, guessed=raised and not found.told)
