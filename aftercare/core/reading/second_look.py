@@ -78,8 +78,13 @@ def _is_small_talk(reading: Reading, page: Page) -> bool:
     return talk and reading.urgency is Urgency.NONE and not words & _BODY
 
 
+_OF_A_TIME = ("scope:over", "scope:near", "scope:past")
+
+
 def _is_mere_praise(reading: Reading, opinion: second.Opinion, page: Page) -> bool:
     """Say whether words that the rules take for a sign are a figure of speech that they do not know."""
+    if any(page.marks.get(name) for name in _OF_A_TIME):
+        return False  # what it is no more is no figure either: "was puffy like you said, 90% down. LOVE the set"
     if reading.negated or _is_set_against(page) or _thanks_for_a_sign(page):
         return False  # who denies one sign means the other: "a bit teary, no sting"
     if opinion.topics.get(Topic.FINE, 0.0) < second.PRAISE or len(page.tokens) > second.FEW_WORDS:
