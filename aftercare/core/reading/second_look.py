@@ -62,7 +62,11 @@ def look_again(
         return replace(reading, urgency=urgency, about=about)  # whatever is urgent is read by a person anyway
     if lost and opinion.topic is not None and opinion.sign < second.SIGN_UNEXPLAINED:
         return replace(reading, about=(opinion.topic,))
-    doubtful = _doubts_calm(opinion, sure=sure) if calm else _doubts(opinion, reading)
+    doubtful = (
+        _doubts_calm(opinion, sure=sure, spanish=reading.language == "es" and bool(explained))
+        if calm
+        else _doubts(opinion, reading)
+    )
     unknown = lost and (
         opinion.sign > second.SIGN_UNEXPLAINED or len(page.tokens) > _SAID_LITTLE and opinion.sign > second.NO_SIGN
     )
@@ -175,9 +179,11 @@ def without(answer: str, page: Page, marks: list[Mark]) -> tuple[str, list[str]]
     return answer, words
 
 
-def _doubts_calm(opinion: second.Opinion, *, sure: bool) -> bool:
+def _doubts_calm(opinion: second.Opinion, *, sure: bool, spanish: bool) -> bool:
+    """Say whether there may be a sign; ``spanish``: in it the rules, which know fewer words, explained one."""
     if sure:
-        return opinion.sign > second.SIGN_AGAINST_RULES or opinion.emergency > second.EMERGENCY_AGAINST_RULES
+        against = second.SIGN_AGAINST_SPANISH_RULES if spanish else second.SIGN_AGAINST_RULES
+        return opinion.sign > against or opinion.emergency > second.EMERGENCY_AGAINST_RULES
     return opinion.sign > second.SIGN or opinion.emergency > second.EMERGENCY
 
 
