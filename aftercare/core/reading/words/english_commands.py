@@ -248,6 +248,7 @@ COMMANDS = {
         bother me, not bother me, didnt bother me, not bothering me, doesnt|dont|didnt disturb me, not disturb me at
         all,  back off .. spoolie|brush, dont want any more lashes|extensions|fallout|shedding,
         blocked nose|duct|gland|pore|sinus, block ducts, my stop, in peace .. sleep,
+        want|need out of this|the pain|agony|itch|misery|torture|hell|burning,
         blocked you|u|ye by|accidentally|in|cos|because, youre|ur|you are? blocked in|by|from,
         thanks|thank|ta|cheers|thx|ty|appreciate you? for? the|your|ur|this|these|that lovely|kind|quick|nice?
         reminder|reminders|message|text|msg|email|heads, drop|bump|downgrade|move me from a|the|my?

@@ -500,9 +500,8 @@ FIGURES = {
         lemon|plum|muppet|mug|spare|idiot|pillock|lunatic, like a lemon, red|white|pink
         wine|sauce|wine's|velvet|cabbage|pepper|bull, glass of .. wine red|white|rose, thread a|the|my needle,
         threading a|the needle, natural|own|real lash|lashes still? in|on|attached to? it|the|them, crossed swords,
-        like crossed? swords, like swords crossed|crossing, gum|gums|tooth|teeth|jaw is|are|still? throbbing|aching|sore, mouth throbbing|aching, drops for dry|tired eyes, dry eyes
-        that|which i use|take|get|put,  dont|never|cant|wont|didnt see
-        texts|text|messages|msgs|emails|sms|notifications|calls|whatsapp,  cake|icing|balloon|balloons|dress|ribbon|roses|flowers is|are|too a? bit? too? pink|red,
+        like crossed? swords, like swords crossed|crossing,  mouth throbbing|aching, drops for dry|tired eyes, dry eyes
+        that|which i use|take|get|put,  dont|never|cant|wont|didnt see texts|text|messages|msgs|emails|sms|notifications|calls|whatsapp at|until|till|during|send|when|while|here,  cake|icing|balloon|balloons|dress|ribbon|roses|flowers is|are|too a? bit? too? pink|red,
         breathe a sigh, breathing easy, chest of drawers, hope chest, get .. off my chest, off my chest, left me
         breathless, leave me breathless, breathless with, gasped when, gasped at, gasping for a|tea|coffee,
         choking on my coffee|drink|tea, choked up, gasp when, gasps from, gasped in, swallow my pride, hard to
