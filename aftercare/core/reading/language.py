@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from collections import defaultdict
 from dataclasses import dataclass
 
 from aftercare.core.reading import foreign, lexicon
@@ -12,6 +13,10 @@ from aftercare.core.reading.words.common import ENGLISH, SPANISH
 
 _SCRIPTS = {code: re.compile(f"[{letters}]") for code, letters in others.SCRIPTS.items()}
 _COMMON = {code: frozenset(words.split()) for code, words in others.COMMON.items()}
+_LANGUAGES = {
+    word: tuple(code for code, common in _COMMON.items() if word in common)
+    for word in frozenset().union(*_COMMON.values())
+}
 _MARKED = {code: frozenset(letters) for code, letters in others.LETTERS.items()}
 
 
@@ -82,15 +87,22 @@ def _script_of(text: str, words: list[str]) -> str:
     return ""
 
 
+def _score(one: tuple[float, str]) -> float:
+    return one[0]
+
+
 def _other_language(words: list[str], text: str) -> tuple[float, str]:
     """Return the likeliest other language with its score: its common words, and the letters that Spanish has not."""
-    letters = set(text.lower()) if not text.isascii() else set()
-    best, code = 0.0, ""
-    for name, common in _COMMON.items():
-        score: float = sum(word in common for word in words)
-        if letters:
-            score += 1.5 * bool(letters & _MARKED.get(name, frozenset()))
-        if score > best:
-            best, code = score, name
+    scores: dict[str, float] = defaultdict(float)
+    for word in words:
+        for name in _LANGUAGES.get(word, ()):
+            scores[name] += 1
+    if not text.isascii():
+        letters = set(text.lower())
+        for name, marked in _MARKED.items():
+            if letters & marked:
+                scores[name] += 1.5
+    # Of equal ones the first that is listed.
+    best, code = max(((scores[name], name) for name in _COMMON if name in scores), key=_score, default=(0.0, ""))
     enough = best >= 2 or best >= 1 and len(words) <= 2
     return (best, code) if enough else (0.0, "")

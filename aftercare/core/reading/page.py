@@ -81,8 +81,8 @@ class Page:
 
     def named(self, *names: str) -> list[Mark]:
         """Return the marks of these names in the order of the text."""
-        found = [mark for name in names for mark in self.marks.get(name, ())]
-        return sorted(found, key=lambda mark: (mark.start, mark.end))
+        found = [mark for name in names if name in self.marks for mark in self.marks[name]]
+        return sorted(found, key=lambda mark: (mark.start, mark.end)) if len(found) > 1 else found
 
     def said(self, sentence: int) -> set[str]:
         """Return the words and marks of a sentence."""

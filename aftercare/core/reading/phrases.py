@@ -112,34 +112,38 @@ class Phrases:
         place = start
         last = len(tokens)
         while states and place < last:
-            following: list[tuple[Node, int]] = []
-            skipped: list[tuple[Node, int]] = []
-            if not keys[place]:
+            here = keys[place]
+            if not here:
                 if place > start and tokens[place].kind == LINE:  # chat breaks its lines in the middle of a phrase
                     place += 1
                     continue
                 break
-            may_skip = tokens[place].word not in _NO_GAP and not _opens_a_clause(tokens, place)
-            filler = place > start and tokens[place].word in _FILLERS
+            word = tokens[place].word
+            skipped = [(node, 0) for node, left in states if not left] if place > start and word in _FILLERS else []
+            following: list[tuple[Node, int]] = []
+            place += 1
             for node, left in states:
                 ways = node.next
-                if filler and not left:
-                    skipped.append((node, 0))
-                for key in keys[place]:
+                for key in here:
                     if (child := ways.get(key)) is not None:
-                        following.append((child, 0))
-                if left > 1 and may_skip:
-                    following.append((node, left - 1))
-                if (gap := ways.get(GAP)) is not None:
-                    for key in keys[place]:
-                        if (child := gap.next.get(key)) is not None:
+                        for name in child.names:
+                            longest[name] = place
+                        if child.next:
                             following.append((child, 0))
-                    if may_skip:
-                        following.append((gap, _GAP_WORDS))
-            place += 1
-            for node, _ in following:
-                for name in node.names:
-                    longest[name] = place
+                gap = ways.get(GAP)
+                if gap is not None:
+                    for key in here:
+                        if (child := gap.next.get(key)) is not None:
+                            for name in child.names:
+                                longest[name] = place
+                            if child.next:
+                                following.append((child, 0))
+                if (gap is not None or left > 1) and word not in _NO_GAP and not _opens_a_clause(tokens, place - 1):
+                    for passed, more in ((node, left - 1), (gap, _GAP_WORDS)):
+                        if passed is not None and more > 0:
+                            for name in passed.names:
+                                longest[name] = place
+                            following.append((passed, more))
             states = following + skipped
 
 

@@ -140,10 +140,13 @@ def is_written_for_her(page: Page) -> bool:
             return True
     words = [token.word for token in tokens]
     clients = _CHILDREN | (_WHOEVER if _is_grave(page) else frozenset())
-    owned = any(word in clients and place and words[place - 1] in ("my", "mi") for place, word in enumerate(words))
-    with_you = any(pair in _WITH_YOU for pair in itertools.pairwise(words)) or bool({"contigo", "ustedes"} & set(words))
+    if not any(word in clients and place and words[place - 1] in ("my", "mi") for place, word in enumerate(words)):
+        return False
+    said = set(words)
+    if _DONE & said and (said & {"contigo", "ustedes"} or any(pair in _WITH_YOU for pair in itertools.pairwise(words))):
+        return True
     had_them = _HAD_THEM & {" ".join(words[place : place + 3]) for place in range(len(words))}
-    return owned and bool(with_you and _DONE & set(words) or had_them and not _ELSEWHERE & set(words))
+    return bool(had_them) and not _ELSEWHERE & said
 
 
 _NO_NAMES = listed("""
