@@ -120,7 +120,8 @@ def of_numbers(numbers: Mapping[int, Says], items: Sequence[Item]) -> Judged:
     urgency = min((one.urgency for one in found), key=_ORDER.index)
     about = frozenset().union(*(one.about for one in found))
     kept = about - {Topic.OTHER} or about
-    if Topic.IRRITATION in kept and not liked:
+    told = kept & {Topic.IRRITATION, Topic.RETENTION}
+    if Topic.COMPLAINT in kept or told and not liked:
         kept -= {Topic.FINE}
     unread = urgency is Urgency.NONE and (not items or any(one.unread for one in found))
     return Judged(urgency, kept, unread)

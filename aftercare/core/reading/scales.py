@@ -57,9 +57,7 @@ def _of_a_list(said: str, question: str) -> Judged | None:
     if len(labels) < 2 or question.count("?") > 1:
         return None
     ends = [*(label.start() for label in labels[1:]), len(question)]
-    items = {
-        label[1].lower(): fold(question[label.end() : end])[0] for label, end in zip(labels, ends, strict=True)
-    }
+    items = {label[1].lower(): fold(question[label.end() : end])[0] for label, end in zip(labels, ends, strict=True)}
     picked, place = [], 0
     said = re.sub(r"(?<=\d)(?:st|nd|rd|th)\b", "", said)
     while place < len(said) and (one := _PICKED.match(said, place)):
