@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from dataclasses import replace
 
-from aftercare.core.reading import answers, judging, numbered, pictures, questions
+from aftercare.core.reading import answers, judging, numbered, pictures, questions, scales
 from aftercare.core.reading.answers import Says
 from aftercare.core.reading.judging import Judged
 from aftercare.core.reading.language import Told
@@ -33,7 +33,8 @@ def read(answer: str, tokens: list[Token], question: str, told: Told) -> Reading
     """Return the reading of a reply that has no words of its own to read, or None."""
     words = [token.word for token in tokens if token.kind == WORD]
     if not words:
-        return _without_words(tokens)
+        reading = _without_words(tokens)
+        return _simple(Topic.BOOKING, told) if asks_of_visit(question) and _is_mild(reading) else reading
     if question and len(words) <= _LONGEST_ANSWER:
         return under_question(answer, tokens, question, told) or _alone(words, told)
     return _alone(words, told, unasked=tokens)
@@ -47,6 +48,8 @@ def under_question(answer: str, tokens: list[Token], question: str, told: Told) 
     said = " ".join(token.word for token in tokens if token.kind == WORD)
     if (chosen := questions.choices(question).get(said)) is not None:
         return _chosen(chosen, told)
+    if (judged := scales.read(said, question)) is not None:
+        return _of_all(judged, tokens, told)
     items = questions.asked(question)
     several = items if items and items[0].label else ()
     direct = several or tuple(item for item in items if item.asks not in (Asks.WARNING, Asks.STATE))
@@ -94,6 +97,16 @@ def _alone(words: list[str], told: Told, unasked: list[Token] | None = None) -> 
     if unasked and _says_unasked(unasked) is Says.WORSE:
         return _simple(Topic.OTHER, told, unread=True)
     return None
+
+
+def _is_mild(reading: Reading | None) -> bool:
+    return reading is not None and reading.urgency is Urgency.NONE and Topic.STOP not in reading.about
+
+
+def asks_of_visit(question: str) -> bool:
+    """Say whether a quoted text asks of a visit alone, and names no signs."""
+    items = questions.asked(question) if question else ()
+    return bool(items) and all(item.asks is Asks.VISIT for item in items) and not questions.names_signs(question)
 
 
 def needs_its_question(tokens: list[Token]) -> bool:
@@ -154,6 +167,9 @@ def answered(tokens: list[Token], question: str, reading: Reading, *, over: bool
     words = [token.word for token in tokens if token.kind == WORD]
     if reading.urgency is not Urgency.NONE or Topic.STOP in reading.about:
         return None
+    unclear = not set(reading.about) - {Topic.OTHER, Topic.FINE} and not reading.negated
+    if unclear and len(words) <= _LITTLE and asks_of_visit(question):
+        return _simple_like_booking(reading)
     if reading.negated and not _but_yes(words):
         return None
     text = " ".join(words)
@@ -185,6 +201,10 @@ def answered(tokens: list[Token], question: str, reading: Reading, *, over: bool
     if over and reading.about == (Topic.OTHER,):
         return _simple_like(reading, over)  # "day one only, it has passed"
     return None
+
+
+def _simple_like_booking(reading: Reading) -> Reading:
+    return replace(reading, about=(Topic.BOOKING,), unread=False)
 
 
 _BUT = listed("but though although still except however pero aunque")

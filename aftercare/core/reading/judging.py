@@ -28,22 +28,23 @@ def _judged(topic: Topic, urgency: Urgency = Urgency.NONE, *, unread: bool = Fal
     return Judged(urgency, frozenset({topic}), unread)
 
 
-_TODAY = _judged(Topic.IRRITATION, Urgency.SAME_DAY)
+TODAY = _judged(Topic.IRRITATION, Urgency.SAME_DAY)
 _NOW = _judged(Topic.IRRITATION, Urgency.EMERGENCY)
-_WATCH = _judged(Topic.IRRITATION, Urgency.WATCH)
-_FINE = _judged(Topic.FINE)
-_BOOKING = _judged(Topic.BOOKING)
-_PERSON = _judged(Topic.OTHER, unread=True)
+WATCH = _judged(Topic.IRRITATION, Urgency.WATCH)
+FINE = _judged(Topic.FINE)
+BOOKING = _judged(Topic.BOOKING)
+COMPLAINT = _judged(Topic.COMPLAINT)
+PERSON = _judged(Topic.OTHER, unread=True)
 _ABOUT_EYES = {
-    Says.YES: _TODAY,
-    Says.SOME: _TODAY,
-    Says.WORSE: _TODAY,
-    Says.BAD: _TODAY,
-    Says.BETTER: _WATCH,
-    Says.OVER: _WATCH,
-    Says.NO: _FINE,
-    Says.GOOD: _FINE,
-    Says.COMING: _BOOKING,
+    Says.YES: TODAY,
+    Says.SOME: TODAY,
+    Says.WORSE: TODAY,
+    Says.BAD: TODAY,
+    Says.BETTER: WATCH,
+    Says.OVER: WATCH,
+    Says.NO: FINE,
+    Says.GOOD: FINE,
+    Says.COMING: BOOKING,
 }
 _MEANS: dict[Asks, dict[Says, Judged]] = {
     Asks.SIGNS: _ABOUT_EYES,
@@ -51,24 +52,25 @@ _MEANS: dict[Asks, dict[Says, Judged]] = {
         **_ABOUT_EYES,
         **dict.fromkeys((Says.YES, Says.SOME, Says.WORSE, Says.BETTER, Says.BAD), _NOW),
     },
-    Asks.WARNING: {**_ABOUT_EYES, Says.THANKS: _FINE},
-    Asks.WELL: {**_ABOUT_EYES, Says.YES: _FINE, Says.NO: _TODAY, Says.OVER: _TODAY},
-    Asks.GONE: {**_ABOUT_EYES, Says.YES: _WATCH, Says.GOOD: _WATCH, Says.NO: _TODAY},
-    Asks.EITHER: {**_ABOUT_EYES, Says.YES: _PERSON, Says.NO: _PERSON},
-    Asks.STATE: {**_ABOUT_EYES, Says.YES: _PERSON, Says.NO: _PERSON},
+    Asks.WARNING: {**_ABOUT_EYES, Says.THANKS: FINE},
+    Asks.WELL: {**_ABOUT_EYES, Says.YES: FINE, Says.NO: TODAY, Says.OVER: TODAY},
+    Asks.GONE: {**_ABOUT_EYES, Says.YES: WATCH, Says.GOOD: WATCH, Says.NO: TODAY},
+    Asks.EITHER: {**_ABOUT_EYES, Says.YES: PERSON, Says.NO: PERSON},
+    Asks.STATE: {**_ABOUT_EYES, Says.YES: PERSON, Says.NO: PERSON},
     Asks.LIKING: {
-        Says.YES: _FINE,
-        Says.GOOD: _FINE,
+        Says.YES: FINE,
+        Says.GOOD: FINE,
         Says.NO: _judged(Topic.COMPLAINT),
         Says.BAD: _judged(Topic.COMPLAINT),
         Says.SOME: _judged(Topic.FINE, unread=True),
-        Says.COMING: _BOOKING,
+        Says.COMING: BOOKING,
     },
-    Asks.VISIT: dict.fromkeys((Says.YES, Says.NO, Says.GOOD, Says.COMING, Says.THANKS), _BOOKING),
+    Asks.VISIT: dict.fromkeys((Says.YES, Says.NO, Says.GOOD, Says.COMING, Says.THANKS), BOOKING),
+    Asks.MESSAGES: {Says.NO: _judged(Topic.STOP)},
     Asks.RETENTION: {
         **dict.fromkeys((Says.YES, Says.SOME, Says.WORSE), _judged(Topic.RETENTION)),
-        Says.NO: _FINE,
-        Says.GOOD: _FINE,
+        Says.NO: FINE,
+        Says.GOOD: FINE,
     },
 }
 _OF_EYES = OF_SIGNS - {Asks.WARNING}
@@ -89,35 +91,37 @@ def of_one(says: Says, asks: Sequence[Asks]) -> Judged | None:
     if asked is Asks.NOTHING:
         return None
     if asked is Asks.VISIT and Asks.WARNING in asks:  # "your infill is on Thursday. Tell us if your eyes are red"
-        judged = _MEANS[Asks.WARNING].get(says, _PERSON)
+        judged = _MEANS[Asks.WARNING].get(says, PERSON)
         agreed = says in (Says.YES, Says.COMING, Says.THANKS, Says.GOOD)
-        return Judged(Urgency.NONE, _BOOKING.about, unread=says is Says.YES) if agreed else judged
-    judged = _MEANS[asked].get(says, _PERSON)
+        return Judged(Urgency.NONE, BOOKING.about, unread=says is Says.YES) if agreed else judged
+    judged = _MEANS[asked].get(says, PERSON)
     last = [one for one in asks if one not in (Asks.WARNING, Asks.STATE)][-1:]
     elsewhere = bool(last) and asked in _OF_EYES and last[0] not in _OF_EYES
     if elsewhere and says is Says.COMING:
-        return _BOOKING
+        return BOOKING
     # "Any redness? Are you happy with them?" -- "No.": to which of the two is for a person to say.
-    return Judged(judged.urgency, judged.about, unread=True) if elsewhere and judged is _FINE else judged
+    return Judged(judged.urgency, judged.about, unread=True) if elsewhere and judged is FINE else judged
 
 
 def of_numbers(numbers: Mapping[int, Says], items: Sequence[Item]) -> Judged:
     """Return what answers by number mean; without the questions any yes may be to a sign."""
-    found = []
+    found, liked = [], False
     for number, says in numbers.items():
         asks = items[number - 1].asks if 0 < number <= len(items) else Asks.SIGNS
         if asks in (Asks.NOTHING, Asks.WARNING):
             asks = Asks.SIGNS
+        liked = liked or asks is Asks.LIKING and says in (Says.YES, Says.GOOD)
         if (
             says is not Says.NO or asks in OF_SIGNS or asks is Asks.LIKING
         ):  # no wish to book, no lash lost: nothing to tell
-            found.append(_MEANS[asks].get(says, _PERSON))
+            found.append(_MEANS[asks].get(says, PERSON))
     if not found:
-        return _FINE
+        return FINE
     urgency = min((one.urgency for one in found), key=_ORDER.index)
     about = frozenset().union(*(one.about for one in found))
     kept = about - {Topic.OTHER} or about
-    if len(kept) > 1 and Topic.FINE in kept:
+    told = kept & {Topic.IRRITATION, Topic.RETENTION}
+    if Topic.COMPLAINT in kept or told and not liked:
         kept -= {Topic.FINE}
     unread = urgency is Urgency.NONE and (not items or any(one.unread for one in found))
     return Judged(urgency, kept, unread)

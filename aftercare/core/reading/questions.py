@@ -23,6 +23,7 @@ class Asks(Enum):
     LIKING = auto()
     VISIT = auto()
     RETENTION = auto()
+    MESSAGES = auto()  # "would you like our messages?": no is a stop
     WARNING = auto()  # asks nothing, and tells of signs: "if you notice swelling, call us"
     NOTHING = auto()
 
@@ -48,6 +49,7 @@ _WISHED = re.compile(asked_words.WISHED)
 _LIKING = re.compile(asked_words.LIKING)
 _RETENTION = re.compile(asked_words.RETENTION)
 _HOLDING = re.compile(asked_words.HOLDING)
+_MESSAGES = re.compile(asked_words.MESSAGES)
 _IF = re.compile(asked_words.IF)
 _OR = re.compile(asked_words.OR)
 _FACE = re.compile(asked_words.FACE)
@@ -119,6 +121,8 @@ def _kind(sentence: str, *, numbered: bool) -> Asks:
         return Asks.LIKING
     if _SIGNS.search(sentence) or _ALARMS.search(sentence):
         return _of_signs(sentence)
+    if _MESSAGES.search(sentence):
+        return Asks.MESSAGES
     if _RETENTION.search(sentence):
         return Asks.RETENTION
     if _WELL.search(sentence):

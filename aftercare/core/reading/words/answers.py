@@ -8,6 +8,7 @@ _EN_NOT = "arent|isnt|dont|doesnt|havent|hasnt|wasnt|werent|didnt|aint"
 ANSWERS = {
     "yes": f"""
         all three|two|four|3|2|4, not until|till|til today|now|yesterday|tonight|recently, not until|till|til this|last morning|night|evening|week, theyve|its|it|they? been like this|that|it, always been like this|that,
+        course i am|do|have, yessir, yes maam|sir, algo si|sip, pues si|sip, tis, it is,
         yes, yep, yeah, ye, yh, yus, ja, yea, yeh, yup, ya, y, yess, yesss, yas, yass, aye, indeed, absolutely, correct,
         affirmative, mhm, uh huh, sure|course is|are|do|does|have, it sure is, definitely, certainly, of course, totally,
         {_EN_IT} do|does|are|is|did|have|has|was|were, theyre, there is|are|was|were, i do|am|have|did|was|think|guess|suppose,
@@ -25,6 +26,7 @@ ANSWERS = {
     """,
     "no": f"""
         absolutely|definitely|certainly none|nothing|no|nope|zero, not one bit|thing|jot,
+        ni tantito|tantita|poquito|pizca, cero, yeah nah, yeah no,
         no, nope, nah, nop, n, naw, na, none, negative, nothing, not really, not at all, not particularly|especially|remotely|in the slightest, neither, never, nada, zero, zilch, nil,
         noo, nooo, nuh uh, not a? one|thing|bit|sausage|jot, not a single one|thing, not in the least, none at all, none whatsoever, nothing whatsoever, nothing at all,
         none of it|them|those|these|that|the above|this, nothing of that|the kind|the sort, no such thing|luck, no sign|signs of? it|them|any|that|those?,
@@ -85,6 +87,7 @@ ANSWERS = {
     """,
     "over": """
         they|it? was|were|did|had but|and fine|ok|okay|good|better|gone|grand|settled|all? now|today, fine|ok|okay|good now but? was|were|before,
+        completely|fully|totally|all cleared|gone|settled|healed, por completo, not since monday|tuesday|wednesday|thursday|friday|saturday|sunday|mon|tue|tues|wed|thu|thurs|fri|sat|sun|yesterday|then|the, not since the weekend|first|start,
         not any? more, not anymore, no longer, no more, not no more, used to, gone, gone now|already|away|today|by, its|theyre|all|has|have gone, all gone now, passed, its|has passed, it passed, it went, it went away, went away, its|has|it stopped, stopped now, cleared, cleared up, all cleared up?, settled, settled now, all settled, over, all|its over, over now, all better, all better now, better now all, all back to normal, back to normal, resolved, subsided, it|they|has|have|s settled|cleared|subsided|resolved up?|down?, disappeared, sorted, sorted now, healed,
         at first, initially, in|at the beginning|start, to begin with, to start with, the first|1st day|night|evening|hour|couple|two|few|morning|hours|days|nights, on the first|1st day|night|evening, on|for day one|1, day one|1, for an|one hour|day|night|evening|morning, for a? day|bit|while|couple, for an hour or so|two, for a day or so|two, for a couple of? hours|days, for a few hours|days|minutes, for the first few|couple|two hours|days, first day|night|evening, first few|couple hours|days, on the day, that day|night|evening, the same day|night|evening, on that day, the day itself, earlier, before, previously, yesterday but not today|now, last night but not today|now, but not today|now|anymore, not now, straight after|afterwards, right after, just after, immediately after,
         ya no, ya no tengo|nada|hay, ya paso, ya se me? quito|fue|paso|pasaron|quitaron|fueron, se me? quito|fue|paso|pasaron|quitaron, ya se fueron, ya pasaron, ya nada, al principio, en un principio, el primer dia, la primera noche, el mismo dia, esa noche, ese dia, los primeros dias, las primeras horas, al inicio, antes si|sip, antes, ya estoy bien, ya bien, ya todo bien, ya esta|estan bien, ya esta|estan, ya quedo, ya me siento bien, desaparecio, un rato, un ratito, unas horas, ya desaparecio, pero ya
@@ -95,7 +98,7 @@ ANSWERS = {
         bien, todo bien|perfecto|excelente|normal|tranquilo|ok, muy bien, perfecto, perfectos, perfectas, excelente, normal, super bien, de maravilla, estoy bien, estan|esta bien|perfectos|perfecto, genial, de lujo, todo en orden, comodos, comoda, mejor que nunca, sin problema, feliz, contenta
     """,
     "bad": """
-        bad, terrible, awful, horrible, horrid, rubbish, rough, poorly, not good|great|right|ideal|ok|okay|fine|well|comfortable|happy|brilliant|normal, not so|too|very|that|feeling good|great|well|comfortable, not doing well|good|great, not all right, could be better, been better, ive|theyve been better, theyve seen better days, meh, grim, dreadful, dire, uncomfortable, miserable,
+        bad, terrible, awful, horrible, horrid, rubbish, rough, poorly, not good|great|right|ideal|ok|okay|fine|well|comfortable|happy|brilliant|normal, not so|too|very|that|feeling good|great|well|comfortable, not doing well|good|great, they|it dont|doesnt|havent|hasnt|arent feel|felt|feeling comfortable|right|good|well|ok|okay|great|fine, dont|doesnt feel comfortable|right|good|well|ok|okay, not all right, could be better, been better, ive|theyve been better, theyve seen better days, meh, grim, dreadful, dire, uncomfortable, miserable,
         mal, muy mal, fatal, malisimo, regular, no muy|tan bien, no bien, no estan|esta|estoy bien, pesimo, pesima, incomoda, incomodos, horribles
     """,
     "thanks": """

@@ -82,7 +82,7 @@ def test_each_number_has_its_own_question() -> None:
     )
 
     assert (gaps.urgency, gaps.about) == (Urgency.NONE, (Topic.RETENTION,))
-    assert (well.urgency, well.about) == (Urgency.NONE, (Topic.BOOKING,))
+    assert (well.urgency, well.about) == (Urgency.NONE, (Topic.FINE, Topic.BOOKING))
     assert (unwell.urgency, unwell.about) == (Urgency.SAME_DAY, (Topic.IRRITATION, Topic.BOOKING))
 
 
