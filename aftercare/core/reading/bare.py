@@ -24,6 +24,9 @@ _YES, _NO, _POLITE, _PHOTO = (_words(name) for name in ("yes", "no", "please", "
 _NONE_OF_IT = re.compile(
     r"\b(?:no|none|not|without|fine|good|well|perfect|happy|nada|sin|bien|ningun[ao]?)\b", re.IGNORECASE
 )
+_NONE_FIRST = re.compile(
+    r"\W*(?:no|none|without|nothing|nada|sin|ningun[ao]?)\b(?!.*\b(?:but|pero|bit|some|little|poco)\b)"
+)
 _NUMBER = re.compile(r"\d+(?:[.,/]\d+)?(?: \d+)*")
 _SCORES = ("10/10", "100", "11/10", "100/10", "5/5")
 _LONGEST, _LONGEST_ANSWER = 6, 24  # words
@@ -147,8 +150,9 @@ def _side(tokens: list[Token]) -> Side | None:
 
 def _chosen(chosen: str, told: Told) -> Reading:
     """Return what the number stands for in the question: "2 for some redness"."""
-    if _NONE_OF_IT.search(chosen):
-        return _simple(Topic.FINE, told)
+    if _NONE_OF_IT.search(chosen):  # "no redness"; but "not bad, a bit sore" is for a person
+        plain = _NONE_FIRST.match(chosen) is not None or not questions.names_signs(chosen)
+        return _simple(Topic.FINE if plain else Topic.OTHER, told, unread=not plain)
     if questions.names_signs(chosen):
         return _simple(Topic.IRRITATION, told, Urgency.SAME_DAY)
     return _simple(Topic.OTHER, told, unread=True)

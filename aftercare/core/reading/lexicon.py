@@ -78,6 +78,7 @@ SOURCES = (
     (SPANISH_SIGNS, SPANISH_TOPICS, SPANISH_CLASSES),
 )
 WORDS = frozenset(ENGLISH.words | SPANISH.words)
+ENGLISH_ALONE, SPANISH_ALONE = ENGLISH.words - SPANISH.words, SPANISH.words - ENGLISH.words
 
 
 _WORTH_MENDING = """
@@ -102,4 +103,4 @@ def _mended_words() -> frozenset[str]:
 _MENDED_CLASSES = {"eye", "glue", "face", "breathe", "swell", "sore", "ojo", "goma", "cara", "hinch"}
 MENDED = _mended_words()
 HEARD = MENDED & SPANISH.words - ENGLISH.words  # found by their sound
-__all__ = ["ENGLISH", "HEARD", "MENDED", "SOURCES", "SPANISH", "WORDS"]
+__all__ = ["ENGLISH", "ENGLISH_ALONE", "HEARD", "MENDED", "SOURCES", "SPANISH", "SPANISH_ALONE", "WORDS"]

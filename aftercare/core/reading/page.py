@@ -78,6 +78,7 @@ class Page:
     sentence: list[int]
     clause: list[int]
     marks: dict[str, list[Mark]] = field(default_factory=lambda: defaultdict(list))
+    known: dict[str, bool] = field(default_factory=dict)  # what was asked of the whole page once
 
     def named(self, *names: str) -> list[Mark]:
         """Return the marks of these names in the order of the text."""
@@ -107,7 +108,12 @@ def lay_out(tokens: list[Token], *, english: bool, spanish: bool) -> Page:
     sentence, clause = _parts(tokens)
     page = Page(tokens, sentence, clause)
     found: list[Mark] = []
-    for tree, counts in ((lexicon.ENGLISH, english), (lexicon.SPANISH, spanish)):
+    for tree, counts, own in (
+        (lexicon.ENGLISH, english, lexicon.ENGLISH_ALONE),
+        (lexicon.SPANISH, spanish, lexicon.SPANISH_ALONE),
+    ):
+        if not counts and not any(token.word in own for token in tokens):
+            continue
         found += [mark for mark in tree.find(tokens) if counts or mark.name.startswith("sign:")]
     seen: set[tuple[str, int, int]] = set()
     for mark in _kept(found):

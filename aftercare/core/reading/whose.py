@@ -130,6 +130,12 @@ _OPENING = 9  # tokens within which somebody who writes for a client says who sh
 
 def is_written_for_her(page: Page) -> bool:
     """Say whether somebody writes for the client: Tamsin's mum here; my daughter had her lashes done with you."""
+    if "for_her" not in page.known:
+        page.known["for_her"] = _is_written_for_her(page)
+    return page.known["for_her"]
+
+
+def _is_written_for_her(page: Page) -> bool:
     tokens = page.tokens
     if page.marks.get("scope:proxy"):
         return True
