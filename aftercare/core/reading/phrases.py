@@ -75,7 +75,7 @@ class Phrases:
             return
         rest = choices[1:]
         for word in choices[0]:
-            if not word:
+            if not word or word == GAP and node is self.root:  # of a first word that may be missing: nothing is before
                 self._grow(node, rest, name, ends)
                 continue
             child = node.next.get(word)
