@@ -8,8 +8,9 @@ from __future__ import annotations
 
 from aftercare.core.reading.page import EYES, Page
 from aftercare.core.reading.phrases import Mark
+from aftercare.core.reading.proxies import is_written_for_her
 from aftercare.core.reading.tokens import COMMA, WORD, listed
-from aftercare.core.reading.whose import is_written_for_her, persons
+from aftercare.core.reading.whose import persons
 
 _PLACES = EYES | listed("""
     left right izquierdo derecho

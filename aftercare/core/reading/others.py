@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from aftercare.core.reading.page import EYES, Page
 from aftercare.core.reading.phrases import Mark
+from aftercare.core.reading.proxies import is_written_for_her
 from aftercare.core.reading.tokens import listed
 from aftercare.core.reading.told_on import MAY_BE_CLIENTS
-from aftercare.core.reading.whose import PRONOUNS, is_written_for_her, persons
+from aftercare.core.reading.whose import PRONOUNS, persons
 
 
 def has_it_too(page: Page, sign: Mark) -> bool:

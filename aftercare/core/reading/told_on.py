@@ -5,8 +5,9 @@ from __future__ import annotations
 from aftercare.core.reading.long_ago import tells_a_sign
 from aftercare.core.reading.page import EYES, Page
 from aftercare.core.reading.phrases import Mark
+from aftercare.core.reading.proxies import is_written_for_her
 from aftercare.core.reading.tokens import listed
-from aftercare.core.reading.whose import is_written_for_her, persons
+from aftercare.core.reading.whose import persons
 
 _HERE = listed("""
     i im ive my me mine myself now today tonight both left right but anyway still though we our too also same this me mi

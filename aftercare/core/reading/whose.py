@@ -4,10 +4,11 @@ from __future__ import annotations
 
 import itertools
 
-from aftercare.core.reading import lexicon, she_too, theirs
+from aftercare.core.reading import she_too, theirs
 from aftercare.core.reading.page import EYES, Page
 from aftercare.core.reading.phrases import Mark
-from aftercare.core.reading.tokens import WORD, Token, listed
+from aftercare.core.reading.proxies import is_grave, is_written_for_her
+from aftercare.core.reading.tokens import WORD, listed
 
 _HIS = listed("he hes his him")  # nobody at the studio; of an alarm it may be a client that somebody writes for
 PRONOUNS = listed("he she shes hes her his him hers el ella ellas ellos se le les")
@@ -16,7 +17,7 @@ PRONOUNS = listed("he she shes hes her his him hers el ella ellas ellos se le le
 def persons(page: Page) -> list[Mark]:
     """Return the words for others; "she" without anybody named before is the artist, who has no signs."""
     named: list[Mark] = []
-    graver = _is_grave(page)
+    graver = is_grave(page)
     for mark in page.named("scope:other"):
         if (
             _is_herself(page, mark)
@@ -32,16 +33,15 @@ def persons(page: Page) -> list[Mark]:
     return named
 
 
-def _is_grave(page: Page) -> bool:
-    return any(name.startswith("sign:") and name.endswith("!") for name in page.marks)
-
-
 def _is_herself(page: Page, mark: Mark) -> bool:
-    """I'm a teacher; as a mother."""
-    before = [token.word for token in page.tokens[max(0, mark.start - 2) : mark.start]]
-    return bool(_I_AM & set(before)) and page.tokens[mark.start].word not in _SOME_WOMAN
+    """I'm a teacher; as a mother; as a second year optom student."""
+    before = [token.word for token in page.tokens[max(0, mark.start - _TITLE) : mark.start]]
+    named = not _OWNED & set(before) and any(one in _I_AM and then in _A for one, then in itertools.pairwise(before))
+    return (named or bool(_I_AM & set(before[-2:]))) and page.tokens[mark.start].word not in _SOME_WOMAN
 
 
+_A, _OWNED = listed("a an una un"), listed("and my his her their our whose but with y mi su")
+_TITLE = 6  # tokens
 _I_AM = listed("im am as soy")
 _SOME_WOMAN = listed("woman girl lady man guy")  # "I'm the woman who comes out in a rash"
 
@@ -97,81 +97,6 @@ def _is_spoken_to(page: Page, mark: Mark) -> bool:
     if word in _HELLO and (opens or closes):
         return True
     return word in _HELLO_WITH_COMMA and closes
-
-
-_RELATIVES = listed("""
-    mum mam mom mother mummy mammy dad father daddy daughter son husband hubby wife sister brother partner aunt aunty
-    auntie gran nan granny boyfriend girlfriend bf gf fiance fiancee carer flatmate housemate roommate sis fella missus
-""")
-_CHILDREN = listed("""
-    daughter girl lass child niece hija nina hijita sobrina chamaca nieta granddaughter peque wife missus
-    fiancee esposa novia
-""")
-_WHOEVER = listed(
-    "girlfriend gf friend mate bestie sister mum mom mam mother hermana amiga prima mama cousin"
-)  # of an alarm
-_WITH_YOU = {(word, you) for word in ("with", "by") for you in ("you", "ye", "yous", "u", "yall", "yas")}
-_WITH_YOU |= {
-    (your, place)
-    for your in ("your", "ur")
-    for place in (
-        *("place", "salon", "studio", "parlour", "shop", "chair", "glue"),
-        *("removal", "fill", "infill", "set", "lift", "tint", "appointment", "treatment"),
-    )
-}
-_DONE = listed("""
-    lift lashes lash appointment removal infill tint treatment set fill extensions done visit pestanas cita
-    pusieron pusiste puso hizo hicieron hiciste atendieron atendiste atendio fue estuvo vino
-""")
-_HAD_THEM = {f"{had} {what} done" for had in ("had", "has", "got") for what in ("them", "these", "those", "it")}
-_ELSEWHERE = listed("elsewhere another other different else last ago years never")
-_OPENING = 9  # tokens within which somebody who writes for a client says who she is
-
-
-def is_written_for_her(page: Page) -> bool:
-    """Say whether somebody writes for the client: Tamsin's mum here; my daughter had her lashes done with you."""
-    if "for_her" not in page.known:
-        page.known["for_her"] = _is_written_for_her(page)
-    return page.known["for_her"]
-
-
-def _is_written_for_her(page: Page) -> bool:
-    tokens = page.tokens
-    if page.marks.get("scope:proxy"):
-        return True
-    if len(tokens) > 2 and tokens[0].word in _RELATIVES and tokens[1].word == "of":
-        return True
-    for place, token in enumerate(tokens[:_OPENING]):
-        if token.word in _RELATIVES and place and _is_a_name(tokens, place):
-            return True
-    words = [token.word for token in tokens]
-    clients = _CHILDREN | (_WHOEVER if _is_grave(page) else frozenset())
-    if not any(word in clients and place and words[place - 1] in ("my", "mi") for place, word in enumerate(words)):
-        return False
-    said = set(words)
-    if _DONE & said and (said & {"contigo", "ustedes"} or any(pair in _WITH_YOU for pair in itertools.pairwise(words))):
-        return True
-    had_them = _HAD_THEM & {" ".join(words[place : place + 3]) for place in range(len(words))}
-    return bool(had_them) and not _ELSEWHERE & said
-
-
-_NO_NAMES = listed("""
-    its it's that's he's she's there's here's what's today's friend's sister's mum's mom's brother's boss's husband's
-    who's
-""")
-_SAYS_WHO = listed("its is this")
-_BEFORE_A_NAME = listed("its is this hi hello hey from")
-
-
-def _is_a_name(tokens: list[Token], place: int) -> bool:
-    """Say whether what stands before "mum" is a name that opens the reply: "Ada's mum here", "hi its Adas mum"."""
-    written = tokens[place - 1].written
-    before = tokens[place - 2] if place > 1 else None
-    opens = before is None or before.kind != WORD or before.word in _BEFORE_A_NAME
-    if written.endswith("'s"):
-        return opens and written not in _NO_NAMES
-    plain = len(written) > len("his") and written.endswith("s") and written not in lexicon.WORDS
-    return plain and opens and before is not None and before.word in _SAYS_WHO
 
 
 _THEIRS = listed("hers theirs")
