@@ -5,7 +5,7 @@ from __future__ import annotations
 import time
 from dataclasses import dataclass, field
 
-_TURN = 0.05  # seconds over which it is looked at how busy the wire was
+_TURN = 0.02  # seconds over which it is looked at how busy the wire was
 _IDLE, _BUSY = 0.5, 0.7  # of that time, what else was done than waiting for the carrier
 
 
@@ -39,7 +39,7 @@ class Portion:
             return
         busy = 1 - self.waited / passed
         if busy > _BUSY:
-            self.most = min(self.window, self.most + self.most // 2 + 1)
+            self.most = min(self.window, 2 * self.most)
         elif busy < _IDLE:
-            self.most = max(self.least, self.most - self.most // 4 - 1)
+            self.most = max(self.least, self.most // 2)
         self.waited, self.since = 0.0, time.monotonic()

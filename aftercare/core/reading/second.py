@@ -27,7 +27,7 @@ HEADS = ("sign", "emergency", "stop", *TOPICS, *(f"sign:{sign}" for sign in SIGN
 # labelled replies (1,050), and a few then raised where it took everyday sentences of the tests for signs; that of a
 # sure stop then lowered by `ida` to `ned` (600), of which it had seen nothing, and that of nothing understood raised by
 # `pam` to `yas` and five headings (2,500): of 78 such replies below it none told of a sign. Where the rules know what
-# a reply is about, or saw a sign that is none now, it has to be surer. Trained on 15,000, none of them mattered much more.
+# a reply is about, or saw a sign that is none now, it has to be surer.
 SIGN, SIGN_AGAINST_RULES = 0.3, 0.6  # passed on to a person
 SIGN_AGAINST_SPANISH_RULES = 0.35  # of 3,788 Spanish replies it hands ten more on
 SURE_SIGN, SURE_SIGN_AGAINST_RULES = 0.6, 0.9  # read as a sign of today: five in six are
