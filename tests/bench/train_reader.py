@@ -9,7 +9,8 @@ from __future__ import annotations
 
 import random
 import sys
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Callable, Iterator, Mapping, Sequence
+from dataclasses import dataclass
 from functools import partial
 from pathlib import Path
 from typing import Any
@@ -56,23 +57,49 @@ LABELS: dict[str, Label] = {
 THRESHOLDS = {"sign": second.SIGN, "emergency": second.EMERGENCY, "stop": second.STOP}
 
 
-def main() -> None:
+@dataclass(frozen=True, slots=True)
+class Material:
+    """What is learned from: the labelled replies and then the phrases, and of each its hand, "" of a phrase."""
+
+    rows: list[dict[str, Any]]
+    hands: Any
+    matrix: Any  # features of each, sparse
+
+    def truth(self, head: str) -> Any:
+        return np.array([LABELS[head](row) for row in self.rows], dtype=float)
+
+    def counts(self, head: str) -> Any:
+        """Return what each weighs."""
+        gathered = np.char.startswith(self.hands, MANY)
+        return np.where(self.hands == "", WEIGHT.get(head, LIGHT), np.where(gathered, LESS, 1.0))
+
+    def learned(self, without: Sequence[str] = ()) -> tuple[Any, Any]:
+        """Return the weights and the bias of each head, learned from all but these hands."""
+        kept = ~np.isin(self.hands, list(without))
+        weights = np.zeros((features.SIZE, len(second.HEADS)))
+        bias = np.zeros(len(second.HEADS))
+        for place, head in enumerate(second.HEADS):
+            fitted = _fit(self.matrix[kept], self.truth(head)[kept], self.counts(head)[kept])
+            weights[:, place], bias[place] = fitted[:-1], fitted[-1]
+        return weights, bias
+
+
+def material() -> Material:
     replies = [(hand, row) for hand in SEEN for row in rows(CORPUS / f"{hand}.jsonl")]
     phrases = list(_phrases())
+    texts = [unexplained(row["text"]) for _, row in replies] + [_worded(text) for text, _ in phrases]
     hands = np.array([hand for hand, _ in replies] + [""] * len(phrases))
-    gathered = np.char.startswith(hands, MANY)
-    matrix = _matrix([unexplained(row["text"]) for _, row in replies] + [_worded(text) for text, _ in phrases])
-    weights = np.zeros((features.SIZE, len(second.HEADS)))
-    bias = np.zeros(len(second.HEADS))
-    for place, head in enumerate(second.HEADS):
-        truth = np.array([LABELS[head](row) for _, row in replies + phrases], dtype=float)
-        counts = np.where(hands == "", WEIGHT.get(head, LIGHT), np.where(gathered, LESS, 1.0))
-        if "--report" in sys.argv:
-            _report(head, matrix, truth, counts, hands)
-        fitted = _fit(matrix, truth, counts)
-        weights[:, place], bias[place] = fitted[:-1], fitted[-1]
+    return Material([row for _, row in replies + phrases], hands, _matrix(texts))
+
+
+def main() -> None:
+    learned = material()
+    if "--report" in sys.argv:
+        for head in second.HEADS:
+            _report(head, learned)
+    weights, bias = learned.learned()
     np.savez_compressed(second.WEIGHTS, weights=weights.astype(np.float16), bias=bias.astype(np.float32))
-    print(f"{len(replies)} replies; {second.WEIGHTS} is {second.WEIGHTS.stat().st_size:,} bytes")
+    print(f"{np.sum(learned.hands != ''):,} replies; {second.WEIGHTS} is {second.WEIGHTS.stat().st_size:,} bytes")
 
 
 def _phrases() -> Iterator[tuple[str, dict[str, Any]]]:
@@ -83,8 +110,8 @@ def _phrases() -> Iterator[tuple[str, dict[str, Any]]]:
         for named, is_sign in ((signs, True), (topics, False)):
             for name, text in named.items():
                 urgency = "none" if not is_sign else "emergency" if name.endswith("!") else "same_day"
-                signs = [str(sign) for sign in grading.named(Mark(name, 0, 0))] if is_sign else []
-                row = {"urgency": urgency, "about": [] if is_sign else [MEANS.get(name, name)], "signs": signs}
+                told = [str(sign) for sign in grading.named(Mark(name, 0, 0))] if is_sign else []
+                row = {"urgency": urgency, "about": [] if is_sign else [MEANS.get(name, name)], "signs": told}
                 for phrase in text.replace("\n", " ").split(","):
                     for spoken in {_spoken(phrase, lists, chance) for _ in range(TIMES)} - {""}:
                         yield spoken, row
@@ -132,14 +159,19 @@ def _fit(matrix: Any, truth: Any, counts: Any) -> Any:
     return minimize(loss, np.zeros(matrix.shape[1] + 1), jac=True, method="L-BFGS-B", options={"maxiter": 200}).x
 
 
-def _report(head: str, matrix: Any, truth: Any, counts: Any, hands: Any) -> None:
-    groups = [[hand for place, hand in enumerate(SEEN) if place % FOLDS == fold] for fold in range(FOLDS)]
+def groups(folds: int) -> list[list[str]]:
+    """Return the seen hands in groups, each to be left out in turn."""
+    return [[hand for place, hand in enumerate(SEEN) if place % folds == fold] for fold in range(folds)]
+
+
+def _report(head: str, learned: Material) -> None:
+    truth, counts = learned.truth(head), learned.counts(head)
     chance = np.zeros(len(truth))
-    for group in groups:
-        out = np.isin(hands, group)
-        weights = _fit(matrix[~out], truth[~out], counts[~out])
-        chance[out] = 1 / (1 + np.exp(-(matrix[out] @ weights[:-1] + weights[-1])))
-    replies = hands != ""
+    for group in groups(FOLDS):
+        out = np.isin(learned.hands, group)
+        weights = _fit(learned.matrix[~out], truth[~out], counts[~out])
+        chance[out] = 1 / (1 + np.exp(-(learned.matrix[out] @ weights[:-1] + weights[-1])))
+    replies = learned.hands != ""
     least = THRESHOLDS.get(head, second.TOPIC)
     said = chance > least
     print(
