@@ -1,4 +1,4 @@
-"""What the rules do not know: ``python tests/bench/left_out.py [--folds 8] [--show]``, some minutes.
+"""What the rules do not know: ``python tests/bench/left_out.py [--folds 8] [--show]``, five to ten minutes.
 
 On what it was trained with, the second opinion remembers the very reply, and hides where the rules fail. Here each
 group of the seen hands is read with one that was trained on the others. Prints the scores of all of them together;

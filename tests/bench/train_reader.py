@@ -76,10 +76,11 @@ class Material:
     def learned(self, without: Sequence[str] = ()) -> tuple[Any, Any]:
         """Return the weights and the bias of each head, learned from all but these hands."""
         kept = ~np.isin(self.hands, list(without))
+        matrix = self.matrix[kept]
         weights = np.zeros((features.SIZE, len(second.HEADS)))
         bias = np.zeros(len(second.HEADS))
         for place, head in enumerate(second.HEADS):
-            fitted = _fit(self.matrix[kept], self.truth(head)[kept], self.counts(head)[kept])
+            fitted = _fit(matrix, self.truth(head)[kept], self.counts(head)[kept])
             weights[:, place], bias[place] = fitted[:-1], fitted[-1]
         return weights, bias
 
