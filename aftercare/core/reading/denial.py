@@ -30,7 +30,7 @@ _SELF = listed("i im ive my me yo mi mis tengo estoy siento traigo")
 
 
 def is_denied(page: Page, sign: Mark) -> bool:
-    if is_denied_after(page, sign) or _is_clear(page, sign) or asked_of_others(page, sign) or _sees_no_blur(page, sign):
+    if is_denied_after(page, sign) or asked_of_others(page, sign) or _sees_no_blur(page, sign):
         return True
     if is_affirmed_after(page, sign):
         return False
@@ -73,18 +73,6 @@ def _never_went(page: Page, mark: Mark) -> bool:
     return len(words) == 2 and words[0] in _NEVER and words[1] in _WENT
 
 
-_BLURRED = listed("borroso borrosa doble dobles nublado nublada manchas destellos moscas puntos sombras opaco turbio")
-_NO_SEE = (["no", "veo"], ["no", "miro"])
-
-
-def _is_clear(page: Page, sign: Mark) -> bool:
-    """No veo borroso ni doble: what she does not see."""
-    if not sign.name.startswith("sign:vision"):
-        return False
-    words = [token.word for token in page.tokens[max(0, sign.start - 2) : sign.end]]
-    return any(words[at : at + 2] in _NO_SEE and set(words[at + 2 : at + 3]) & _BLURRED for at in range(len(words)))
-
-
 _UNCLEAR = listed("hazy blurry blurred foggy cloudy fuzzy misty dim dark double wavy milky")
 
 
@@ -95,7 +83,8 @@ def _is_of_sight(page: Page, sign: Mark) -> bool:
 
 _SEES = listed("veo miro vi ve veia")
 _BLURRED = listed("""
-    borroso borrosa borrosos doble nublado nublada empanado opaco raro manchas destellos halos mal nubladito
+    borroso borrosa borrosos doble dobles nublado nublada empanado opaco turbio raro manchas moscas puntos sombras
+    destellos halos mal nubladito
 """)
 
 

@@ -20,12 +20,8 @@ def denies_backwards(page: Page, mark: Mark) -> bool:
     )
 
 
-_SAYING = listed("say claim pretend swear promise argue think reckon suppose decir digo diria diga creo")
-_UNSAID = listed("wouldnt couldnt cant wont dont not never no")
-_SAYS = 9  # tokens from a denial of saying to what is not said
-
-
 _BUT, _THE = listed("but pero"), listed("the my el la los las lo mi")
+_SHORT = 4  # words: "but not the itch"
 
 
 def denies_an_end(page: Page, mark: Mark, sign: Mark) -> bool:
@@ -39,7 +35,9 @@ def denies_an_end(page: Page, mark: Mark, sign: Mark) -> bool:
     )
 
 
-_SHORT = 4  # words: "but not the itch"
+_SAYING = listed("say claim pretend swear promise argue think reckon suppose decir digo diria diga creo")
+_UNSAID = listed("wouldnt couldnt cant wont dont not never no")
+_SAYS = 9  # tokens from a denial of saying to what is not said
 
 
 def is_unsaid(page: Page, mark: Mark) -> bool:
@@ -53,15 +51,11 @@ def is_unsaid(page: Page, mark: Mark) -> bool:
 
 def has_condition(page: Page, sign: Mark) -> bool:
     """It doesn't hurt unless I touch it."""
-    return (
-        until_now.began_lately(page, sign)
-        or until_now.is_now(page, sign)
-        or any(
-            0 <= mark.start - sign.end <= 3
-            and page.sentence[mark.start] == page.sentence[sign.end - 1]
-            and not _is_a_joke(page, mark)
-            for mark in page.named("scope:unless")
-        )
+    return until_now.began_lately(page, sign) or any(
+        0 <= mark.start - sign.end <= 3
+        and page.sentence[mark.start] == page.sentence[sign.end - 1]
+        and not _is_a_joke(page, mark)
+        for mark in page.named("scope:unless")
     )
 
 

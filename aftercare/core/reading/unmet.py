@@ -88,10 +88,9 @@ def _came_true(page: Page, sign: Mark) -> bool:
         place += 1
     said = [token.word for token in page.tokens[place : place + 2]]
     ends = place + 2 >= len(page.tokens) or page.tokens[place + 2].kind != WORD or page.tokens[place + 2].word == "a"
-    return place > sign.end and len(said) == len(_PAIR) and said[0] in _IT and said[1] in _IT_DID and ends
+    return place > sign.end and len(said) == 2 and said[0] in _IT and said[1] in _IT_DID and ends
 
 
-_PAIR = ("it", "did")
 _SAYING = listed("told said say says saying warned swore swears reckoned reckons dijo dijeron dicen dice dicho")
 _DID_NOT = listed("didnt doesnt dont hasnt havent isnt arent wasnt werent")
 _AND_NO = listed("y pero no nada")

@@ -19,24 +19,13 @@ def began_lately(page: Page, sign: Mark) -> bool:
     return any(first in _UNTIL and then in _LATELY for first, then in itertools.pairwise(after))
 
 
-_FROM_NOW, _BUT = listed("now today tonight this time before hoy ahora"), listed("but until till pero")
-_IT, _IS_NOW = listed("it they they're theyre its"), listed("has have is are does do did")
-
-
-def is_now(page: Page, sign: Mark) -> bool:
-    """Never went red before but today it has."""
-    words = [token.word for token in page.tokens[sign.end : sign.end + 6] if token.kind == WORD]
-    left = [word for word in words if word not in _FROM_NOW]
-    return len(left) < len(words) and len(left) > 2 and left[0] in _BUT and left[1] in _IT and left[2] in _IS_NOW
-
-
 _NOW, _THERE = listed("now today tonight ahora hoy"), listed("it they there mine both theres i")
 _IS = listed("is are do does have has did hay am theres")
 _BEHIND = 10  # words
 
 
 def is_turned_round(page: Page, sign: Mark) -> bool:
-    """They didn't hurt at first but now they do; no swelling, well there is now; wasn't red when I left, is now."""
+    """They didn't hurt at first but now they do; never went red but today it has; wasn't red when I left, is now."""
     first, last = sign.end, min(len(page.tokens), sign.end + _BEHIND)
     for place in range(first + 1, last):
         ends = place + 1 == len(page.tokens) or page.tokens[place + 1].kind != WORD
