@@ -112,9 +112,9 @@ def asks_of_visit(question: str) -> bool:
     return bool(items) and all(item.asks is Asks.VISIT for item in items) and not questions.names_signs(question)
 
 
-def needs_its_question(tokens: list[Token]) -> bool:
+def needs_its_question(tokens: list[Token], reading: Reading) -> bool:
     """Say whether she answers what only she knows: "just the left", "sometimes"."""
-    return _says_unasked(tokens) in _NEEDS_QUESTION
+    return reading.about == (Topic.OTHER,) and _says_unasked(tokens) in _NEEDS_QUESTION
 
 
 def _says_unasked(tokens: list[Token]) -> Says | None:
@@ -173,7 +173,7 @@ def answered(tokens: list[Token], question: str, reading: Reading, *, over: bool
         return None
     unclear = not set(reading.about) - {Topic.OTHER, Topic.FINE} and not reading.negated
     if unclear and len(words) <= _LITTLE and asks_of_visit(question):
-        return _simple_like_booking(reading)
+        return replace(reading, about=(Topic.BOOKING,), unread=False)
     if reading.negated and not _but_yes(words):
         return None
     text = " ".join(words)
@@ -205,10 +205,6 @@ def answered(tokens: list[Token], question: str, reading: Reading, *, over: bool
     if over and reading.about == (Topic.OTHER,):
         return _simple_like(reading, over)  # "day one only, it has passed"
     return None
-
-
-def _simple_like_booking(reading: Reading) -> Reading:
-    return replace(reading, about=(Topic.BOOKING,), unread=False)
 
 
 _BUT = listed("but though although still except however pero aunque")

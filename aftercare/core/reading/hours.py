@@ -53,33 +53,3 @@ def _is_a_time(words: list[str]) -> bool:
     if any(named):
         return True
     return any(spans) and bool(_OTHER & set(words)) and words[-2:] != ["next", "day"]
-
-
-_DAYS = listed("""
-    monday tuesday wednesday thursday friday saturday sunday mon tue tues wed weds thu thurs fri sat sun tomorrow
-    tmrw tonight week weekend fortnight month morning afternoon evening noon lunchtime lunes martes miercoles jueves
-    viernes sabado domingo manana semana
-""")
-_BESIDE_A_DAY = listed("""
-    next this any another other the after before instead maybe or on at in for same time please pls babe hun love x free
-    later then early late possible a an 1 2 3 4 5 6 7 8 9 10 11 12 9th 1st 2nd 3rd half past proxima otra otro el la
-    este esta por tarde
-""")
-
-
-_HOURS = listed("eight nine ten eleven twelve noon midday half")  # of fewer it may be a number of anything
-
-
-def asked_for(page: Page) -> Mark | None:
-    """Return the day of a question that names nothing else: "Next week?", "Thursday after 5?"."""
-    for sentence in sorted(page.asked()):
-        places = [
-            place for place, token in enumerate(page.tokens) if token.kind == WORD and page.sentence[place] == sentence
-        ]
-        words = [page.tokens[place].word for place in places]
-        day = next((place for place, word in zip(places, words, strict=True) if word in _DAYS), None)
-        if day is not None and all(word in _DAYS or word in _BESIDE_A_DAY for word in words):
-            return Mark("topic:booking", day, day + 1)
-        if len(words) == 1 and words[0] in _HOURS:
-            return Mark("topic:booking", places[0], places[0] + 1)
-    return None

@@ -13,7 +13,7 @@ from aftercare.core.reading.phrases import Mark
 from aftercare.core.reading.second import Opinion
 from aftercare.core.reading.second_look import look_again, opinion_of, sees_denials_alone, without
 from aftercare.core.reading.spelling import known
-from aftercare.core.reading.tokens import WORD, Token, tokenize
+from aftercare.core.reading.tokens import Token, tokenize
 from aftercare.core.reading.values import Finding, Reading, Sign, Topic, Urgency
 
 LONGEST = 6_000  # characters that are read; what is longer a person reads too
@@ -89,11 +89,7 @@ def _answer(answer: str, question: str) -> Reading:
         seen_again = replace(seen_again, unread=True)
     if seen_again.urgency in _URGENT and not seen_again.signs:
         seen_again = _named(seen_again, opinion, answer)
-    if seen_again.about == (Topic.OTHER,) and bare.needs_its_question(tokens):
-        seen_again = replace(seen_again, unread=True)
-    if bare.leaves_open(tokens, question, seen_again):
-        seen_again = replace(seen_again, unread=True)
-    if not page.named("topic:booking") and _answers_beside(seen_again, tokens, question):
+    if bare.needs_its_question(tokens, seen_again) or bare.leaves_open(tokens, question, seen_again):
         seen_again = replace(seen_again, unread=True)
     return _or_foreign(seen_again, answer, page, guessed=raised and not found.told)
 
@@ -107,17 +103,6 @@ def _of_another_language(answer: str, tokens: list[Token], code: str) -> Reading
     found = sort_out(page)
     reading = _judged(page, answer, found, opinion_of(answer, page, found.explained), code)
     return replace(reading, unread=True) if reading.urgency in _URGENT else guess
-
-
-_SHORT = 6  # words
-
-
-def _answers_beside(reading: Reading, tokens: list[Token], question: str) -> bool:
-    """Say whether what reads as a date answers a question about her eyes: "the 2nd and the 4th", of a list of signs."""
-    if not question or sum(token.kind == WORD for token in tokens) > _SHORT or reading.about != (Topic.BOOKING,):
-        return False
-    asked = lay_out(tokenize(question, known), english=True, spanish=True)
-    return any(name.startswith("sign:") for name, marks in asked.marks.items() if marks)
 
 
 _URGENT = {Urgency.SAME_DAY, Urgency.EMERGENCY}

@@ -77,9 +77,6 @@ def topics_of(
                 found[topic] = visit
             continue
         mark = _first(page, str(topic), may_be_weak=may_be_weak, but=of_others if topic is Topic.RETENTION else ())
-        if mark is None and topic is Topic.BOOKING and (day := hours.asked_for(page)) is not None:
-            found[topic] = day
-            continue
         sure = mark is not None and (_is_unseen(page, mark) or not (irritation or stop) and _is_plain(page, mark))
         if mark is not None and (sure or _is_wished(page, mark) or not (is_long and doubt.doubts(topic, mark))):
             found[topic] = mark
