@@ -1,4 +1,4 @@
-"""What clauses tell of somebody else alone, and where she has the same: "mine are doing it too"."""
+"""What clauses tell of somebody else alone: "the parrot pecked my nephew near his eye"."""
 
 from __future__ import annotations
 
@@ -8,21 +8,6 @@ from aftercare.core.reading.proxies import is_written_for_her
 from aftercare.core.reading.tokens import listed
 from aftercare.core.reading.told_on import MAY_BE_CLIENTS
 from aftercare.core.reading.whose import PRONOUNS, persons
-
-
-def has_it_too(page: Page, sign: Mark) -> bool:
-    """My daughter's lids puffed up on Sunday, mine are doing the same: what is told of another is hers too."""
-    asked = page.asked()
-    where = page.sentence[sign.start]
-    if any(page.sentence[mark.start] == where for mark in page.named("scope:minefine")):
-        return False  # "her lids were swollen, now mine are fine"
-    return any(
-        (mark.start >= sign.end or page.tokens[mark.start].word == "caught")
-        and 0 <= page.sentence[mark.start] - where <= 1
-        and page.sentence[mark.start] not in asked
-        for mark in page.named("scope:metoo")
-    )
-
 
 _HERSELF = listed("i im ive ill id me my mine myself we our us yo mi mis me mio mios tengo estoy siento traigo")
 _COMPARES = listed("like as than wish como que")

@@ -11,7 +11,7 @@ from aftercare.core.reading import (
     denied_after,
     imagined,
     long_ago,
-    others,
+    she_too,
     story,
     times,
     told_on,
@@ -30,11 +30,11 @@ __all__ = ["Standing", "standing_of"]
 def standing_of(page: Page, sign: Mark, signs: list[Mark]) -> Standing:
     """Return how ``sign`` stands; ``signs`` are all of the page, in order."""
     not_hers = whose.is_another_persons(page, sign) or _is_of_a_story(page, sign)
-    if not_hers and not others.has_it_too(page, sign):
+    if not_hers and not she_too.has_it_too(page, sign):
         return Standing.DENIED if _but_not_hers(page, sign) else Standing.NOT_HERS
     if long_ago.is_long_ago(page, sign):
         return Standing.LONG_AGO
-    if imagined.is_imagined(page, sign) and not unmet.goes_on(page, sign) and not others.has_it_too(page, sign):
+    if imagined.is_imagined(page, sign) and not unmet.goes_on(page, sign) and not she_too.has_it_too(page, sign):
         denied = unmet.did_not_come(page, sign) or denied_after.is_denied_after(page, sign)
         denied = denied or denial.asked_of_others(page, sign)
         return Standing.DENIED if denied else Standing.IMAGINED

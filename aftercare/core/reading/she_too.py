@@ -14,6 +14,25 @@ _GOES_ON = listed("eye eyes lid lids and but eyelid now")
 
 
 def has_it_too(page: Page, sign: Mark) -> bool:
+    """Say whether what is told of another is hers too, in words of its own or right behind the sign."""
+    where = page.sentence[sign.start]
+    if any(page.sentence[mark.start] == where for mark in page.named("scope:minefine")):
+        return False  # "her lids were swollen, now mine are fine"
+    return _is_told(page, sign) or _follows(page, sign)
+
+
+def _is_told(page: Page, sign: Mark) -> bool:
+    """My daughter's lids puffed up on Sunday, mine are doing the same."""
+    asked = page.asked()
+    return any(
+        (mark.start >= sign.end or page.tokens[mark.start].word == "caught")
+        and 0 <= page.sentence[mark.start] - page.sentence[sign.start] <= 1
+        and page.sentence[mark.start] not in asked
+        for mark in page.named("scope:metoo")
+    )
+
+
+def _follows(page: Page, sign: Mark) -> bool:
     """My cat has pink eye and now I do; her eye is red, mine too; so do I."""
     place = sign.end
     while place < len(page.tokens) and (page.tokens[place].kind != WORD or page.tokens[place].word in _GOES_ON):

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import itertools
 
-from aftercare.core.reading import she_too, theirs
+from aftercare.core.reading import theirs
 from aftercare.core.reading.page import EYES, Page
 from aftercare.core.reading.phrases import Mark
 from aftercare.core.reading.proxies import is_grave, is_written_for_her
@@ -202,8 +202,6 @@ def is_another_persons(page: Page, sign: Mark) -> bool:
     others = [mark for mark in persons(page) if not _is_asked_after(page, mark, sign)]
     if _is_theirs_behind(page, sign, others) or theirs.befalls_another(page, sign, others):
         return True
-    if she_too.has_it_too(page, sign):
-        return False
     own = [
         mark
         for mark in page.named("scope:self")
