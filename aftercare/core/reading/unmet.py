@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
-from aftercare.core.reading.tokens import COMMA, WORD, listed
+from aftercare.core.reading.tokens import WORD, listed
 
 _FEARED = listed("""
     thought expected expecting expectin figured reckoned convinced sure certain swore sworn dreaded dreading bracing
@@ -64,7 +64,7 @@ def _came(page: Page, sign: Mark) -> bool:
 def goes_on(page: Page, sign: Mark) -> bool:
     """They told me it would sting. It hasn't stopped: what was foretold came."""
     where = page.sentence[sign.start]
-    if _came_true(page, sign) or _came(page, sign):
+    if _came(page, sign):
         return True
     if any(mark.start >= sign.end and page.sentence[mark.start] == where for mark in page.named("scope:toolong")):
         return True  # "I know you said it might sting but three days?"
@@ -75,20 +75,6 @@ def goes_on(page: Page, sign: Mark) -> bool:
         and _DID_NOT & _words(page, mark)
         for mark in page.named("scope:nonneg")
     )
-
-
-_LEADS_ON = listed("and but well sure enough now y pero up guess what yes yep")
-_IT, _IT_DID = listed("i it they ive theyve its"), listed("have did has do does are am is was were")
-
-
-def _came_true(page: Page, sign: Mark) -> bool:
-    """Was scared I'd swell up and I have; they said it would sting, and it did."""
-    place = sign.end
-    while place < len(page.tokens) and (page.tokens[place].kind == COMMA or page.tokens[place].word in _LEADS_ON):
-        place += 1
-    said = [token.word for token in page.tokens[place : place + 2]]
-    ends = place + 2 >= len(page.tokens) or page.tokens[place + 2].kind != WORD or page.tokens[place + 2].word == "a"
-    return place > sign.end and len(said) == 2 and said[0] in _IT and said[1] in _IT_DID and ends
 
 
 _SAYING = listed("told said say says saying warned swore swears reckoned reckons dijo dijeron dicen dice dicho")

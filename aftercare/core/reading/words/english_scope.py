@@ -233,9 +233,9 @@ SCOPE = {
         really|certainly|definitely is|are|does|do|has|have now
     """,
     "came": """
-        and|but it|they|this|mine does|did|do|has|have|is|are|really|still, and boy|my|oh does|do|did|is|are
-        it|they, but not like|this|so|for|that|as, but this is|was|much|bad|hurts, not this
-        much|bad|long|red|swollen|sore, but its|theyre|it|they
+        and|but i|ive have|did|am|do, and|but it|they|this|mine does|did|do|has|have|is|are|really|still, and
+        boy|my|oh does|do|did|is|are it|they, but not like|this|so|for|that|as, but this is|was|much|bad|hurts, not
+        this much|bad|long|red|swollen|sore, but its|theyre|it|they
         been|lasted|still|worse|more|way|really|very|so|too|bright|huge|massive|now
     """,
     "unmet": """
