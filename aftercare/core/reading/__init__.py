@@ -10,7 +10,8 @@ What `reader` does, in its order, and the rooms of each step:
    whether it is denied: `denial`, `denied_after`, `carried`, `taken_back`, `until_now`, `running_on`, `unmet`;
    when it was, or whether only in mind: `times`, `ends`, `one_end`, `returning`, `long_ago`, `imagined`;
    whether the words are a sign's at all: `seeming`, `hyperbole`, `elsewhere`, `blinking`, `shedding`, `around`
-5. how bad, which side, what else: `grading`, `sides`, `pictures`, `topics` (`asking`, `openings`, `hours`, `stopping`, `doubt`)
+5. how bad, which side, what else: `grading`, `sides`, `pictures`, `topics` (which asks `asking`, `openings`, `hours`,
+   `stopping`, `doubt`)
 6. the second opinion: `second`, `features`, and what it may change, `second_look`
 """
 
