@@ -7,7 +7,8 @@ Parts: postgres, sqlite, workers, latency, promised, webhook, sweep; without any
 texts a second are worth depends on the machine: they are measured beside the SMS centre's own rate, in the same run
 and taking turns, with everything journaled. A line of texts stands twice: *whole*, as ``run_smpp`` does it, each
 message claimed and judged anew and its text written; and *handed*, the hand-over alone, with letters judged beforehand.
-Exit 1 where a line is not kept.
+Beside it stands what the leanest sender that journals reaches in the same run (``leanest.py``). Exit 1 where a line is
+not kept.
 """
 
 from __future__ import annotations
@@ -78,7 +79,8 @@ class Bench:
                     f"{database}, {'with' if receipts else 'without'} receipts, {name}",
                     found[name] / found["own"],
                     limit,
-                    f"{found[name]:,.0f} of {found['own']:,.0f} a second, {found[f'{name}_ms']:.2f} ms of CPU each",
+                    f"{found[name]:,.0f} of {found['own']:,.0f} a second, {found[f'{name}_ms']:.2f} ms of CPU each; "
+                    f"the leanest {found['leanest'] / found['own']:.3f}",
                 )
 
     def latency(self) -> Iterator[Line]:
@@ -86,7 +88,10 @@ class Bench:
             number = max(self.number, FILLED * window)
             found = self._sender("PostgreSQL", f"--latency={LATENCY}", f"--window={window}", f"--number={number}")
             best = window * found["own"]  # by a window of one: the round trip as it is
-            beside = f"{found[name]:,.0f} of {best:,.0f} a second, round trip {1000 / found['own']:.1f} ms"
+            beside = (
+                f"{found[name]:,.0f} of {best:,.0f} a second, round trip {1000 / found['own']:.1f} ms; "
+                f"the leanest {found['leanest'] / best:.3f}"
+            )
             yield Line(f"{LATENCY} ms to the carrier, window {window}, {name}", found[name] / best, 0.92, beside)
 
     def _sender(self, database: str, *options: str) -> dict[str, float]:

@@ -6,8 +6,9 @@
 
 The centre is running; ``DATABASE_URL`` names a fresh database. *whole* is all that ``run_smpp`` does: claimed, judged,
 written, journaled, handed over, settled. *handed* is the same with letters that were judged beforehand. With receipts
-a text counts once its receipt is stored and its message delivered. Prints one line of JSON: texts a second, the best
-of the rounds, and the processor time of this process in ms a text, the least.
+a text counts once its receipt is stored and its message delivered. *leanest* is what a bare loop on a table of its own
+reaches here (``leanest.py``). Prints one line of JSON: texts a second, the best of the rounds, and the processor time
+of this process in ms a text, the least.
 """
 
 from __future__ import annotations
@@ -31,7 +32,9 @@ import django
 
 django.setup()
 
+from django.conf import settings
 from django.core.management import call_command
+from django.db import connection
 
 from aftercare import lines, outbox, receiving, sending
 from aftercare.core.delivery import State
@@ -44,11 +47,14 @@ from aftercare.transports.smpp import Smpp
 from studio import clock
 from tests.bench.delivery import book
 from tests.bench.delivery.bare import own_rate
+from tests.bench.delivery.leanest import Postgres, Sqlite, leanest_rate
 from tests.smsc import Smsc
 
 BIND = "bench"
+BESIDE = settings.DATA_DIR / "leanest.sqlite3"
 ROAD = "aftercare.transports.smpp.Smpp"
 LONGEST = 60.0  # seconds to wait for receipts
+MORE = 10  # times as many for the leanest, whose rate would be that of its first and last window else
 
 
 class Judged(Feeder):
@@ -119,6 +125,10 @@ def measure(
     for _ in range(rounds):
         own = own_rate(centre, 1 if latency else window, 1.0, receipts=receipts)
         found.setdefault("own", []).append(own)
+        table = Postgres(os.environ["DATABASE_URL"]) if connection.vendor == "postgresql" else Sqlite(BESIDE)
+        more = number if latency else MORE * number
+        found.setdefault("leanest", []).append(leanest_rate(centre, table, window, more, receipts=receipts))
+        table.close()
         for name, way in ways:
             if profile not in ("", name):
                 continue
