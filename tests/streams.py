@@ -9,6 +9,7 @@ from typing import Any
 
 from aftercare.core.delivery import Event
 from aftercare.transports.base import Outcome, Outgoing, Stream
+from aftercare.transports.smpp.session import has_come
 
 PATH = "tests.streams.Pipe"
 
@@ -65,7 +66,9 @@ class Pipe(Stream):
                 )
         return []
 
-    def collect(self, seconds: float) -> list[Outcome]:
+    def collect(self, seconds: float, besides: int | None = None) -> list[Outcome]:
+        if besides is not None:
+            has_come(besides, seconds=seconds)
         if time.monotonic() < self.submitted_at + self.slow:
             time.sleep(min(seconds, self.slow))
             return []

@@ -6,7 +6,7 @@ clock, all else by the ``now`` that is given. Whoever locks several messages doe
 """
 
 from aftercare.outbox.claiming import ALL, Lane, claim, claim_these, let_go, put_back
-from aftercare.outbox.departing import depart
+from aftercare.outbox.departing import Departures, depart
 from aftercare.outbox.handing import Answered, Parcel, key_of, new_reference, settle
 from aftercare.outbox.promising import promise, replan
 from aftercare.outbox.receipts import match_strays, note_receipts
@@ -15,6 +15,7 @@ from aftercare.outbox.unsure import expire_leases, free_claimed, resolve_unsure
 __all__ = [
     "ALL",
     "Answered",
+    "Departures",
     "Lane",
     "Parcel",
     "claim",

@@ -19,6 +19,7 @@ from aftercare.core import delivery, segments
 from aftercare.core.delivery import Event, State
 from aftercare.models import Attempt, Message, Stop
 from aftercare.outbox import rows
+from aftercare.outbox.asking import Asking
 from aftercare.outbox.handing import Parcel
 from studio.models import Client, Studio
 
@@ -58,12 +59,54 @@ def depart(parcels: Sequence[Parcel], now: datetime, at: datetime, patience: int
     if not parcels:
         return set()
     columns = _columns(parcels, now, at, patience)
-    going = _in_one(columns) if connection.vendor == "postgresql" else _one_by_one(columns)
+    if connection.vendor == "postgresql":
+        going = {pk for (pk,) in rows.fetch_prepared(_statement(), _given(columns))}
+    else:
+        going = _one_by_one(columns)
+    _bring_up_to_date(parcels, columns, going)
+    return going
+
+
+class Departures:
+    """As :func:`depart`, beside other work: a portion is sent to PostgreSQL, and its answer asked for later.
+
+    One portion at a time, and each in a transaction of its own.
+    """
+
+    def __init__(self) -> None:
+        self._asking = Asking(_statement())
+        self._parcels: Sequence[Parcel] = ()
+        self._columns: Columns = {}
+
+    def begin(self, parcels: Sequence[Parcel], now: datetime, at: datetime, patience: int) -> None:
+        """Have these written down, of which there is one at least; the arguments are those of :func:`depart`."""
+        self._parcels, self._columns = parcels, _columns(parcels, now, at, patience)
+        self._asking.ask(_given(self._columns))
+
+    def fileno(self) -> int:
+        """Return the descriptor at which there is something to read once they are."""
+        return self._asking.fileno()
+
+    def are_written(self) -> bool:
+        """Whether :meth:`end` would not have to wait."""
+        return self._asking.has_answer()
+
+    def end(self) -> set[int]:
+        """Return the ids of those that may go, once they are written down. Raises as :func:`depart`."""
+        going = self._asking.answer()
+        _bring_up_to_date(self._parcels, self._columns, going)
+        return going
+
+    def close(self) -> None:
+        """End the connection."""
+        self._asking.close()
+
+
+def _bring_up_to_date(parcels: Sequence[Parcel], columns: Columns, going: set[int]) -> None:
     for place, parcel in enumerate(parcels):
         if parcel.message.pk in going:
             for attribute, column in _written_to_a_message():
                 setattr(parcel.message, attribute, columns[column][place])
-    return going
 
 
 @cache
@@ -138,9 +181,10 @@ def _may_go(given: str, wanted: str) -> str:
         ORDER BY m.id"""
 
 
-def _in_one(columns: Columns) -> set[int]:
+def _given(columns: Columns) -> list[Any]:
+    """Return what the one statement is asked with."""
     defaults = [field.get_default() for field in rows.written(Attempt) if field.name not in _ATTEMPT]
-    return {pk for (pk,) in rows.fetch_prepared(_statement(), [*_prepared(columns, _GIVEN), *defaults])}
+    return [*_prepared(columns, _GIVEN), *defaults]
 
 
 @cache

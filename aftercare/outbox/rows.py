@@ -182,7 +182,7 @@ def _of_all(rows: Sequence[Model], field: Any) -> list[object]:
 def prepared(field: Any, values: Sequence[object]) -> Sequence[Any]:
     """Return values as the database takes them."""
     if _is_same(values):
-        return [value(field, values[0])] * len(values)
+        return [_one(field, values[0])] * len(values)
     return [_one(field, one) for one in values]
 
 
@@ -251,7 +251,7 @@ def _run_prepared(statement: str, given: Sequence[Any]) -> Iterator[psycopg.Curs
     """
     connection.ensure_connection()
     connection.connection.prepare_threshold = _NEVER_UNASKED
-    written = [_array(one) if isinstance(one, list) else one for one in given]
+    written = [array(one) if isinstance(one, list) else one for one in given]
     with _Preparing(connection.connection) as cursor:
         # Django's wrapper counts it, translates errors and lets others know of it.
         wrapper = CursorDebugWrapper if connection.queries_logged else CursorWrapper
@@ -264,23 +264,31 @@ class _Preparing(psycopg.Cursor[tuple[Any, ...]]):
         return super().execute(query, params, **{**options, "prepare": True})
 
 
-def _array(values: list[Any]) -> list[Any] | str:
+def array(values: list[Any]) -> list[Any] | str:
     """Return an array as PostgreSQL reads it (its manual, 8.15.2), or the list where psycopg has to write it.
 
     psycopg looks at each value anew, which costs more than all else that is done here for a message.
     """
-    kinds = set(map(type, values)) - {NoneType}
-    write = _ELEMENTS.get(kinds.pop()) if len(kinds) == 1 else None
-    if write is None:
+    if not set(map(type, values)) <= _ELEMENTS.keys():
         return values
-    return "{" + ",".join(["NULL" if one is None else write(one) for one in values]) + "}"
+    return "{" + ",".join([_ELEMENTS[type(one)](one) for one in values]) + "}"
 
 
 def _as_text(value: object) -> str:
     return '"' + str(value).replace("\\", "\\\\").replace('"', '\\"') + '"'
 
 
-_ELEMENTS: dict[type, Callable[[Any], str]] = {int: str, bool: str, str: _as_text, datetime: _as_text}
+def _as_null(_value: object) -> str:
+    return "NULL"
+
+
+_ELEMENTS: dict[type, Callable[[Any], str]] = {
+    int: str,
+    bool: str,
+    str: _as_text,
+    datetime: _as_text,
+    NoneType: _as_null,
+}
 
 
 def _run(statement: str, given: Sequence[Any]) -> int:

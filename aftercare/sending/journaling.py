@@ -5,7 +5,7 @@ from __future__ import annotations
 import logging
 import time
 from collections import Counter
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 from dataclasses import dataclass, field
 from datetime import datetime
 
@@ -81,13 +81,16 @@ class Journal:
         limits.give_back([letter.parcel for letter, outcome in heard if outcome.event is Event.NOT_TAKEN])
         return settled
 
-    def _journaled(self, window: Sequence[Letter], at: datetime) -> list[Letter]:
-        parcels = [letter.parcel for letter in window]
-        gone = outbox.depart(parcels, self.now, at, self.road.transport.patience)
-        staying = [parcel.message for parcel in parcels if parcel.message.pk not in gone]
+    def part(self, window: Sequence[Letter], gone: Collection[int]) -> list[Letter]:
+        """Return those of a window whose messages are journaled; the others are put back."""
+        staying = [letter.message for letter in window if letter.message.pk not in gone]
         if staying:
             outbox.let_go(staying)
         return [letter for letter in window if letter.message.pk in gone]
+
+    def _journaled(self, window: Sequence[Letter], at: datetime) -> list[Letter]:
+        parcels = [letter.parcel for letter in window]
+        return self.part(window, outbox.depart(parcels, self.now, at, self.road.transport.patience))
 
     def _put_off(self, over: Sequence[tuple[Letter, datetime]]) -> None:
         for letter, until in over:

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import logging
 import threading
 import time
 from collections import Counter
@@ -11,13 +10,11 @@ from dataclasses import dataclass, field
 
 from django.db import DatabaseError, connection
 
+from aftercare.sending.absence import Absence
 from aftercare.sending.journaling import Heard
-
-log = logging.getLogger(__name__)
 
 LISTEN = 0.05  # seconds: how long what was heard may wait for its commit
 MOST = 500  # outcomes in one commit
-AWAY = 30.0  # seconds for which a database that is away is waited for
 
 
 @dataclass(slots=True)
@@ -33,7 +30,7 @@ class Settler:
     error: BaseException | None = None
     heard: list[Heard] = field(default_factory=list)
     since: float = 0.0  # when the oldest of these was heard
-    away_since: float | None = None  # when the database failed
+    absence: Absence = field(default_factory=Absence)
     thread: threading.Thread | None = None
     ended: bool = False
     woken: threading.Condition = field(default_factory=threading.Condition)
@@ -90,19 +87,10 @@ class Settler:
         try:
             self.counts += self.settle(some)
         except DatabaseError as error:
-            self._wait_for_database(error)
+            self.error = self.absence.outlasted(error, f"{len(self.heard)} outcomes are not written yet")
         except BaseException as error:  # the road's own thread raises it
             self.error = error
         else:
-            self.away_since = None
+            self.absence.end()
             with self.woken:
                 del self.heard[: len(some)]
-
-    def _wait_for_database(self, error: DatabaseError) -> None:
-        self.away_since = self.away_since or time.monotonic()
-        if time.monotonic() - self.away_since > AWAY:
-            self.error = error
-            return
-        log.warning("the database is away; %d outcomes are not written yet: %s", len(self.heard), error)
-        time.sleep(0.2)
-        connection.close_if_unusable_or_obsolete()

@@ -1,13 +1,13 @@
 """Sending by a road that stays open: the window is kept full, and what was heard is committed in groups.
 
 Three threads: one claims and judges what is due, one has the road and the journal, one writes down what was heard; on
-SQLite, where two writers only wait for each other, one does all in turn. A message is journaled only once there is room
-for it in the window, so that what a crash leaves open is what was truly in flight.
+SQLite, where two writers only wait for each other, one does all in turn. The road is listened to while PostgreSQL
+writes into the journal: to wait for that in a thread of its own cost more than it gave. A message is journaled only
+once there is room for it in the window, so that what a crash leaves open is what was truly in flight.
 """
 
 from __future__ import annotations
 
-import logging
 import queue
 import threading
 import time
@@ -16,7 +16,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field
 from datetime import datetime
 
-from django.db import DatabaseError, connection
+from django.db import connection
 
 from aftercare import lines, outbox
 from aftercare.core.delivery import Event
@@ -27,16 +27,14 @@ from aftercare.lines import Bound
 from aftercare.outbox import Lane
 from aftercare.sending.journaling import Heard, Journal
 from aftercare.sending.judging import Judge
+from aftercare.sending.leaving import Leaving
 from aftercare.sending.letters import Letter
-from aftercare.sending.portions import Portion
 from aftercare.sending.roads import Road, Roads, silent
-from aftercare.sending.settling import AWAY, LISTEN, Settler
+from aftercare.sending.settling import LISTEN, Settler
 from aftercare.sending.windows import is_limited, leave_resting
 from aftercare.texts import Count
 from aftercare.transports.base import Outcome, Stream
 from studio import clock
-
-log = logging.getLogger(__name__)
 
 LEAST, MOST = 20, 250  # claimed and judged at once: what leaves in a second, so that an answer never waits behind many
 EXACT = 1.0  # seconds: a moment is in whole ones
@@ -188,8 +186,7 @@ class _Wire:
     flying: dict[str, Letter] = field(default_factory=dict)
     counts: Counter[str] = field(default_factory=Counter)
     settler: Settler = field(init=False)
-    portion: Portion = field(init=False)
-    away_since: float | None = None  # when the database failed
+    leaving: Leaving = field(init=False)
     paces: dict[int, Pace] = field(default_factory=dict)  # by line
     holds: bool = False  # all that waits is held by an owner's limit just now
     moment: datetime | None = None  # by the database's clock, when it was asked last
@@ -197,19 +194,21 @@ class _Wire:
 
     def __post_init__(self) -> None:
         self.settler = Settler(self._settle)
-        self.portion = Portion(self.road.transport.window)
+        beside = outbox.Departures() if connection.vendor == "postgresql" else None
+        self.leaving = Leaving(self.road, self.feeder.roads, beside)
 
     def run(self) -> None:
         stream = self._stream()
         began, left = time.monotonic(), 0
         while self._goes_on():
-            window = self._window()
-            left += len(window)
+            going = self.leaving.end()
+            # First the next are begun: the database is at work on them while these are put on the wire.
+            going += self._begin(len(going))
+            left += len(going)
+            self._submit(going)
             self.feeder.batch = max(LEAST, min(MOST, int(left / max(1.0, time.monotonic() - began))))
-            if window:
-                self._depart(window)
             self.settler.turn()
-            self._listen(stream)
+            self._hear(stream.collect(self._patience(), self.leaving.fileno()))
         self._end()
 
     def start(self) -> None:
@@ -218,15 +217,10 @@ class _Wire:
 
     def end(self) -> None:
         """Leave nothing that was heard unwritten. Raises what keeps it from being written."""
+        self.leaving.close()
         self.settler.end()
-        self.counts += self.settler.counts
-        self.settler.counts = Counter()
-
-    def _listen(self, stream: Stream) -> None:
-        patience, began = self._patience(), time.monotonic()
-        heard = stream.collect(patience)
-        self.portion.wait(time.monotonic() - began if patience else 0.0)
-        self._hear(heard)
+        self.counts += self.settler.counts + self.leaving.counts
+        self.settler.counts, self.leaving.counts = Counter(), Counter()
 
     def _stream(self) -> Stream:
         assert isinstance(self.road.transport, Stream)  # noqa: S101  see stream()
@@ -235,18 +229,26 @@ class _Wire:
     def _goes_on(self) -> bool:
         if self.stop() or not (self._stream().is_up or self.flying):
             return False
+        under_way = bool(self.flying) or self.leaving.is_under_way
         if not self.waiting:
-            idle = not (self.flying or self.feeder.ended.is_set())
-            self.waiting.extend(self.feeder.take(idle=idle))
+            self.waiting.extend(self.feeder.take(idle=not (under_way or self.feeder.ended.is_set())))
         if self.feeder.error is not None:
             self._end()
             raise self.feeder.error
-        return bool(self.waiting or self.flying or self.feeder.is_at_it())
+        return bool(self.waiting or under_way or self.feeder.is_at_it())
 
-    def _window(self) -> list[Letter]:
+    def _begin(self, leaving: int) -> list[Letter]:
+        """Have the next ones journaled, beside so many that leave now; return those that may leave at once."""
+        if self.leaving.is_under_way:
+            return []
+        window = self._window(leaving)
+        return self.leaving.begin(window, self._now()) if window else []
+
+    def _window(self, leaving: int) -> list[Letter]:
+        """Take what there is room for beside so many that are leaving."""
         if not self._stream().is_up:
             return []
-        free = min(self.road.transport.window - len(self.flying), self._stream().room(), self.portion.most)
+        free = min(self.road.transport.window - len(self.flying), self._stream().room()) - leaving
         taken, held = self._in_turn(free)
         self.waiting.extendleft(reversed(held))
         self.holds = bool(held) and not taken
@@ -280,18 +282,10 @@ class _Wire:
 
     def _patience(self) -> float:
         """Return how long to listen: not at all while more could leave."""
-        return 0.0 if self.waiting and not self.holds and self._stream().room() > 0 else LISTEN
+        more = self.waiting and not self.holds and not self.leaving.is_under_way and self._stream().room() > 0
+        return 0.0 if more else LISTEN
 
-    def _depart(self, window: Sequence[Letter]) -> None:
-        try:
-            now = self._now()
-            judge = Judge(now, self.feeder.roads, None)
-            going = Journal(self.road, judge, now).depart(window, now)
-        except DatabaseError as error:
-            self._wait_for_database(error)
-            return
-        self.away_since = None
-        self.counts += judge.counts
+    def _submit(self, going: Sequence[Letter]) -> None:
         if going:
             self.flying |= {letter.parcel.reference: letter for letter in going}
             self._hear(self._stream().submit([letter.outgoing for letter in going]))
@@ -308,15 +302,6 @@ class _Wire:
         journal.settle(heard)
         return journal.counts
 
-    def _wait_for_database(self, error: DatabaseError) -> None:
-        """Wait where the database is away; the window that was to leave is free once its lease is over."""
-        self.away_since = self.away_since or time.monotonic()
-        if time.monotonic() - self.away_since > AWAY:
-            raise error
-        log.warning("the database is away: %s", error)
-        time.sleep(0.2)
-        connection.close_if_unusable_or_obsolete()
-
     def _hear(self, outcomes: Sequence[Outcome]) -> None:
         known = [(self.flying.pop(one.reference), one) for one in outcomes if one.reference in self.flying]
         if known:
@@ -325,6 +310,7 @@ class _Wire:
 
     def _end(self) -> None:
         """Wait for the answers that are still out, and write everything down."""
+        self._submit(self.leaving.end(wait=True))  # it is no longer anybody else's
         until = time.monotonic() + GRACE
         while self.flying and time.monotonic() < until:
             self._hear(self._stream().collect(LISTEN))

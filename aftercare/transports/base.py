@@ -196,9 +196,10 @@ class Stream(Transport):
         """
 
     @abstractmethod
-    def collect(self, seconds: float) -> list[Outcome]:
+    def collect(self, seconds: float, besides: int | None = None) -> list[Outcome]:
         """Return the outcomes heard by now, waiting up to ``seconds`` for the first.
 
+        It does not wait, or not for long, while there is something to read at the descriptor ``besides``.
         Every submitted message gets exactly one: of what is not answered in time, or when the line drops, it is LOST.
         """
 

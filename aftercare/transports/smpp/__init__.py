@@ -22,7 +22,7 @@ from aftercare.transports.smpp import pdu, statuses
 from aftercare.transports.smpp.intake import Intake
 from aftercare.transports.smpp.pdu import BadUnit, Unit
 from aftercare.transports.smpp.receipts import Recent
-from aftercare.transports.smpp.session import Account, Dropped, Session
+from aftercare.transports.smpp.session import Account, Dropped, Session, has_come
 from aftercare.transports.smpp.writing import Part, Writer
 
 log = logging.getLogger(__name__)
@@ -131,12 +131,12 @@ class Smpp(Stream):
             self._broken(error)
         return refused
 
-    def collect(self, seconds: float) -> list[Outcome]:
+    def collect(self, seconds: float, besides: int | None = None) -> list[Outcome]:
         until = time.monotonic() + seconds
         while True:
             left = until - time.monotonic()
-            self._turn(0.0 if self._heard else max(0.0, left))
-            if self._heard or left <= 0.0:
+            self._turn(0.0 if self._heard else max(0.0, left), besides)
+            if self._heard or left <= 0.0 or (besides is not None and has_come(besides)):
                 break
         heard, self._heard = self._heard, []
         return heard
@@ -166,8 +166,8 @@ class Smpp(Stream):
         self.trouble = trouble
         log.warning("%s: %s Tried again in %.1f s.", self.account, trouble, self._retry_at - now)
 
-    def _turn(self, seconds: float) -> None:
-        """Write what may leave, read what comes within ``seconds``, and act on it."""
+    def _turn(self, seconds: float, besides: int | None) -> None:
+        """Write what may leave, read what comes within ``seconds`` or until something has come ``besides``."""
         now = time.monotonic()
         session = self._session or self._connect(now)
         if session is None:
@@ -175,7 +175,7 @@ class Smpp(Stream):
             return
         try:
             self._flush(session, now)
-            units = session.read(max(0.0, min(seconds, self._next_matter(now) - now)))
+            units = session.read(max(0.0, min(seconds, self._next_matter(now) - now)), besides)
             now = time.monotonic()
             self._take_in(session, units, now)
             self._expire(now)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import select
 import socket
 import ssl
 import time
@@ -80,9 +81,10 @@ class Session:
         except OSError as error:
             raise Dropped(_said(error)) from error
 
-    def read(self, seconds: float) -> list[Unit]:
+    def read(self, seconds: float, besides: int | None = None) -> list[Unit]:
         """Return what has come, waiting up to ``seconds`` for the first; asks and answers enquire_link on the way.
 
+        It does not wait any longer once there is something to read at the descriptor ``besides``.
         Raises Dropped: the connection broke, the carrier unbound, did not answer in time, or does not speak SMPP.
         """
         if self._ready:
@@ -90,8 +92,11 @@ class Session:
             return ready
         now = self.clock()
         self._keep_alive(now)
+        wait = max(0.0, min(seconds, self._next_check() - now))
         try:
-            self._socket.settimeout(max(0.0, min(seconds, self._next_check() - now)))
+            if besides is not None:
+                self._wait(wait, besides)
+            self._socket.settimeout(wait if besides is None else 0.0)
             octets = self._socket.recv(_READ)
         except (TimeoutError, BlockingIOError, ssl.SSLWantReadError):
             return []
@@ -164,8 +169,21 @@ class Session:
             self.write(pdu.write(pdu.ENQUIRE_LINK, self.next_sequence()))
             self._asked_at = now
 
+    def _wait(self, seconds: float, besides: int) -> None:
+        """Wait until something can be read, here or there."""
+        if not (isinstance(self._socket, ssl.SSLSocket) and self._socket.pending()):
+            has_come(self._socket.fileno(), besides, seconds=seconds)
+
     def _next_check(self) -> float:
         return self._heard_at + self.idle if self._asked_at is None else self._asked_at + self.answer_within
+
+
+def has_come(*descriptors: int, seconds: float = 0.0) -> bool:
+    """Wait until there is something to read at one of these; return whether there is."""
+    poll = select.poll()
+    for descriptor in descriptors:
+        poll.register(descriptor, select.POLLIN)
+    return bool(poll.poll(seconds * 1000))
 
 
 def _connected(account: Account) -> socket.socket:

@@ -2,26 +2,44 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
+from contextlib import nullcontext
 from datetime import timedelta
 from typing import Any
 
 import pytest
-from django.db import IntegrityError, transaction
+from django.db import IntegrityError, connection, transaction
 
 from aftercare import outbox
 from aftercare.models import Attempt, Line, Message, Stop
 from aftercare.outbox import Parcel
+from aftercare.transports.smpp.session import has_come
 from studio import clock
 from studio.models import Client, Studio
 from tests.letters import begin, make_line, make_message, parcel_of
 from tests.people import NOW, make_client
 
-pytestmark = pytest.mark.django_db
+ON_POSTGRES = connection.vendor == "postgresql"
+# What is asked beside other work is asked on another connection, which sees only what is committed.
+pytestmark = pytest.mark.django_db(transaction=ON_POSTGRES)
+
+Depart = Callable[..., set[int]]
 
 
-def depart(*parcels: Parcel) -> set[int]:
-    return outbox.depart(parcels, NOW, clock.now(), 60)
+@pytest.fixture(params=["at once", "beside other work"] if ON_POSTGRES else ["at once"])
+def depart(request: pytest.FixtureRequest) -> Iterator[Depart]:
+    """Both ways to write down that parcels leave."""
+    if request.param == "at once":
+        yield lambda *parcels: outbox.depart(parcels, NOW, clock.now(), 60)
+        return
+    departures = outbox.Departures()
+
+    def beside(*parcels: Parcel) -> set[int]:
+        departures.begin(parcels, NOW, clock.now(), 60)
+        return departures.end()
+
+    yield beside
+    departures.close()
 
 
 def test_it_is_written_down_before_the_first_byte_leaves(mia: Client, line: Line) -> None:
@@ -39,7 +57,7 @@ def test_it_is_written_down_before_the_first_byte_leaves(mia: Client, line: Line
 
 
 @pytest.mark.parametrize(("text", "segments"), [("a" * 160, 1), ("a" * 161, 2), ("ł" * 71, 2)])
-def test_what_a_text_costs_is_kept_with_it(text: str, segments: int, mia: Client, line: Line) -> None:
+def test_what_a_text_costs_is_kept_with_it(text: str, segments: int, mia: Client, line: Line, depart: Depart) -> None:
     """Source: 3GPP TS 23.038 and 23.040: 160 septets or 70 UTF-16 units in one segment."""
     make_message(mia)
     [message] = outbox.claim(NOW, 10)
@@ -49,7 +67,9 @@ def test_what_a_text_costs_is_kept_with_it(text: str, segments: int, mia: Client
     assert Message.objects.get().segments == segments
 
 
-def test_an_e_mail_has_no_segments_but_keeps_those_of_the_text_before_it(mia: Client, line: Line) -> None:
+def test_an_e_mail_has_no_segments_but_keeps_those_of_the_text_before_it(
+    mia: Client, line: Line, depart: Depart
+) -> None:
     make_message(mia, segments=2)
     make_message(mia)
     email = make_line(mia.studio, "email")
@@ -59,7 +79,7 @@ def test_an_e_mail_has_no_segments_but_keeps_those_of_the_text_before_it(mia: Cl
     assert list(Message.objects.order_by("pk").values_list("segments", flat=True)) == [2, None]
 
 
-def test_only_what_is_still_the_senders_own_may_go(mia: Client, line: Line) -> None:
+def test_only_what_is_still_the_senders_own_may_go(mia: Client, line: Line, depart: Depart) -> None:
     mine, planned_anew, claimed_again = make_message(mia), make_message(mia), make_message(mia)
     parcels = [parcel_of(message, line) for message in outbox.claim(NOW, 10)]
     outbox.replan([planned_anew])
@@ -67,7 +87,7 @@ def test_only_what_is_still_the_senders_own_may_go(mia: Client, line: Line) -> N
     hers.update(lease_until=clock.now() + timedelta(seconds=999))  # it had expired
 
     assert depart(*parcels) == {mine.pk}
-    assert depart() == set()
+    assert outbox.depart([], NOW, clock.now(), 60) == set()
 
     assert Attempt.objects.get().message == mine
     assert list(Message.objects.order_by("pk").values_list("state", flat=True)) == [
@@ -116,7 +136,7 @@ def _gone_live(client: Client, line: Line) -> None:
     ],
 )
 def test_what_happened_since_it_was_judged_keeps_it_from_leaving(
-    happens: Callable[[Client, Line], None], fields: dict[str, Any], goes: bool, mia: Client, line: Line
+    happens: Callable[[Client, Line], None], fields: dict[str, Any], goes: bool, mia: Client, line: Line, depart: Depart
 ) -> None:
     other = make_message(make_client(mia.studio, "Noor", mobile="+12125550102"))
     message = make_message(mia)
@@ -137,14 +157,32 @@ def test_what_happened_since_it_was_judged_keeps_it_from_leaving(
     assert hers.message.state == ("handing_over" if goes else "claimed")
 
 
-def test_an_attempt_that_stands_already_keeps_all_from_leaving(mia: Client, line: Line) -> None:
+def test_an_attempt_that_stands_already_keeps_all_from_leaving(mia: Client, line: Line, depart: Depart) -> None:
     make_message(mia)
     make_message(mia)
     one, other = (parcel_of(message, line) for message in outbox.claim(NOW, 10))
     other.reference = one.reference
 
-    with pytest.raises(IntegrityError), transaction.atomic():
+    with pytest.raises(IntegrityError), nullcontext() if ON_POSTGRES else transaction.atomic():
         depart(one, other)
 
     assert not Attempt.objects.exists()
     assert set(Message.objects.values_list("state", flat=True)) == {"claimed"}
+
+
+@pytest.mark.skipif(not ON_POSTGRES, reason="SQLite has one writer: there is nothing beside it")
+def test_other_work_goes_on_until_it_is_written_down(mia: Client, line: Line) -> None:
+    """Somebody else has the client's row: what is asked waits for them, and its sender does not."""
+    make_message(mia)
+    parcels = [parcel_of(message, line) for message in outbox.claim(NOW, 10)]
+    departures = outbox.Departures()
+    with transaction.atomic():
+        held = Message.objects.select_for_update().get()
+
+        departures.begin(parcels, NOW, clock.now(), 60)
+
+        assert not has_come(departures.fileno(), seconds=0.2)
+        assert not departures.are_written()
+    assert has_come(departures.fileno(), seconds=5.0)
+    assert departures.end() == {held.pk}
+    departures.close()

@@ -8,7 +8,7 @@ from datetime import timedelta
 from typing import Any
 
 import pytest
-from django.db import DatabaseError
+from django.db import DatabaseError, connection
 
 from aftercare import heartbeats, lines, outbox, planning, sending
 from aftercare.core.delivery import Event
@@ -259,6 +259,28 @@ def test_the_end_of_a_round_gives_up_nothing_that_is_still_in_flight(
 
     assert counts["handed_over"] == len(road.taken) >= 2
     assert set(states()) <= {"handed_over", "planned"}
+
+
+@pytest.mark.skipif(connection.vendor != "postgresql", reason="SQLite has one writer: there is nothing beside it")
+def test_what_is_being_journaled_as_the_end_is_asked_for_still_leaves(
+    studio: Studio, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    due(studio, 6)
+    asked: list[int] = []
+    begin = outbox.Departures.begin
+
+    def and_then_the_end(self: outbox.Departures, parcels: Sequence[outbox.Parcel], *more: Any) -> None:
+        begin(self, parcels, *more)
+        asked.append(len(parcels))
+
+    monkeypatch.setattr(outbox.Departures, "begin", and_then_the_end)
+    road = Pipe(window=2)
+
+    sending.stream(road, "main", stop=lambda: bool(asked))
+
+    assert asked == [2]
+    assert len(road.taken) == 2
+    assert states() == {"handed_over": 2, "planned": 4}
 
 
 @pytest.mark.parametrize("how", ["down", "gone"])

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import socket
 import time
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass, field
@@ -484,18 +485,56 @@ def test_a_unit_that_cannot_be_read_hurts_no_other(
     assert "6e6f6e73656e7365" in caplog.text  # kept where it can be read
 
 
+@pytest.fixture
+def besides() -> Iterator[tuple[socket.socket, socket.socket]]:
+    """Something else that may come, and where it comes from."""
+    here, there = socket.socketpair()
+    with here, there:
+        yield here, there
+
+
+def test_it_listens_no_longer_than_until_something_else_comes(
+    road: Smpp, besides: tuple[socket.socket, socket.socket]
+) -> None:
+    here, there = besides
+    road.collect(0.0)
+    began = time.monotonic()
+
+    assert road.collect(0.2, here.fileno()) == []
+    assert time.monotonic() - began >= 0.2
+    there.send(b"!")
+    assert road.collect(60.0, here.fileno()) == []
+
+    assert time.monotonic() - began < 30
+
+
+def test_what_the_carrier_says_is_heard_beside_something_else(
+    road: Smpp, besides: tuple[socket.socket, socket.socket]
+) -> None:
+    road.submit(texts("hello"))
+
+    [outcome] = road.collect(60.0, besides[0].fileno())
+
+    assert outcome.event is Event.TAKEN
+
+
 @pytest.mark.skipif(not has_tls(), reason="needs openssl")
-def test_under_tls_the_certificate_must_be_trusted(tmp_path: Path, inbox: Inbox) -> None:
+def test_under_tls_the_certificate_must_be_trusted(
+    tmp_path: Path, inbox: Inbox, besides: tuple[socket.socket, socket.socket]
+) -> None:
     with smsc(tls_in=tmp_path) as centre:
         trusting = Smpp(bind="alpha", inbox=inbox, **centre.address)
         wary = Smpp(bind="beta", inbox=inbox, **{**centre.address, "ca_file": ""})
         try:
             assert hand_over(trusting, texts("x" * 300))["ref-0"].event is Event.TAKEN
             turn_until(trusting, lambda: len(inbox.receipts) == 2)
+            trusting.submit(texts("hello"))
+            [again] = trusting.collect(60.0, besides[0].fileno())
             [outcome] = hand_over(wary, texts("hello")).values()
         finally:
             trusting.close()
             wary.close()
 
+    assert again.event is Event.TAKEN
     assert outcome.event is Event.NOT_TAKEN
     assert "its certificate is not trusted" in outcome.problem

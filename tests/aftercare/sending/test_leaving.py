@@ -1,0 +1,153 @@
+"""What is about to leave is journaled beside other work: it goes once that is done, and not where it could not be."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from datetime import datetime
+from types import SimpleNamespace
+from typing import Any, cast
+
+import pytest
+from django.db import DatabaseError, OperationalError
+
+from aftercare import outbox
+from aftercare.models import Line, Message
+from aftercare.sending import absence
+from aftercare.sending.leaving import Leaving
+from aftercare.sending.letters import Letter
+from aftercare.sending.roads import Road, Roads
+from studio import clock
+from tests.letters import make_line, make_message, parcel_of
+from tests.people import NOW, make_client, make_studio
+from tests.streams import Pipe
+
+pytestmark = pytest.mark.django_db(transaction=True)  # after a failure a connection is looked at, and may end
+
+
+class Asked(outbox.Departures):
+    """Stands in for a database that is asked without waiting; ``answers`` are what it says in turn."""
+
+    def __init__(self, *answers: set[int] | DatabaseError) -> None:
+        self.answers = list(answers)
+        self.asked: list[list[int]] = []
+        self.is_done = True
+
+    def begin(self, parcels: Sequence[outbox.Parcel], now: datetime, at: datetime, patience: int) -> None:
+        self.asked.append([parcel.message.pk for parcel in parcels])
+
+    def fileno(self) -> int:
+        return 7
+
+    def are_written(self) -> bool:
+        return self.is_done
+
+    def end(self) -> set[int]:
+        said = self.answers.pop(0)
+        if isinstance(said, DatabaseError):
+            raise said
+        return said
+
+    def close(self) -> None:
+        pass
+
+
+Letters = Callable[[int], list[Letter]]
+
+
+@pytest.fixture
+def letters(transactional_db: None) -> Letters:
+    """Makes so many claimed letters."""
+
+    mia = make_client(make_studio(live_since=NOW), mobile="+12125550101")
+    line = make_line(mia.studio)
+
+    def make(number: int) -> list[Letter]:
+        for _ in range(number):
+            make_message(mia)
+        found = [SimpleNamespace(parcel=parcel_of(one, line), message=one) for one in outbox.claim(NOW, number)]
+        return cast("list[Letter]", found)
+
+    return make
+
+
+def leaving(departures: outbox.Departures | None) -> Leaving:
+    return Leaving(Road(Pipe()), Roads(), departures)
+
+
+def test_it_goes_once_it_is_written_down(letters: Letters) -> None:
+    one, other = letters(2)
+    asked = Asked({one.message.pk})
+    them = leaving(asked)
+
+    assert them.begin([one, other], clock.now()) == []
+
+    asked.is_done = False
+    assert (them.is_under_way, them.fileno(), them.end()) == (True, 7, [])
+    asked.is_done = True
+    assert them.end() == [one]
+    assert (them.is_under_way, them.fileno(), them.end()) == (False, None, [])
+    # What may not go after all is due again.
+    assert Message.objects.get(pk=other.message.pk).state == "planned"
+
+
+def test_at_the_end_it_is_waited_for(letters: Letters) -> None:
+    [one] = letters(1)
+    asked = Asked({one.message.pk})
+    asked.is_done = False
+    them = leaving(asked)
+    them.begin([one], clock.now())
+
+    assert them.end(wait=True) == [one]
+
+
+@pytest.mark.parametrize("limit", [None, 100])
+def test_what_is_counted_on_its_day_or_not_asked_beside_goes_at_once(letters: Letters, limit: int | None) -> None:
+    one, other = letters(2)
+    Line.objects.update(most_a_day=limit)
+    for letter in (one, other):
+        letter.parcel.line.refresh_from_db()
+    asked = Asked()
+    them = leaving(asked if limit else None)
+
+    assert them.begin([one, other], clock.now()) == [one, other]
+
+    assert not them.is_under_way
+    assert asked.asked == []
+    assert set(Message.objects.values_list("state", flat=True)) == {"handing_over"}
+
+
+def test_a_database_that_is_away_for_a_moment_holds_up_that_portion_alone(
+    letters: Letters, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(absence, "_PAUSE", 0.0)
+    one, other = letters(2)
+    asked = Asked(OperationalError("away"), {other.message.pk})
+    them = leaving(asked)
+
+    them.begin([one], clock.now())
+    assert (them.end(), them.is_under_way) == ([], False)
+    them.begin([other], clock.now())
+
+    assert them.end() == [other]
+    assert asked.asked == [[one.message.pk], [other.message.pk]]
+    assert Message.objects.get(pk=one.message.pk).state == "claimed"  # until its lease is over
+
+
+def test_one_that_stays_away_is_told_of(letters: Letters, monkeypatch: pytest.MonkeyPatch) -> None:
+    clock_hand = [100.0]
+    monkeypatch.setattr(absence, "_PAUSE", 0.0)
+    monkeypatch.setattr("aftercare.sending.absence.time.monotonic", lambda: clock_hand[0])
+    [one] = letters(1)
+    away: Any = OperationalError("away")
+    them = leaving(Asked(away, away, away))
+
+    them.begin([one], clock.now())
+    them.end()
+    clock_hand[0] += absence.LONGEST
+    them.begin([one], clock.now())
+    them.end()
+    clock_hand[0] += 1
+    them.begin([one], clock.now())
+
+    with pytest.raises(OperationalError, match="away"):
+        them.end()
