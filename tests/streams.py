@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import time
 from collections import deque
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 from typing import Any
 
 from aftercare.core.delivery import Event
@@ -66,9 +66,9 @@ class Pipe(Stream):
                 )
         return []
 
-    def collect(self, seconds: float, besides: int | None = None) -> list[Outcome]:
-        if besides is not None:
-            has_come(besides, seconds=seconds)
+    def collect(self, seconds: float, besides: Collection[int] = ()) -> list[Outcome]:
+        if besides:
+            has_come(*besides, seconds=seconds)
         if time.monotonic() < self.submitted_at + self.slow:
             time.sleep(min(seconds, self.slow))
             return []

@@ -32,19 +32,20 @@ class Asking:
         places = count(1)
         self._statement = "".join(f"{part}${next(places)}" for part in parts) + last
         self._wrapper: BaseDatabaseWrapper | None = None
+        self._socket = -1
 
     def ask(self, given: Sequence[Any]) -> None:
         """Send the statement with these values; a list is an array."""
         written = [_written(one) for one in given]
         with self._line() as line:
+            self._socket = line.socket
             line.send_query_prepared(_NAME, written)
             while line.flush():
                 select.select([], [line.socket], [])
 
     def fileno(self) -> int:
-        """Return the descriptor at which there is something to read once the answer comes."""
-        with self._line() as line:
-            return line.socket
+        """Return the descriptor at which there is something to read once the answer comes, or none will come."""
+        return self._socket
 
     def has_answer(self) -> bool:
         """Whether it need not be waited for."""

@@ -18,76 +18,98 @@ from aftercare.sending.judging import Judge
 from aftercare.sending.letters import Letter
 from aftercare.sending.roads import Road, Roads
 
+AT_ONCE = 2  # portions: what is free while one is written down waits less, and each takes longer
+
+
+@dataclass(frozen=True, slots=True)
+class _Portion:
+    """Letters that the database has been asked to write down."""
+
+    letters: Sequence[Letter]
+    journal: Journal
+    departures: outbox.Departures
+
 
 @dataclass(slots=True)
 class Leaving:
-    """Journals one portion at a time; by ``departures`` where the database can be asked without waiting for its answer.
+    """Journals portion by portion; ``beside`` where the database can be asked without waiting for its answer.
 
-    What may leave meanwhile goes with the next, so that a portion is as small as the road is slow: a place that is free
-    waits for no other, and where there is much to send each text costs less. A portion at which the database fails does
-    not leave, and is due again once its lease is over.
+    A portion at which the database fails does not leave, and is due again once its lease is over.
     """
 
     road: Road
     roads: Roads
-    departures: outbox.Departures | None
+    beside: Sequence[outbox.Departures]
     counts: Counter[str] = field(default_factory=Counter)
-    portion: Sequence[Letter] = ()
-    journal: Journal | None = None  # of a portion that the database has been asked to write down
+    under_way: list[_Portion] = field(default_factory=list)
     absence: Absence = field(default_factory=Absence)
 
     @property
-    def is_under_way(self) -> bool:
-        """Whether a portion is being written down."""
-        return self.journal is not None
+    def held(self) -> int:
+        """How many letters are being written down."""
+        return sum(len(portion.letters) for portion in self.under_way)
 
-    def begin(self, portion: Sequence[Letter], now: datetime) -> list[Letter]:
+    @property
+    def free(self) -> int:
+        """How many portions could begin now."""
+        return len(self.beside) - len(self.under_way) if self.beside else 1
+
+    def share(self, places: int) -> int:
+        """Return how many leave together where so many places of the window are free.
+
+        Some at a time, so that the first of them is not on the wire only when the last is written down, and places
+        become free one after the other as well; not fewer, as each portion costs something by itself.
+        """
+        window = self.road.transport.window
+        return min(places, max(2, window // 10, places // 4)) if self.beside else places
+
+    def begin(self, letters: Sequence[Letter], now: datetime) -> list[Letter]:
         """Have a portion written down; return those that may go, where that was done at once.
 
         ``now`` is the moment by the database's clock.
         """
         journal = Journal(self.road, Judge(now, self.roads, None), now)
-        with self._for_a_while(portion):
+        with self._for_a_while(letters):
             # What an owner's limit a day counts is counted in the same transaction, of which each step is waited for.
-            if self.departures is None or any(limits.is_counted(letter.parcel) for letter in portion):
-                return self._done(journal, journal.depart(portion, now))
-            self.departures.begin([one.parcel for one in portion], now, now, self.road.transport.patience)
-            self.portion, self.journal = portion, journal
+            if not self.beside or any(limits.is_counted(letter.parcel) for letter in letters):
+                return self._done(journal, journal.depart(letters, now))
+            busy = [portion.departures for portion in self.under_way]
+            departures = next(one for one in self.beside if one not in busy)
+            departures.begin([letter.parcel for letter in letters], now, now, self.road.transport.patience)
+            self.under_way.append(_Portion(letters, journal, departures))
         return []
 
-    def fileno(self) -> int | None:
-        """Return the descriptor at which there is something to read once the portion is written down."""
-        with self._for_a_while(self.portion):
-            return self.departures.fileno() if self.departures is not None and self.is_under_way else None
-        return None
+    def descriptors(self) -> list[int]:
+        """Return those at which there is something to read once a portion is written down."""
+        return [portion.departures.fileno() for portion in self.under_way]
 
     def end(self, *, wait: bool = False) -> list[Letter]:
-        """Return those of the portion that may go; none while it is not written down yet, unless that is waited for."""
-        if self.departures is None or self.journal is None:
-            return []
-        with self._for_a_while(self.portion):
-            if not (wait or self.departures.are_written()):
-                return []
-            return self._done(self.journal, self.journal.part(self.portion, self.departures.end()))
-        return []
+        """Return those that may go of the portions that are written down by now; of all, if they are waited for."""
+        going: list[Letter] = []
+        for portion in list(self.under_way):
+            with self._for_a_while(portion.letters):
+                if not (wait or portion.departures.are_written()):
+                    continue
+                gone = portion.departures.end()
+                going += self._done(portion.journal, portion.journal.part(portion.letters, gone))
+            self.under_way.remove(portion)
+        return going
 
     def close(self) -> None:
         """Ask nothing more."""
-        if self.departures is not None:
-            self.departures.close()
+        for departures in self.beside:
+            departures.close()
 
     def _done(self, journal: Journal, going: list[Letter]) -> list[Letter]:
         self.absence.end()
-        self.portion, self.journal = (), None
         self.counts += journal.judge.counts
         return going
 
     @contextmanager
-    def _for_a_while(self, portion: Sequence[Letter]) -> Iterator[None]:
+    def _for_a_while(self, letters: Sequence[Letter]) -> Iterator[None]:
         """Put up with a database that is away for a while."""
         try:
             yield
         except DatabaseError as error:
-            self.portion, self.journal = (), None
-            if lasting := self.absence.outlasted(error, f"{len(portion)} texts leave later"):
+            if lasting := self.absence.outlasted(error, f"{len(letters)} texts leave later"):
                 raise lasting from error

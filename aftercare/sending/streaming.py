@@ -9,6 +9,7 @@ once there is room for it in the window, so that what a crash leaves open is wha
 from __future__ import annotations
 
 import queue
+import sys
 import threading
 import time
 from collections import Counter, deque
@@ -27,7 +28,7 @@ from aftercare.lines import Bound
 from aftercare.outbox import Lane
 from aftercare.sending.journaling import Heard, Journal
 from aftercare.sending.judging import Judge
-from aftercare.sending.leaving import Leaving
+from aftercare.sending.leaving import AT_ONCE, Leaving
 from aftercare.sending.letters import Letter
 from aftercare.sending.roads import Road, Roads, silent
 from aftercare.sending.settling import LISTEN, Settler
@@ -37,6 +38,9 @@ from aftercare.transports.base import Outcome, Stream
 from studio import clock
 
 LEAST, MOST = 20, 250  # claimed and judged at once: what leaves in a second, so that an answer never waits behind many
+# Seconds for which a thread of Python's keeps the others waiting: judging is all Python, and what was heard from the
+# carrier or the database must not wait for it.
+SWITCH = 0.0005
 EXACT = 1.0  # seconds: a moment is in whole ones
 GRACE = 8.0  # seconds for the answers that are still out when the end is asked for
 
@@ -131,6 +135,7 @@ class Feeder:
 
     def start(self) -> None:
         """Judge in a thread from now on, until nothing is due."""
+        sys.setswitchinterval(SWITCH)
         self.thread = threading.Thread(target=self._run, name=f"judging for {self.bind}", daemon=True)
         self.thread.start()
 
@@ -194,7 +199,7 @@ class _Wire:
 
     def __post_init__(self) -> None:
         self.settler = Settler(self._settle)
-        beside = outbox.Departures() if connection.vendor == "postgresql" else None
+        beside = [outbox.Departures() for _ in range(AT_ONCE)] if connection.vendor == "postgresql" else []
         self.leaving = Leaving(self.road, self.feeder.roads, beside)
 
     def run(self) -> None:
@@ -208,7 +213,7 @@ class _Wire:
             self._submit(going)
             self.feeder.batch = max(LEAST, min(MOST, int(left / max(1.0, time.monotonic() - began))))
             self.settler.turn()
-            self._hear(stream.collect(self._patience(), self.leaving.fileno()))
+            self._hear(stream.collect(self._patience(), self.leaving.descriptors()))
         self._end()
 
     def start(self) -> None:
@@ -229,7 +234,7 @@ class _Wire:
     def _goes_on(self) -> bool:
         if self.stop() or not (self._stream().is_up or self.flying):
             return False
-        under_way = bool(self.flying) or self.leaving.is_under_way
+        under_way = bool(self.flying or self.leaving.under_way)
         if not self.waiting:
             self.waiting.extend(self.feeder.take(idle=not (under_way or self.feeder.ended.is_set())))
         if self.feeder.error is not None:
@@ -239,17 +244,18 @@ class _Wire:
 
     def _begin(self, leaving: int) -> list[Letter]:
         """Have the next ones journaled, beside so many that leave now; return those that may leave at once."""
-        if self.leaving.is_under_way:
-            return []
-        window = self._window(leaving)
-        return self.leaving.begin(window, self._now()) if window else []
+        going: list[Letter] = []
+        for _ in range(self.leaving.free):
+            window = self._window(leaving + len(going))
+            going += self.leaving.begin(window, self._now()) if window else []
+        return going
 
     def _window(self, leaving: int) -> list[Letter]:
         """Take what there is room for beside so many that are leaving."""
-        if not self._stream().is_up:
+        places = self._places() - leaving
+        if places <= 0:
             return []
-        free = min(self.road.transport.window - len(self.flying), self._stream().room()) - leaving
-        taken, held = self._in_turn(free)
+        taken, held = self._in_turn(self.leaving.share(places))
         self.waiting.extendleft(reversed(held))
         self.holds = bool(held) and not taken
         if not taken or not self.road.rests:
@@ -259,6 +265,12 @@ class _Wire:
         going = leave_resting(self.road, taken, judge, now)
         self.counts += judge.counts
         return going
+
+    def _places(self) -> int:
+        """Return how many may be journaled, since they could leave as soon as they are."""
+        if not self._stream().is_up:
+            return 0
+        return min(self.road.transport.window - len(self.flying), self._stream().room()) - self.leaving.held
 
     def _in_turn(self, free: int) -> tuple[list[Letter], list[Letter]]:
         """Take those that leave now, and apart from them those that an owner's limit a second holds back."""
@@ -282,7 +294,7 @@ class _Wire:
 
     def _patience(self) -> float:
         """Return how long to listen: not at all while more could leave."""
-        more = self.waiting and not self.holds and not self.leaving.is_under_way and self._stream().room() > 0
+        more = self.waiting and not self.holds and self.leaving.free and self._places() > 0
         return 0.0 if more else LISTEN
 
     def _submit(self, going: Sequence[Letter]) -> None:

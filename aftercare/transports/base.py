@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import hashlib
 from abc import ABC, abstractmethod
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Collection, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from datetime import datetime
 from typing import Any, ClassVar, Protocol
@@ -196,10 +196,10 @@ class Stream(Transport):
         """
 
     @abstractmethod
-    def collect(self, seconds: float, besides: int | None = None) -> list[Outcome]:
+    def collect(self, seconds: float, besides: Collection[int] = ()) -> list[Outcome]:
         """Return the outcomes heard by now, waiting up to ``seconds`` for the first.
 
-        It does not wait, or not for long, while there is something to read at the descriptor ``besides``.
+        It does not wait, or not for long, while there is something to read at one of the descriptors ``besides``.
         Every submitted message gets exactly one: of what is not answered in time, or when the line drops, it is LOST.
         """
 

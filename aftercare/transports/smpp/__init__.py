@@ -12,7 +12,7 @@ import logging
 import random
 import time
 from collections import deque
-from collections.abc import Mapping, Sequence
+from collections.abc import Collection, Mapping, Sequence
 from typing import Any, ClassVar
 
 from aftercare.core.delivery import Event
@@ -131,12 +131,12 @@ class Smpp(Stream):
             self._broken(error)
         return refused
 
-    def collect(self, seconds: float, besides: int | None = None) -> list[Outcome]:
+    def collect(self, seconds: float, besides: Collection[int] = ()) -> list[Outcome]:
         until = time.monotonic() + seconds
         while True:
             left = until - time.monotonic()
             self._turn(0.0 if self._heard else max(0.0, left), besides)
-            if self._heard or left <= 0.0 or (besides is not None and has_come(besides)):
+            if self._heard or left <= 0.0 or has_come(*besides):
                 break
         heard, self._heard = self._heard, []
         return heard
@@ -166,7 +166,7 @@ class Smpp(Stream):
         self.trouble = trouble
         log.warning("%s: %s Tried again in %.1f s.", self.account, trouble, self._retry_at - now)
 
-    def _turn(self, seconds: float, besides: int | None) -> None:
+    def _turn(self, seconds: float, besides: Collection[int]) -> None:
         """Write what may leave, read what comes within ``seconds`` or until something has come ``besides``."""
         now = time.monotonic()
         session = self._session or self._connect(now)

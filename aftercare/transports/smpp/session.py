@@ -6,7 +6,7 @@ import select
 import socket
 import ssl
 import time
-from collections.abc import Callable
+from collections.abc import Callable, Collection
 from contextlib import suppress
 from dataclasses import dataclass, field
 
@@ -81,10 +81,10 @@ class Session:
         except OSError as error:
             raise Dropped(_said(error)) from error
 
-    def read(self, seconds: float, besides: int | None = None) -> list[Unit]:
+    def read(self, seconds: float, besides: Collection[int] = ()) -> list[Unit]:
         """Return what has come, waiting up to ``seconds`` for the first; asks and answers enquire_link on the way.
 
-        It does not wait any longer once there is something to read at the descriptor ``besides``.
+        It does not wait any longer once there is something to read at one of the descriptors ``besides``.
         Raises Dropped: the connection broke, the carrier unbound, did not answer in time, or does not speak SMPP.
         """
         if self._ready:
@@ -94,9 +94,9 @@ class Session:
         self._keep_alive(now)
         wait = max(0.0, min(seconds, self._next_check() - now))
         try:
-            if besides is not None:
+            if besides:
                 self._wait(wait, besides)
-            self._socket.settimeout(wait if besides is None else 0.0)
+            self._socket.settimeout(0.0 if besides else wait)
             octets = self._socket.recv(_READ)
         except (TimeoutError, BlockingIOError, ssl.SSLWantReadError):
             return []
@@ -169,21 +169,21 @@ class Session:
             self.write(pdu.write(pdu.ENQUIRE_LINK, self.next_sequence()))
             self._asked_at = now
 
-    def _wait(self, seconds: float, besides: int) -> None:
+    def _wait(self, seconds: float, besides: Collection[int]) -> None:
         """Wait until something can be read, here or there."""
         if not (isinstance(self._socket, ssl.SSLSocket) and self._socket.pending()):
-            has_come(self._socket.fileno(), besides, seconds=seconds)
+            has_come(self._socket.fileno(), *besides, seconds=seconds)
 
     def _next_check(self) -> float:
         return self._heard_at + self.idle if self._asked_at is None else self._asked_at + self.answer_within
 
 
 def has_come(*descriptors: int, seconds: float = 0.0) -> bool:
-    """Wait until there is something to read at one of these; return whether there is."""
+    """Wait until there is something to read at one of these, if there are any; return whether there is."""
     poll = select.poll()
     for descriptor in descriptors:
         poll.register(descriptor, select.POLLIN)
-    return bool(poll.poll(seconds * 1000))
+    return bool(descriptors and poll.poll(seconds * 1000))
 
 
 def _connected(account: Account) -> socket.socket:

@@ -70,8 +70,8 @@ def letters(transactional_db: None) -> Letters:
     return make
 
 
-def leaving(departures: outbox.Departures | None) -> Leaving:
-    return Leaving(Road(Pipe()), Roads(), departures)
+def leaving(*beside: outbox.Departures, window: int = 3) -> Leaving:
+    return Leaving(Road(Pipe(window=window)), Roads(), beside)
 
 
 def test_it_goes_once_it_is_written_down(letters: Letters) -> None:
@@ -82,12 +82,39 @@ def test_it_goes_once_it_is_written_down(letters: Letters) -> None:
     assert them.begin([one, other], clock.now()) == []
 
     asked.is_done = False
-    assert (them.is_under_way, them.fileno(), them.end()) == (True, 7, [])
+    assert (them.held, them.free, them.descriptors(), them.end()) == (2, 0, [7], [])
     asked.is_done = True
     assert them.end() == [one]
-    assert (them.is_under_way, them.fileno(), them.end()) == (False, None, [])
+    assert (them.held, them.free, them.descriptors(), them.end()) == (0, 1, [], [])
     # What may not go after all is due again.
     assert Message.objects.get(pk=other.message.pk).state == "planned"
+
+
+def test_two_portions_are_written_down_at_once_and_leave_as_they_are_done(letters: Letters) -> None:
+    one, other = letters(2)
+    slow, quick = Asked({one.message.pk}), Asked({other.message.pk})
+    slow.is_done = False
+    them = leaving(slow, quick)
+
+    them.begin([one], clock.now())
+    assert them.free == 1
+    them.begin([other], clock.now())
+
+    assert (them.held, them.free) == (2, 0)
+    assert them.end() == [other]
+    assert (them.held, them.free) == (1, 1)
+    slow.is_done = True
+    assert them.end() == [one]
+
+
+@pytest.mark.parametrize(
+    ("window", "places", "together"), [(1, 1, 1), (10, 1, 1), (10, 10, 2), (50, 10, 5), (50, 50, 12), (200, 200, 50)]
+)
+def test_some_places_are_filled_at_a_time_where_the_database_is_asked_beside(
+    window: int, places: int, together: int
+) -> None:
+    assert leaving(Asked(), window=window).share(places) == together
+    assert leaving(window=window).share(places) == places
 
 
 def test_at_the_end_it_is_waited_for(letters: Letters) -> None:
@@ -107,11 +134,11 @@ def test_what_is_counted_on_its_day_or_not_asked_beside_goes_at_once(letters: Le
     for letter in (one, other):
         letter.parcel.line.refresh_from_db()
     asked = Asked()
-    them = leaving(asked if limit else None)
+    them = leaving(*[asked] if limit else [])
 
     assert them.begin([one, other], clock.now()) == [one, other]
 
-    assert not them.is_under_way
+    assert them.held == 0
     assert asked.asked == []
     assert set(Message.objects.values_list("state", flat=True)) == {"handing_over"}
 
@@ -125,7 +152,7 @@ def test_a_database_that_is_away_for_a_moment_holds_up_that_portion_alone(
     them = leaving(asked)
 
     them.begin([one], clock.now())
-    assert (them.end(), them.is_under_way) == ([], False)
+    assert (them.end(), them.held) == ([], 0)
     them.begin([other], clock.now())
 
     assert them.end() == [other]

@@ -500,10 +500,10 @@ def test_it_listens_no_longer_than_until_something_else_comes(
     road.collect(0.0)
     began = time.monotonic()
 
-    assert road.collect(0.2, here.fileno()) == []
+    assert road.collect(0.2, [here.fileno()]) == []
     assert time.monotonic() - began >= 0.2
     there.send(b"!")
-    assert road.collect(60.0, here.fileno()) == []
+    assert road.collect(60.0, [here.fileno()]) == []
 
     assert time.monotonic() - began < 30
 
@@ -513,7 +513,7 @@ def test_what_the_carrier_says_is_heard_beside_something_else(
 ) -> None:
     road.submit(texts("hello"))
 
-    [outcome] = road.collect(60.0, besides[0].fileno())
+    [outcome] = road.collect(60.0, [besides[0].fileno()])
 
     assert outcome.event is Event.TAKEN
 
@@ -529,7 +529,7 @@ def test_under_tls_the_certificate_must_be_trusted(
             assert hand_over(trusting, texts("x" * 300))["ref-0"].event is Event.TAKEN
             turn_until(trusting, lambda: len(inbox.receipts) == 2)
             trusting.submit(texts("hello"))
-            [again] = trusting.collect(60.0, besides[0].fileno())
+            [again] = trusting.collect(60.0, [besides[0].fileno()])
             [outcome] = hand_over(wary, texts("hello")).values()
         finally:
             trusting.close()
