@@ -33,12 +33,14 @@ class Asking:
         self._statement = "".join(f"{part}${next(places)}" for part in parts) + last
         self._wrapper: BaseDatabaseWrapper | None = None
         self._socket = -1
+        self._keys: set[int] = set()
+        self._is_whole = True  # the answer: with its last word the transaction has been committed
 
     def ask(self, given: Sequence[Any]) -> None:
         """Send the statement with these values; a list is an array."""
         written = [_written(one) for one in given]
         with self._line() as line:
-            self._socket = line.socket
+            self._socket, self._keys, self._is_whole = line.socket, set(), False
             line.send_query_prepared(_NAME, written)
             while line.flush():
                 select.select([], [line.socket], [])
@@ -51,16 +53,20 @@ class Asking:
         """Whether it need not be waited for."""
         with self._line() as line:
             line.consume_input()
-            return not line.is_busy()
+            while not (self._is_whole or line.is_busy()):
+                result = line.get_result()
+                if result is None:
+                    self._is_whole = True
+                else:
+                    _look_at(result)
+                    self._keys.update(int(result.get_value(place, 0) or 0) for place in range(result.ntuples))
+        return self._is_whole
 
     def answer(self) -> set[int]:
         """Return the keys that came back; waits for them."""
-        found: set[int] = set()
-        with self._line() as line:
-            while (result := line.get_result()) is not None:
-                _look_at(result)
-                found.update(int(result.get_value(place, 0) or 0) for place in range(result.ntuples))
-        return found
+        while not self.has_answer():
+            select.select([self._socket], [], [])
+        return self._keys
 
     def close(self) -> None:
         """End the connection."""
