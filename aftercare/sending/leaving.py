@@ -34,7 +34,9 @@ class _Portion:
 class Leaving:
     """Journals portion by portion; ``beside`` where the database can be asked without waiting for its answer.
 
-    A portion at which the database fails does not leave, and is due again once its lease is over.
+    A portion at which the database fails does not leave. It may have been written down all the same, only that nobody
+    was told: ``failed`` are letters that certainly were not handed over, to be settled as such once the database is
+    back. What was not written down is due again once its lease is over.
     """
 
     road: Road
@@ -42,6 +44,7 @@ class Leaving:
     beside: Sequence[outbox.Departures]
     counts: Counter[str] = field(default_factory=Counter)
     under_way: list[_Portion] = field(default_factory=list)
+    failed: list[Letter] = field(default_factory=list)
     absence: Absence = field(default_factory=Absence)
 
     @property
@@ -111,5 +114,6 @@ class Leaving:
         try:
             yield
         except DatabaseError as error:
+            self.failed += letters
             if lasting := self.absence.outlasted(error, f"{len(letters)} texts leave later"):
                 raise lasting from error

@@ -42,6 +42,7 @@ LEAST, MOST = 20, 250  # claimed and judged at once: what leaves in a second, so
 # carrier or the database must not wait for it.
 SWITCH = 0.0005
 EXACT = 1.0  # seconds: a moment is in whole ones
+NOT_LEFT = "The database failed as this was about to leave: it has not left."
 GRACE = 8.0  # seconds for the answers that are still out when the end is asked for
 
 
@@ -211,6 +212,7 @@ class _Wire:
             going += self._begin(len(going))
             left += len(going)
             self._submit(going)
+            self._settle_failed()
             self.feeder.batch = max(LEAST, min(MOST, int(left / max(1.0, time.monotonic() - began))))
             self.settler.turn()
             self._hear(stream.collect(self._patience(), self.leaving.descriptors()))
@@ -302,6 +304,12 @@ class _Wire:
             self.flying |= {letter.parcel.reference: letter for letter in going}
             self._hear(self._stream().submit([letter.outgoing for letter in going]))
 
+    def _settle_failed(self) -> None:
+        """Have what the database failed at, and may have written down all the same, settled as what has not left."""
+        if self.leaving.failed:
+            failed, self.leaving.failed = self.leaving.failed, []
+            self.settler.take([(one, silent(one.outgoing, Event.NOT_TAKEN, NOT_LEFT)) for one in failed])
+
     def _now(self) -> datetime:
         """Return the moment by the database's clock, which is asked once in the second that a moment is exact to."""
         if self.moment is None or time.monotonic() - self.asked_at >= EXACT:
@@ -323,6 +331,7 @@ class _Wire:
     def _end(self) -> None:
         """Wait for the answers that are still out, and write everything down."""
         self._submit(self.leaving.end(wait=True))  # it is no longer anybody else's
+        self._settle_failed()
         until = time.monotonic() + GRACE
         while self.flying and time.monotonic() < until:
             self._hear(self._stream().collect(LISTEN))

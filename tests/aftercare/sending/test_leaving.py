@@ -156,6 +156,7 @@ def test_a_database_that_is_away_for_a_moment_holds_up_that_portion_alone(
     them.begin([other], clock.now())
 
     assert them.end() == [other]
+    assert them.failed == [one]
     assert asked.asked == [[one.message.pk], [other.message.pk]]
     assert Message.objects.get(pk=one.message.pk).state == "claimed"  # until its lease is over
 

@@ -283,6 +283,31 @@ def test_what_is_being_journaled_as_the_end_is_asked_for_still_leaves(
     assert states() == {"handed_over": 2, "planned": 4}
 
 
+@pytest.mark.skipif(connection.vendor != "postgresql", reason="SQLite has one writer: there is nothing beside it")
+def test_what_was_journaled_without_our_being_told_goes_again_as_it_has_not_left(
+    studio: Studio, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    due(studio, 6)
+    end, failures = outbox.Departures.end, iter([True])
+
+    def and_the_line_is_lost(self: outbox.Departures) -> set[int]:
+        gone = end(self)
+        if next(failures, False):
+            raise DatabaseError("the line was lost after the commit")
+        return gone
+
+    monkeypatch.setattr(outbox.Departures, "end", and_the_line_is_lost)
+    road = Pipe(window=2)
+
+    sending.stream(road, "main")
+
+    assert len(road.taken) == 4
+    assert states() == {"handed_over": 4, "planned": 2}
+    waiting = Message.objects.filter(occasion="care", state="planned")
+    assert [(one.tries, one.lease_until) for one in waiting] == [(1, None)] * 2
+    assert set(Attempt.objects.filter(message__in=waiting).values_list("outcome", flat=True)) == {"planned"}
+
+
 @pytest.mark.parametrize("how", ["down", "gone"])
 def test_what_safety_hangs_on_takes_the_other_channel_where_an_open_road_is_away_for_long(
     studio: Studio, how: str
