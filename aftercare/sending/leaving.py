@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from contextlib import contextmanager
 from dataclasses import dataclass, field
 from datetime import datetime
@@ -66,13 +66,14 @@ class Leaving:
         window = self.road.transport.window
         return min(places, max(2, window // 10, places // 4)) if self.beside else places
 
-    def begin(self, letters: Sequence[Letter], now: datetime) -> list[Letter]:
+    def begin(self, letters: Sequence[Letter], moment: Callable[[], datetime]) -> list[Letter]:
         """Have a portion written down; return those that may go, where that was done at once.
 
-        ``now`` is the moment by the database's clock.
+        ``moment`` asks the database's clock.
         """
-        journal = Journal(self.road, Judge(now, self.roads, None), now)
         with self._for_a_while(letters):
+            now = moment()
+            journal = Journal(self.road, Judge(now, self.roads, None), now)
             # What an owner's limit a day counts is counted in the same transaction, of which each step is waited for.
             if not self.beside or any(limits.is_counted(letter.parcel) for letter in letters):
                 return self._done(journal, journal.depart(letters, now))

@@ -249,7 +249,7 @@ class _Wire:
         going: list[Letter] = []
         for _ in range(self.leaving.free):
             window = self._window(leaving + len(going))
-            going += self.leaving.begin(window, self._now()) if window else []
+            going += self.leaving.begin(window, self._now) if window else []
         return going
 
     def _window(self, leaving: int) -> list[Letter]:

@@ -79,7 +79,7 @@ def test_it_goes_once_it_is_written_down(letters: Letters) -> None:
     asked = Asked({one.message.pk})
     them = leaving(asked)
 
-    assert them.begin([one, other], clock.now()) == []
+    assert them.begin([one, other], clock.now) == []
 
     asked.is_done = False
     assert (them.held, them.free, them.descriptors(), them.end()) == (2, 0, [7], [])
@@ -96,9 +96,9 @@ def test_two_portions_are_written_down_at_once_and_leave_as_they_are_done(letter
     slow.is_done = False
     them = leaving(slow, quick)
 
-    them.begin([one], clock.now())
+    them.begin([one], clock.now)
     assert them.free == 1
-    them.begin([other], clock.now())
+    them.begin([other], clock.now)
 
     assert (them.held, them.free) == (2, 0)
     assert them.end() == [other]
@@ -122,7 +122,7 @@ def test_at_the_end_it_is_waited_for(letters: Letters) -> None:
     asked = Asked({one.message.pk})
     asked.is_done = False
     them = leaving(asked)
-    them.begin([one], clock.now())
+    them.begin([one], clock.now)
 
     assert them.end(wait=True) == [one]
 
@@ -136,7 +136,7 @@ def test_what_is_counted_on_its_day_or_not_asked_beside_goes_at_once(letters: Le
     asked = Asked()
     them = leaving(*[asked] if limit else [])
 
-    assert them.begin([one, other], clock.now()) == [one, other]
+    assert them.begin([one, other], clock.now) == [one, other]
 
     assert them.held == 0
     assert asked.asked == []
@@ -151,9 +151,9 @@ def test_a_database_that_is_away_for_a_moment_holds_up_that_portion_alone(
     asked = Asked(OperationalError("away"), {other.message.pk})
     them = leaving(asked)
 
-    them.begin([one], clock.now())
+    them.begin([one], clock.now)
     assert (them.end(), them.held) == ([], 0)
-    them.begin([other], clock.now())
+    them.begin([other], clock.now)
 
     assert them.end() == [other]
     assert them.failed == [one]
@@ -169,13 +169,28 @@ def test_one_that_stays_away_is_told_of(letters: Letters, monkeypatch: pytest.Mo
     away: Any = OperationalError("away")
     them = leaving(Asked(away, away, away))
 
-    them.begin([one], clock.now())
+    them.begin([one], clock.now)
     them.end()
     clock_hand[0] += absence.LONGEST
-    them.begin([one], clock.now())
+    them.begin([one], clock.now)
     them.end()
     clock_hand[0] += 1
-    them.begin([one], clock.now())
+    them.begin([one], clock.now)
 
     with pytest.raises(OperationalError, match="away"):
         them.end()
+
+
+def test_a_clock_that_cannot_be_asked_holds_up_that_portion_alone_as_well(
+    letters: Letters, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(absence, "_PAUSE", 0.0)
+    [one] = letters(1)
+    them = leaving(asked := Asked())
+
+    def away() -> datetime:
+        raise OperationalError("away")
+
+    assert them.begin([one], away) == []
+
+    assert (them.held, them.failed, asked.asked) == (0, [one], [])
