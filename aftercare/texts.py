@@ -6,6 +6,7 @@ import logging
 from collections.abc import Callable
 from dataclasses import replace
 from datetime import date, datetime
+from typing import Any
 
 from django.conf import settings
 from django.urls import reverse
@@ -123,7 +124,6 @@ def facts_of(message: Message, book: ClientBook, now: datetime) -> Facts:
         region=studio.region,
         channel=message.channel,
         occasion=message.occasion,
-        kind=message.kind,
         step=message.step,
         moved=message.edition > 1 and message.occasion != Occasion.OPT_IN,
         first_name=client.first_name,
@@ -134,26 +134,25 @@ def facts_of(message: Message, book: ClientBook, now: datetime) -> Facts:
         call_by=_call_by(message, studio),
         record=_record(message, book),
         visit_ahead=book.on_hold and any(book.calendar.is_booked(one) for one in book.calendar.visits),
+        **(_of_visit(message, visit, book) if visit else {"kind": message.kind}),
     )
-    if visit is None:
+    if visit is None or message.occasion not in REMINDERS:
         return facts
-    facts = _with_visit(facts, message, visit, studio, book.revoked)
-    if message.occasion == Occasion.PREPARE:
-        facts = replace(facts, questions=_questions(visit, book))
-    return _with_next(facts, message, visit, book, now) if message.occasion in REMINDERS else facts
+    return _with_next(facts, message, visit, book, now)
 
 
-def _with_visit(facts: Facts, message: Message, visit: Visit, studio: Studio, revoked: int) -> Facts:
-    return replace(
-        facts,
-        kind=message.kind or visit.service,
-        artist=visit.artist.name.split()[0] if visit.artist and visit.artist.name.strip() else "",
-        service=_own_name(visit),
-        starts_at=visit.starts_at.astimezone(studio.zone),
-        minutes=visit.minutes,
-        dry_hours=_dry_hours(visit) if visit.is_set else None,
-        page=links.address(links.Purpose.VISIT, visit, revoked=revoked),
-    )
+def _of_visit(message: Message, visit: Visit, book: ClientBook) -> dict[str, Any]:
+    """Return those of the facts that follow from the visit."""
+    return {
+        "kind": message.kind or visit.service,
+        "artist": visit.artist.name.split()[0] if visit.artist and visit.artist.name.strip() else "",
+        "service": _own_name(visit),
+        "starts_at": visit.starts_at.astimezone(book.studio.zone),
+        "minutes": visit.minutes,
+        "dry_hours": _dry_hours(visit) if visit.is_set else None,
+        "page": links.address(Purpose.VISIT, visit, revoked=book.revoked),
+        "questions": _questions(visit, book) if message.occasion == Occasion.PREPARE else "",
+    }
 
 
 def _questions(visit: Visit, book: ClientBook) -> str:
@@ -185,7 +184,7 @@ def _record(message: Message, book: ClientBook) -> str:
     """The way to what is kept about her, in the one answer that she asked for: whoever has it reads her record."""
     if message.kind != RECORD:
         return ""
-    return links.address(links.Purpose.DATA, book.client, revoked=book.revoked)
+    return links.address(Purpose.DATA, book.client, revoked=book.revoked)
 
 
 def _own_name(visit: Visit) -> str:
@@ -236,7 +235,7 @@ def _link(message: Message) -> str:
 
 def _call_by(message: Message, studio: Studio) -> datetime | None:
     """By when a person calls her: as it was worked out when she was answered."""
-    return _on_the_wall(message.flag.call_by, studio) if message.flag else None
+    return _on_the_wall(message.flag.call_by, studio) if message.flag_id and message.flag else None
 
 
 def _on_the_wall(at: datetime | None, studio: Studio) -> datetime | None:

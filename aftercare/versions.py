@@ -194,6 +194,7 @@ def finder(studio: Studio) -> Finder:
     """Return what finds the wording in force in this studio. One query now, none later."""
     own = newest(studio)
 
+    @cache  # hundreds of texts of one sweep ask for the same few
     def find(occasion: str, kind: str, step: int, channel: str, language: str) -> Words:
         for spoken in dict.fromkeys((say.subtag(language), say.subtag(studio.language), "en")):
             for slot in candidates(occasion, kind, step, channel, spoken) if spoken else ():

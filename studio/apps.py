@@ -6,3 +6,6 @@ class StudioConfig(AppConfig):
 
     name = "studio"
     default_auto_field = "django.db.models.BigAutoField"
+
+    def ready(self) -> None:
+        import studio.postgres  # noqa: F401, PLC0415  loading it is enough

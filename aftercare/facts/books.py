@@ -144,7 +144,7 @@ def _books(
     consents = rows.consents(ids)
     stops = rows.stops([person.client for person in people])
     reactions = rows.reactions(ids)
-    messages = rows.messages(visits, now if plan_only else None)
+    messages = rows.messages(visits, now if plan_only else None, many=many)
     return {
         person.client.pk: _book(
             person.client,

@@ -238,16 +238,19 @@ def _can_matter(now: datetime) -> Q:
     return (in_time & ~too_late) | Q(occasion__in=REMINDERS)
 
 
-def messages(hers: dict[int, list[Visit]], plan_at: datetime | None = None) -> dict[int, list[Message]]:
+def messages(
+    hers: dict[int, list[Visit]], plan_at: datetime | None = None, *, many: bool = False
+) -> dict[int, list[Message]]:
     """The messages to these clients that are planned for their visits.
 
     A visit can have been another's: whose it is now counts. ``plan_at``: no more than a plan at that moment follows
-    from.
+    from. ``many``: with no more of each than a plan follows from.
     """
     found: dict[int, list[Message]] = defaultdict(list)
     whose = {visit.pk: client for client, visits in hers.items() for visit in visits}
     about = Message.objects.filter(visit__client__in=list(hers), staff=None).exclude(kind=LOT)
-    every = slim(about.filter(_can_matter(plan_at)), OF_MESSAGE) if plan_at else about.defer("text", "subject")
+    rows = about.filter(_can_matter(plan_at)) if plan_at else about.defer("text", "subject")
+    every = slim(rows, OF_MESSAGE) if plan_at or many else rows
     for message in every:
         if (client := whose.get(message.visit_id or 0)) is not None:
             found[client].append(message)

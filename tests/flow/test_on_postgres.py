@@ -17,7 +17,7 @@ COUNTED = (
     "tests/aftercare/views/test_figures.py",
     "tests/aftercare/pages/test_paging.py",
 )
-SENT = ("tests/aftercare/outbox", "tests/aftercare/sending")
+SENT = ("tests/aftercare/outbox", "tests/aftercare/sending", "tests/studio/test_postgres.py")
 
 pytestmark = [
     pytest.mark.servers,
