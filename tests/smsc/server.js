@@ -2,8 +2,8 @@
 //
 //   node server.js SMPP-PORT HTTP-PORT [KEY-FILE CERTIFICATE-FILE]
 //
-// Texts come in by SMPP; HTTP sets how it behaves and tells what it has taken. Only what a test asks for costs time, as
-// it is also what speed is measured against: with `plain` it counts, answers and reports, and reads no text.
+// Texts come in by SMPP; HTTP sets how it behaves and tells what it has taken. With `plain` it is what speed is measured
+// against: it counts, answers and reports as anybody would with the package as it comes, and reads no text.
 import { readFileSync } from "node:fs";
 import http from "node:http";
 import smpp from "smpp";
@@ -13,7 +13,7 @@ const [smppPort, httpPort, key, certificate] = process.argv.slice(2);
 const OK = 0x00, SYSTEM_ERROR = 0x08, THROTTLED = 0x58;
 const STATES = { ENROUTE: 1, DELIVRD: 2, EXPIRED: 3, DELETED: 4, UNDELIV: 5, ACCEPTD: 6, UNKNOWN: 7, REJECTD: 8 };
 const DEFAULTS = {
-  plain: false, // count only
+  plain: false, // the package as it comes, and nothing kept
   latency: 0, // ms before a response
   throttle: 0, // texts a second; more are refused with ESME_RTHROTTLED
   mute: 0, // so many of the next are taken and never answered
@@ -88,9 +88,9 @@ class Line {
     return this.sequence;
   }
 
-  // A receipt is written by hand: the package would spend more on it than on all the rest.
   receipt(pdu, id, state, asked = settings) {
     counts.receipts++;
+    if (asked.plain) return this.report(pdu, id, state);
     const text = asked.receipt_form === "options" ? "" :
       `${asked.receipt_id ? `id:${id} ` : ""}sub:001 dlvrd:001 submit date:2611281200 done date:2611281201 ` +
       `stat:${state} err:${state === "DELIVRD" ? "000" : "042"} text:`;
@@ -103,7 +103,7 @@ class Line {
       options.push(option(0x0204, Buffer.from([pdu.user_message_reference >> 8, pdu.user_message_reference & 0xff])));
     }
     const sequence = ++this.sequence;
-    if (!asked.plain) unacknowledged.add(sequence);
+    unacknowledged.add(sequence);
     if (settings.insist) this.owed.set(sequence, (line) => line.receipt(pdu, id, state, asked));
     const head = Buffer.alloc(16);
     const body = Buffer.concat([
@@ -117,6 +117,15 @@ class Line {
     this.write(head);
     this.write(body);
   }
+
+  report(pdu, id, state) {
+    const { source_addr, destination_addr } = pdu;
+    this.session.deliver_sm({
+      source_addr: destination_addr, destination_addr: source_addr, esm_class: 4,
+      short_message: `id:${id} sub:001 dlvrd:001 submit date:2611281200 done date:2611281201 stat:${state} err:000 text:`,
+      receipted_message_id: id, message_state: STATES[state],
+    });
+  }
 }
 
 function option(tag, value) {
@@ -127,12 +136,12 @@ function option(tag, value) {
 }
 
 function submitted(line, pdu) {
-  const { sequence_number: sequence, destination_addr: destination } = pdu;
+  const destination = pdu.destination_addr;
   const refused = settings.statuses[destination];
-  if (refused) return respond(line, sequence, refused);
+  if (refused) return respond(line, pdu, refused);
   if (settings.throttle && isTooFast()) {
     counts.throttled++;
-    return respond(line, sequence, THROTTLED);
+    return respond(line, pdu, THROTTLED);
   }
   counts.units++;
   const id = number++;
@@ -145,15 +154,17 @@ function submitted(line, pdu) {
   const wants = settings.receipts && pdu.registered_delivery & 1;
   if (wants && settings.receipt_early) report(line, pdu, id);
   if (settings.mute > 0) settings.mute--;
-  else respond(line, sequence, OK, given);
+  else respond(line, pdu, OK, given);
   if (!wants || settings.receipt_early) return;
   if (!settings.receipt_delay && !settings.latency && !settings.receipt_shuffle) return report(line, pdu, id);
   setTimeout(report, settings.receipt_delay + settings.latency, line, pdu, id);
 }
 
-function respond(line, sequence, status, id) {
-  if (!settings.latency) return line.respond(0x80000004, sequence, status, id);
-  setTimeout(() => line.respond(0x80000004, sequence, status, id), settings.latency);
+function respond(line, pdu, status, id) {
+  const answer = () => settings.plain ? line.session.send(pdu.response({ command_status: status, message_id: id })) :
+    line.respond(0x80000004, pdu.sequence_number, status, id);
+  if (!settings.latency) return answer();
+  setTimeout(answer, settings.latency);
 }
 
 const pile = [];
