@@ -6,7 +6,7 @@ clock, all else by the ``now`` that is given. Whoever locks several messages doe
 """
 
 from aftercare.outbox.claiming import ALL, Lane, claim, claim_these, let_go, put_back
-from aftercare.outbox.departing import Departures, depart
+from aftercare.outbox.departing import Departures, depart, ready
 from aftercare.outbox.handing import Answered, Parcel, key_of, new_reference, settle
 from aftercare.outbox.promising import promise, replan
 from aftercare.outbox.receipts import match_strays, note_receipts
@@ -30,6 +30,7 @@ __all__ = [
     "note_receipts",
     "promise",
     "put_back",
+    "ready",
     "replan",
     "resolve_unsure",
     "settle",

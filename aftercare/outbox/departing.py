@@ -20,7 +20,7 @@ from aftercare.core.delivery import Event, State
 from aftercare.models import Attempt, Message, Stop
 from aftercare.outbox import rows
 from aftercare.outbox.asking import Asking
-from aftercare.outbox.handing import Parcel
+from aftercare.outbox.handing import Parcel, Told
 from studio.models import Client, Studio
 
 _GIVEN: dict[str, tuple[type[Model], str]] = {  # what is told of each message, and which field says its type
@@ -33,6 +33,11 @@ _GIVEN: dict[str, tuple[type[Model], str]] = {  # what is told of each message, 
     **{"segments": (Message, "segments"), "rehearsed": (Message, "rehearsed"), "worded": (Message, "worded")},
     **{"began": (Message, "handing_over_at"), "until": (Message, "lease_until")},
 }
+_OF_A_PARCEL = (
+    *("id", "lease", "as_of", "heeds", "lowered", "provider", "reference", "key", "likeness", "line", "channel"),
+    *("address", "subject", "text", "segments", "rehearsed", "worded"),
+)
+_OF_THE_MOMENT = tuple(name for name in _GIVEN if name not in _OF_A_PARCEL)
 _ASKED = ("id", "lease", "as_of", "heeds", "lowered", "line", "rehearsed")
 _ATTEMPT = {  # the fields that are written, by their columns in what is given
     **{"message": "id", "number": "number", "line": "line", "provider": "provider", "reference": "reference"},
@@ -44,7 +49,7 @@ _MESSAGE = {
     **{"handing_over_at": "began", "lease_until": "until"},
 }
 
-Columns = dict[str, list[Any]]  # of equal length, by the names of _GIVEN
+Columns = dict[str, Sequence[Any]]  # of equal length, by the names of _GIVEN
 
 
 def depart(parcels: Sequence[Parcel], now: datetime, at: datetime, patience: int) -> set[int]:
@@ -60,7 +65,7 @@ def depart(parcels: Sequence[Parcel], now: datetime, at: datetime, patience: int
         return set()
     columns = _columns(parcels, now, at, patience)
     if connection.vendor == "postgresql":
-        going = {pk for (pk,) in rows.fetch_prepared(_statement(), _given(columns))}
+        going = {pk for (pk,) in rows.fetch_prepared(_statement(), _given(parcels, columns))}
     else:
         going = _one_by_one(columns)
     _bring_up_to_date(parcels, columns, going)
@@ -81,7 +86,7 @@ class Departures:
     def begin(self, parcels: Sequence[Parcel], now: datetime, at: datetime, patience: int) -> None:
         """Have these written down, of which there is one at least; the arguments are those of :func:`depart`."""
         self._parcels, self._columns = parcels, _columns(parcels, now, at, patience)
-        self._asking.ask(_given(self._columns))
+        self._asking.ask(_given(parcels, self._columns))
 
     def fileno(self) -> int:
         """Return the descriptor at which there is something to read once they are."""
@@ -114,35 +119,52 @@ def _written_to_a_message() -> list[tuple[str, str]]:
     return [(rows.field(Message, name).attname, column) for name, column in _MESSAGE.items()]
 
 
+def ready(parcel: Parcel) -> None:
+    """Work out beforehand what a parcel is journaled with: less is left to do as it leaves, by who has the road."""
+    parcel.told = _told(parcel)
+
+
+def _told(parcel: Parcel) -> Told:
+    message = parcel.message
+    values = {
+        "id": message.pk,
+        "lease": message.lease_until,
+        "as_of": parcel.as_of,
+        "heeds": parcel.heeds_stops,
+        "lowered": parcel.address.lower(),
+        "provider": parcel.provider,
+        "reference": parcel.reference,
+        "key": parcel.key,
+        "likeness": parcel.likeness,
+        "line": parcel.line.pk,
+        "channel": parcel.channel,
+        "address": parcel.address,
+        "subject": parcel.subject[:200],
+        "text": parcel.text,
+        "segments": _segments(parcel),
+        "rehearsed": parcel.rehearsed,
+        "worded": parcel.worded,
+    }
+    told = tuple(values[name] for name in _OF_A_PARCEL)
+    return Told(told, tuple(map(rows.element, told)) if connection.vendor == "postgresql" else ())
+
+
 def _columns(parcels: Sequence[Parcel], now: datetime, at: datetime, patience: int) -> Columns:
     numbers = _next_numbers(parcels)
-    messages = [parcel.message for parcel in parcels]
-    journaled = delivery.advance(State.CLAIMED, Event.JOURNAL).value
+    told = zip(*[_told_of(parcel).values for parcel in parcels], strict=True)
     return {
-        "id": [message.pk for message in messages],
-        "lease": [message.lease_until for message in messages],
-        "as_of": [parcel.as_of for parcel in parcels],
-        "heeds": [parcel.heeds_stops for parcel in parcels],
-        "lowered": [parcel.address.lower() for parcel in parcels],
-        "number": [numbers.get(message.pk, 1) for message in messages],
-        "provider": [parcel.provider for parcel in parcels],
-        "reference": [parcel.reference for parcel in parcels],
-        "key": [parcel.key for parcel in parcels],
-        "likeness": [parcel.likeness for parcel in parcels],
+        **dict(zip(_OF_A_PARCEL, told, strict=True)),
+        "number": [numbers.get(parcel.message.pk, 1) for parcel in parcels],
         "key_until": [at + timedelta(seconds=parcel.key_lifetime) if parcel.key else None for parcel in parcels],
-        "state": [journaled] * len(parcels),
+        "state": [delivery.advance(State.CLAIMED, Event.JOURNAL).value] * len(parcels),
         "reason": [""] * len(parcels),
-        "line": [parcel.line.pk for parcel in parcels],
-        "channel": [parcel.channel for parcel in parcels],
-        "address": [parcel.address for parcel in parcels],
-        "subject": [parcel.subject[:200] for parcel in parcels],
-        "text": [parcel.text for parcel in parcels],
-        "segments": [_segments(parcel) for parcel in parcels],
-        "rehearsed": [parcel.rehearsed for parcel in parcels],
-        "worded": [parcel.worded for parcel in parcels],
         "began": [now] * len(parcels),
         "until": [at + timedelta(seconds=patience + parcel.receipt_wait) for parcel in parcels],
     }
+
+
+def _told_of(parcel: Parcel) -> Told:
+    return parcel.told or _told(parcel)
 
 
 def _segments(parcel: Parcel) -> int | None:
@@ -181,10 +203,17 @@ def _may_go(given: str, wanted: str) -> str:
         ORDER BY m.id"""
 
 
-def _given(columns: Columns) -> list[Any]:
+def _given(parcels: Sequence[Parcel], columns: Columns) -> list[Any]:
     """Return what the one statement is asked with."""
-    defaults = [field.get_default() for field in rows.written(Attempt) if field.name not in _ATTEMPT]
-    return [*_prepared(columns, _GIVEN), *defaults]
+    told = zip(*[_told_of(parcel).elements for parcel in parcels], strict=True)
+    arrays: dict[str, Any] = dict(zip(_OF_A_PARCEL, map(rows.array_of, told), strict=True))
+    arrays |= zip(_OF_THE_MOMENT, _prepared(columns, _OF_THE_MOMENT), strict=True)
+    return [*(arrays[name] for name in _GIVEN), *_defaults()]
+
+
+@cache
+def _defaults() -> list[Any]:
+    return [field.get_default() for field in rows.written(Attempt) if field.name not in _ATTEMPT]
 
 
 @cache

@@ -8,6 +8,7 @@ from collections import Counter
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import datetime, timedelta
+from typing import Any
 
 from aftercare import stops
 from aftercare.core import delivery
@@ -20,6 +21,14 @@ from studio import clock
 # A moment is in whole seconds, and so is what has passed since: what a provider asks for is not cut short by either.
 ROUNDING = timedelta(seconds=2)
 _luck = random.Random()  # noqa: S311  it spreads waits and keeps no secret
+
+
+@dataclass(frozen=True, slots=True)
+class Told:
+    """What the journal is told of a parcel whatever the moment: see departing. ``elements`` are those of arrays."""
+
+    values: tuple[Any, ...]
+    elements: tuple[str, ...]
 
 
 @dataclass(slots=True)
@@ -42,6 +51,7 @@ class Parcel:
     key: str = ""  # by which the provider knows it again, see `Outgoing.key`
     likeness: str = ""
     key_lifetime: int = 0  # seconds
+    told: Told | None = None  # where it was worked out ahead of its turn
 
 
 @dataclass(frozen=True, slots=True)

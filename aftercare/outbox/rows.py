@@ -271,7 +271,16 @@ def array(values: list[Any]) -> list[Any] | str:
     """
     if not set(map(type, values)) <= _ELEMENTS.keys():
         return values
-    return "{" + ",".join([_ELEMENTS[type(one)](one) for one in values]) + "}"
+    return array_of(map(element, values))
+
+
+def element(value: object) -> str:
+    """Return a number, a text, a moment or None as PostgreSQL reads it within an array."""
+    return _ELEMENTS[type(value)](value)
+
+
+def array_of(elements: Iterable[str]) -> str:
+    return "{" + ",".join(elements) + "}"
 
 
 def _as_text(value: object) -> str:

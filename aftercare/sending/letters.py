@@ -149,6 +149,7 @@ def write(
     if road.transport.key_lifetime:
         parcel.key_lifetime, parcel.likeness = road.transport.key_lifetime, letter.outgoing.likeness
         parcel.key = outbox.key_of(message, parcel.likeness, parcel.reference)
+    outbox.ready(parcel)
     return letter
 
 
