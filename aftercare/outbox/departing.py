@@ -6,7 +6,7 @@ On PostgreSQL all of it is one statement: while it runs nothing leaves, so that 
 from __future__ import annotations
 
 import json
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from datetime import datetime, timedelta
 from functools import cache
 from typing import Any
@@ -204,10 +204,10 @@ def _may_go(given: str, wanted: str) -> str:
 
 
 def _given(parcels: Sequence[Parcel], columns: Columns) -> list[Any]:
-    """Return what the one statement is asked with."""
+    """Return what the one statement is asked with, in PostgreSQL's own writing."""
     told = zip(*[_told_of(parcel).elements for parcel in parcels], strict=True)
-    arrays: dict[str, Any] = dict(zip(_OF_A_PARCEL, map(rows.array_of, told), strict=True))
-    arrays |= zip(_OF_THE_MOMENT, _prepared(columns, _OF_THE_MOMENT), strict=True)
+    arrays = dict(zip(_OF_A_PARCEL, map(rows.array_of, told), strict=True))
+    arrays |= {name: rows.array_of(map(rows.element, columns[name])) for name in _OF_THE_MOMENT}
     return [*(arrays[name] for name in _GIVEN), *_defaults()]
 
 
@@ -237,17 +237,14 @@ def _statement() -> str:
         UPDATE {messages} SET {", ".join(changes)} FROM going WHERE {messages}.id = going.id RETURNING {messages}.id"""
 
 
-def _prepared(columns: Columns, names: Iterable[str]) -> list[Sequence[Any]]:
-    return [rows.prepared(rows.field(*_GIVEN[name]), columns[name]) for name in names]
-
-
 def _of_going(names: Mapping[str, str]) -> dict[str, str]:
     return {name: f"going.{column}" for name, column in names.items()}
 
 
 def _one_by_one(columns: Columns) -> set[int]:
     places = ", ".join(f"json_extract(value, '$[{place}]') AS {name}" for place, name in enumerate(_ASKED))
-    given = json.dumps(list(zip(*_prepared(columns, _ASKED), strict=True)), cls=DjangoJSONEncoder)
+    asked = [rows.prepared(rows.field(*_GIVEN[name]), columns[name]) for name in _ASKED]
+    given = json.dumps(list(zip(*asked, strict=True)), cls=DjangoJSONEncoder)
     with transaction.atomic():
         with connection.cursor() as cursor:
             cursor.execute(_may_go(f"(SELECT {places} FROM json_each(%s)) AS given", "m.id"), [given])
