@@ -79,6 +79,31 @@ def test_an_e_mail_has_no_segments_but_keeps_those_of_the_text_before_it(
     assert list(Message.objects.order_by("pk").values_list("segments", flat=True)) == [2, None]
 
 
+@pytest.mark.parametrize("ahead", [True, False], ids=["ahead", "as it leaves"])
+def test_it_is_written_down_as_it_was_judged_whenever_that_was_worked_out(
+    mia: Client, line: Line, depart: Depart, *, ahead: bool
+) -> None:
+    texts = ("", "NULL", 'a "b", {c}', "tab\tand\nline", "back\\slash 100 %s", "Zoë 👁")
+    for _ in texts:
+        make_message(mia)
+    parcels = [parcel_of(one, line, text=text) for one, text in zip(outbox.claim(NOW, 10), texts, strict=True)]
+    for place, parcel in enumerate(parcels):
+        parcel.subject, parcel.worded, parcel.as_of = f"{parcel.text[:3]}…", f"care@{place}", [1, None][place % 2]
+        if ahead:
+            outbox.ready(parcel)
+
+    assert len(depart(*parcels)) == len(texts)
+
+    for parcel in parcels:
+        message, attempt = Message.objects.get(pk=parcel.message.pk), Attempt.objects.get(message=parcel.message.pk)
+        assert (message.text, message.subject, message.worded) == (parcel.text, parcel.subject, parcel.worded)
+        assert (message.address, message.line_id, message.rehearsed) == (parcel.address, line.pk, parcel.rehearsed)
+        assert (attempt.reference, attempt.provider) == (parcel.reference, parcel.provider)
+        assert {name: getattr(message, name) for name in ("text", "state", "segments", "lease_until")} == {
+            name: getattr(parcel.message, name) for name in ("text", "state", "segments", "lease_until")
+        }
+
+
 def test_only_what_is_still_the_senders_own_may_go(mia: Client, line: Line, depart: Depart) -> None:
     mine, planned_anew, claimed_again = make_message(mia), make_message(mia), make_message(mia)
     parcels = [parcel_of(message, line) for message in outbox.claim(NOW, 10)]
