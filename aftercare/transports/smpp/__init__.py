@@ -13,7 +13,6 @@ import random
 import time
 from collections import deque
 from collections.abc import Collection, Mapping, Sequence
-from contextlib import suppress
 from typing import Any, ClassVar
 
 from aftercare.core.delivery import Event
@@ -144,8 +143,6 @@ class Smpp(Stream):
 
     def close(self) -> None:
         if self._session is not None:
-            with suppress(Dropped):
-                _answer(self._session, self._intake.store())
             self._session.close()
             self._drop("The line to the carrier was closed.")
 
@@ -209,7 +206,7 @@ class Smpp(Stream):
         moments = [next(iter(self._in_flight.values())).deadline] if self._in_flight else []
         if self._queue and len(self._in_flight) < self.window:
             moments.append(now + self._pace.wait())
-        return min(*moments, self._intake.next_due, now + _LONGEST_WAIT)
+        return min(*moments, self._intake.joiner.next_due, now + _LONGEST_WAIT)
 
     def _take_in(self, session: Session, units: Sequence[Unit], now: float) -> None:
         incoming: list[tuple[int, bytes]] = []
@@ -226,8 +223,10 @@ class Smpp(Stream):
                 others.append(unit)
         if units:
             self._failures = 0
-        if incoming or self._intake.next_due <= now:
-            _answer(session, self._intake.take(incoming, now))
+        if incoming or self._intake.joiner.next_due <= now:
+            answers = self._intake.take(incoming, now)
+            if answers:
+                session.write(answers)
         for command, _, sequence, _ in others:
             session.answer(command, sequence)
 
@@ -286,7 +285,7 @@ class Smpp(Stream):
         if self._session is not None:
             self._session.drop()
         self._session = None
-        self._intake.forget()
+        self._intake.joiner.forget()
         self._given_up.clear()
         in_flight, self._in_flight = self._in_flight, {}
         queue, self._queue = self._queue, deque()
@@ -298,11 +297,6 @@ class Smpp(Stream):
             elif not part.text.is_over:
                 part.text.is_over = True
                 self._heard.append(_outcome(part.text.reference, Event.NOT_TAKEN, why))
-
-
-def _answer(session: Session, answers: bytes) -> None:
-    if answers:
-        session.write(answers)
 
 
 def _outcome(reference: str, event: Event, problem: str, retry_after: float | None = None) -> Outcome:

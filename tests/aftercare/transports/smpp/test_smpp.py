@@ -13,7 +13,7 @@ import pytest
 
 from aftercare.core.delivery import Event
 from aftercare.transports.base import Outcome, Outgoing, ReceiptNote, ReplyNote, Transport
-from aftercare.transports.smpp import Smpp, intake, pdu
+from aftercare.transports.smpp import Smpp, pdu
 from tests.aftercare.transports.contract import Addresses, FailureContract, TransportContract
 from tests.servers import free_port
 from tests.smsc import Smsc, has_tls, smsc
@@ -179,23 +179,6 @@ def test_receipts_are_stored_and_then_acknowledged(centre: Smsc, road: Smpp, inb
     }
     turn_until(road, lambda: not centre.counts.unacknowledged)
     assert {status for _, status in centre.counts.answers} == {0}
-
-
-def test_receipts_that_wait_for_more_are_acknowledged_before_the_line_is_closed(
-    centre: Smsc, road: Smpp, inbox: Inbox, monkeypatch: pytest.MonkeyPatch
-) -> None:
-    monkeypatch.setattr(intake, "QUIET", 60.0)
-    monkeypatch.setattr(intake, "LONGEST", 60.0)
-    hand_over(road, texts("one", "two"))
-    turn_until(road, lambda: centre.counts.receipts == 2)
-    road.collect(0.2)
-    assert inbox.receipts == []
-
-    road.close()
-
-    assert len(inbox.receipts) == 2
-    assert {status for _, status in centre.counts.answers} == {0}
-    assert not centre.counts.unacknowledged
 
 
 @pytest.mark.parametrize("form", ["text", "options"])
