@@ -249,7 +249,7 @@ def receipts_late(folder: Path, small: bool) -> Outcome:
         made.centre.set(ids="decimal", receipt_delay=late, mute=unanswered)
         made.start_rounds()
         made.start_sender()
-        made.wait_until_at_rest(120)
+        made.wait_until_at_rest(300)  # the road rests meanwhile, longer each time that a probe meets with no answer
         [(given_up,)] = ledger.query(made.url, "SELECT count(*) FROM aftercare_attempt WHERE outcome = 'unsure'")
         made.wait_until_delivered(messages)
         figures, faults = made.outcome(given_up=given_up)
