@@ -276,7 +276,7 @@ def array(values: list[Any]) -> list[Any] | str:
 
 def element(value: object) -> str:
     """Return a number, a text, a moment or None as PostgreSQL reads it within an array."""
-    return _ELEMENTS[type(value)](value)
+    return _ELEMENTS[str if isinstance(value, str) else type(value)](value)  # a choice or a safe text is a text
 
 
 def array_of(elements: Iterable[str]) -> str:

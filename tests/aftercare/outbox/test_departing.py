@@ -9,6 +9,7 @@ from typing import Any
 
 import pytest
 from django.db import IntegrityError, connection, transaction
+from django.utils.safestring import mark_safe
 
 from aftercare import outbox
 from aftercare.models import Attempt, Line, Message, Stop
@@ -83,7 +84,7 @@ def test_an_e_mail_has_no_segments_but_keeps_those_of_the_text_before_it(
 def test_it_is_written_down_as_it_was_judged_whenever_that_was_worked_out(
     mia: Client, line: Line, depart: Depart, *, ahead: bool
 ) -> None:
-    texts = ("", "NULL", 'a "b", {c}', "tab\tand\nline", "back\\slash 100 %s", "Zoë 👁")
+    texts = ("", "NULL", 'a "b", {c}', "tab\tand\nline", "back\\slash 100 %s", mark_safe("Zoë 👁"))
     for _ in texts:
         make_message(mia)
     parcels = [parcel_of(one, line, text=text) for one, text in zip(outbox.claim(NOW, 10), texts, strict=True)]
