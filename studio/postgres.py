@@ -10,7 +10,7 @@ from typing import Any
 
 from django.db.backends.base.base import BaseDatabaseWrapper
 from django.db.backends.signals import connection_created
-from django.db.models import CharField, Field, ForeignKey, TextField
+from django.db.models import CharField, Field, ForeignKey, IntegerField, TextField
 from django.db.models.fields.related_lookups import RelatedIn
 from django.db.models.lookups import In
 from django.db.models.sql.compiler import SQLCompiler
@@ -19,19 +19,19 @@ from psycopg.abc import Buffer
 from psycopg.types.datetime import TimestamptzLoader
 
 MANY = 20  # values; of fewer, as in the conditions of indexes, Django's own way is as good
+_OF_KEYS, _OF_WORDS = (IntegerField, ForeignKey), (CharField, TextField)
 
 
 class _InArray(In):  # type: ignore[type-arg]  # it is no generic at run time
     """A list of keys or texts as one array in place of a placeholder, and a walk through the compiler, for each."""
 
     def process_rhs(self, compiler: SQLCompiler, connection: BaseDatabaseWrapper) -> Any:
-        if connection.vendor != "postgresql" or not self.rhs_is_direct_value() or len(self.rhs) < MANY:
-            return super().process_rhs(compiler, connection)
-        values = {one for one in self.rhs if one is not None}
-        if all(type(one) is int for one in values):
-            return "ANY(%s::bigint[])", [list(values)]
-        if isinstance(self.lhs.output_field, (CharField, TextField)) and all(isinstance(one, str) for one in values):
-            return "ANY(%s::text[])", [[str(one) for one in values]]
+        many = connection.vendor == "postgresql" and self.rhs_is_direct_value() and len(self.rhs) >= MANY
+        values = [one for one in self.rhs if one is not None] if many else []
+        if many and isinstance(self.lhs.output_field, _OF_KEYS) and all(type(one) is int for one in values):
+            return "ANY(%s::bigint[])", [list(set(values))]
+        if many and isinstance(self.lhs.output_field, _OF_WORDS) and all(isinstance(one, str) for one in values):
+            return "ANY(%s::text[])", [list({str(one) for one in values})]
         return super().process_rhs(compiler, connection)
 
     def get_rhs_op(self, connection: BaseDatabaseWrapper, rhs: str) -> str:

@@ -90,7 +90,7 @@ class Line {
 
   receipt(pdu, id, state, asked = settings) {
     counts.receipts++;
-    if (asked.plain) return this.report(pdu, id, state);
+    if (asked.plain) return this.plainReceipt(pdu, id, state);
     const text = asked.receipt_form === "options" ? "" :
       `${asked.receipt_id ? `id:${id} ` : ""}sub:001 dlvrd:001 submit date:2611281200 done date:2611281201 ` +
       `stat:${state} err:${state === "DELIVRD" ? "000" : "042"} text:`;
@@ -118,7 +118,7 @@ class Line {
     this.write(body);
   }
 
-  report(pdu, id, state) {
+  plainReceipt(pdu, id, state) {
     const { source_addr, destination_addr } = pdu;
     this.session.deliver_sm({
       source_addr: destination_addr, destination_addr: source_addr, esm_class: 4,

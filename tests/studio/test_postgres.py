@@ -9,10 +9,10 @@ from django.db import connection
 from django.db.models import Q
 
 from aftercare.core.delivery import State
-from aftercare.models import Message
+from aftercare.models import Line, Message
 from studio.models import Client
 from studio.postgres import MANY, MomentLoader
-from tests.letters import make_message
+from tests.letters import make_line, make_message
 from tests.people import NOW, make_client, make_studio
 
 pytestmark = pytest.mark.django_db
@@ -57,6 +57,13 @@ def test_many_states_and_moments(clients: list[Client]) -> None:
     assert list(Message.objects.filter(state__in=[*State, *map(str, NOBODY)])) == [message]
     moments = [message.planned_from, *(NOW + timedelta(days=day) for day in range(1, MANY))]
     assert list(Message.objects.filter(planned_from__in=moments)) == [message]
+
+
+def test_many_of_another_kind_are_asked_as_before(clients: list[Client]) -> None:
+    line = make_line(clients[0].studio, rate=7)
+
+    assert list(Line.objects.filter(options__in=[{"rate": rate} for rate in range(MANY)])) == [line]
+    assert list(Line.objects.filter(options__in=list(range(MANY)))) == []
 
 
 @ON_POSTGRES
