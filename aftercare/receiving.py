@@ -6,6 +6,7 @@ import hashlib
 import logging
 import uuid
 from collections.abc import Iterator, Sequence
+from contextlib import nullcontext
 from datetime import datetime
 from email.utils import parseaddr
 from typing import Any
@@ -89,7 +90,8 @@ def inbox(account: str) -> Inbox:
 
     def keep(receipts: Sequence[ReceiptNote], replies: Sequence[ReplyNote]) -> None:
         now = clock.now()
-        with transaction.atomic():
+        # Receipts are kept in one transaction anyhow; a savepoint for them within another would be asked for in vain.
+        with transaction.atomic() if replies else nullcontext():
             outbox.note_receipts(account, receipts, now)
             for note in replies:
                 _keep(account, note, now)

@@ -112,16 +112,31 @@ def move(ids: Sequence[int], event: Event, **changed: object) -> None:
         change(Message, {"pk": ids}, {name: [value] * len(ids) for name, value in values.items()}, where)
 
 
-def lock(ids: Collection[int]) -> None:
+def lock(ids: Collection[int]) -> list[tuple[int, str, datetime | None]]:
     """Lock these messages in the order of their keys, within the caller's transaction.
 
-    An update of many locks them as it comes upon them: two of them, or one and the receipts of the same messages, would
-    wait for each other. SQLite has one writer, which waits for nobody.
+    Returns key, state and the moment of handing over of each. An update of many locks them as it comes upon them: two
+    of them, or one and the receipts of the same messages, would wait for each other. SQLite has one writer, which waits
+    for nobody.
     """
-    if connection.vendor == "postgresql":
-        fetch_prepared(
-            f"SELECT id FROM {table(Message)} WHERE id = ANY(%s::bigint[]) ORDER BY id FOR NO KEY UPDATE", [list(ids)]
-        )
+    return find(Message, ("pk", "state", "handed_over_at"), "pk", ids, " FOR NO KEY UPDATE")
+
+
+def find(
+    model: type[Model], names: Sequence[str], by: str, values: Iterable[object], lock: str = "", **same: object
+) -> list[tuple[Any, ...]]:
+    """Return these fields of the rows whose ``by`` is among ``values``, and whose others are the ``same``, by key.
+
+    As the ORM does it, but on PostgreSQL as a prepared statement, and under the ``lock`` named.
+    """
+    if connection.vendor != "postgresql":
+        found = model._default_manager.filter(**{f"{by}__in": list(values)}, **same).order_by("pk")
+        return list(found.values_list(*names))
+    one = field(model, by)
+    held = [f"{quoted(one)} = ANY(%s::{kind(one)}[])", *(f"{quoted(field(model, name))} = %s" for name in same)]
+    statement = f"SELECT {columns(field(model, name) for name in names)} FROM {table(model)}"
+    statement += f" WHERE {' AND '.join(held)} ORDER BY {quoted(field(model, 'pk'))}{lock}"
+    return fetch_prepared(statement, [list(values), *same.values()])
 
 
 def unlocked(messages: QuerySet[Message]) -> QuerySet[Message]:
