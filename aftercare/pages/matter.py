@@ -87,6 +87,17 @@ class Matter:
         return self.books[0] if len(self.books) == 1 else None
 
     @cached_property
+    def calls(self) -> list[tuple[str, str]]:
+        """Whom a person can call: first names and numbers. '' names whoever wrote from a number that is not hers alone.
+
+        That number is the nearest to who it was; where they wrote by e-mail, each has her own.
+        """
+        writing = self.newest_first[0].from_address if self.newest_first else ""
+        if self.book is None and writing.startswith("+") and "@" not in writing:
+            return [("", writing)]
+        return [(book.client.first_name, book.client.mobile) for book in self.books if book.client.mobile]
+
+    @cached_property
     def last_visit(self) -> Visit | None:
         """The last done visit before she wrote."""
         if self.book is None:

@@ -124,6 +124,15 @@ def test_whose_it_is_is_said_first_where_several_have_the_number(cast: Cast, as_
     assert [reaction.client for reaction in Reaction.objects.all()] == [nina]
 
 
+def test_a_number_of_several_is_called_as_it_is(cast: Cast, as_: SignIn) -> None:
+    mia, nina = cast.client("Mia", "Quist", mobile="+12125550142"), cast.client("Nina", "Quist", mobile="+12125550142")
+    cast.done(mia, cast.at(9, -3))
+    cast.wrote(mia, "one lash pokes me", cast.at(6), urgency="same_day").clients.add(nina)
+    page = as_(cast.ada).get("/morning").content.decode()
+
+    assert '<a class="main" href="tel:+12125550142">Call (212) 555-0142</a>' in page
+
+
 def test_she_who_left_unhappy_stays_on_the_list_until_somebody_has_seen_to_it(cast: Cast, as_: SignIn) -> None:
     pia = cast.client("Pia", "Lund")
     visit = cast.done(pia, cast.at(13, -30), mirror_check="unhappy")
