@@ -383,10 +383,21 @@ def plan(
     book, standing = Book(client, visits, rules, now), standing or {}
     known = {(visit, str(occasion), step): record for (visit, occasion, step), record in standing.items()}
     found: dict[Slot, Expected] = {}
+    # She has come that day, and had been told how: the day's other visits are told of no more.
+    told_to_come = {
+        book.day(visit)
+        for visit in book.visits
+        for step in (0, 1)
+        if visit.status == "done" or (visit.status == "booked" and seconds(visit.start) <= book.now)
+        if known.get((visit.id, "prepare", step), Standing()).gone_edition
+        and not known[visit.id, "prepare", step].gone_elsewhere
+    }
     for message in table(book):
         slot = (message.visit.id, message.occasion, message.step)
         record = known.get(slot, Standing())
         if book.began_too_late(message, slot in known):
+            continue
+        if message.occasion == "prepare" and not record.gone_edition and book.day(message.visit) in told_to_come:
             continue
         if record.gone_edition:
             if message.occasion not in ("prepare", "patch_test") or record.gone_start == seconds(message.visit.start):
