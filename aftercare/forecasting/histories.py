@@ -21,13 +21,17 @@ PAGE = 500  # clients that are read at a time
 
 @dataclass(frozen=True, slots=True)
 class Record:
-    """One client's history as known today, by her own calendar; ``visit`` is that of the set she has on, if any."""
+    """One client's history as known today, by her own calendar; ``visit`` is that of the set she has on, if any.
+
+    ``taken_off``: where a removal ended her last set, the same as if that set were on still.
+    """
 
     client: int
     studio: int
     today: date
     history: History
     visit: int | None
+    taken_off: Record | None = None
 
 
 class _Row(NamedTuple):
@@ -108,6 +112,7 @@ def _record(client: int, studio: int, zone: ZoneInfo, rows: list[_Row], now: dat
     today = now.astimezone(zone).date()
     past: list[LashSet] = []
     worn: _Set | None = None
+    off: _Set | None = None
     for row in rows:
         day = row.starts_at.astimezone(zone).date()
         if day > today:
@@ -116,12 +121,17 @@ def _record(client: int, studio: int, zone: ZoneInfo, rows: list[_Row], now: dat
             worn.seen.append(Seen(day, float(row.share_left) / 100, str(row.artist or "")))
         if row.service in SETS or row.service == Service.REMOVAL:
             past += _told_by(worn)
+            off = (worn or off) if row.service == Service.REMOVAL else None
             worn = _Set(row.visit, day, _lot(row)) if row.service in SETS else None
     if worn and (today - worn.on).days > LONGEST_WORN:
         past += _told_by(worn)
         worn = None
     history = History(str(client), tuple(past), worn.value() if worn else None)
-    return Record(client, studio, today, history, worn.visit if worn else None)
+    taken_off = None
+    if off and (today - off.on).days <= LONGEST_WORN:
+        before = past[: len(past) - len(_told_by(off))]
+        taken_off = Record(client, studio, today, History(str(client), tuple(before), off.value()), off.visit)
+    return Record(client, studio, today, history, worn.visit if worn else None, taken_off)
 
 
 def _told_by(ended: _Set | None) -> list[LashSet]:
