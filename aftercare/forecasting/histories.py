@@ -14,6 +14,7 @@ from zoneinfo import ZoneInfo
 from django.db.models import QuerySet
 
 from aftercare.core.shedding import LONGEST_WORN, History, LashSet, Seen
+from aftercare.facts.rows import BY_KIND
 from studio.models import SETS, Client, Service, Studio, Visit
 
 PAGE = 500  # clients that are read at a time
@@ -102,7 +103,7 @@ def _seen(visits: QuerySet[Visit]) -> QuerySet[Visit]:
 def _visits(ids: list[int], now: datetime) -> Iterator[_Row]:
     done = Visit.objects.filter(client__in=ids, status=Visit.Status.DONE, starts_at__lt=now + timedelta(days=2))
     told = done.filter(service__in=[*SETS, Service.REMOVAL]) | _seen(done)
-    rows = told.order_by("client", "starts_at", "pk").values_list(
+    rows = told.order_by("client", "starts_at", BY_KIND, "pk").values_list(
         "client", "pk", "service", "starts_at", "share_left", "artist", "adhesive__product", "adhesive__lot"
     )
     return (_Row(*row) for row in rows.iterator(chunk_size=5000))

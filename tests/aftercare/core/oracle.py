@@ -73,7 +73,8 @@ def seconds(at: datetime) -> datetime:
 
 
 def in_order(visits: Sequence[Visit]) -> list[Visit]:
-    return sorted(visits, key=lambda visit: (seconds(visit.start), visit.ref))
+    """By start; at one moment a set is the last, for it is what she leaves with."""
+    return sorted(visits, key=lambda visit: (seconds(visit.start), visit.service in SET, visit.ref))
 
 
 class Book:
@@ -160,7 +161,10 @@ def one_a_day(visits: Sequence[Visit], book: Book, *, latest: bool) -> list[Visi
 
 def table(book: Book) -> Iterator[Expected]:
     rules = book.rules
-    for visit in one_a_day([v for v in book.visits if book.is_booked(v) and v.service in PREPARE], book, latest=False):
+    ahead = [v for v in book.visits if book.is_booked(v) and v.service in PREPARE]
+    ahead.sort(key=lambda v: v.service not in SET)  # at one moment a set comes first here: it asks for more
+    ahead.sort(key=lambda v: seconds(v.start))
+    for visit in one_a_day(ahead, book, latest=False):
         start = seconds(visit.start)
         first = book.on_day(visit, -rules.prepare_days, rules.at)
         evening = book.on_day(visit, -rules.evening_days, rules.evening_at)

@@ -86,6 +86,14 @@ def test_what_a_removal_ended_is_on_record_as_if_it_were_on(mia: Client) -> None
     assert record(mia).taken_off is None
 
 
+@pytest.mark.parametrize("first", ["removal", "full set"])
+def test_a_set_put_on_at_the_moment_of_a_removal_is_on(mia: Client, first: str) -> None:
+    for service in (first, {"removal": "full set", "full set": "removal"}[first]):
+        done(mia, 3, service=service)
+
+    assert record(mia).history.worn == LashSet(ago(3))
+
+
 def test_what_is_read_after_a_removal_is_of_no_set(mia: Client) -> None:
     done(mia, 40, service="full set")
     done(mia, 30, service="removal")
