@@ -90,7 +90,8 @@ class Calendar:
 
     @classmethod
     def of(cls, client: Client, visits: Iterable[Visit], rules: Rules, now: datetime) -> Calendar:
-        ordered = sorted(visits, key=lambda visit: (visit.start, visit.ref))
+        # Of a removal and a set that a book has at one moment, the set is what she leaves with.
+        ordered = sorted(visits, key=lambda visit: (visit.start, visit.service in SETS, visit.ref))
         calendar = cls(client, rules, now, ordered)
         for visit in ordered:
             calendar.dates[visit.id] = visit.start.astimezone(client.zone).date()

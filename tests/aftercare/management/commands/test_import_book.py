@@ -287,6 +287,22 @@ def test_dates_are_read_in_the_order_that_the_studio_set(tmp_path: Path) -> None
     assert f"{Visit.objects.get().starts_at:%Y-%m-%d %H:%M}" == "2027-03-12 19:30"
 
 
+def test_a_set_that_was_taken_off_is_reminded_of_by_nobody_and_says_so_in_one_file_or_two(tmp_path: Path) -> None:
+    worn = {"starts_at": "2027-03-04T10:00", "status": "done", "sms_reminders_ok": "yes"}
+    removal = {**worn, "visit": "V2", "service": "removal", "minutes": "45", "starts_at": "2027-03-08T10:00"}
+
+    for number, books in enumerate([[(worn, removal)], [(worn,), (worn, removal)]]):
+        studio = make_studio(f"birch-{number}")
+        for rows in books:
+            assert run(csv_of(tmp_path, *rows), studio=studio.slug).code == 0
+
+        reminders = Message.objects.filter(studio=studio, occasion__in=["fill_due", "full_set_due"])
+        assert sorted(reminders.values_list("occasion", "state", "reason")) == [
+            ("fill_due", "withheld", "no set on"),
+            ("full_set_due", "withheld", "no set on"),
+        ]
+
+
 def test_progress_goes_to_standard_error_alone(tmp_path: Path) -> None:
     make_studio()
     out = StringIO()
