@@ -119,9 +119,19 @@ def lock(ids: Collection[int]) -> None:
     wait for each other. SQLite has one writer, which waits for nobody.
     """
     if connection.vendor == "postgresql":
-        fetch_prepared(
-            f"SELECT id FROM {table(Message)} WHERE id = ANY(%s::bigint[]) ORDER BY id FOR NO KEY UPDATE", [list(ids)]
-        )
+        _locked(ids)
+
+
+def lock_and_tell(ids: Collection[int]) -> list[tuple[int, str, bool]]:
+    """As :func:`lock`; return how they stand: key, state and whether the other channel has been tried."""
+    if connection.vendor == "postgresql":
+        return _locked(ids)
+    return list(Message.objects.filter(pk__in=ids).values_list("pk", "state", "fell_back"))
+
+
+def _locked(ids: Collection[int]) -> list[tuple[Any, ...]]:
+    statement = f"SELECT id, state, fell_back FROM {table(Message)} WHERE id = ANY(%s::bigint[]) ORDER BY id"
+    return fetch_prepared(f"{statement} FOR NO KEY UPDATE", [list(ids)])
 
 
 def unlocked(messages: QuerySet[Message]) -> QuerySet[Message]:
