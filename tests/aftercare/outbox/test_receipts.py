@@ -236,3 +236,13 @@ def test_bad_news_before_the_providers_answer_is_not_taken_back_by_it(line: Line
 
     assert (state(made), made.channel) == ("planned", "email")
     assert [message.pk for message in outbox.claim(LATER, 10)] == [made.pk]
+
+
+def test_what_no_database_keeps_is_written_out(mia: Client, line: Line) -> None:
+    made = make_message(mia)
+    end(begin(line), Event.TAKEN, provider_ref="7\0")
+
+    keep(ReceiptNote(provider_ref="7\0", word="delivered", event=Event.DELIVERED, raw="id:7 stat:DELIVRD\0\ud83d"))
+
+    assert state(made) == "delivered"
+    assert Receipt.objects.get().raw == "id:7 stat:DELIVRD\\x00\\ud83d"
