@@ -3,20 +3,22 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
+from contextlib import contextmanager
 from datetime import datetime, time, timedelta
 from email import message_from_bytes
 from pathlib import Path
+from types import SimpleNamespace
 from typing import Any
 
 import pytest
-from django.db import OperationalError
+from django.db import OperationalError, transaction
 from django.test import Client as Browser
 
 from aftercare import outbox, planning, sending, stops, unsubscribing
 from aftercare.core.delivery import Event
 from aftercare.models import Attempt, Line, Message, RoadHealth, Stop, Wording
 from aftercare.outbox import limits
-from aftercare.sending import health, journaling, judging, sweeping
+from aftercare.sending import absence, health, journaling, judging, sweeping
 from aftercare.sending.health import Health
 from aftercare.sending.judging import Judge
 from aftercare.transports import memory
@@ -571,6 +573,56 @@ def test_what_was_heard_is_written_before_the_rest_is_put_back(studio: Studio, m
 
     assert Message.objects.filter(tries=1, state="planned").count() == health.FAILING
     assert not Message.objects.filter(state="handing_over").exists()
+
+
+@pytest.mark.django_db(transaction=True)  # after a failure a connection is looked at, and may end
+def test_what_was_journaled_without_our_being_told_goes_again_as_it_has_not_left(
+    studio: Studio, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    failures = iter([True])
+
+    @contextmanager
+    def and_the_line_is_lost() -> Iterator[None]:
+        with transaction.atomic():
+            yield
+        if next(failures, False):
+            raise OperationalError("the line was lost after the commit")
+
+    many(studio, 2, f"{__name__}.Away", window=2)
+    monkeypatch.setattr(journaling, "transaction", SimpleNamespace(atomic=and_the_line_is_lost))
+
+    with pytest.raises(OperationalError):
+        sending.sweep(NOW)
+
+    waiting = Message.objects.filter(occasion="care")
+    assert list(waiting.values_list("state", "tries", "lease_until")) == [("planned", 1, None)] * 2
+
+
+@pytest.mark.django_db(transaction=True)  # after a failure a connection is looked at, and may end
+def test_what_was_heard_waits_for_a_database_that_is_away_for_half_a_minute(
+    studio: Studio, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    gone_by = 0.0
+
+    def sleep(seconds: float) -> None:
+        nonlocal gone_by
+        gone_by += seconds
+
+    settle = outbox.settle
+
+    def fail(*given: Any) -> Any:
+        if given[0] and gone_by < 29:
+            raise OperationalError("away")
+        return settle(*given)
+
+    many(studio, 1, MEMORY)
+    monkeypatch.setattr(absence, "time", SimpleNamespace(monotonic=lambda: gone_by + 1, sleep=sleep))
+    monkeypatch.setattr(outbox, "settle", fail)
+
+    with pytest.raises(OperationalError):
+        sending.sweep(NOW)
+
+    assert care("Mia 0").state == "handed_over"
 
 
 def test_what_safety_hangs_on_takes_the_other_channel_where_a_carrier_is_away_for_long(mia: Client) -> None:
