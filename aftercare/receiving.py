@@ -17,7 +17,7 @@ from django.db import transaction
 from aftercare import lines, outbox, pictures
 from aftercare.models import Attachment, Line, Reply, Stray
 from aftercare.pictures import Kept
-from aftercare.transports.base import Inbox, ReceiptNote, ReplyNote
+from aftercare.transports.base import Inbox, ReceiptNote, ReplyNote, storable
 from studio import clock
 from studio.models import Client
 
@@ -167,15 +167,6 @@ def _kept(files: Sequence[tuple[str, bytes]], most: int) -> Iterator[Attachment]
             size=len(data),
             problem=kept.problem,
         )
-
-
-def storable(text: str) -> str:
-    r"""Return ``text`` as any database can keep it: NUL and halves of surrogate pairs are written out.
-
-    >>> storable("a\x00b\ud83d")
-    'a\\x00b\\ud83d'
-    """
-    return text.encode("utf-8", "backslashreplace").decode("utf-8").replace("\x00", "\\x00")
 
 
 def _reference(given: str) -> str:

@@ -153,25 +153,25 @@ def _follow(news: Sequence[_News], now: datetime) -> None:
     _follow_each([one for one in news if one.attempt.message in failing], now)
 
 
-def _end_well(news: Iterable[_News], standing: Iterable[tuple[int, str, datetime | None]]) -> None:
+def _end_well(news: Iterable[_News], standing: Iterable[rows.Standing]) -> None:
     """Let messages of which nothing but good is said come to their end. It is nearly all that is ever heard.
 
-    ``standing``: key, state and moment of handing over of the messages, which are locked.
+    ``standing``: how the messages stand, which are locked.
     """
     ends = {one.attempt.message: one.at for one in reversed(list(news))}
     reached = delivery.sources(Event.DELIVERED)
-    ending = [(pk, reached[State(state)], at) for pk, state, at in standing if pk in ends and State(state) in reached]
+    ending = [one for one in standing if one.pk in ends and State(one.state) in reached]
     if not ending:
         return
-    ids = [pk for pk, _state, _at in ending]
+    ids = [one.pk for one in ending]
     rows.change(
         Message,
         {"pk": ids},
         {
-            "state": [state.value for _pk, state, _at in ending],
+            "state": [reached[State(one.state)].value for one in ending],
             "reason": [""] * len(ids),
             "lease_until": [None] * len(ids),
-            "handed_over_at": [at or ends[pk] for pk, _state, at in ending],
+            "handed_over_at": [one.handed_over_at or ends[one.pk] for one in ending],
             "ended_at": [ends[pk] for pk in ids],
         },
     )

@@ -12,7 +12,7 @@ from collections.abc import Callable, Collection, Iterable, Iterator, Mapping, S
 from contextlib import contextmanager
 from datetime import datetime
 from types import NoneType
-from typing import Any, Self
+from typing import Any, NamedTuple, Self
 
 import psycopg
 from django.db import connection
@@ -112,14 +112,22 @@ def move(ids: Sequence[int], event: Event, **changed: object) -> None:
         change(Message, {"pk": ids}, {name: [value] * len(ids) for name, value in values.items()}, where)
 
 
-def lock(ids: Collection[int]) -> list[tuple[int, str, datetime | None]]:
-    """Lock these messages in the order of their keys, within the caller's transaction.
+class Standing(NamedTuple):
+    """How a message that is locked stands."""
 
-    Returns key, state and the moment of handing over of each. An update of many locks them as it comes upon them: two
-    of them, or one and the receipts of the same messages, would wait for each other. SQLite has one writer, which waits
-    for nobody.
+    pk: int
+    state: str
+    handed_over_at: datetime | None
+    fell_back: bool  # the other channel has been tried
+
+
+def lock(ids: Collection[int]) -> list[Standing]:
+    """Lock these messages in the order of their keys, within the caller's transaction; return how they stand.
+
+    An update of many locks them as it comes upon them: two of them, or one and the receipts of the same messages, would
+    wait for each other. SQLite has one writer, which waits for nobody.
     """
-    return find(Message, ("pk", "state", "handed_over_at"), "pk", ids, " FOR NO KEY UPDATE")
+    return [Standing(*found) for found in find(Message, Standing._fields, "pk", ids, " FOR NO KEY UPDATE")]
 
 
 def find(
