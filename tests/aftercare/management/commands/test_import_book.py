@@ -172,6 +172,13 @@ def test_no_studio_is_left_behind_where_nothing_was_written(tmp_path: Path, args
     assert everything() == before
 
 
+def test_a_studio_is_made_from_a_book_that_has_no_rows_yet(tmp_path: Path) -> None:
+    ended = run(csv_of(tmp_path), "--create", "--time-zone=Europe/London", "--region=GB", studio="lower-marsh")
+
+    assert (ended.code, ended.bad) == (0, [])
+    assert Studio.objects.get().slug == "lower-marsh"
+
+
 def test_the_present_moment_of_the_import_is_the_one_that_is_said(tmp_path: Path) -> None:
     make_studio()
 
