@@ -155,4 +155,5 @@ def _said(request: StudioRequest, client: Client | None, flag: Flag | None) -> l
     numbers = {reply.from_address for reply in replies}
     told = Message.objects.filter(studio=request.studio, client=None, staff=None, address__in=numbers)
     gone = list(told.exclude(handed_over_at=None).select_related("seen_to_by").order_by("handed_over_at"))
-    return card.conversation(replies, shown.show(gone, facts.rules_of(request.studio), set()))
+    rules, hers = facts.rules_of(request.studio), {message.pk for message in gone}  # who opened the matter reads them
+    return card.conversation(replies, shown.show(gone, rules, set(), besides=hers))
