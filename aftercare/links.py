@@ -96,6 +96,21 @@ def revoke(client: Client, *, why: str, now: datetime) -> None:
     Revocation.objects.create(client=client, at=now, why=why)
 
 
+def part(kept: Client, gone: Client, *, since: datetime, now: datetime) -> None:
+    """Of two that were one client since then and are two again, let what was revoked meanwhile stay so for both.
+
+    What was revoked stands with ``kept`` alone by now, and she has lost what she had got from ``gone``: each is given
+    what she lacks.
+    """
+    meanwhile = Revocation.objects.filter(client=kept, at__gte=since).count()
+    if meanwhile:
+        lacking = {kept: Revocation.objects.filter(client=gone).count(), gone: meanwhile}
+        rows = [
+            Revocation(client=one, at=now, why="parted") for one, times in lacking.items() for _time in range(times)
+        ]
+        Revocation.objects.bulk_create(rows)
+
+
 def revocations(client_id: int) -> int:
     """Return how often the links of a client, or of one merged into her, were revoked."""
     hers = Q(client=client_id) | Q(client__merged_into=client_id)
