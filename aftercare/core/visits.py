@@ -90,6 +90,7 @@ class Calendar:
 
     @classmethod
     def of(cls, client: Client, visits: Iterable[Visit], rules: Rules, now: datetime) -> Calendar:
+        """Sort a client's visits by start, then by the book's reference; their dates are those of her own zone."""
         ordered = sorted(visits, key=lambda visit: (visit.start, visit.ref))
         calendar = cls(client, rules, now, ordered)
         for visit in ordered:
