@@ -3,9 +3,13 @@
 from __future__ import annotations
 
 import ast
+import doctest
 import re
 import sys
+from importlib import import_module
 from pathlib import Path
+
+import pytest
 
 ROOT = Path(__file__).resolve().parents[1]
 # What core may use: the standard library, and these. Source: the project's own design.
@@ -28,6 +32,13 @@ MADE_HERE = {"data", "__pycache__"}  # not kept by git
 
 def modules(folder: str) -> list[Path]:
     return sorted((ROOT / folder).rglob("*.py"))
+
+
+def with_examples() -> list[str]:
+    """Give the name of each module whose docstrings hold an example."""
+    files = [file for folder in ("aftercare", "studio") for file in modules(folder)]
+    found = [file.relative_to(ROOT).with_suffix("") for file in files if ">>> " in file.read_text(encoding="utf-8")]
+    return [".".join(name.parts).removesuffix(".__init__") for name in found]
 
 
 def imported(file: Path) -> set[str]:
@@ -89,3 +100,11 @@ def test_the_top_level_is_what_it_is_said_to_be() -> None:
     there = {path.name for path in ROOT.iterdir() if not path.name.startswith(".")} - MADE_HERE
 
     assert there == TOP
+
+
+@pytest.mark.parametrize("name", with_examples())
+def test_the_examples_in_docstrings_are_true(name: str) -> None:
+    failed, tried = doctest.testmod(import_module(name))
+
+    assert tried
+    assert not failed
