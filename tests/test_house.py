@@ -12,7 +12,7 @@ from pathlib import Path
 import pytest
 
 ROOT = Path(__file__).resolve().parents[1]
-# What core may use: the standard library, and these. Source: the project's own design.
+# What core may use: the standard library, and these.
 ALLOWED_IN_CORE = {"aftercare", "babel", "gsm0338", "icalendar", "numpy", "phonenumbers", "rapidfuzz", "scipy"}
 MAY_NAME_AFTERCARE = {"settings.py", "urls.py", "celery.py"}
 TOP = {
