@@ -35,6 +35,14 @@ def test_the_example_has_every_variable_that_the_service_reads() -> None:
     assert {name for name in read if name not in written() and f"{name}_FILE" not in written()} == set()
 
 
+def test_the_example_has_what_the_containers_are_told() -> None:
+    compose = (ROOT / "deploy" / "compose.yaml").read_text()
+
+    asked = set(re.findall(r"\$\{([A-Z_]+)", compose))
+
+    assert {"POSTGRES_PASSWORD", "SECRET_KEY"} <= asked <= written()
+
+
 def test_the_example_is_read_as_it_stands() -> None:
     example = testing.read_example(EXAMPLE)
 
