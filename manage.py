@@ -7,7 +7,7 @@ import sys
 
 def main() -> None:
     os.environ.setdefault("DJANGO_SETTINGS_MODULE", "studio.settings")
-    from django.core.management import execute_from_command_line  # noqa: PLC0415  after the settings are named
+    from django.core.management import execute_from_command_line  # after the settings are named
 
     execute_from_command_line(sys.argv)
 

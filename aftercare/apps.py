@@ -9,6 +9,6 @@ class AftercareConfig(AppConfig):
 
     def ready(self) -> None:
         # Registering the checks and listening to the mail providers and Celery is what loading the app is for.
-        import aftercare.checks  # noqa: F401, PLC0415
-        import aftercare.receivers  # noqa: F401, PLC0415
-        import aftercare.standby  # noqa: F401, PLC0415
+        import aftercare.checks
+        import aftercare.receivers
+        import aftercare.standby  # noqa: F401

@@ -46,7 +46,7 @@ class TurnLost(Exception):
     """Another worker has the file by now, as this one said nothing for too long."""
 
 
-class RoundOver(Exception):  # noqa: N818  no error: the file's turn goes on in the next round
+class RoundOver(Exception):  # no error: the file's turn goes on in the next round
     """The round has lasted long enough; what is written of the file stands."""
 
 

@@ -40,7 +40,7 @@ class Job:
     needs_room: bool = True  # waits while the disk is full
 
 
-class AlreadyRunning(Exception):  # noqa: N818  read by people as it stands
+class AlreadyRunning(Exception):  # read by people as it stands
     """Another loop looks at this database."""
 
 

@@ -125,7 +125,7 @@ class _Watch:
 
     def _try_again(self, flag: Flag, said: Sequence[Message]) -> list[Message]:
         """Whoever could not reach her is told, once, that it is time to try again."""
-        assert flag.try_again_at is not None  # noqa: S101  see look()
+        assert flag.try_again_at is not None  # see look()
         told = any(page.kind == TRY_AGAIN and page.planned_from >= flag.try_again_at for page in said)
         people = self._reached([flag.taken_by_id]) or self._reached(owner.pk for owner in self.team.owners)
         if told or not people:

@@ -2,16 +2,16 @@
 
 from __future__ import annotations
 
-import os
 from typing import Any
 
+from studio import env
 from studio.lifeline import tie, tie_if_asked
 
-bind = f"{os.environ.get('LISTEN') or '127.0.0.1'}:{os.environ.get('PORT') or '8000'}"
+bind = f"{env.text('LISTEN', '127.0.0.1')}:{env.whole('PORT', 8000, least=1, most=65535)}"
 wsgi_app = "studio.wsgi"
 worker_class = "gthread"
-workers = int(os.environ.get("WEB_PROCESSES") or 1)
-threads = int(os.environ.get("WEB_THREADS") or 8)
+workers = env.whole("WEB_PROCESSES", 1, least=1)
+threads = env.whole("WEB_THREADS", 8, least=1)
 timeout = 60
 graceful_timeout = 5
 keepalive = 5

@@ -24,7 +24,7 @@ _LONGEST_WAIT_SECONDS = 30.0
 _Ending = tuple["subprocess.Popen[str]", float, signal.Signals]  # the seconds it may take, and the signal to end by
 
 
-class Stopped(Exception):  # noqa: N818  no error: what was asked for
+class Stopped(Exception):  # no error: what was asked for
     """Someone asked for the end: a signal, or the death of the process that started this one."""
 
 

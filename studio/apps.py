@@ -8,4 +8,4 @@ class StudioConfig(AppConfig):
     default_auto_field = "django.db.models.BigAutoField"
 
     def ready(self) -> None:
-        import studio.postgres  # noqa: F401, PLC0415  loading it is enough
+        import studio.postgres  # noqa: F401  loading it is enough

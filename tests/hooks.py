@@ -14,7 +14,7 @@ from aftercare.models import Line
 from studio.models import Studio
 
 HTTP_SMS = "aftercare.transports.http_sms.HttpSms"
-SECRET = "a-secret-of-the-two"  # noqa: S105  of the tests alone
+SECRET = "a-secret-of-the-two"  # of the tests alone
 OPTIONS: dict[str, Any] = {
     "url": "http://127.0.0.1:9/send",
     "fields": {"to": "{to}", "text": "{text}"},

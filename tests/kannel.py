@@ -14,7 +14,7 @@ from typing import Any
 from tests.servers import free_port, listens
 
 FAKE_CARRIER = Path("/usr/lib/kannel/test/fakesmsc")
-USER, PASSWORD = "studio", "open-sesame"  # noqa: S105  of the test alone
+USER, PASSWORD = "studio", "open-sesame"  # of the test alone
 _CONF = """\
 group = core
 admin-port = {admin}

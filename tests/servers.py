@@ -88,7 +88,7 @@ def redis(host: str = "127.0.0.1") -> Iterator[str]:
 def postgres(host: str = "") -> Iterator[str]:
     """Run a PostgreSQL of its own on a Unix socket, or at an address; yield the URL of an empty database."""
     programs = _postgres_programs()
-    folder = Path(tempfile.mkdtemp(prefix="pg-", dir="/tmp"))  # noqa: S108  a socket's path must be short
+    folder = Path(tempfile.mkdtemp(prefix="pg-", dir="/tmp"))  # a socket's path must be short
     port = free_port()
     try:
         if os.geteuid() == 0:  # PostgreSQL refuses to run as root
@@ -216,7 +216,7 @@ class _Handler:
 
 
 def _serve_smtp(port: int, log: Path, pause: float, host: str) -> None:
-    from aiosmtpd.smtp import SMTP  # noqa: PLC0415  only this process needs it
+    from aiosmtpd.smtp import SMTP  # only this process needs it
 
     async def serve() -> None:
         handler = _Handler(log, pause)

@@ -13,7 +13,6 @@ from zoneinfo import ZoneInfo
 
 ROOT = Path(__file__).resolve().parent.parent
 SLUG = "birch"
-COLUMNS = ("visit", "client", "first_name", "email", "service", "artist", "starts_at", "minutes", "status")
 # One of these has a late morning or an early afternoon at any hour of the day.
 ZONES = (
     *("Pacific/Auckland", "Asia/Tokyo", "Asia/Kolkata", "Europe/Athens", "Europe/London"),

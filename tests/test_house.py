@@ -3,12 +3,16 @@
 from __future__ import annotations
 
 import ast
+import doctest
 import re
 import sys
+from importlib import import_module
 from pathlib import Path
 
+import pytest
+
 ROOT = Path(__file__).resolve().parents[1]
-# What core may use: the standard library, and these. Source: the project's own design.
+# What core may use: the standard library, and these.
 ALLOWED_IN_CORE = {"aftercare", "babel", "gsm0338", "icalendar", "numpy", "phonenumbers", "rapidfuzz", "scipy"}
 MAY_NAME_AFTERCARE = {"settings.py", "urls.py", "celery.py"}
 TOP = {
@@ -30,6 +34,13 @@ def modules(folder: str) -> list[Path]:
     return sorted((ROOT / folder).rglob("*.py"))
 
 
+def with_examples() -> list[str]:
+    """Give the name of each module whose docstrings hold an example."""
+    files = [file for folder in ("aftercare", "studio") for file in modules(folder)]
+    found = [file.relative_to(ROOT).with_suffix("") for file in files if ">>> " in file.read_text(encoding="utf-8")]
+    return [".".join(name.parts).removesuffix(".__init__") for name in found]
+
+
 def imported(file: Path) -> set[str]:
     found: set[str] = set()
     for node in ast.walk(ast.parse(file.read_text(encoding="utf-8"))):
@@ -37,6 +48,7 @@ def imported(file: Path) -> set[str]:
             found.update(name.name for name in node.names)
         elif isinstance(node, ast.ImportFrom) and node.module:
             found.add(node.module)
+            found.update(f"{node.module}.{name.name}" for name in node.names)
     return found
 
 
@@ -58,7 +70,9 @@ def test_core_reads_no_clock() -> None:
 
 
 def test_the_stages_read_no_clock_but_their_argument() -> None:
-    stages = [ROOT / "aftercare" / f"{name}.py" for name in ("receiving", "paging", "matters", "upkeep")]
+    """But for what goes by the database's clock: leases, how roads fare, and what a bind brings between two rounds."""
+    names = ("answers", "asking", "choices", "consulting", "erasing", "lotwatch", "matters", "paging", "telling")
+    stages = [ROOT / "aftercare" / f"{name}.py" for name in (*names, "trials", "upkeep")]
 
     folders = ("facts", "planning", "forecasting", "triage", "figures")
     for file in [*stages, *(file for folder in folders for file in modules(f"aftercare/{folder}"))]:
@@ -86,3 +100,11 @@ def test_the_top_level_is_what_it_is_said_to_be() -> None:
     there = {path.name for path in ROOT.iterdir() if not path.name.startswith(".")} - MADE_HERE
 
     assert there == TOP
+
+
+@pytest.mark.parametrize("name", with_examples())
+def test_the_examples_in_docstrings_are_true(name: str) -> None:
+    failed, tried = doctest.testmod(import_module(name))
+
+    assert tried
+    assert not failed

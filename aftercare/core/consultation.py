@@ -86,6 +86,7 @@ class Answer:
 
     @property
     def is_blank(self) -> bool:
+        """Whether she has said nothing to it."""
         return not (self.said or self.words or self.signs)
 
 

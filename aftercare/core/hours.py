@@ -32,6 +32,7 @@ class Hours:
             raise ValueError("sending hours need at least one day of the week on which they open")
 
     def open_on(self, day: date) -> bool:
+        """Return whether they open at all on ``day`` of that wall clock."""
         return day.weekday() not in self.weekdays_off and day not in self.days_off
 
     def wished(self, wish: str) -> Hours | None:

@@ -57,11 +57,6 @@ class FourFold:
         reach = math.exp(float(ndtri((1 + LEVEL) / 2)) * spread)
         return ratio / reach, ratio * reach
 
-    @property
-    def odds_ratio(self) -> float | None:
-        """ad / bc (the reporting odds ratio); None where b or c is 0."""
-        return self.a * self.d / (self.b * self.c) if self.b and self.c else None
-
     def chi_square(self, *, yates: bool) -> float | None:
         """Pearson's, one degree of freedom, with or without Yates' correction; None where a margin is empty."""
         margins = (self.a + self.b) * (self.c + self.d) * (self.a + self.c) * (self.b + self.d)

@@ -34,8 +34,6 @@ NOT_ABOUT_HEALTH = (Outcome.ANSWERED, Outcome.BOOKED, Outcome.NOTED)
 # After these she still wears the set, and is asked once more the next day.
 ASKS_NEXT_DAY = frozenset({Outcome.OVER, Outcome.TOLD_DOCTOR, Outcome.SAW_DOCTOR, Outcome.COMING_IN})
 A_REACTION = ASKS_NEXT_DAY | {Outcome.REMOVED}
-# No remover near a broken, swollen or painful eye unless a clinician has agreed: to be shown beside these.
-NEEDS_CAUTION = frozenset({Outcome.COMING_IN, Outcome.REMOVED})
 
 
 def is_about_health(urgency: str, topics: Iterable[str]) -> bool:

@@ -94,6 +94,7 @@ class Planned:
 
     @property
     def slot(self) -> Slot:
+        """Its place among the messages of her visits, whatever its edition."""
         return (self.visit.id, self.occasion, self.step)
 
     def soonest(self, now: datetime) -> datetime | None:

@@ -66,6 +66,7 @@ class Sums:
 
     @property
     def value(self) -> float:
+        """The mean over all cases."""
         return self.total / self.cases
 
     @property

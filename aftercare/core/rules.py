@@ -1,4 +1,10 @@
-"""The owner's numbers, with their defaults."""
+"""The owner's numbers, with their defaults.
+
+Two words before a visit, three days and one day ahead: of some 54,000 visits 5.8 and 5.3 % were missed after one of
+them, 4.4 % after both (Steiner and others, Am J Manag Care 2018;24:377, from memory). Checks: patch tests are read on
+the second day, the third or fourth, and about the seventh (Johansen and others, Contact Dermatitis 2015;73:195, from
+memory). All other defaults are common practice, no source.
+"""
 
 from __future__ import annotations
 

@@ -151,6 +151,7 @@ class Ticked:
 
     @property
     def is_about_her_eyes(self) -> bool:
+        """Whether it answers how her eyes are; else it is one of the other wishes of `Asks`."""
         return self.asks is None
 
     @classmethod

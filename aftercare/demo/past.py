@@ -33,7 +33,6 @@ WROTE = [
     ("none", "thank you, they look so good"),
 ]
 MATTERS = 24
-SELDOM = 3  # of so many sets once, whoever books ahead had not done so
 
 
 def write(studio: Studio, people: Iterable[Person], before: datetime, pick: random.Random) -> None:

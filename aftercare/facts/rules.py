@@ -22,7 +22,7 @@ DEFAULTS = Rules()
 DAY_MINUTES = 24 * 60
 
 
-class BadRule(ValueError):  # noqa: N818  read by people as it stands
+class BadRule(ValueError):  # read by people as it stands
     """A number cannot be a rule. The message names the rule, the value and the cure; ``cures`` has one a name."""
 
     def __init__(self, *found: tuple[str, object, str]) -> None:

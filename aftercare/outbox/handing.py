@@ -20,7 +20,7 @@ from studio import clock
 
 # A moment is in whole seconds, and so is what has passed since: what a provider asks for is not cut short by either.
 ROUNDING = timedelta(seconds=2)
-_luck = random.Random()  # noqa: S311  it spreads waits and keeps no secret
+_luck = random.Random()  # it spreads waits and keeps no secret
 
 
 @dataclass(frozen=True, slots=True)

@@ -18,7 +18,7 @@ from aftercare.outbox import rows
 from studio import clock
 
 NOT_HEARD = "The service stopped before the answer was heard: nobody knows whether the message left."
-_luck = random.Random()  # noqa: S311  it spreads waits and keeps no secret
+_luck = random.Random()  # it spreads waits and keeps no secret
 
 
 def expire_leases(now: datetime) -> Counter[str]:

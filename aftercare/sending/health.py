@@ -24,7 +24,7 @@ FAILING = 5  # windows in a row of which nothing was answered for but by "not no
 _ANSWERED = frozenset({Event.TAKEN, Event.REFUSED})
 SHORTEST_REST, LONGEST_REST = timedelta(seconds=30), timedelta(minutes=5)
 DETOUR_AFTER = timedelta(minutes=30)  # what safety hangs on takes the other channel where one is away for so long
-_luck = random.Random()  # noqa: S311  it spreads waits and keeps no secret
+_luck = random.Random()  # it spreads waits and keeps no secret
 
 
 @dataclass(slots=True)

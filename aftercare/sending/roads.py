@@ -23,7 +23,7 @@ log = logging.getLogger(__name__)
 LOST = "The service failed while it handed this over: nobody knows whether it left."
 
 
-class Elsewhere(Exception):  # noqa: N818  no error: another process has this road
+class Elsewhere(Exception):  # no error: another process has this road
     """A road that stays open is another process's own: its messages are left to that one."""
 
 

@@ -229,7 +229,7 @@ class _Wire:
         self.settler.counts, self.leaving.counts = Counter(), Counter()
 
     def _stream(self) -> Stream:
-        assert isinstance(self.road.transport, Stream)  # noqa: S101  see stream()
+        assert isinstance(self.road.transport, Stream)  # see stream()
         return self.road.transport
 
     def _goes_on(self) -> bool:

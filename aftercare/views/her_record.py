@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from django.conf import settings
 from django.http import Http404, HttpRequest, HttpResponse
 from django.shortcuts import get_object_or_404, render
 from django.utils import timezone, translation
@@ -39,7 +40,7 @@ def her_record(request: HttpRequest, token: str) -> HttpResponse:
             "sections": kept.kept(client),
             "token": token,
             "lang": language,
-            "languages": [("en", "English"), ("es", "Español")],
+            "languages": settings.LANGUAGES,
             "said": said,
             "emergency": emergency(client.studio, language, versions.finder(client.studio)),
             "asked": _has_asked(client),

@@ -9,6 +9,7 @@ from typing import Any, Concatenate, ParamSpec, cast
 
 from csp.constants import NONE, SELF
 from csp.decorators import csp_replace
+from django.conf import settings
 from django.contrib.auth.decorators import login_not_required
 from django.http import HttpRequest, HttpResponse, HttpResponseBase
 from django.shortcuts import render
@@ -116,7 +117,7 @@ def _show(request: HttpRequest, opened: Opened, token: str, language: str, said:
         "visit": opened.visit,
         "token": token,
         "lang": language,
-        "languages": [("en", "English"), ("es", "Español")],
+        "languages": settings.LANGUAGES,
         "said": said,
         "form": new_form(),
         "emergencies": _offered(EMERGENCIES, again),

@@ -12,7 +12,7 @@ from zoneinfo import ZoneInfo
 
 Value = str | int | float | bool
 
-# Minutes set aside for a visit whose length the book does not state (the contract's table).
+# Minutes set aside for a visit whose length the book does not state. Common practice, no source.
 SERVICES: Mapping[str, int] = MappingProxyType(
     {
         "full set": 180,

@@ -32,7 +32,7 @@ MINUTES = 15
 class SignInForm(AuthenticationForm):
     """E-mail and password; refuses to look at them after too many failures from one place."""
 
-    error_messages = {  # noqa: RUF012  Django's own shape
+    error_messages = {  # Django's own shape
         **AuthenticationForm.error_messages,
         "invalid_login": _(
             "This e-mail and this password do not go together. Check both; capitals count in the password. "

@@ -17,7 +17,6 @@ from studio.models import Absence, Staff, Studio
 from tests.cast import Cast, make
 from tests.letters import MEMORY
 
-MINUTE = timedelta(minutes=1)
 NUMBERS = {"ada": "+12125550111", "olga": "+12125550112", "noor": "+12125550113", "dee": "+12125550114"}
 
 

@@ -24,7 +24,7 @@ from tests.people import NOW, make_client, make_studio
 __all__ = ["quiet_static"]
 
 pytestmark = pytest.mark.django_db
-SECRET = "birch:long-and-secret"  # noqa: S105  of the test alone
+SECRET = "birch:long-and-secret"  # of the test alone
 PATH = "/mail/postmark/inbound/"
 # As that provider documents its inbound callback, shortened to the fields that are read (from memory).
 CALLED = {

@@ -16,9 +16,9 @@ from unittest import mock
 
 sys.path.insert(0, str(Path(__file__).resolve().parents[2]))  # run as a script from anywhere
 
-from aftercare.core.reading import Reading, read, second  # noqa: E402
-from tests.aftercare.core.reading.labelled import CORPUS, URGENT, Row, rows, score  # noqa: E402
-from tests.bench.train_reader import groups, material  # noqa: E402
+from aftercare.core.reading import Reading, read, second
+from tests.aftercare.core.reading.labelled import CORPUS, URGENT, Row, rows, score
+from tests.bench.train_reader import groups, material
 
 Read = tuple[str, Row, Reading]
 

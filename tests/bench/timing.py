@@ -17,7 +17,7 @@ from zoneinfo import ZoneInfo
 
 sys.path.insert(0, str(Path(__file__).resolve().parents[2]))  # run as a script from anywhere
 
-from aftercare.core import timing  # noqa: E402
+from aftercare.core import timing
 from aftercare.core.timing import Client, Planned, Rules, SetForecast, Slot, Standing, Visit
 
 LIMIT = 20_000  # visits a second a core

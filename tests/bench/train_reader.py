@@ -21,12 +21,12 @@ from scipy.sparse import csr_matrix
 
 sys.path.insert(0, str(Path(__file__).resolve().parents[2]))  # run as a script from anywhere
 
-from aftercare.core.reading import features, grading, lexicon, second  # noqa: E402
-from aftercare.core.reading.phrases import Mark, endings  # noqa: E402
-from aftercare.core.reading.reader import unexplained  # noqa: E402
-from aftercare.core.reading.spelling import known  # noqa: E402
-from aftercare.core.reading.tokens import tokenize  # noqa: E402
-from tests.aftercare.core.reading.labelled import CORPUS, SEEN, rows  # noqa: E402
+from aftercare.core.reading import features, grading, lexicon, second
+from aftercare.core.reading.phrases import Mark, endings
+from aftercare.core.reading.reader import unexplained
+from aftercare.core.reading.spelling import known
+from aftercare.core.reading.tokens import tokenize
+from tests.aftercare.core.reading.labelled import CORPUS, SEEN, rows
 
 SMOOTH = 0.02  # ridge penalty, by cross-validation over hands
 FOLDS = 5  # groups of whole hands

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import configparser
+import os
 import re
 import subprocess
 import sys
@@ -28,11 +29,18 @@ def test_the_example_has_every_variable_that_the_service_reads() -> None:
     settings = (ROOT / "studio" / "settings.py").read_text()
     server = (ROOT / "deploy" / "gunicorn.conf.py").read_text()
 
-    read = set(re.findall(r'\benv\.(?!prefixed|options)\w+\(\s*"([A-Z_]+)"', settings))
-    read |= set(re.findall(r'environ\.get\("([A-Z_]+)"\)', server))
+    read = set(re.findall(r"""\benv\.(?!prefixed|options)\w+\(\s*["']([A-Z_]+)["']""", settings + server))
 
-    assert len(read) > 10
+    assert {"SECRET_KEY", "REDIS_URL", "LISTEN", "WEB_THREADS"} <= read
     assert {name for name in read if name not in written() and f"{name}_FILE" not in written()} == set()
+
+
+def test_the_example_has_what_the_containers_are_told() -> None:
+    compose = (ROOT / "deploy" / "compose.yaml").read_text()
+
+    asked = set(re.findall(r"\$\{([A-Z_]+)", compose))
+
+    assert {"POSTGRES_PASSWORD", "SECRET_KEY"} <= asked <= written()
 
 
 def test_the_example_is_read_as_it_stands() -> None:
@@ -104,6 +112,16 @@ def test_a_script_tells_how_it_is_used(script: str) -> None:
 
     assert (ran.returncode, ran.stderr) == (0, "")
     assert script in ran.stdout
+
+
+@pytest.mark.parametrize("name", ["PORT", "WEB_PROCESSES", "WEB_THREADS"])
+def test_a_number_of_the_web_server_that_is_none_is_said_as_any_other(name: str) -> None:
+    command = [sys.executable, "-m", "gunicorn", "--check-config", "--config", "deploy/gunicorn.conf.py"]
+
+    ran = subprocess.run(command, cwd=ROOT, env={**os.environ, name: "two"}, capture_output=True, text=True, timeout=60)
+
+    assert ran.returncode
+    assert f"{name}=two is not a whole number: write digits only" in ran.stderr
 
 
 def test_the_scripts_can_be_run_as_they_are() -> None:

@@ -40,7 +40,7 @@ def stack() -> Iterator[ExitStack]:
 @pytest.fixture
 def folder() -> Iterator[Path]:
     """A folder with a short path that every user may enter."""
-    one = Path(tempfile.mkdtemp(prefix="grown-", dir="/tmp"))  # noqa: S108  a socket's path must be short
+    one = Path(tempfile.mkdtemp(prefix="grown-", dir="/tmp"))  # a socket's path must be short
     one.chmod(0o755)
     yield one
     for pid in running(one):
@@ -139,7 +139,7 @@ def test_two_workers_send_a_book_stop_cleanly_and_keep_what_they_did(folder: Pat
 
 
 def _is_noeviction_and_kept(url: str) -> None:
-    import redis  # noqa: PLC0415  the client that Celery brings; only this test talks to it by itself
+    import redis  # the client that Celery brings; only this test talks to it by itself
 
     with redis.Redis.from_url(url) as broker:
         said = {name: broker.config_get(name)[name] for name in ("appendonly", "appendfsync", "maxmemory-policy")}

@@ -18,8 +18,8 @@ from pathlib import Path
 
 sys.path.insert(0, str(Path(__file__).resolve().parents[2]))
 
-from tests import servers  # noqa: E402  found by the path above
-from tests.faults import (  # noqa: E402
+from tests import servers  # found by the path above
+from tests.faults import (
     bind,
     disk_full,
     http_sms,

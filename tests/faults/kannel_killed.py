@@ -14,7 +14,7 @@ from pathlib import Path
 from tests import kannel, servers, services, smsc
 from tests.faults import at_work, ledger
 
-SECRET = "a-secret-of-the-two"  # noqa: S105  of this fault alone
+SECRET = "a-secret-of-the-two"  # of this fault alone
 # Kannel's user guide, 1.4.5, "SMSC centers, SMPP": a transceiver at an address, tried again each second.
 CARRIER = """\
 group = smsc

@@ -10,8 +10,6 @@ from tests import mailproviders, services
 from tests.faults import at_work, ledger
 from tests.faults.smtp import end_of_it
 
-# Postmark knows no keys; Resend does: what was lost goes again under its key and is one message to the provider.
-NAMES = ("postmark", "resend")
 KINDS = ("once-busy", "once-broken", "once-mute", "refuse")
 
 
@@ -33,6 +31,7 @@ def happen(folder: Path, small: bool, name: str = "postmark") -> tuple[dict[str,
     accepted = [_reference(name, one) for one in provider.taken]
     refused = sum(address.startswith("refuse-") for address in addresses)
     faults = ledger.judge(found, accepted, [_reference(name, one) for one in provider.unanswered], refused)
+    # Postmark knows no keys; Resend does: what was lost goes again under its key and is one message to the provider.
     if name == "resend" and len(set(accepted)) != len(accepted):
         faults.append("a message came twice under one key")
     if name == "resend" and any(entry.state == "unsure" for entry in found):

@@ -14,7 +14,7 @@ from pathlib import Path
 
 sys.path.insert(0, str(Path(__file__).resolve().parents[2]))
 
-import django  # noqa: E402  found by the path above
+import django  # found by the path above
 
 django.setup()
 

@@ -16,7 +16,7 @@ from tests import servers, services
 from tests.faults import at_work, ledger
 
 TOO_LARGE = 65 * 1024
-SECRET = "a-secret-of-the-two"  # noqa: S105  of this fault alone
+SECRET = "a-secret-of-the-two"  # of this fault alone
 _MAKE = """
 from aftercare.core.delivery import Event
 from tests import hooks, letters, people

@@ -24,7 +24,7 @@ from tests.servers import MailServer
 PATIENCE = 10  # seconds; what was handing over at a kill is decided after it
 FLYING = 8  # e-mails in flight at once for each of a worker's two children
 BACK_WITHIN = 10  # seconds from Redis being there again to every worker taking tasks
-PASSWORD = "a-long-enough-one"  # noqa: S105  of nobody: it is the trying that is measured
+PASSWORD = "a-long-enough-one"  # of nobody: it is the trying that is measured
 
 Outcome = tuple[dict[str, int], list[str]]
 
@@ -42,7 +42,7 @@ class Redis:
         at_work.wait_for(lambda: servers.listens(self.port), 10, "Redis does not come up")
 
     def send(self, number: signal.Signals) -> None:
-        assert self.process is not None  # noqa: S101  started before
+        assert self.process is not None  # started before
         self.process.send_signal(number)
 
     def kill(self) -> None:

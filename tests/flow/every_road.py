@@ -34,7 +34,7 @@ KINDS = (
     *("answer", "alert", "morning_list"),
 )
 WORDS = "my eye is swollen"
-SECRET = "a-secret-of-the-walk"  # noqa: S105  of the walk alone
+SECRET = "a-secret-of-the-walk"  # of the walk alone
 SECONDS = 20  # for each part of the walk
 HTTP_SMS, SMPP = "aftercare.transports.http_sms.HttpSms", "aftercare.transports.smpp.Smpp"
 EMAIL = "aftercare.transports.email.Email"
@@ -62,7 +62,7 @@ class Servers:
         key = base64.b64encode(f"hook:{SECRET}".encode()).decode()
         headers = {"Content-Type": kind, **({"Authorization": f"Basic {key}"} if as_json else {})}
         url = path if path.startswith("http") else self.url(path)
-        with urllib.request.urlopen(urllib.request.Request(url, body, headers), timeout=10) as answer:  # noqa: S310
+        with urllib.request.urlopen(urllib.request.Request(url, body, headers), timeout=10) as answer:
             assert answer.status == 200
 
 
@@ -105,10 +105,10 @@ def running() -> Iterator[Servers]:
         if kannel.is_there():
             first = f"{outside.url('/hooks/')}{1}/{SECRET}?"  # Kannel calls one address: that of the first line
             outside.gateway = stack.enter_context(kannel.kannel(folder, first))
-        import django  # noqa: PLC0415  its settings are made just now
+        import django  # its settings are made just now
 
         django.setup()
-        from django.core.management import call_command  # noqa: PLC0415
+        from django.core.management import call_command
 
         call_command("migrate", verbosity=0)
         yield outside
@@ -128,7 +128,7 @@ def process(outside: Servers, *command: str) -> Iterator[None]:
 
 def main() -> int:
     with running() as outside:
-        from tests.flow.every_road_walk import walk  # noqa: PLC0415  it needs Django
+        from tests.flow.every_road_walk import walk  # it needs Django
 
         web = ("gunicorn", "studio.wsgi", f"--bind=127.0.0.1:{outside.web}", "--threads=4", "--workers=1")
         with process(outside, *web):

@@ -23,7 +23,7 @@ HEADER = (
     "visit,client,first_name,mobile,sms_ok,sms_reminders_ok,service,artist,starts_at,status,share_left,adhesive_lot\n"
 )
 LAST = date(2026, 5, 25)
-LEAD, NOT_SOONER = 7, 9  # days; the design's default rules
+LEAD, NOT_SOONER = 7, 9  # days; the defaults (common practice, no source)
 # What was left of each client's sets, oldest first, the days that each was on, and the day she got the one she wears.
 SEEN: dict[str, tuple[list[int], int, date]] = {
     "mia": ([75, 80, 75, 80], 20, LAST),
@@ -91,7 +91,7 @@ def ten_oclock(day: date) -> str:
 
 
 def fill_aim(on: date, days: dict[str, list[float]]) -> date:
-    """DESIGN's table: the earlier of the fill level's median and the full-set level's 10 % day, less the lead."""
+    """By the default rules: the earlier of the fill level's median and the full-set level's 10 % day, less the lead."""
     return on + timedelta(days=math.floor(max(min(days["0.6"][1], days["0.4"][0]) - LEAD, NOT_SOONER)))
 
 

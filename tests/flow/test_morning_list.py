@@ -17,7 +17,6 @@ from tests.letters import MEMORY
 from tests.pages import cast, morning_cast, quick_sign_in
 
 __all__ = ["cast", "morning_cast", "quick_sign_in"]
-HOUR = timedelta(hours=1)
 
 
 def live(cast: Cast) -> None:

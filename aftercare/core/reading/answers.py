@@ -34,7 +34,6 @@ def _tree() -> Phrases:
 
 
 _PHRASES = _tree()
-WORDS = _PHRASES.words
 _ONLY, _BUT = (
     listed("only just solo solamente nomas unicamente mas"),
     listed("but pero though although except aunque sino"),

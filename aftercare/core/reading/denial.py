@@ -30,6 +30,7 @@ _SELF = listed("i im ive my me yo mi mis tengo estoy siento traigo")
 
 
 def is_denied(page: Page, sign: Mark) -> bool:
+    """Say whether the words beside a sign deny it: "no redness", "rojo no tengo"."""
     if is_denied_after(page, sign) or asked_of_others(page, sign) or _sees_no_blur(page, sign):
         return True
     if is_affirmed_after(page, sign):
@@ -241,6 +242,7 @@ _IS = listed("is are has have keeps wont cant esta estan")
 
 
 def no_longer(page: Page, sign: Mark) -> bool:
+    """Say whether a sign was there and is no more: "not itchy anymore", "rojo ya no"."""
     words = [token.word for token in page.tokens]
     after = words[sign.end : sign.end + 5]
     before = words[max(0, sign.start - 5) : sign.start]

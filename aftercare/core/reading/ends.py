@@ -19,6 +19,7 @@ _HOW, _CANNOT = listed("good well fine properly right"), listed("cant couldnt ca
 
 
 def words_of(page: Page, mark: Mark) -> set[str]:
+    """Return the words that a mark covers."""
     return {token.word for token in page.tokens[mark.start : mark.end]}
 
 

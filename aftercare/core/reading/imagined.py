@@ -136,6 +136,7 @@ _SUPPOSES = listed("suppose supposing hypothetically theoretically theory hypoth
 
 
 def is_imagined(page: Page, sign: Mark) -> bool:
+    """Say whether a sign is only supposed, feared or asked about: "what if my eyes swell?"."""
     sentence = page.sentence[sign.start]
     if _asks_of_an_act(page, sign, sentence):
         return True

@@ -14,6 +14,7 @@ _UP_TO_NOW = listed("has have ive since desde")  # "my eye has felt dusty since 
 
 
 def is_long_ago(page: Page, sign: Mark) -> bool:
+    """Say whether a sign is told of a time that is over: "my old salon made my eyes itch"."""
     sentence = page.sentence[sign.start]
     if any(mark.start >= sign.end and page.sentence[mark.start] == sentence for mark in page.named("scope:returns")):
         return False  # "went faint after my last set too and it's happening again"
@@ -64,6 +65,7 @@ def _tells_of_harm(page: Page, sentence: int) -> bool:
 
 
 def tells_a_sign(page: Page, sentence: int) -> bool:
+    """Say whether a sentence names any sign, whosever and of whatever time."""
     return any(
         name.startswith("sign:") and page.sentence[mark.start] == sentence
         for name, marks in page.marks.items()

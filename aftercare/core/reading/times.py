@@ -13,6 +13,7 @@ from aftercare.core.reading.words.tenses import PAST_WORDS, PRESENT_WORDS
 
 
 def by_time(page: Page, sign: Mark, signs: list[Mark]) -> Standing:
+    """Return whether a sign is current, nearly over or over, as the words about time have it; ``signs`` are all."""
     if _was_the_first(page, sign):
         return Standing.OVER
     over = _resolution(page, sign, signs, "scope:over")

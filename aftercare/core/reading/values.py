@@ -1,4 +1,4 @@
-"""What a reading of a reply consists of. The words are those of the studio's guide to reading replies."""
+"""What a reading of a reply consists of. The words are those by which replies are labelled."""
 
 from __future__ import annotations
 

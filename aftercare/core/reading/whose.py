@@ -193,6 +193,7 @@ def _is_hers_too(page: Page, sign: Mark) -> bool:
 
 
 def is_another_persons(page: Page, sign: Mark) -> bool:
+    """Say whether a sign is told of somebody else: "my aunt had hives once"."""
     sentence = page.sentence[sign.start]
     if is_written_for_her(page) or _is_hers_too(page, sign):
         return False

@@ -30,20 +30,22 @@ class Lattice:
 
     @cached_property
     def cycles(self) -> Floats:
-        """Mean cycles in days."""
+        """Mean cycles in days: (cycles,)."""
         return np.asarray(np.geomspace(self.shortest, self.longest, self.shape[0]))
 
     @cached_property
     def hazards(self) -> Floats:
-        """Bond hazards a day."""
+        """Bond hazards a day: (hazards,)."""
         return np.asarray(np.geomspace(self.slowest, self.fastest, self.shape[1]))
 
     @cached_property
     def log_cycles(self) -> Floats:
+        """Logs of the mean cycles, evenly apart: (cycles,)."""
         return np.log(self.cycles)
 
     @cached_property
     def log_hazards(self) -> Floats:
+        """Logs of the bond hazards, evenly apart: (hazards,)."""
         return np.log(self.hazards)
 
     def held(self, days: ArrayLike) -> Floats:
@@ -59,7 +61,7 @@ class Lattice:
         return np.asarray(self.kept(days, spread)[:, :, None] * self.held(days)[:, None, :])
 
     def days_to(self, level: float, spread: float, most: float = 2000.0) -> Floats:
-        """Return the days until what is left falls to ``level`` (0 to 1) at each node, by bisection."""
+        """Return the days until what is left falls to ``level`` (0 to 1), by bisection: shape (cycles, hazards)."""
         low, high = np.zeros(self.shape), np.full(self.shape, most)
         for _halving in range(36):
             middle = (low + high) / 2
@@ -71,8 +73,9 @@ class Lattice:
     def moves(self, by: float, sd: float) -> Floats:
         """Return the chance of moving from each log hazard to each other: a normal step of mean ``by`` and ``sd``.
 
-        Rows sum to 1. Densities at the nodes rather than masses around them: these would add the width of a cell to
-        ``sd``, and a coarse lattice would then find less luck than there is.
+        Shape (hazards, hazards), from a row to a column: rows sum to 1. Densities at the nodes rather than masses
+        around them: these would add the width of a cell to ``sd``, and a coarse lattice would then find less luck than
+        there is.
         """
         far = (self.log_hazards[None, :] - self.log_hazards[:, None] - by) / sd
         weight = np.exp(-np.minimum(far**2 - (far**2).min(axis=1, keepdims=True), FAR**2) / 2)

@@ -64,14 +64,17 @@ def made_ready(lattice: Lattice, records: Records, shifts: Floats, bias: Floats)
 
 
 def chances(material: Material, numbers: Numbers) -> Floats:
-    """Return how likely each kind of reading is at each node, for a set of exactly that hazard."""
+    """Return how likely each kind of reading is, for a set of exactly that hazard: (kinds, cycles, hazards)."""
     kinds = material.records.kinds
     left = material.left(made.spread(numbers))
     return made.eye(numbers).chance(left, kinds.share, kinds.step, material.bias)
 
 
 def emissions(material: Material, chance: Floats, kernels: list[Floats]) -> Floats:
-    """Return how likely each row's reading is for a client at each node, the luck of the set averaged over."""
+    """Return how likely each row's reading is for a client at each node, the luck of the set averaged over.
+
+    (rows, cycles, hazards), from ``chance`` (kinds, cycles, hazards) and a kernel for each class of lot.
+    """
     if len(kernels) == 1:
         return np.asarray(chance[material.rows[:, 0]] @ kernels[0].T)
     found = np.empty((len(material.rows), *material.lattice.shape))
@@ -82,6 +85,7 @@ def emissions(material: Material, chance: Floats, kernels: list[Floats]) -> Floa
 
 
 def kernels_of(material: Material, numbers: Numbers) -> list[Floats]:
+    """Return the luck of one set for each class of lot: as many arrays (hazards, hazards), from hers to the set's."""
     return [made.luck(material.lattice, numbers, float(shift)) for shift in material.shifts]
 
 
@@ -101,6 +105,7 @@ class Passed:
 
     @property
     def log_likelihood(self) -> float:
+        """The log of how likely all readings are together."""
         return float(sum(np.log(one.astype(float)).sum() for one in self.scale))
 
 
@@ -123,7 +128,10 @@ def forward(material: Material, found: Floats, start: Floats, move: Floats) -> P
 
 
 def backward(material: Material, found: Floats, passed: Passed, move: Floats) -> tuple[list[Floats], Floats]:
-    """Return the slopes of the log likelihood: by what was found at each set, and by the chances to move."""
+    """Return the slopes of the log likelihood: by what was found at each set, and by the chances to move.
+
+    One array (clients, cycles, hazards) a set, of the clients who have one; and (hazards, hazards).
+    """
     slopes: list[Floats] = [np.zeros(0)] * len(passed.scale)
     found, move, by_move = found.astype(PASSING), move.astype(PASSING), np.zeros_like(move)
     later = np.ones((len(material.records.count), *material.lattice.shape), PASSING)

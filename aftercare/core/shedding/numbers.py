@@ -37,7 +37,7 @@ BEFORE_SD = Numbers(0.35, 0.3, 0.7, 0.3, 0.3, 0.4, 0.4, 1.0, 1.2, 0.3, 1.0)
 
 
 def density(numbers: Numbers) -> tuple[float, Floats]:
-    """Return the log of how likely ``numbers`` are beforehand (but for a constant), and its slope."""
+    """Return the log of how likely ``numbers`` are beforehand (but for a constant), and its slope by each: (11,)."""
     far = (np.array(numbers) - np.array(BEFORE)) / np.array(BEFORE_SD)
     return -float((far**2).sum()) / 2, np.asarray(-far / np.array(BEFORE_SD))
 
@@ -57,11 +57,12 @@ def spread(numbers: Numbers) -> float:
 
 
 def eye(numbers: Numbers) -> Eye:
+    """Return the error of the eye, in shares, and how often a reading is plainly wrong."""
     return Eye(float(np.exp(numbers.eye)), logistic(numbers.wrong))
 
 
 def clients(lattice: Lattice, numbers: Numbers, unsure: Floats | None = None) -> Floats:
-    """Return the share of clients at each node: a normal law in the two logarithms.
+    """Return the share of clients at each node, (cycles, hazards), sum 1: a normal law in the two logarithms.
 
     ``unsure`` (2, 2) is the covariance of what is known of the two medians.
     """
@@ -74,7 +75,7 @@ def clients(lattice: Lattice, numbers: Numbers, unsure: Floats | None = None) ->
 
 
 def turns(lattice: Lattice, numbers: Numbers) -> Floats:
-    """Return the chance of each log hazard at the next set, given that at this one."""
+    """Return the chance of each log hazard at the next set, a column, given that at this one, a row: rows sum to 1."""
     chance, worse, by = logistic(numbers.turn), logistic(numbers.turn_worse), float(np.exp(numbers.turn_by))
     moved = worse * lattice.moves(by, TURN_SD) + (1 - worse) * lattice.moves(-by, TURN_SD)
     return np.asarray((1 - chance) * np.eye(len(moved)) + chance * moved)
@@ -83,7 +84,8 @@ def turns(lattice: Lattice, numbers: Numbers) -> Floats:
 def luck(lattice: Lattice, numbers: Numbers, shift: float = 0.0, unsure: float = 0.0) -> Floats:
     """Return the chance of each log hazard of one set, given the client's: luck, and the factor of its lot.
 
-    ``shift`` is what the lot adds to the log hazard, ``unsure`` the standard deviation of what is known of it.
+    A row is hers, a column the set's: (hazards, hazards), rows sum to 1. ``shift`` is what the lot adds to the log
+    hazard, ``unsure`` the standard deviation of what is known of it.
     """
     return lattice.moves(shift, float(np.hypot(np.exp(numbers.luck), unsure)))
 

@@ -43,6 +43,7 @@ class Population:
 
     @property
     def covariance(self) -> Floats:
+        """``unsure`` as an array: (2, 2), of the log medians of cycle and hazard."""
         return np.array(self.unsure)
 
     @property

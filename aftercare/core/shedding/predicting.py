@@ -39,18 +39,22 @@ class Forecaster:
 
     @cached_property
     def lattice(self) -> Lattice:
+        """A lattice that holds nearly all clients of this population."""
         return made.lattice_around(self.population.numbers, SHAPE, self.population.covariance)
 
     @cached_property
     def start(self) -> Floats:
+        """The share of clients at each node of whom nothing is known yet: (cycles, hazards), sum 1."""
         return made.clients(self.lattice, self.population.numbers, self.population.covariance)
 
     @cached_property
     def move(self) -> Floats:
+        """The chance of each log hazard at her next set, given that at this one: (hazards, hazards)."""
         return made.turns(self.lattice, self.population.numbers)
 
     @cached_property
     def spread(self) -> float:
+        """The coefficient of variation of one client's cycles."""
         return made.spread(self.population.numbers)
 
     @cached_property
@@ -93,6 +97,7 @@ class Forecaster:
         return {}
 
     def days_to(self, level: float) -> Floats:
+        """Return the days until what is left falls to ``level`` at each node: (nodes,); reckoned once a level."""
         if level not in self._to_levels:
             self._to_levels[level] = self.lattice.days_to(level, self.spread).reshape(-1)
         return self._to_levels[level]

@@ -25,6 +25,7 @@ class Steps:
 
     @classmethod
     def of(cls, sets: Sequence[Sequence[LashSet]]) -> Steps:
+        """Tell the steps from all that was read of each client's ``sets``; of too few of one artist, the studio's."""
         by_artist: dict[str, list[float]] = {}
         for seen in (seen for hers in sets for one in hers for seen in one.seen):
             by_artist.setdefault(seen.artist, []).append(seen.share)
@@ -32,6 +33,7 @@ class Steps:
         return cls(studio, {artist: step_of(shares, studio) for artist, shares in by_artist.items()})
 
     def at(self, artist: str) -> float:
+        """Return the step, as a share, in which an artist reads; the studio's where it is not known."""
         return self.artists.get(artist, self.studio)
 
 
@@ -97,5 +99,6 @@ def kind_of(one: LashSet, which: int, steps: Steps) -> tuple[int, float, float, 
 
 
 def kinds_of(keys: Sequence[tuple[int, float, float, str]]) -> Kinds:
+    """Return readings told apart by `kind_of` as arrays: days, shares in their steps, steps, artists."""
     days, shares, steps, artists = zip(*keys, strict=True) if keys else ((), (), (), ())
     return Kinds(np.array(days, int), np.array(shares, float), np.array(steps, float), tuple(artists))

@@ -162,7 +162,7 @@ class Smpp(Stream):
         """Put the next try to connect off, longer each time, and not to the moment when all others try."""
         wait = _LONGEST_WAIT if is_lasting else min(_LONGEST_WAIT, _FIRST_WAIT * 2.0 ** min(self._failures, 10))
         self._failures += 1
-        self._retry_at = now + wait * random.uniform(0.5, 1.0)  # noqa: S311  spreads tries, hides nothing
+        self._retry_at = now + wait * random.uniform(0.5, 1.0)  # spreads tries, hides nothing
         self.trouble = trouble
         log.warning("%s: %s Tried again in %.1f s.", self.account, trouble, self._retry_at - now)
 

@@ -63,7 +63,7 @@ Unit = tuple[int, int, int, bytes]  # command, status, sequence number, body
 Options = Mapping[int, bytes]
 
 
-class BadUnit(ValueError):  # noqa: N818  read by people as it stands
+class BadUnit(ValueError):  # read by people as it stands
     """What came is not SMPP, or what was to be written cannot be; the message says where."""
 
 

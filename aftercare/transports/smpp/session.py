@@ -20,7 +20,7 @@ _WRITE_SECONDS = 10.0  # a carrier that reads nothing for so long is gone
 _UNBIND_SECONDS = 1.0
 
 
-class Dropped(Exception):  # noqa: N818  read by people as it stands
+class Dropped(Exception):  # read by people as it stands
     """The connection is gone; the message says how."""
 
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from datetime import UTC, datetime, timedelta
+from datetime import timedelta
 
 import pytest
 from django.utils import timezone
@@ -14,8 +14,6 @@ from tests.forecasts import forecast
 from tests.people import NOW, make_studio
 
 pytestmark = pytest.mark.django_db
-
-TEN = datetime(2027, 3, 9, 15, 0, tzinfo=UTC)  # NOW: a Tuesday, 10:00 in New York, when reminders begin
 
 
 def overdue(studio: Studio, number: int, *, days: int = 20) -> Client:

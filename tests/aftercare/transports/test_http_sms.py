@@ -30,7 +30,7 @@ from tests.carriers import Carrier
 
 GOOD, GONE, BUSY, BROKEN = "+15550100101", "+15550100102", "+15550100103", "+15550100104"
 HANGS_UP, MUTE, AWAY, NO_KEY, STRANGE = ("+1555010010" + end for end in "56789")
-SECRET = "a-secret-of-the-two"  # noqa: S105  of the test alone
+SECRET = "a-secret-of-the-two"  # of the test alone
 OPTIONS: dict[str, Any] = {
     "fields": {"to": "{to}", "from": "{from}", "text": "{text}", "tell": "{callback}", "mine": "{reference}"},
     "taken": {"status": [200, 201], "path": "status", "match": "queued|sent"},

@@ -19,9 +19,9 @@ from pathlib import Path
 os.environ.update(OPENBLAS_NUM_THREADS="1", OMP_NUM_THREADS="1")  # one core, before numpy is there
 sys.path.insert(0, str(Path(__file__).resolve().parents[3]))  # run as a script from anywhere
 
-import numpy as np  # noqa: E402
+import numpy as np
 
-from aftercare.core import shedding  # noqa: E402
+from aftercare.core import shedding
 from tests.bench.shedding import worlds
 from tests.bench.shedding.limits import Limit
 from tests.bench.shedding.scores import coverage, interval_score

@@ -20,9 +20,9 @@ from pathlib import Path
 os.environ.update(OPENBLAS_NUM_THREADS="1", OMP_NUM_THREADS="1")
 sys.path.insert(0, str(Path(__file__).resolve().parents[3]))
 
-import numpy as np  # noqa: E402
+import numpy as np
 
-from aftercare.core import shedding  # noqa: E402
+from aftercare.core import shedding
 from tests.bench.shedding.worlds import World, draw, histories, truth
 
 CLIENTS, WARM_UP, SAMPLES, SEED = 1_500, 500, 500, 1

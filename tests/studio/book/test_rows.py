@@ -25,7 +25,8 @@ def test_reading_needs_neither_settings_nor_records() -> None:
     assert subprocess.check_output([sys.executable, "-c", code], text=True).strip() == "set()"
 
 
-def test_the_lengths_are_those_of_the_contract() -> None:
+def test_a_visit_lasts_what_is_usual_for_its_service() -> None:
+    """Common practice, no source."""
     assert dict(SERVICES) == {
         "full set": 180,
         "fill": 75,

@@ -1,4 +1,4 @@
-"""What a book writes of visits, field by field of the contract."""
+"""What a book writes of visits, field by field."""
 
 from __future__ import annotations
 
@@ -18,7 +18,7 @@ pytestmark = pytest.mark.django_db
 LATER = NOW + timedelta(hours=5)
 MORNING = "2027-03-09T12:00:00Z"  # three hours before NOW
 
-# The contract's own table.
+# Common practice, no source.
 MINUTES = {
     "full set": 180,
     "fill": 75,

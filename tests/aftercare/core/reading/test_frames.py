@@ -1,6 +1,6 @@
 """Wordings that no list holds word for word: a part of her with what it does, what she can no longer do, likenesses.
 
-The kinds are those of the studio's guide to reading replies; the sentences are ours.
+The kinds are those by which replies are labelled; the sentences are ours.
 """
 
 from __future__ import annotations

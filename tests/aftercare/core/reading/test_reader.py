@@ -8,7 +8,7 @@ from aftercare.core.reading import Side, Sign, Topic, Urgency, read
 @pytest.mark.parametrize(
     "text",
     [
-        # Each kind of emergency in the studio's guide (after NHS red-eye advice, reviewed 2022-03-21).
+        # Each kind of emergency (after NHS red-eye advice, reviewed 2022-03-21).
         "i cant breathe properly",
         "trouble swallowing since the appointment",
         "my chest feels tight",

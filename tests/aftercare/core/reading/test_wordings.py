@@ -1,4 +1,4 @@
-"""Everyday wordings of signs, alarms, what is over and what only sounds like one, judged by the labelling guide."""
+"""Everyday wordings of signs, alarms, what is over and what only sounds like one, judged as replies are labelled."""
 
 from __future__ import annotations
 

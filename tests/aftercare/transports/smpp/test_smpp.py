@@ -420,7 +420,7 @@ def test_a_carrier_that_is_gone_for_a_while_is_found_again() -> None:
 
 
 def test_a_wrong_password_is_said_and_not_tried_again_at_once(centre: Smsc, make: Callable[..., Smpp]) -> None:
-    road = make(password="wrong")  # noqa: S106
+    road = make(password="wrong")
     [outcome] = hand_over(road, texts("hello")).values()
 
     assert outcome.event is Event.NOT_TAKEN
