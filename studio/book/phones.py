@@ -11,15 +11,18 @@ from studio.book.text import Refused, shown
 CACHED = 50_000
 LONGEST = len("+") + 15  # ITU-T E.164, 6.2.1: no number has more digits, though some countries' plans could give more
 
-_SCIENTIFIC = re.compile(r"\+?\d+(?:[.,]\d+)?e[+-]?\d+", re.ASCII | re.IGNORECASE)
+# A column of numbers: the zero in front is gone, and "1711234567.0" would be somebody else's 1711 2345670.
+_AS_NUMBER = re.compile(r"\+?\d+(?:[.,]\d+)?e[+-]?\d+|\+?\d{7,}[.,]0+", re.ASCII | re.IGNORECASE)
 _PHONE_WORDS = re.compile(r"\b(?:tel|telephone|phone|mobile|mob|cell|ph|m|t)\b\.?:?", re.IGNORECASE)
 _BETWEEN_NUMBERS = re.compile(r"[/;,|&\n]|\bor\b|\band\b", re.IGNORECASE)
+# "333 1234567 / 8": a second number by its last digits, which would only lengthen the first.
+_OTHER_ENDING = re.compile(r"\d\s*(?:/\s*\d{1,3}|\(\d\))\s*$", re.ASCII)
 
 
 @lru_cache(CACHED)
 def phone(text: str, region: str) -> tuple[str, bool]:
     """Return the number in E.164, and whether it is in a range that is in use. Raises :class:`Refused`."""
-    if _SCIENTIFIC.fullmatch(text):
+    if _AS_NUMBER.fullmatch(text):
         raise Refused(
             _(
                 '"{value}" is a number that a spreadsheet cut short: format the column as text, write the number '
@@ -27,7 +30,8 @@ def phone(text: str, region: str) -> tuple[str, bool]:
             ).format(value=shown(text))
         )
     parts = [part for part in _BETWEEN_NUMBERS.split(text) if part.strip()]
-    if len(parts) > 1 and sum(_possible(part, region) for part in parts) > 1:
+    several = len(parts) > 1 and sum(_possible(part, region) for part in parts) > 1
+    if several or _OTHER_ENDING.search(text):
         raise Refused(
             _('"{value}" holds several numbers: write one, the mobile that she reads.').format(value=shown(text))
         )

@@ -98,6 +98,21 @@ def test_what_is_no_number_is_refused(text: str) -> None:
         phone(text, "US")
 
 
+@pytest.mark.parametrize(
+    ("text", "region"),
+    [("6.14125E+10", "AU"), ("1711234567.0", "DE"), ("+491711234567,0", "US"), ("3123456789.00", "IT")],
+)
+def test_a_number_that_a_spreadsheet_counted_with_is_refused_and_never_somebody_elses(text: str, region: str) -> None:
+    with pytest.raises(Refused, match="format the column as text"):
+        phone(text, region)
+
+
+@pytest.mark.parametrize("text", ["333 1234567 / 8", "333 1234567/68", "333 1234567 (2)", "333 1234567 / 333 7654321"])
+def test_a_cell_of_two_numbers_is_never_taken_for_one(text: str) -> None:
+    with pytest.raises(Refused, match="several numbers"):
+        phone(text, "IT")
+
+
 @pytest.mark.parametrize(("text", "region"), [("0155 5555 5555 5555", "DE"), ("+49 555555555555555", "US")])
 def test_a_number_with_more_than_fifteen_digits_is_refused_though_its_countrys_plan_allows_it(
     text: str, region: str
