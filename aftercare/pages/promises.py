@@ -22,6 +22,7 @@ from aftercare.facts import ClientBook, responsible
 from aftercare.models import Forecast, Message, RuleSet, Stop
 from aftercare.pages.herset import worn
 from aftercare.pages.sheet import day_bounds, read_as
+from aftercare.planning.staff import NUDGE_AFTER
 from studio.models import Client, Service, Staff, Studio, Visit
 
 EARLY = "early"
@@ -29,7 +30,6 @@ KINDS = ("no test", "not read", "not delivered", "unsure", "no address", "not ma
 FAILED = (State.UNDELIVERED, State.UNSURE)
 SAFETY = (Occasion.CARE, Occasion.CHECK, Occasion.PATCH_TEST, Occasion.ANSWER)
 AHEAD = timedelta(hours=72)  # a patch test is missed from here on
-UNMARKED_AFTER = timedelta(minutes=30)
 BEHIND = timedelta(days=14)  # forecasts of sets put on before that are on the cards only, and history heard of later
 
 
@@ -139,7 +139,7 @@ def _unkept_visit(visit: Visit, book: ClientBook, today: date, now: datetime) ->
     if visit.status == Visit.Status.DONE:
         yield Unkept("unhappy", book, visit, visit.starts_at)
         return
-    if visit.booked_end + UNMARKED_AFTER <= now:
+    if visit.booked_end + NUDGE_AFTER <= now:
         yield Unkept("not marked", book, visit, visit.starts_at)
         return
     if visit.starts_at > now and (why := book.tests_due.get(visit.pk)):
