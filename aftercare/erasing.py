@@ -6,6 +6,7 @@ Stops stay, by number and address: without them the next import would write to h
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from datetime import datetime
 
 from django.core.exceptions import ValidationError
@@ -16,6 +17,7 @@ from django.utils.translation import gettext as _
 from aftercare import links, outbox
 from aftercare.core import delivery
 from aftercare.core.delivery import OPEN, Event, State
+from aftercare.core.occasions import TEST, Occasion
 from aftercare.models import (
     Attachment,
     Attempt,
@@ -51,12 +53,51 @@ def erase(client: Client, *, by: Staff, now: datetime) -> None:
     stops = Q(line__channel="sms", address=client.mobile) | Q(line__channel="email", address=client.email.lower())
     Stop.objects.filter(stops, line__studio=client.studio).update(words="", lifted_how="")
     _forget_callbacks(client)
+    hers_alone = _addresses_of_nobody_else(client)
     links.revoke(client, why="forgotten", now=now)
     ids = records.erase_client(client=client, by=by, now=now)
     _forget_messages(Message.objects.filter(client__in=ids), now)
     _forget_replies(Reply.objects.filter(client__in=ids), by, now)
     _forget_answers(Consultation.objects.filter(client__in=ids), now)
     Flag.objects.filter(clients__in=ids).update(words="")
+    _forget_what_is_nobodys(client, hers_alone, by, now)
+    _forget_tests(client)
+
+
+def _addresses_of_nobody_else(client: Client) -> list[tuple[str, str]]:
+    """Return her numbers and addresses, by channel, that no other client of the studio has."""
+    rows = [client, *client.merged.all()]
+    others = Client.objects.standing().filter(studio=client.studio).exclude(pk=client.pk)
+    numbers = {one.mobile for one in rows if one.mobile and not others.filter(mobile=one.mobile).exists()}
+    mails = {one.email.lower() for one in rows if one.email and not others.filter(email__iexact=one.email).exists()}
+    return [*(("sms", number) for number in sorted(numbers)), *(("email", mail) for mail in sorted(mails))]
+
+
+def _forget_what_is_nobodys(client: Client, addresses: Iterable[tuple[str, str]], by: Staff, now: datetime) -> None:
+    """What came from her number and was given to no one client is hers too, once nobody else here has that number.
+
+    She shared it then, or wrote before she stood in the book. A matter that still waits for a person keeps its words.
+    """
+    for channel, address in addresses:
+        replies = Reply.objects.filter(studio=client.studio, client=None, line__channel=channel, from_address=address)
+        replies = replies.exclude(flag__in=Flag.objects.exclude(state=Flag.State.CLOSED))
+        closed = Flag.objects.filter(pk__in=list(replies.exclude(flag=None).values_list("flag", flat=True)))
+        closed.update(words="")
+        _forget_replies(Reply.objects.filter(pk__in=list(replies.values_list("pk", flat=True))), by, now)
+        told = Message.objects.filter(studio=client.studio, client=None, staff=None, channel=channel, address=address)
+        _forget_messages(Message.objects.filter(pk__in=list(_ended(told).values_list("pk", flat=True))), now)
+
+
+def _forget_tests(client: Client) -> None:
+    """A wording that somebody tried out on herself may be filled in for her: of those that went, no words stay."""
+    tests = Message.objects.filter(studio=client.studio, occasion=Occasion.ALERT, kind=TEST)
+    _ended(tests).update(text="", subject="", own_words="")
+
+
+def _ended(messages: QuerySet[Message]) -> QuerySet[Message]:
+    """Leave out what may leave yet: to whom and what it says is needed for that."""
+    ended = messages.exclude(state__in=[State.PLANNED, State.CLAIMED, State.HANDING_OVER])
+    return ended.exclude(state=State.UNSURE, lease_until__isnull=False)
 
 
 def _forget_messages(messages: QuerySet[Message], now: datetime) -> None:

@@ -16,7 +16,7 @@ from django.db.models import Q, QuerySet
 
 from aftercare import lines, outbox, receiving
 from aftercare.models import Line, StoredCallback
-from aftercare.transports.base import Callback, ReceiptNote, ReplyNote, Transport, TransportError
+from aftercare.transports.base import Callback, ReceiptNote, ReplyNote, Transport, TransportError, storable
 from studio.models import Studio
 
 log = logging.getLogger(__name__)
@@ -107,7 +107,7 @@ def _understand(ids: Sequence[int], now: datetime) -> int:
 def _put_off(stored: StoredCallback, problem: str, now: datetime) -> None:
     """Have a callback tried again after a while, or leave it to a person."""
     stored.tries += 1
-    stored.problem = receiving.storable(problem)[:400]
+    stored.problem = storable(problem)[:400]
     stored.waits = stored.tries < MOST_TRIES
     stored.again_at = now + min(LONGEST_WAIT, FIRST_WAIT * GROWTH ** min(stored.tries - 1, 6))
     stored.save(update_fields=["tries", "problem", "waits", "again_at"])

@@ -99,7 +99,8 @@ def run(
     if dry_run:
         result.messages = _messages(_try(comparison, studio, now, progress))
         return result
-    _note_the_first(studio, now)
+    if comparison.visits:  # a header alone, an empty calendar: the first book is still to come
+        _note_the_first(studio, now)
     for overtaken in range(MOST_OVERTAKEN, -1, -1):
         try:
             concerned = importing.write(comparison, studio, now, lambda what: progress(what, 0, 0))

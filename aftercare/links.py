@@ -2,7 +2,8 @@
 
 A link names its purpose and the visit, or the client, that it is about, and is kept nowhere: showing a message makes
 no row. Its signature covers how often her links were revoked, so that revoking ends all that were made before and
-none that is made after. 71 bits of signature are tried one request at a time: guessing is hopeless.
+none that is made after; and whose the visit was, so that one which the book gives to another client since is closed to
+the first. 71 bits of signature are tried one request at a time: guessing is hopeless.
 """
 
 from __future__ import annotations
@@ -11,6 +12,7 @@ import hashlib
 import hmac
 import re
 import string
+from collections.abc import Iterator
 from dataclasses import dataclass
 from datetime import datetime
 from enum import StrEnum
@@ -69,7 +71,8 @@ def token(purpose: Purpose, subject: Visit | Client, *, revoked: int | None = No
         raise TypeError(f"A link for {purpose.name} is not about a {type(subject).__name__}.")
     client_id = subject.client_id if isinstance(subject, Visit) else subject.merged_into_id or subject.pk
     times = revocations(client_id) if revoked is None else revoked
-    return _written(subject.pk) + _signature(purpose, subject.pk, times)
+    owner = client_id if isinstance(subject, Visit) else subject.pk
+    return _written(subject.pk) + _signature(purpose, subject.pk, owner, times)
 
 
 def opened(purpose: Purpose, given: str) -> Opened | None:
@@ -81,14 +84,31 @@ def opened(purpose: Purpose, given: str) -> Opened | None:
     if found is None:
         return None
     client, visit = found
-    if not constant_time_compare(given[-_MARK:], _signature(purpose, pk, revocations(client.pk))):
-        return None
-    return Opened(purpose, client, visit)
+    times = revocations(client.pk)
+    for owner in _owners(client) if visit is not None else (pk,):
+        if constant_time_compare(given[-_MARK:], _signature(purpose, pk, owner, times)):
+            return Opened(purpose, client, visit)
+    return None
 
 
 def revoke(client: Client, *, why: str, now: datetime) -> None:
     """End every link that was made for her up to now."""
     Revocation.objects.create(client=client, at=now, why=why)
+
+
+def part(kept: Client, gone: Client, *, since: datetime, now: datetime) -> None:
+    """Of two that were one client since then and are two again, let what was revoked meanwhile stay so for both.
+
+    What was revoked stands with ``kept`` alone by now, and she has lost what she had got from ``gone``: each is given
+    what she lacks.
+    """
+    meanwhile = Revocation.objects.filter(client=kept, at__gte=since).count()
+    if meanwhile:
+        lacking = {kept: Revocation.objects.filter(client=gone).count(), gone: meanwhile}
+        rows = [
+            Revocation(client=one, at=now, why="parted") for one, times in lacking.items() for _time in range(times)
+        ]
+        Revocation.objects.bulk_create(rows)
 
 
 def revocations(client_id: int) -> int:
@@ -108,8 +128,14 @@ def _client(pk: int) -> tuple[Client, None] | None:
     return (client.merged_into or client, None) if client is not None else None
 
 
-def _signature(purpose: Purpose, pk: int, revoked: int) -> str:
-    digest = hmac.digest(_key(purpose, settings.SECRET_KEY), f"{pk}.{revoked}".encode(), "sha256")
+def _owners(client: Client) -> Iterator[int]:
+    """Whose a visit of hers may have been when its link was made: her own, or that of one who was merged into her."""
+    yield client.pk
+    yield from client.merged.order_by("pk").values_list("pk", flat=True)
+
+
+def _signature(purpose: Purpose, pk: int, owner: int, revoked: int) -> str:
+    digest = hmac.digest(_key(purpose, settings.SECRET_KEY), f"{pk}.{owner}.{revoked}".encode(), "sha256")
     return _written(int.from_bytes(digest, "big") % _MARKS).rjust(_MARK, _DIGITS[0])
 
 

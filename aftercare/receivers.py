@@ -20,7 +20,7 @@ from aftercare.letterbox import Mail
 from aftercare.machines import Report
 from aftercare.models import Attempt, Line
 from aftercare.outbox.receipts import LONGEST_REF
-from aftercare.transports.base import ReceiptNote
+from aftercare.transports.base import ReceiptNote, storable
 from aftercare.transports.email import Email
 from studio import clock
 
@@ -47,7 +47,7 @@ def keep_receipt(sender: object, event: AnymailTrackingEvent, esp_name: str, **m
         reference=str((event.metadata or {}).get("reference", "")),
         at=event.timestamp,
         problem=f"The mail provider reports: {event.event_type}. {reason}".strip(),
-        raw=receiving.storable(repr(event.esp_event)),
+        raw=repr(event.esp_event),
     )
     said = [str(event.mta_response or ""), str(event.description or "")]
     invalid = event.reject_reason == RejectReason.INVALID
@@ -107,7 +107,7 @@ def keep_reply(sender: object, event: AnymailInboundEvent, esp_name: str, **more
         files=mail.files,
     )
     if mail.sender and not machines.wrote(message):
-        stops.wake(line, receiving.storable(mail.sender), now=clock.now())
+        stops.wake(line, storable(mail.sender), now=clock.now())
     tasks.nudge()
 
 
@@ -118,13 +118,13 @@ def _identity(mail: Mail, event: AnymailInboundEvent) -> str:
 def _follow(report: Report, mail: Mail, event: AnymailInboundEvent) -> bool:
     """Let the message that a report speaks of follow it; False where it is none of ours."""
     note = ReceiptNote(
-        provider_ref=receiving.storable(_identity(mail, event) or report.reference),
-        word=receiving.storable(f"report: {report.action}"),
+        provider_ref=_identity(mail, event) or report.reference,
+        word=f"report: {report.action}",
         event=Event.FAILED if report.action == "failed" else None,
-        reference=receiving.storable(report.reference),
+        reference=report.reference,
         at=event.timestamp,
-        problem=receiving.storable(f"A mail server reports: {report.action} {report.status}. {report.problem}".strip()),
-        raw=receiving.storable(mail.raw),
+        problem=f"A mail server reports: {report.action} {report.status}. {report.problem}".strip(),
+        raw=mail.raw,
     )
     attempt = _act(note, report.action, nobodys=bounces.is_for_good([report.status, report.problem]))
     return attempt is not None

@@ -6,6 +6,7 @@ import hashlib
 import logging
 import uuid
 from collections.abc import Iterator, Sequence
+from contextlib import nullcontext
 from datetime import datetime
 from email.utils import parseaddr
 from typing import Any
@@ -16,7 +17,7 @@ from django.db import transaction
 from aftercare import lines, outbox, pictures
 from aftercare.models import Attachment, Line, Reply, Stray
 from aftercare.pictures import Kept
-from aftercare.transports.base import Inbox, ReceiptNote, ReplyNote
+from aftercare.transports.base import Inbox, ReceiptNote, ReplyNote, storable
 from studio import clock
 from studio.models import Client
 
@@ -89,7 +90,8 @@ def inbox(account: str) -> Inbox:
 
     def keep(receipts: Sequence[ReceiptNote], replies: Sequence[ReplyNote]) -> None:
         now = clock.now()
-        with transaction.atomic():
+        # Receipts are kept in one transaction anyhow; a savepoint for them within another would be asked for in vain.
+        with transaction.atomic() if replies else nullcontext():
             outbox.note_receipts(account, receipts, now)
             for note in replies:
                 _keep(account, note, now)
@@ -165,15 +167,6 @@ def _kept(files: Sequence[tuple[str, bytes]], most: int) -> Iterator[Attachment]
             size=len(data),
             problem=kept.problem,
         )
-
-
-def storable(text: str) -> str:
-    r"""Return ``text`` as any database can keep it: NUL and halves of surrogate pairs are written out.
-
-    >>> storable("a\x00b\ud83d")
-    'a\\x00b\\ud83d'
-    """
-    return text.encode("utf-8", "backslashreplace").decode("utf-8").replace("\x00", "\\x00")
 
 
 def _reference(given: str) -> str:

@@ -71,7 +71,7 @@ def send_due(
         return sending.sweep(moment, studio_id=studio_id, stop=stop, count=morning.count)
     began = time.monotonic()
     counts = sending.sweep(
-        moment,
+        now or clock.now(),  # reading and planning may have taken minutes, in which sending hours have closed
         stop=lambda: stop() or time.monotonic() - began > ROUND_SECONDS,
         enough=lambda: time.monotonic() - began > SWEEP_SECONDS,
         count=morning.count,

@@ -73,9 +73,10 @@ class May:
     def treated(self) -> ValuesQuerySet[Visit, int]:
         """Return the clients whose visits she has had or has booked, and theirs for whom she covers today.
 
-        For a query to look among.
+        For a query to look among. Nobody where she is no artist: a book may name her as one, and roles end.
         """
-        return Visit.objects.filter(artist__in=self.stands_for, status__in=TREATED).values_list("client_id", flat=True)
+        hers = self.stands_for if self.staff.is_artist else ()
+        return Visit.objects.filter(artist__in=hers, status__in=TREATED).values_list("client_id", flat=True)
 
     @cached_property
     def stands_for(self) -> frozenset[int]:

@@ -7,10 +7,11 @@ from zoneinfo import available_timezones
 
 
 @cache
-def _names() -> frozenset[str]:
-    return frozenset(available_timezones())
+def names() -> frozenset[str]:
+    """The names of the zones that this machine knows."""
+    return frozenset(available_timezones() - {"localtime", "Factory"})  # files of the machine, not places
 
 
 def is_zone(name: str) -> bool:
     """Whether ``name`` is an IANA time zone that this machine knows."""
-    return name in _names()
+    return name in names()

@@ -13,6 +13,8 @@ from datetime import date, datetime
 
 from aftercare.core import reminders, table
 from aftercare.core.occasions import (
+    BOOKED,
+    DONE,
     EVERYONE_TESTED_IN,
     MOVES_ANEW,
     NEEDS_THE_BOOK,
@@ -84,10 +86,13 @@ def plan(
     calendar = Calendar.of(client, visits, rules, now)
     standing = standing or {}
     found: list[Planned] = []
+    came = _came_prepared(standing, calendar)
     for row in table.rows(calendar):
         visit, occasion, step, _, _ = row
         on_record = standing.get((visit.id, occasion, step), NOTHING)
         number = edition(visit, occasion, on_record)
+        if number == 1 and occasion is Occasion.PREPARE and calendar.dates[visit.id] in came:
+            continue
         if number and not was_over(row, on_record, rules):
             message = promised(row, number, on_record, now)
             decide(message, calendar)
@@ -104,6 +109,16 @@ def plan(
         checks = [message for message in found if message.occasion is Occasion.CHECK]
         found.extend(reminders.plan(calendar, forecast, standing, checks))
     return found
+
+
+def _came_prepared(standing: Mapping[Slot, Standing], calendar: Calendar) -> set[date]:
+    """The dates of visits that have begun, or are done, and of which she had been told how to come.
+
+    A later visit of such a date is the earliest that is still ahead by then, and yet the same coming.
+    """
+    begun = {visit.id for visit in calendar.visits if visit.status in (BOOKED, DONE) and not calendar.is_booked(visit)}
+    told = (slot for slot, on_record in standing.items() if on_record.gone_edition and not on_record.gone_elsewhere)
+    return {calendar.dates[visit] for visit, occasion, _ in told if occasion is Occasion.PREPARE and visit in begun}
 
 
 Rank = tuple[datetime, str, int]  # start and ref of the visit, step: the highest of a day goes

@@ -90,8 +90,11 @@ class Calendar:
 
     @classmethod
     def of(cls, client: Client, visits: Iterable[Visit], rules: Rules, now: datetime) -> Calendar:
-        """Sort a client's visits by start, then by the book's reference; their dates are those of her own zone."""
-        ordered = sorted(visits, key=lambda visit: (visit.start, visit.ref))
+        """Sort a client's visits by start, at one moment sets last, then by reference; dates are those of her own zone.
+
+        Of a removal and a set that a book has at one moment, the set is what she leaves with.
+        """
+        ordered = sorted(visits, key=lambda visit: (visit.start, visit.service in SETS, visit.ref))
         calendar = cls(client, rules, now, ordered)
         for visit in ordered:
             calendar.dates[visit.id] = visit.start.astimezone(client.zone).date()

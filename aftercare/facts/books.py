@@ -17,6 +17,7 @@ from aftercare.core.timing import Occasion, Reason, Rules, SetForecast, Standing
 from aftercare.facts import rows
 from aftercare.facts.rules import in_force
 from aftercare.models import Message, Stop
+from studio.book.text import fold
 from studio.covering import Span
 from studio.models import SETS, Client, Reaction, Studio, Visit
 
@@ -303,7 +304,8 @@ def _visit(visit: Visit, refs: dict[int, str]) -> timing.Visit:
         start=visit.starts_at,
         end=visit.end,
         heard_at=visit.heard_at,
-        adhesive=visit.adhesive.product if visit.adhesive else "",
+        # Two spellings of one product are no other product: a lot can have been written down with either.
+        adhesive=fold(visit.adhesive.product) if visit.adhesive else "",
         sign_on_test=visit.test_result == Visit.TestResult.SIGN,
     )
 

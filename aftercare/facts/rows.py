@@ -9,7 +9,19 @@ from datetime import UTC, date, datetime, timedelta
 from functools import lru_cache
 from typing import Any
 
-from django.db.models import CharField, Exists, Func, IntegerField, OuterRef, Q, QuerySet, Subquery, Value
+from django.db.models import (
+    Case,
+    CharField,
+    Exists,
+    Func,
+    IntegerField,
+    OuterRef,
+    Q,
+    QuerySet,
+    Subquery,
+    Value,
+    When,
+)
 from django.db.models.functions import Cast, Coalesce, Concat
 
 from aftercare.core.consultation import Filled
@@ -22,7 +34,10 @@ from aftercare.models import HELD_BY, Consultation, Flag, Forecast, Message, Rev
 from studio import covering
 from studio.aggregates import Listed
 from studio.covering import Span
-from studio.models import Adhesive, Client, ClosingDay, Consent, Reaction, Studio, Visit, VisitRef
+from studio.models import SETS, Adhesive, Client, ClosingDay, Consent, Reaction, Studio, Visit, VisitRef
+
+# At one moment sets come last: of a removal and a set, the set is what she leaves with.
+BY_KIND = Case(When(service__in=SETS, then=1), default=0)
 
 # The columns that a plan follows from.
 OF_CLIENT = (
@@ -169,7 +184,7 @@ def visits(
     refs: dict[int, str] = {}
     named = VisitRef.objects.filter(visit=OuterRef("pk")).order_by("-pk")
     ref = Subquery(named.values(tie_break=Concat("source", Value(" "), "reference"))[:1])
-    rows = Visit.objects.filter(client__in=ids).annotate(tie_break=ref).order_by("starts_at", "pk")
+    rows = Visit.objects.filter(client__in=ids).annotate(tie_break=ref).order_by("starts_at", BY_KIND, "pk")
     used = ("artist", "adhesive")
     whole = rows.prefetch_related(*used) if many else rows.select_related(*used)
     every: Any = _slim_visits(rows) if plan_only else whole

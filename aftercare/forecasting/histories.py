@@ -14,6 +14,7 @@ from zoneinfo import ZoneInfo
 from django.db.models import QuerySet
 
 from aftercare.core.shedding import LONGEST_WORN, History, LashSet, Seen
+from aftercare.facts.rows import BY_KIND
 from studio.models import SETS, Client, Service, Studio, Visit
 
 PAGE = 500  # clients that are read at a time
@@ -21,13 +22,17 @@ PAGE = 500  # clients that are read at a time
 
 @dataclass(frozen=True, slots=True)
 class Record:
-    """One client's history as known today, by her own calendar; ``visit`` is that of the set she has on, if any."""
+    """One client's history as known today, by her own calendar; ``visit`` is that of the set she has on, if any.
+
+    ``taken_off``: where a removal ended her last set, the same as if that set were on still.
+    """
 
     client: int
     studio: int
     today: date
     history: History
     visit: int | None
+    taken_off: Record | None = None
 
 
 class _Row(NamedTuple):
@@ -98,7 +103,7 @@ def _seen(visits: QuerySet[Visit]) -> QuerySet[Visit]:
 def _visits(ids: list[int], now: datetime) -> Iterator[_Row]:
     done = Visit.objects.filter(client__in=ids, status=Visit.Status.DONE, starts_at__lt=now + timedelta(days=2))
     told = done.filter(service__in=[*SETS, Service.REMOVAL]) | _seen(done)
-    rows = told.order_by("client", "starts_at", "pk").values_list(
+    rows = told.order_by("client", "starts_at", BY_KIND, "pk").values_list(
         "client", "pk", "service", "starts_at", "share_left", "artist", "adhesive__product", "adhesive__lot"
     )
     return (_Row(*row) for row in rows.iterator(chunk_size=5000))
@@ -108,6 +113,7 @@ def _record(client: int, studio: int, zone: ZoneInfo, rows: list[_Row], now: dat
     today = now.astimezone(zone).date()
     past: list[LashSet] = []
     worn: _Set | None = None
+    off: _Set | None = None
     for row in rows:
         day = row.starts_at.astimezone(zone).date()
         if day > today:
@@ -116,12 +122,17 @@ def _record(client: int, studio: int, zone: ZoneInfo, rows: list[_Row], now: dat
             worn.seen.append(Seen(day, float(row.share_left) / 100, str(row.artist or "")))
         if row.service in SETS or row.service == Service.REMOVAL:
             past += _told_by(worn)
+            off = (worn or off) if row.service == Service.REMOVAL else None
             worn = _Set(row.visit, day, _lot(row)) if row.service in SETS else None
     if worn and (today - worn.on).days > LONGEST_WORN:
         past += _told_by(worn)
         worn = None
     history = History(str(client), tuple(past), worn.value() if worn else None)
-    return Record(client, studio, today, history, worn.visit if worn else None)
+    taken_off = None
+    if off and (today - off.on).days <= LONGEST_WORN:
+        before = past[: len(past) - len(_told_by(off))]
+        taken_off = Record(client, studio, today, History(str(client), tuple(before), off.value()), off.visit)
+    return Record(client, studio, today, history, worn.visit if worn else None, taken_off)
 
 
 def _told_by(ended: _Set | None) -> list[LashSet]:

@@ -107,13 +107,19 @@ def _make(ids: list[int], now: datetime) -> int:
 
 
 def _forecasts(records: list[Record], now: datetime) -> list[Forecast]:
-    """Return the forecasts that are to be written: of the sets that are on, where they say something new."""
+    """Return the forecasts that are to be written: of the sets that are on, where they say something new.
+
+    Of a set that was taken off before it was ever forecast there is one too: without it no reminder of it could say
+    that none goes because there is no set on.
+    """
+    asked = [one for record in records if (one := record if record.visit else record.taken_off) is not None]
+    standing = _in_force([record.visit for record in asked])
+    off = {record.taken_off.visit for record in records if record.taken_off is not None}
     alike: dict[tuple[int, date], list[Record]] = defaultdict(list)
-    for record in records:
-        if record.visit is not None:
+    for record in asked:
+        if record.visit not in off or record.visit not in standing:
             alike[record.studio, record.today].append(record)
     studios = Studio.objects.in_bulk({studio for studio, _today in alike})
-    standing = _in_force([record.visit for rows in alike.values() for record in rows])
     made: list[Forecast] = []
     for (studio, _today), rows in alike.items():
         made += (one for one in _of_studio(studios[studio], rows, now) if _says_more(one, standing.get(one.visit_id)))
@@ -171,7 +177,7 @@ def _row(
     fit: Fit | None,
     now: datetime,
 ) -> Forecast:
-    assert record.visit is not None  # only sets that are on come here
+    assert record.visit is not None  # only sets come here that are on, or were when they were taken off
     days = [forecast.days[level] for level in levels]
     return Forecast(
         client_id=record.client,

@@ -8,7 +8,7 @@ from pathlib import Path
 from typing import Any
 
 from django.core.management.base import BaseCommand, CommandError, CommandParser
-from django.db import connection
+from django.db import DatabaseError, connection
 from django.db.migrations.executor import MigrationExecutor
 
 from aftercare.management import jsonlines
@@ -83,6 +83,12 @@ class TextsCommand(PromisingCommand):
 
 
 def _check_tables() -> None:
-    executor = MigrationExecutor(connection)
+    try:
+        executor = MigrationExecutor(connection)
+    except DatabaseError as error:
+        why = " ".join(str(error).split())
+        raise CommandError(
+            f"The database cannot be used ({why}): check DATABASE_URL, and that its server or file is there."
+        ) from error
     if executor.migration_plan(executor.loader.graph.leaf_nodes()):
         raise CommandError("The database is not set up yet, or not up to date: run “python manage.py migrate” first.")

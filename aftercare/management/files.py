@@ -13,6 +13,7 @@ from django.core.management.base import CommandError
 def write(file: Path, text: Iterable[str]) -> None:
     """Write ASCII text piece by piece. A file that stood there is replaced when all is written, or stays as it was.
 
+    A link stays one: what it points to is written.
     Raises CommandError with the cure where the file cannot be written.
     """
     try:
@@ -21,7 +22,7 @@ def write(file: Path, text: Iterable[str]) -> None:
             with file.open("w", encoding="ascii") as stream:
                 stream.writelines(text)
         else:
-            _replace(file, text)
+            _replace(Path(os.path.realpath(file)), text)  # /dev/stdout is a link, too
     except OSError as error:
         raise CommandError(f"{file} cannot be written ({error.strerror}): name another file for --out.") from error
 

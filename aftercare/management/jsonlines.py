@@ -11,9 +11,9 @@ from typing import Any
 from django.core.management.base import CommandError
 
 from aftercare.management import files
+from studio.book.text import shown
 
 _EXAMPLE = '{"id": "7", "text": "See you at 10:00"}'
-_SHOWN = 60
 
 
 @dataclass(frozen=True, slots=True)
@@ -75,5 +75,4 @@ def _found(value: dict[str, Any], field: str) -> str:
 
 
 def _shown(line: bytes) -> str:
-    text = line.decode("utf-8", "replace").strip()
-    return text if len(text) <= _SHOWN else text[: _SHOWN - 1] + "…"
+    return shown(line.decode("utf-8", "replace").strip())  # what clients wrote must not steer a terminal

@@ -20,8 +20,8 @@ COLUMNS = (*NEEDED, "adhesive_lot")
 TELL_EVERY = 100_000
 
 _DATE = re.compile(r"\d{4}-\d{2}-\d{2}", re.ASCII)
-_FRACTION = re.compile(r"\d+(?:[.,]\d*)?|[.,]\d+", re.ASCII)
-_PERCENT = re.compile(rf"(?:{_FRACTION.pattern})\s*%", re.ASCII)
+_FRACTION = re.compile(r"(?:\d+(?:[.,]\d*)?|[.,]\d+)(?:e[+-]?\d{1,3})?", re.ASCII | re.IGNORECASE)  # 5e-05, too
+_PERCENT = re.compile(rf"(?:{_FRACTION.pattern})\s*%", re.ASCII | re.IGNORECASE)
 
 
 @dataclass(frozen=True, slots=True)

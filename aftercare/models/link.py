@@ -12,7 +12,7 @@ class Revocation(models.Model):
 
     client = models.ForeignKey(Client, on_delete=models.CASCADE, related_name="+")
     at = models.DateTimeField()
-    why = models.CharField(max_length=20)  # wrong_person, asked, staff, forgotten
+    why = models.CharField(max_length=20)  # wrong_person, asked, staff, forgotten, parted
 
     def __str__(self) -> str:
         return f"{self.why}, {self.at:%Y-%m-%d}"

@@ -12,8 +12,8 @@ from typing import Any
 
 from aftercare import stops
 from aftercare.core import delivery
-from aftercare.core.delivery import Event, State
-from aftercare.models import Attempt, Line, Message
+from aftercare.core.delivery import OPEN, Event, State
+from aftercare.models import Attempt, Line, Message, Receipt
 from aftercare.outbox import falling_back, receipts, rows
 from aftercare.transports.base import Outcome
 from studio import clock
@@ -47,6 +47,7 @@ class Parcel:
     worded: str = ""  # by which wording and version
     as_of: int | None = None  # the client's revision that it was judged by; None: it goes whatever it is
     heeds_stops: bool = True
+    until: datetime | None = None  # from then on it must be judged anew; None: it goes at any hour
     receipt_wait: int = 0  # seconds for which a receipt may still tell what became of it
     key: str = ""  # by which the provider knows it again, see `Outgoing.key`
     likeness: str = ""
@@ -84,19 +85,29 @@ def settle(answers: Sequence[Answered], now: datetime) -> Counter[str]:
     counts: Counter[str] = Counter()
     if not answers:
         return counts
-    rows.lock([answer.parcel.message.pk for answer in answers])
+    standing = rows.lock([answer.parcel.message.pk for answer in answers])
     _note_attempts(answers, now)
     taken = [answer.parcel for answer in answers if answer.outcome.event is Event.TAKEN]
     if taken:
-        ids = [parcel.message.pk for parcel in taken]
+        went_on = {one.pk for one in standing if one.fell_back or one.state in OPEN}
+        failed = _known_to_have_failed([parcel.reference for parcel in taken if parcel.message.pk in went_on])
+        ids = [parcel.message.pk for parcel in taken if parcel.reference not in failed]
         rows.move(ids, Event.TAKEN, handed_over_at=now, lease_until=None, ended_at=None, reason="")
-        counts[State.HANDED_OVER.value] = len(taken)
+        counts[State.HANDED_OVER.value] = len(ids)
         named = {one.parcel.reference: one.outcome.provider_ref for one in answers if one.outcome.event is Event.TAKEN}
         receipts.match_early(named, now)
     for answer in answers:
         if answer.outcome.event is not Event.TAKEN:
             counts[_settle_failure(answer, now)] += 1
     return counts
+
+
+def _known_to_have_failed(references: Sequence[str]) -> set[str]:
+    """Return those tries whose receipt was quicker than the answer, and bad: their messages go by the other channel."""
+    if not references:
+        return set()
+    bad = Receipt.objects.filter(attempt__reference__in=references, event=Event.FAILED)
+    return set(bad.values_list("attempt__reference", flat=True))
 
 
 def _note_attempts(answers: Sequence[Answered], now: datetime) -> None:

@@ -9,8 +9,9 @@ from django.db.models import F
 from django.db.models.functions import Greatest
 
 from aftercare.core import segments
+from aftercare.core.delivery import State
 from aftercare.core.occasions import SAFETY, Occasion
-from aftercare.models import Line, Spending
+from aftercare.models import Attempt, Line, Spending
 from aftercare.outbox.handing import Parcel
 
 NEVER_HELD = SAFETY | {Occasion.OPT_IN}  # an introduction goes ahead of what safety hangs on
@@ -35,10 +36,15 @@ def spend(parcels: Sequence[Parcel], now: datetime) -> dict[int, datetime]:
 def give_back(parcels: Sequence[Parcel], counted_at: datetime | None = None) -> None:
     """Take parcels that were certainly not taken off the day that they were counted on: nobody bills them.
 
-    That is the day of ``counted_at``, or that on which each was journaled. Call it in the transaction that settles
-    them.
+    That is the day of ``counted_at``, or that on which each was journaled: then call it before they are settled, in
+    the same transaction. One that was not journaled after all, or is settled so already, is not given back.
     """
-    for parcel in sorted(filter(is_counted, parcels), key=lambda parcel: parcel.line.pk):
+    counted = sorted(filter(is_counted, parcels), key=lambda parcel: parcel.line.pk)
+    if counted_at is None and counted:
+        tried = Attempt.objects.filter(reference__in=[parcel.reference for parcel in counted])
+        standing = set(tried.exclude(outcome=State.PLANNED).values_list("reference", flat=True))
+        counted = [parcel for parcel in counted if parcel.reference in standing]
+    for parcel in counted:
         began = counted_at or parcel.message.handing_over_at
         if began is not None:
             day = parcel.line.spending.filter(day=began.astimezone(parcel.line.studio.zone).date())

@@ -121,19 +121,25 @@ def _match(strays: Iterable[Receipt], attempts: Iterable[_Try], now: datetime) -
     _follow(news, now)
 
 
-def _tries(attempts: QuerySet[Attempt]) -> Iterable[_Try]:
-    named = ("pk", "message", "reference", "provider", "provider_ref", "key")
-    return (_Try(*found) for found in attempts.values_list(*named))
+_TRIED = ("pk", "message", "reference", "provider", "provider_ref", "key")  # in the order of _Try
+
+
+def _tries(attempts: QuerySet[Attempt]) -> list[_Try]:
+    return [_Try(*found) for found in attempts.values_list(*_TRIED)]
 
 
 def _attempts_of(account: str, notes: Sequence[ReceiptNote]) -> list[_Try | None]:
     """Our own reference tells it best; a provider's may be the same for all recipients of one call: the newest then."""
-    by_account = Attempt.objects.filter(provider=account).order_by("pk")
-    ours = {note.reference for note in notes} - {""}
-    theirs = {note.provider_ref[:LONGEST_REF] for note in notes} - {""}
-    by_ours = {one.reference: one for one in _tries(by_account.filter(reference__in=ours))} if ours else {}
-    by_theirs = {one.provider_ref: one for one in _tries(by_account.filter(provider_ref__in=theirs))} if theirs else {}
+    ours = _tries_by("reference", {note.reference for note in notes}, account)
+    theirs = _tries_by("provider_ref", {note.provider_ref[:LONGEST_REF] for note in notes}, account)
+    by_ours = {one.reference: one for one in ours}
+    by_theirs = {one.provider_ref: one for one in theirs}
     return [by_ours.get(note.reference) or by_theirs.get(note.provider_ref[:LONGEST_REF]) for note in notes]
+
+
+def _tries_by(name: str, named: set[str], account: str) -> list[_Try]:
+    named -= {""}
+    return [_Try(*found) for found in rows.find(Attempt, _TRIED, name, named, provider=account)] if named else []
 
 
 def _follow(news: Sequence[_News], now: datetime) -> None:
@@ -141,29 +147,31 @@ def _follow(news: Sequence[_News], now: datetime) -> None:
     ids = {one.attempt.message for one in news}
     if not ids:
         return
-    rows.lock(ids)
+    standing = rows.lock(ids)
     failing = {one.attempt.message for one in news if one.event is Event.FAILED}
-    _end_well([one for one in news if one.attempt.message not in failing])
+    _end_well([one for one in news if one.attempt.message not in failing], standing)
     _follow_each([one for one in news if one.attempt.message in failing], now)
 
 
-def _end_well(news: Iterable[_News]) -> None:
-    """Let messages of which nothing but good is said come to their end. It is nearly all that is ever heard."""
+def _end_well(news: Iterable[_News], standing: Iterable[rows.Standing]) -> None:
+    """Let messages of which nothing but good is said come to their end. It is nearly all that is ever heard.
+
+    ``standing``: how the messages stand, which are locked.
+    """
     ends = {one.attempt.message: one.at for one in reversed(list(news))}
     reached = delivery.sources(Event.DELIVERED)
-    found = Message.objects.filter(pk__in=ends, state__in=reached).order_by("pk")
-    standing = list(found.values_list("pk", "state", "handed_over_at"))
-    if not standing:
+    ending = [one for one in standing if one.pk in ends and State(one.state) in reached]
+    if not ending:
         return
-    ids = [pk for pk, _state, _at in standing]
+    ids = [one.pk for one in ending]
     rows.change(
         Message,
         {"pk": ids},
         {
-            "state": [reached[State(state)].value for _pk, state, _at in standing],
+            "state": [reached[State(one.state)].value for one in ending],
             "reason": [""] * len(ids),
             "lease_until": [None] * len(ids),
-            "handed_over_at": [at or ends[pk] for pk, _state, at in standing],
+            "handed_over_at": [one.handed_over_at or ends[one.pk] for one in ending],
             "ended_at": [ends[pk] for pk in ids],
         },
     )

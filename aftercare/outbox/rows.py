@@ -12,7 +12,7 @@ from collections.abc import Callable, Collection, Iterable, Iterator, Mapping, S
 from contextlib import contextmanager
 from datetime import datetime
 from types import NoneType
-from typing import Any, Self
+from typing import Any, NamedTuple, Self
 
 import psycopg
 from django.db import connection
@@ -112,16 +112,39 @@ def move(ids: Sequence[int], event: Event, **changed: object) -> None:
         change(Message, {"pk": ids}, {name: [value] * len(ids) for name, value in values.items()}, where)
 
 
-def lock(ids: Collection[int]) -> None:
-    """Lock these messages in the order of their keys, within the caller's transaction.
+class Standing(NamedTuple):
+    """How a message that is locked stands."""
+
+    pk: int
+    state: str
+    handed_over_at: datetime | None
+    fell_back: bool  # the other channel has been tried
+
+
+def lock(ids: Collection[int]) -> list[Standing]:
+    """Lock these messages in the order of their keys, within the caller's transaction; return how they stand.
 
     An update of many locks them as it comes upon them: two of them, or one and the receipts of the same messages, would
     wait for each other. SQLite has one writer, which waits for nobody.
     """
-    if connection.vendor == "postgresql":
-        fetch_prepared(
-            f"SELECT id FROM {table(Message)} WHERE id = ANY(%s::bigint[]) ORDER BY id FOR NO KEY UPDATE", [list(ids)]
-        )
+    return [Standing(*found) for found in find(Message, Standing._fields, "pk", ids, " FOR NO KEY UPDATE")]
+
+
+def find(
+    model: type[Model], names: Sequence[str], by: str, values: Iterable[object], lock: str = "", **same: object
+) -> list[tuple[Any, ...]]:
+    """Return these fields of the rows whose ``by`` is among ``values``, and whose others are the ``same``, by key.
+
+    As the ORM does it, but on PostgreSQL as a prepared statement, and under the ``lock`` named.
+    """
+    if connection.vendor != "postgresql":
+        found = model._default_manager.filter(**{f"{by}__in": list(values)}, **same).order_by("pk")
+        return list(found.values_list(*names))
+    one = field(model, by)
+    held = [f"{quoted(one)} = ANY(%s::{kind(one)}[])", *(f"{quoted(field(model, name))} = %s" for name in same)]
+    statement = f"SELECT {columns(field(model, name) for name in names)} FROM {table(model)}"
+    statement += f" WHERE {' AND '.join(held)} ORDER BY {quoted(field(model, 'pk'))}{lock}"
+    return fetch_prepared(statement, [list(values), *same.values()])
 
 
 def unlocked(messages: QuerySet[Message]) -> QuerySet[Message]:

@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 from dataclasses import dataclass
 from datetime import date, datetime, timedelta
 from functools import cached_property
+
+from django.db.models import QuerySet
 
 from aftercare.core import outcomes
 from aftercare.core.timing import Occasion
@@ -13,6 +15,12 @@ from aftercare.facts import ClientBook
 from aftercare.models import HELD_BY, Flag, Message, Reply
 from aftercare.pages.sheet import read_as
 from studio.models import Reaction, Service, Visit
+
+
+def pages_about(flag_ids: Collection[int]) -> QuerySet[Message]:
+    """Return the pages to staff about these matters that have gone."""
+    pages = Message.objects.filter(flag__in=flag_ids, occasion=Occasion.ALERT)
+    return pages.filter(staff__isnull=False, handed_over_at__isnull=False)
 
 
 @dataclass(frozen=True)
@@ -24,6 +32,7 @@ class Matter:
     replies: Sequence[Reply]
     told: Sequence[Message]
     now: datetime
+    paged: frozenset[int] = frozenset()  # the keys of those of the staff who were told of it
 
     @property
     def since(self) -> datetime:
@@ -85,6 +94,17 @@ class Matter:
     def book(self) -> ClientBook | None:
         """The one client, where it can be only one."""
         return self.books[0] if len(self.books) == 1 else None
+
+    @cached_property
+    def calls(self) -> list[tuple[str, str]]:
+        """Whom a person can call: first names and numbers. '' names whoever wrote from a number that is not hers alone.
+
+        That number is the nearest to who it was; where they wrote by e-mail, each has her own.
+        """
+        writing = self.newest_first[0].from_address if self.newest_first else ""
+        if self.book is None and writing.startswith("+") and "@" not in writing:
+            return [("", writing)]
+        return [(book.client.first_name, book.client.mobile) for book in self.books if book.client.mobile]
 
     @cached_property
     def last_visit(self) -> Visit | None:

@@ -21,7 +21,7 @@ from aftercare.facts import responsible
 from aftercare.models import HELD_BY, Flag, Heartbeat, Message, Reply
 from aftercare.pages import promises, wishes
 from aftercare.pages.files import brought, with_files
-from aftercare.pages.matter import Matter
+from aftercare.pages.matter import Matter, pages_about
 from aftercare.pages.order import Group, grouped
 from aftercare.pages.promises import Unkept
 from aftercare.pages.wishes import Wished
@@ -72,8 +72,12 @@ class MorningList:
         def hers(artist: Staff | None) -> bool:
             return nobodys if artist is None else artist.pk in ids
 
+        def is_told(matter: Matter) -> bool:
+            # What an artist was paged about is hers too, whoever's client it is; owners are told of what others have.
+            return person.is_artist and not person.is_owner and person.pk in matter.paged
+
         return MorningList(
-            [matter for matter in self.matters if any(hers(one) for one in _artists(matter))],
+            [one for one in self.matters if any(hers(artist) for artist in _artists(one)) or is_told(one)],
             [line for line in self.unkept if hers(line.artist)],
             self.as_of,
             self.studio,
@@ -114,6 +118,7 @@ def morning_list(studio: Studio, now: datetime) -> MorningList:
             replies.get(flag.pk, []),
             told.get(flag.pk, []),
             now,
+            frozenset(found.paged.get(flag.pk, ())),
         )
         for flag in flags
     ]
@@ -150,6 +155,7 @@ class _Open:
     early: list[tuple[int, int]] = field(default_factory=list)  # sets that may fail early
     no_address: list[tuple[int, datetime]] = field(default_factory=list)  # clients whose address is nobody's
     away: dict[int, int | None] = field(default_factory=dict)  # who is away today, and her cover
+    paged: dict[int, list[int]] = field(default_factory=dict)  # by flag: who of the staff was told of it
     lots: list[int] = field(default_factory=list)  # to look at
 
 
@@ -158,10 +164,12 @@ def _open(flags: Iterable[Flag], studio: Studio, now: datetime) -> _Open:
     through = Flag.clients.through.objects.filter(flag__in=[flag.pk for flag in flags])
     newest = Reply.objects.filter(studio=studio).order_by().values("studio").annotate(at=Max("received_at"))
     every = promises.booked_near(studio, now).values_list(Value("visit"), "pk", "client_id", "starts_at")
+    paged = pages_about([flag.pk for flag in flags])
     away = covering.away_on(studio, now.astimezone(studio.zone).date())
     parts = (
         promises.left_unhappy(studio).values_list(Value("visit"), "pk", "client_id", "starts_at"),
         through.values_list(Value("flag"), "flag_id", "client_id", "flag__opened_at"),
+        paged.order_by().values_list(Value("paged"), "flag_id", "staff_id", "handed_over_at"),
         promises.early_sets(studio, now).values_list(Value("early"), "visit_id", "client_id", "made_at"),
         promises.without_address(studio).values_list(Value("no address"), "pk", "pk", "since"),
         lotmarks.to_look_at(studio).order_by().values_list(Value("lot"), "pk", "studio", "marked_at"),
@@ -173,6 +181,8 @@ def _open(flags: Iterable[Flag], studio: Studio, now: datetime) -> _Open:
     for what, pk, client, at in every.union(*parts, all=True):
         if what == "flag":
             found.concerned.setdefault(pk, []).append(client)
+        elif what == "paged":
+            found.paged.setdefault(pk, []).append(client)
         elif what == "visit":
             found.visits.append((pk, client))
         elif what == "early":

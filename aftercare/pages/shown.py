@@ -81,9 +81,29 @@ class Shown:
         return self.message.state in (State.WITHHELD, State.WITHDRAWN)
 
 
-def show(messages: Iterable[Message], rules: Rules, may_read: Collection[int]) -> list[Shown]:
-    """Put messages into words for someone who may read the health notes of the clients in ``may_read``."""
-    return [_show(message, rules, message.client_id is None or message.client_id in may_read) for message in messages]
+def show(
+    messages: Iterable[Message], rules: Rules, may_read: Collection[int], *, besides: Collection[int] = ()
+) -> list[Shown]:
+    """Put messages into words for someone who may read the health notes of the clients in ``may_read``.
+
+    ``besides`` are the keys of messages to no one client that she may read all the same.
+    """
+    return [_show(message, rules, _reads(message, may_read, besides)) for message in messages]
+
+
+def is_for_few(message: Message) -> bool:
+    """Whether it went to no one client, and yet may say a word on somebody's health.
+
+    That is an answer to a number that several share or nobody known has, and a wording that somebody tried out on
+    herself: it may be filled in for a client, and have the way to her page in it. Pages and lists have neither.
+    """
+    return message.client_id is None and (message.staff_id is None or message.kind == TEST)
+
+
+def _reads(message: Message, may_read: Collection[int], besides: Collection[int]) -> bool:
+    if is_for_few(message):
+        return message.pk in besides
+    return message.client_id is None or message.client_id in may_read
 
 
 def _show(message: Message, rules: Rules, reads: bool) -> Shown:
@@ -91,7 +111,7 @@ def _show(message: Message, rules: Rules, reads: bool) -> Shown:
     says = message.state in GONE and not telling
     return Shown(
         message=message,
-        what=_("message") if telling else _what(message),
+        what=_("message") if telling and message.staff_id is None else _what(message),
         by=str(CHANNELS.get(message.channel, "")),
         stands=_stands(message),
         why=_why(message, rules, reads, telling),

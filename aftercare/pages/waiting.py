@@ -8,7 +8,8 @@ from datetime import datetime
 from django.db.models import OuterRef, Q, Subquery
 from django.db.models.functions import Coalesce
 
-from aftercare.models import HELD_BY, Flag
+from aftercare.core.occasions import Occasion
+from aftercare.models import HELD_BY, Flag, Message
 from studio.access import TREATED, May
 from studio.models import Studio, Visit
 
@@ -33,7 +34,9 @@ def now(studio: Studio, may: May, at: datetime) -> int:
     again = Q(state=Flag.State.TAKEN, try_again_at__lte=at)
     flags = Flag.objects.filter(urgent | again, studio=studio)
     if not may.own:
-        flags = flags.filter(clients__isnull=False).alias(artist=_responsible(at)).filter(artist__in=may.stands_for)
+        pages = Message.objects.filter(staff=may.staff, occasion=Occasion.ALERT, handed_over_at__isnull=False)
+        hers = Q(clients__isnull=False, artist__in=may.stands_for) | Q(pk__in=pages.values("flag"))
+        flags = flags.alias(artist=_responsible(at)).filter(hers)
     return flags.order_by().values("pk").distinct().count()
 
 

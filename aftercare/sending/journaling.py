@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import logging
-import time
 from collections import Counter
 from collections.abc import Collection, Sequence
 from dataclasses import dataclass, field
@@ -15,6 +14,7 @@ from aftercare import outbox
 from aftercare.core.delivery import Event
 from aftercare.facts import Verdict
 from aftercare.outbox import Answered, limits
+from aftercare.sending.absence import Absence
 from aftercare.sending.judging import Judge
 from aftercare.sending.letters import Letter
 from aftercare.sending.roads import Road
@@ -24,6 +24,7 @@ from studio import clock
 log = logging.getLogger(__name__)
 
 Heard = tuple[Letter, Outcome]
+NOT_LEFT = "The database failed as this was about to leave: it has not left."
 DAY_LIMIT = "The day's limit of texts is reached."
 
 
@@ -39,7 +40,8 @@ class Journal:
     def write(self, heard: Sequence[Heard], window: Sequence[Letter]) -> list[Letter]:
         """Settle what was heard and journal the next window in one commit; return those of it that may go.
 
-        Where the database fails it is tried again for a while, so that what was heard is not lost; then raises.
+        Where the database fails it is tried again for a while, so that what was heard is not lost; then raises. The
+        window may have been written down all the same, only that nobody was told: as it has not left, that is settled.
         """
         if not heard and not window:
             return []
@@ -49,7 +51,7 @@ class Journal:
                 going = self.depart(window, clock.now())
         except DatabaseError:
             log.exception("the database failed while %d outcomes were written", len(heard))
-            self.counts += _settle_at_last([_answered(*one) for one in heard], self.now)
+            self._settle_at_last([*heard, *map(not_left, window)])
             raise
         self.counts += settled
         return going
@@ -65,6 +67,7 @@ class Journal:
 
         ``at`` is the moment by the database's clock.
         """
+        window = self.judge.part_late(window, self.now)
         if not any(limits.is_counted(letter.parcel) for letter in window):
             return self._journaled(window, at)
         with transaction.atomic():  # what is counted on its day leaves
@@ -77,9 +80,19 @@ class Journal:
         return going
 
     def _settled(self, heard: Sequence[Heard]) -> Counter[str]:
-        settled = outbox.settle([_answered(*one) for one in heard], self.now)
         limits.give_back([letter.parcel for letter, outcome in heard if outcome.event is Event.NOT_TAKEN])
-        return settled
+        return outbox.settle([_answered(*one) for one in heard], self.now)
+
+    def _settle_at_last(self, heard: Sequence[Heard]) -> None:
+        """Outcomes that were heard must not be lost with the connection: try for a while before giving them up."""
+        absence = Absence()
+        while True:
+            connection.close_if_unusable_or_obsolete()
+            try:
+                return self.settle(heard)
+            except DatabaseError as error:
+                if absence.outlasted(error, f"{len(heard)} outcomes are not written yet"):
+                    return log.error("%d outcomes could not be written", len(heard))
 
     def part(self, window: Sequence[Letter], gone: Collection[int]) -> list[Letter]:
         """Return those of a window whose messages are journaled; the others are put back."""
@@ -102,14 +115,6 @@ def _answered(letter: Letter, outcome: Outcome) -> Answered:
     return Answered(letter.parcel, outcome, letter.other_channel if outcome.event is Event.REFUSED else "")
 
 
-def _settle_at_last(answers: Sequence[Answered], now: datetime) -> Counter[str]:
-    """Outcomes that were heard must not be lost with the connection: try for a while before giving them up."""
-    for pause in (0.2, 1, 3, 5, 10) if answers else ():
-        time.sleep(pause)
-        connection.close_if_unusable_or_obsolete()
-        try:
-            with transaction.atomic():
-                return outbox.settle(answers, now)
-        except DatabaseError as error:
-            log.warning("the outcomes are not written yet: %s", error)
-    return Counter()
+def not_left(letter: Letter) -> Heard:
+    """Return the outcome of one that may have been journaled, but certainly was not handed over."""
+    return letter, Outcome(reference=letter.parcel.reference, event=Event.NOT_TAKEN, problem=NOT_LEFT)

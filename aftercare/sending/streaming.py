@@ -26,7 +26,7 @@ from aftercare.core.pace import Pace
 from aftercare.facts import Verdict
 from aftercare.lines import Bound
 from aftercare.outbox import Lane
-from aftercare.sending.journaling import Heard, Journal
+from aftercare.sending.journaling import Heard, Journal, not_left
 from aftercare.sending.judging import Judge
 from aftercare.sending.leaving import AT_ONCE, Leaving
 from aftercare.sending.letters import Letter
@@ -42,7 +42,6 @@ LEAST, MOST = 20, 250  # claimed and judged at once: what leaves in a second, so
 # carrier or the database must not wait for it.
 SWITCH = 0.0005
 EXACT = 1.0  # seconds: a moment is in whole ones
-NOT_LEFT = "The database failed as this was about to leave: it has not left."
 GRACE = 8.0  # seconds for the answers that are still out when the end is asked for
 
 
@@ -308,7 +307,7 @@ class _Wire:
         """Have what the database failed at, and may have written down all the same, settled as what has not left."""
         if self.leaving.failed:
             failed, self.leaving.failed = self.leaving.failed, []
-            self.settler.take([(one, silent(one.outgoing, Event.NOT_TAKEN, NOT_LEFT)) for one in failed])
+            self.settler.take([*map(not_left, failed)])
 
     def _now(self) -> datetime:
         """Return the moment by the database's clock, which is asked once in the second that a moment is exact to."""

@@ -57,12 +57,30 @@ class Outgoing:
         return hashlib.sha256(repr(same).encode()).hexdigest()[:32]
 
 
+def storable(text: str) -> str:
+    r"""Return ``text`` as any database can keep it: NUL and halves of surrogate pairs are written out.
+
+    >>> storable("a\x00b\ud83d")
+    'a\\x00b\\ud83d'
+    """
+    return text.encode("utf-8", "backslashreplace").decode("utf-8").replace("\x00", "\\x00")
+
+
+def _make_storable(told: Outcome | ReceiptNote, *names: str) -> None:
+    """One text that no database keeps would take along everything else that was heard with it."""
+    for name in names:
+        text = getattr(told, name)
+        if "\0" in text or not text.isascii():
+            object.__setattr__(told, name, storable(text))  # they are frozen
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Outcome:
     """What became of one outgoing message: TAKEN, NOT_TAKEN (certainly), REFUSED (for good) or LOST (nobody knows).
 
     ``problem`` is one sentence for the artist; ``retry_after`` is the wait in seconds that the provider asked for.
     ``bad_address``, of one that was refused: nobody has that address, so that nothing more should go to it.
+    Whatever a provider put into them, these texts can be kept (``storable``).
     """
 
     reference: str
@@ -72,13 +90,19 @@ class Outcome:
     retry_after: float | None = None
     bad_address: bool = False
 
+    def __post_init__(self) -> None:
+        _make_storable(self, "provider_ref", "problem")
+
 
 OUTCOMES = frozenset({Event.TAKEN, Event.NOT_TAKEN, Event.REFUSED, Event.LOST})
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class ReceiptNote:
-    """One receipt as a provider's callback tells it. ``event`` is DELIVERED or FAILED; None: no news, or unknown."""
+    """One receipt as a provider's callback tells it. ``event`` is DELIVERED or FAILED; None: no news, or unknown.
+
+    Whatever the provider put into them, its texts can be kept (``storable``).
+    """
 
     provider_ref: str
     word: str
@@ -87,6 +111,9 @@ class ReceiptNote:
     at: datetime | None = None
     problem: str = ""
     raw: str = ""
+
+    def __post_init__(self) -> None:
+        _make_storable(self, "provider_ref", "word", "reference", "problem", "raw")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -5,6 +5,7 @@ from __future__ import annotations
 import hashlib
 
 from django.contrib import messages
+from django.db.models import Q
 from django.http import HttpResponse, HttpResponseBase
 from django.shortcuts import redirect, render
 from django.urls import reverse
@@ -147,12 +148,16 @@ def _shown(
 
 
 def _said(request: StudioRequest, client: Client | None, flag: Flag | None) -> list[card.Said]:
-    if client is not None:
+    """Both sides with a client; to whoever was paged, and of nobody known, those of the one matter."""
+    if client is not None and request.may.read_health(client):
         book = facts.load([client.pk], request.now)[client.pk]
         gone, _still = card.messages_of(book)
         return card.conversation(card.replies_of(client), shown.show(gone, book.rules, {client.pk}))
     replies = brought(with_files(flag.replies.select_related("line", "flag__closed_by"))) if flag else []
     numbers = {reply.from_address for reply in replies}
-    told = Message.objects.filter(studio=request.studio, client=None, staff=None, address__in=numbers)
+    about = Q(client=None, address__in=numbers) | Q(flag=flag) if flag else Q(pk__in=[])
+    told = Message.objects.filter(about, studio=request.studio, staff=None)
     gone = list(told.exclude(handed_over_at=None).select_related("seen_to_by").order_by("handed_over_at"))
-    return card.conversation(replies, shown.show(gone, facts.rules_of(request.studio), set()))
+    rules, hers = facts.rules_of(request.studio), {message.pk for message in gone}  # who opened the matter reads them
+    known = {message.client_id for message in gone if message.client_id}
+    return card.conversation(replies, shown.show(gone, rules, known, besides=hers))

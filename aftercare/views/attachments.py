@@ -8,6 +8,7 @@ from django.views.decorators.cache import never_cache
 from django.views.decorators.http import require_safe
 
 from aftercare.models import Attachment
+from aftercare.views.flags import was_paged
 from studio.access import StudioRequest, page
 
 
@@ -32,4 +33,6 @@ def _may_see(request: StudioRequest, row: Attachment) -> bool:
     hers = [row.reply.client] if row.reply.client is not None else []
     if row.reply.flag is not None:
         hers += row.reply.flag.clients.all()
-    return bool(request.may.read_health_of([client.pk for client in hers]))
+    if request.may.read_health_of([client.pk for client in hers]):
+        return True
+    return row.reply.flag is not None and was_paged(request, row.reply.flag)

@@ -32,6 +32,7 @@ MOMENT = re.compile(r"\d{4}-\d\d-\d\dT\d\d:\d\d:\d\dZ")
 LATEST = 8  # files shown
 MOST = 100  # bad fields, and unknown names, on one page: more of them have one cause
 LOOK_AGAIN = 2  # seconds after which the page of a file that is worked on is fetched again
+QUOTED = re.compile('".*"', re.DOTALL)  # from the first mark to the last: a value may hold some itself
 HEALTH = ("sensitive", "wears_lenses")  # columns of the book that are health notes
 
 
@@ -182,12 +183,15 @@ def _would_change(result: dict[str, Any]) -> bool:
 def _without_health(result: dict[str, Any]) -> dict[str, Any]:
     """The result for those who may not read health notes: that such a field changes, not how."""
     changes = [_hidden(row, "before", "after") for row in result.get("changes", [])]
-    bad = [_hidden(row, "value") for row in result.get("bad_rows", [])]
+    bad = [_hidden(row, "value", "problem") for row in result.get("bad_rows", [])]
     return {**result, "changes": changes, "bad_rows": bad}
 
 
 def _hidden(row: dict[str, Any], *values: str) -> dict[str, Any]:
-    return {**row, **dict.fromkeys(values, "…")} if row.get("field") in HEALTH else row
+    """The row without what stands in these; of a sentence, without what is quoted in it, its cure stays."""
+    if row.get("field") not in HEALTH:
+        return row
+    return {**row, **{name: QUOTED.sub('"…"', row[name]) if name == "problem" else "…" for name in values}}
 
 
 def _in_words(change: dict[str, Any], studio: Studio) -> dict[str, Any]:

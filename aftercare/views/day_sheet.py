@@ -58,8 +58,8 @@ def day_sheet(request: StudioRequest) -> HttpResponse:
 def _may_tell(request: StudioRequest, chosen: str) -> bool:
     """Whether those on the sheet are hers to be told something: all of the day, or one artist's whose work she does."""
     if request.may.see_every_list:
-        return chosen in ("", ALL) or chosen.isdigit()
-    return chosen.isdigit() and int(chosen) in request.may.stands_for
+        return chosen in ("", ALL) or chosen.isdecimal()
+    return chosen in {str(artist) for artist in request.may.stands_for}
 
 
 def read_day(text: str, today: date) -> tuple[date, str]:

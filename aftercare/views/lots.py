@@ -73,10 +73,12 @@ def lot_report(request: StudioRequest, adhesive_id: int) -> HttpResponseBase:
         messages.info(request, _("Nobody has worn this lot yet: there is nothing to tell its supplier."))
         return redirect("lots")
     rows = [one for one in lotwatch.followed(request.studio, request.now) if one.visit.adhesive_id == adhesive.pk]
+    # With its day a sign is somebody's: the day sheet says who came.
+    reads = request.may.read_health_of({one.visit.client_id for one in rows})
     shown = {
         "lot": lot,
         "adhesive": adhesive,
-        "rows": [(one, {"signs": one.signs}) for one in rows],
+        "rows": [(one, {"signs": one.signs}, one.visit.client_id in reads) for one in rows],
         "yates": lot.square.chi_square(yates=True),
         "days": lotwatch.FOLLOWED.days,
     }

@@ -8,6 +8,7 @@ from datetime import date
 
 from django.contrib import messages
 from django.core.exceptions import ValidationError
+from django.db import transaction
 from django.db.models import Q, QuerySet
 from django.http import HttpResponseBase
 from django.shortcuts import get_object_or_404, redirect, render
@@ -17,7 +18,7 @@ from django.utils.translation import get_language
 from django.utils.translation import gettext as _
 from django.views.decorators.http import require_http_methods, require_POST, require_safe
 
-from aftercare import stops, upkeep
+from aftercare import links, stops, upkeep
 from aftercare.core import say
 from aftercare.pages.shown import language_name
 from aftercare.views.errors import tell
@@ -75,7 +76,9 @@ def merge_undo(request: StudioRequest, merge_id: int) -> HttpResponseBase:
     """Make two cards of one again."""
     merge = get_object_or_404(Merge, studio=request.studio, pk=merge_id)
     try:
-        records.undo_merge(merge=merge, now=request.now)
+        with transaction.atomic():
+            records.undo_merge(merge=merge, now=request.now)
+            links.part(merge.kept, merge.gone, since=merge.at, now=request.now)
     except ValidationError as error:
         tell(request, error)
     else:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from django.db.models.functions import Coalesce
 from django.http import HttpResponse
 from django.shortcuts import render
@@ -10,7 +12,7 @@ from django.utils.translation import gettext_lazy as _
 from aftercare import facts, planning
 from aftercare.core.delivery import State
 from aftercare.core.timing import Occasion
-from aftercare.models import Message
+from aftercare.models import Flag, Message
 from aftercare.pages import shown
 from aftercare.pages.paging import Key, Stream, stretch
 from studio.access import StudioRequest, page
@@ -42,7 +44,9 @@ def messages(request: StudioRequest) -> HttpResponse:
         "aftercare/messages.html",
         {
             "found": found,
-            "lines": shown.show(found.rows, facts.rules_of(request.studio), reads),
+            "lines": shown.show(
+                found.rows, facts.rules_of(request.studio), reads, besides=_besides(request, found.rows)
+            ),
             "groups": [(name, words) for name, (words, _states) in GROUPS.items()],
             "group": group,
             "group_words": GROUPS[group][0],
@@ -74,6 +78,20 @@ def _streams(request: StudioRequest, group: str, occasion: str, hours: int) -> l
     dated = [Stream(rows.filter(state=state, due_at__isnull=False), "due_at") for state in states]
     undated = rows.filter(state__in=states, due_at=None).annotate(at=Coalesce("aim_at", "planned_from"))
     return [*dated, Stream(undated, "at")]
+
+
+def _besides(request: StudioRequest, rows: Sequence[Message]) -> set[int]:
+    """Return those to no one client that she may read: all as owner, else what she tried out and of her matters."""
+    few = [message for message in rows if shown.is_for_few(message)]
+    if request.may.own:
+        return {message.pk for message in few}
+    own = {message.pk for message in few if message.staff_id == request.staff.pk}
+    flags = {message.flag_id for message in few if message.flag_id is not None}
+    if not flags or not request.may.treat:
+        return own
+    hers = Flag.objects.filter(pk__in=flags, clients__in=request.may.treated()).values_list("pk", flat=True)
+    seen = set(hers)
+    return own | {message.pk for message in few if message.flag_id in seen}
 
 
 def _key(message: Message) -> Key:

@@ -21,6 +21,7 @@ from aftercare.core.outcomes import Outcome
 from aftercare.forms.matters import CloseForm, SeveralForm, when
 from aftercare.models import Flag, Wish
 from aftercare.pages import waiting
+from aftercare.pages.matter import Matter
 from aftercare.pages.morning import MorningList, morning_list
 from aftercare.pages.sheet import reads_health
 from aftercare.roadwatch import away_in
@@ -104,8 +105,12 @@ def _hers_to_read(request: StudioRequest, everything: MorningList) -> MorningLis
     """Leave out what is not for her eyes."""
     if request.may.own or not request.may.treat:
         return everything
-    hers = [m for m in everything.matters if any(reads_health(request.may, book) for book in m.books)]
+    hers = [m for m in everything.matters if _may_read(request, m)]
     return replace(everything, matters=hers)
+
+
+def _may_read(request: StudioRequest, matter: Matter) -> bool:
+    return request.staff.pk in matter.paged or any(reads_health(request.may, book) for book in matter.books)
 
 
 @require_POST

@@ -37,7 +37,9 @@ def phone_own(request: StudioRequest) -> HttpResponse:
     """Show one's own phone: pages and lists to oneself, and wordings that one tried out."""
     _only_in_rehearsal(request)
     mine = Message.objects.filter(staff=request.staff, rehearsed=True, handed_over_at__isnull=False)
-    said = shown.show(list(mine.order_by("-handed_over_at")[: card.LATEST]), facts.rules_of(request.studio), set())
+    newest = list(mine.order_by("-handed_over_at")[: card.LATEST])
+    rules = facts.rules_of(request.studio)
+    said = shown.show(newest, rules, set(), besides={message.pk for message in newest})
     return render(request, "aftercare/phone_own.html", {"said": said})
 
 

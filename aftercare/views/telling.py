@@ -54,7 +54,7 @@ def _artist(request: StudioRequest) -> Staff | None:
     chosen = request.GET.get("artist", "")
     if chosen in ("", ALL):
         return None
-    found = request.studio.staff.filter(pk=chosen).first() if chosen.isdigit() else None
+    found = request.studio.staff.filter(pk=chosen).first() if chosen.isascii() and chosen.isdigit() else None
     if found is None or not (request.may.see_every_list or found.pk in request.may.stands_for):
         raise Http404
     return found

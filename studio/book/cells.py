@@ -4,13 +4,13 @@ import re
 from collections.abc import Callable, Mapping
 from difflib import get_close_matches
 from functools import lru_cache
-from zoneinfo import available_timezones
 
 from babel import Locale
 from django.core.exceptions import ValidationError
 from django.core.validators import EmailValidator
 from django.utils.translation import gettext as _
 
+from studio import zones
 from studio.book import moments
 from studio.book.phones import phone
 from studio.book.rows import SERVICES, Context, Value
@@ -154,8 +154,7 @@ def _time_zone(text: str) -> str:
 
 @lru_cache(1)
 def _zones() -> dict[str, str]:
-    # "localtime" and "Factory" are files of the machine, not places.
-    return {name.casefold(): name for name in available_timezones() - {"localtime", "Factory"}}
+    return {name.casefold(): name for name in zones.names()}
 
 
 @lru_cache(CACHED)

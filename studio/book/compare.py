@@ -156,8 +156,15 @@ def _add(row: Row, ref: VisitRef | None, client_refs: Mapping[str, ClientRef], r
 
 
 def _says(row: Row, ref: VisitRef) -> Mapping[str, Value]:
-    """What the row says; one that was called off for missing is booked by being there again."""
-    if ref.said.get(MISSING) and "status" not in row.visit_says:
+    """What the row says; one that was called off is booked by being there again.
+
+    For missing, in any book; by its STATUS in a calendar, whose events stand as long as they do not say otherwise
+    (RFC 5545, 3.8.1.11). A spreadsheet's blank status says nothing.
+    """
+    if "status" in row.visit_says:
+        return row.visit_says
+    cancelled_by_calendar = ref.source == "ics" and ref.said.get("status") == Visit.Status.CANCELLED
+    if ref.said.get(MISSING) or cancelled_by_calendar:
         return {**row.visit_says, "status": Visit.Status.BOOKED.value}
     return row.visit_says
 

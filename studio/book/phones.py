@@ -9,6 +9,7 @@ from django.utils.translation import gettext as _
 from studio.book.text import Refused, shown
 
 CACHED = 50_000
+LONGEST = len("+") + 15  # ITU-T E.164, 6.2.1: no number has more digits, though some countries' plans could give more
 
 _SCIENTIFIC = re.compile(r"\+?\d+(?:[.,]\d+)?e[+-]?\d+", re.ASCII | re.IGNORECASE)
 _PHONE_WORDS = re.compile(r"\b(?:tel|telephone|phone|mobile|mob|cell|ph|m|t)\b\.?:?", re.IGNORECASE)
@@ -38,13 +39,13 @@ def phone(text: str, region: str) -> tuple[str, bool]:
         number = phonenumbers.parse(bare, region)
     except phonenumbers.NumberParseException:
         raise Refused(_('"{value}" is not a telephone number: {cure}.').format(value=shown(text), cure=cure)) from None
-    if not phonenumbers.is_possible_number(number):
+    written = phonenumbers.format_number(number, phonenumbers.PhoneNumberFormat.E164)
+    if not phonenumbers.is_possible_number(number) or len(written) > LONGEST:
         raise Refused(
             _('"{value}" is too short or too long for a number in {region}: {cure}.').format(
                 value=shown(text), region=region, cure=cure
             )
         )
-    written = phonenumbers.format_number(number, phonenumbers.PhoneNumberFormat.E164)
     return written, phonenumbers.is_valid_number(number)
 
 

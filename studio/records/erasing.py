@@ -21,6 +21,7 @@ KEPT = frozenset(
     | {"erased_by", "no_set_since", "on_break"}
 )
 OVER = (BookFile.State.DONE, BookFile.State.FAILED)
+OF_ROWS = ("bad", "bad_rows", "notes", "gone", "to_cancel", "changes")  # of a file's result: what says who is in it
 
 
 def refuse_erasing(client: Client, now: datetime) -> None:
@@ -54,8 +55,11 @@ def erase_client(*, client: Client, by: Staff, now: datetime) -> list[int]:
     ClientRef.objects.filter(client__in=ids).delete()
     Reaction.objects.filter(client__in=ids).update(words="", side="")
     Merge.objects.filter(Q(kept__in=ids) | Q(gone__in=ids)).delete()
-    # A file that was brought in stays only as the fact that it was: her row stands in it.
+    # A file that was brought in stays only as the fact that it was: her row stands in it, and in what it changed.
     BookFile.objects.filter(studio=row.studio, state__in=OVER).update(data=b"")
+    for file in BookFile.objects.select_for_update().filter(studio=row.studio, state__in=OVER).only("pk", "result"):
+        file.result = {name: [] if name in OF_ROWS else said for name, said in file.result.items()}
+        file.save(update_fields=["result"])
     raise_client_revision(*ids)
     return ids
 

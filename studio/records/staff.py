@@ -65,8 +65,9 @@ def new_password() -> str:
 def give_sign_in(*, staff: Staff, email: str, by: Staff | None, now: datetime) -> tuple[User, str]:
     """Make her account, or a new password for it; return it with the one-time password, which is stored nowhere.
 
-    The account must choose its own password before it sees anything. Raises ValidationError where the address is
-    no address, or belongs to someone else's account.
+    The account must choose its own password before it sees anything. One that opens another studio too is not this
+    one's to open: she gets a new one, with another address. Raises ValidationError where the address is no address,
+    or has an account already.
     """
     same_studio(staff.studio, by=by)
     row = locked(staff)
@@ -75,7 +76,8 @@ def give_sign_in(*, staff: Staff, email: str, by: Staff | None, now: datetime) -
         validate_email(email)
     except ValidationError:
         raise ValidationError({"email": _("Write an e-mail address, such as ada@example.com.")}) from None
-    user = row.user or User(is_active=True)
+    is_others = row.user is not None and row.user.staff.exclude(studio=row.studio_id).exists()
+    user = User(is_active=True) if row.user is None or is_others else row.user
     if User.objects.filter(email=email).exclude(pk=user.pk).exists():
         raise ValidationError({"email": _("This address has an account already: use another address.")})
     password = new_password()

@@ -9,9 +9,10 @@ from django.apps import apps
 from django.core.exceptions import ValidationError
 from django.db import models
 
-from aftercare import erasing, links, receiving, stops, triage
+from aftercare import erasing, links, receiving, stops, triage, trials
 from aftercare.lines import lines_of
 from aftercare.models import Attachment, Consultation, Flag, Message, Reply, Stop
+from aftercare.wording import Words
 from studio import records
 from studio.models import BookFile, Client, ClientRef, Consent, Reaction, Staff, Visit, VisitRef
 from tests.aftercare.test_pictures import photo
@@ -114,6 +115,66 @@ def test_nothing_that_says_who_she_was_is_left_in_any_table(mia: Client, olga: S
 
     after = left()
     assert [said for said in SAID if said in after] == []
+
+
+def test_nothing_is_left_of_her_in_what_a_file_changed(mia: Client, olga: Staff) -> None:
+    said = {
+        "visits": {"new": 1},
+        "gone": [{"visit": "V1", "client": "Wilhelmina Okafor"}],
+        "changes": [{"of": "client", "reference": "c1", "field": "last_name", "before": "Okafor", "after": "Marsh"}],
+        "bad_rows": [{"row": 2, "field": "mobile", "value": "+12125550101", "problem": "No number: “+12125550101”."}],
+    }
+    BookFile.objects.update(result=said)
+
+    erasing.erase(mia, by=olga, now=NOW)
+
+    assert [word for word in SAID if word in left()] == []
+    assert BookFile.objects.get().result["visits"] == {"new": 1}
+
+
+def shared(mia: Client) -> Client:
+    """Another client with the same number, and what came from it: nobody has said yet from whom."""
+    zoe = make_client(mia.studio, "Zoe", mobile=mia.mobile)
+    reply = receiving.receive(lines_of(mia.studio)["sms"], mia.mobile, "Okafor here, lid puffy", received_at=NOW)
+    triage.read(reply.pk, NOW)
+    Flag.objects.update(state="closed", words="puffy")
+    Message.objects.filter(client=None).update(state="delivered", handed_over_at=NOW, text="Hi Wilhelmina")
+    assert Message.objects.filter(client=None, address=mia.mobile).exists()
+    return zoe
+
+
+def test_what_came_from_her_number_before_anybody_said_whose_it_was_goes_too(mia: Client, olga: Staff) -> None:
+    zoe = shared(mia)
+    zoe.mobile = "+12125550102"
+    zoe.save()
+
+    erasing.erase(mia, by=olga, now=NOW)
+
+    assert [word for word in SAID if word in left()] == []
+
+
+def test_what_came_from_a_number_that_another_has_too_may_be_hers_and_stays(mia: Client, olga: Staff) -> None:
+    shared(mia)
+
+    erasing.erase(mia, by=olga, now=NOW)
+
+    assert Reply.objects.filter(client=None).get().text == "Okafor here, lid puffy"
+
+
+def test_a_wording_tried_out_for_her_is_forgotten_and_one_on_its_way_still_arrives(mia: Client, olga: Staff) -> None:
+    olga.mobile = "+12125550111"
+    olga.save()
+    for token in ("1", "2"):
+        trials.send(Words("", f"Wilhelmina, how are your eyes? {token}", "en"), "sms", to=olga, token=token, now=NOW)
+    gone = Message.objects.filter(kind="test").first()
+    assert gone is not None
+    Message.objects.filter(pk=gone.pk).update(state="delivered", handed_over_at=NOW, text=gone.own_words)
+
+    erasing.erase(mia, by=olga, now=NOW)
+
+    gone.refresh_from_db()
+    assert (gone.text, gone.own_words) == ("", "")
+    assert "how are your eyes" in Message.objects.get(kind="test", state="planned").own_words
 
 
 def test_who_did_it_and_when_is_on_record(mia: Client, olga: Staff) -> None:

@@ -173,6 +173,14 @@ def test_when_the_first_book_came_in_is_noted_once(studio: Studio) -> None:
     assert studio.first_import_at == NOW
 
 
+def test_a_book_that_brings_no_visit_is_not_the_first(studio: Studio) -> None:
+    run(studio)
+    run(studio, bad=(BadRow(3, "mobile", "12", "…"),), skip_bad=True)
+
+    studio.refresh_from_db()
+    assert studio.first_import_at is None
+
+
 def test_a_dry_run_of_a_first_book_learns_from_it_and_forgets_it(studio: Studio) -> None:
     rows = [
         *worn("C1", 80, 80, email_reminders_ok=True),

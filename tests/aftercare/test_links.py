@@ -10,6 +10,7 @@ from django.test import override_settings
 
 from aftercare import facts, links
 from aftercare.links import Purpose
+from studio import records
 from tests.people import NOW, make_client, make_studio, make_visit
 
 pytestmark = pytest.mark.django_db
@@ -90,6 +91,35 @@ def test_of_two_that_were_merged_the_links_open_the_one_that_was_kept_until_hers
     assert opened.client == kept
     links.revoke(kept, why="asked", now=NOW)
     assert links.opened(Purpose.DATA, token) is None
+
+
+@pytest.mark.parametrize("purpose", [Purpose.VISIT, Purpose.CONSULTATION])
+def test_a_visit_that_the_book_gives_to_another_client_is_closed_to_the_first(purpose: Purpose) -> None:
+    studio = make_studio()
+    mia, zoe = make_client(studio), make_client(studio, "Zoe")
+    visit = make_visit(mia)
+    token = links.token(purpose, visit)
+
+    visit.client = zoe
+    visit.save()
+
+    assert links.opened(purpose, token) is None
+    opened = links.opened(purpose, links.token(purpose, visit))
+    assert opened is not None
+    assert opened.client == zoe
+
+
+def test_a_visit_of_hers_who_was_merged_is_opened_by_the_link_that_she_was_sent() -> None:
+    studio = make_studio()
+    kept, merged = make_client(studio), make_client(studio)
+    visit = make_visit(merged)
+    token = links.token(Purpose.VISIT, visit)
+
+    records.merge(kept=kept, gone=merged, by=None, now=NOW)
+
+    opened = links.opened(Purpose.VISIT, token)
+    assert opened is not None
+    assert opened.client == kept
 
 
 def test_a_link_about_a_visit_is_not_made_of_a_client() -> None:

@@ -3,13 +3,15 @@ from __future__ import annotations
 import socket
 import threading
 import time
+from collections import Counter
 from collections.abc import Iterator
-from datetime import timedelta
+from datetime import datetime, timedelta
+from typing import Any
 
 import pytest
 from celery import current_app
 
-from aftercare import planning, receiving, tasks
+from aftercare import planning, receiving, tasks, upkeep
 from aftercare.core.delivery import Event
 from aftercare.models import Fit, Forecast, Heartbeat, Message, Reply
 from aftercare.transports import memory
@@ -49,6 +51,27 @@ def test_a_stop_that_came_in_is_read_before_anything_goes(mia: Client) -> None:
 
     assert ["no more e-mails" in one.text for one in memory.taken] == [True]
     assert Message.objects.get(occasion="care").state == "withheld"
+
+
+def test_hours_that_close_while_a_round_still_plans_are_closed(mia: Client, monkeypatch: pytest.MonkeyPatch) -> None:
+    make_line(mia.studio, "email")
+    moment = datetime.fromisoformat("2027-03-10T01:59:00+00:00")  # 20:59 in New York
+    make_visit(mia, status="done", starts_at=moment - timedelta(minutes=110))
+    catch_up = upkeep.catch_up
+
+    def slowly(now: datetime, **more: Any) -> Counter[str]:
+        nonlocal moment
+        found = catch_up(now, **more)
+        moment += timedelta(minutes=2)
+        return found
+
+    monkeypatch.setattr(upkeep, "catch_up", slowly)
+    monkeypatch.setattr(clock, "now", lambda: moment)
+
+    tasks.send_due()
+
+    assert memory.taken == []
+    assert Message.objects.get(occasion="care").due_at == datetime.fromisoformat("2027-03-10T13:00:00+00:00")
 
 
 def test_what_a_dead_sender_left_is_taken_up(mia: Client) -> None:

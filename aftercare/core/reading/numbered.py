@@ -24,6 +24,7 @@ _SEVERAL = re.compile(r"[1-9](?:[,/.:&+][1-9])+")
 _ONES = re.compile(r"(?:yes|yep|yeah|y|no|nope|nah|n|si|sip|and|or|y)")
 _EXCEPT = listed("except apart other bar save aside besides but excepto menos salvo")
 _HIGHEST = 9
+_LONGEST = 4  # digits, zeros ahead among them: Python refuses to make a number of thousands
 
 
 @dataclass(frozen=True, slots=True)
@@ -161,7 +162,7 @@ def _number(tokens: list[Token], place: int, *, letters: bool, ordered: bool) ->
     following = tokens[place + 1] if place + 1 < len(tokens) else None
     if token.kind != WORD:
         return None
-    if token.word.isdigit() and 1 <= int(token.word) <= _HIGHEST:
+    if token.word.isdigit() and len(token.word) <= _LONGEST and 1 <= int(token.word) <= _HIGHEST:
         return int(token.word)
     if letters and len(token.written) == 1 and "a" <= token.written <= "f":
         if following is None or following.kind in (COMMA, STOP) or token.written not in "a":

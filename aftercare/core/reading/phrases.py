@@ -14,6 +14,7 @@ from aftercare.core.reading.tokens import CONTRACTIONS, LINE, PICTURE, WORD, Tok
 
 GAP = ".."
 _GAP_WORDS = 5
+_LONGEST = 80  # tokens, far more than any phrase has: thousands of fillers in a row would be walked through from each
 _NO_GAP = listed("but pero however though although except aunque")
 _AND = listed("and y")
 _NEW_SUBJECTS = listed("i im ive my its it they theyre there the now then i'm me mi mis se estoy tengo ando siento ya")
@@ -110,7 +111,7 @@ class Phrases:
     def _walk(self, keys: list[tuple[str, ...]], tokens: list[Token], start: int, longest: dict[str, int]) -> None:
         states = [(self.root, 0)]
         place = start
-        last = len(tokens)
+        last = min(len(tokens), start + _LONGEST)
         while states and place < last:
             here = keys[place]
             if not here:

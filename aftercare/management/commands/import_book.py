@@ -69,16 +69,20 @@ class Command(PromisingCommand):
         data, format = _file(options)
         studio, made = studio_of(options)
         self._last: tuple[str, int] = ("", -1)
+        taken = False
         try:
             book = imports.read(studio, data, format, now, self._progress)
-            return imports.run(
+            result = imports.run(
                 studio, book, now, skip_bad=options["skip_bad"], dry_run=options["dry_run"], progress=self._progress
             )
+            taken = result.written and not result.bad
         except Overtaken as error:
             raise Refused("file", str(error)) from error
         finally:
-            if made and not studio.clients.exists():  # a dry run, a book that is refused: no studio is left behind
+            # A dry run, a book that is refused: no studio is left behind. One without a row is no fault.
+            if made and not taken and not studio.clients.exists():
                 _unmake(studio)
+        return result
 
     def _progress(self, what: str, done: int, total: int) -> None:
         """Say each new thing at once, and how far it is every tenth of the way."""

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 import hashlib
 import json
+import sys
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from concurrent.futures import ThreadPoolExecutor, as_completed
 from contextlib import suppress
@@ -22,6 +23,7 @@ from anymail.exceptions import AnymailError
 from django.core.exceptions import ImproperlyConfigured, ValidationError
 from django.core.mail import EmailMessage, get_connection
 from django.core.mail.backends.base import BaseEmailBackend
+from django.core.mail.backends.console import EmailBackend as ConsoleBackend
 from django.core.mail.backends.smtp import EmailBackend as SMTPBackend
 from django.core.validators import validate_email
 
@@ -59,14 +61,14 @@ class Email(Transport):
     ) -> None:
         self.patience = _whole("patience", patience)
         self.from_address = parseaddr(from_address or EmailMessage().from_email)[1]  # else Django's own default
-        first = get_connection(backend, **options)
+        first = _opened(backend, options)
         goes_out = isinstance(first, SMTPBackend | AnymailBaseBackend)  # Django's others write to one file or list
         self.window = _whole("connections", connections) if goes_out else 1
         self.key_lifetime = keys.lifetime(first)
         named = {**options, "backend": backend} if backend else options
         self._account = self.account_of(named)
         self._all = [_Connection(first, self.from_address)]
-        self._more: Callable[[], BaseEmailBackend] = lambda: get_connection(backend, **options)
+        self._more: Callable[[], BaseEmailBackend] = lambda: _opened(backend, options)
         self._threads: ThreadPoolExecutor | None = None
 
     @classmethod
@@ -107,6 +109,14 @@ class Email(Transport):
             self._threads = None
         for connection in self._all:
             connection.close()
+
+
+def _opened(backend: str | None, options: Mapping[str, Any]) -> BaseEmailBackend:
+    """Return Django's connection; the one that shows mail does so on standard error, as the commands print data."""
+    connection: BaseEmailBackend = get_connection(backend, **options)
+    if isinstance(connection, ConsoleBackend) and connection.stream is sys.stdout:
+        connection.stream = sys.stderr
+    return connection
 
 
 def _whole(name: str, given: int | str) -> int:

@@ -73,7 +73,8 @@ def seconds(at: datetime) -> datetime:
 
 
 def in_order(visits: Sequence[Visit]) -> list[Visit]:
-    return sorted(visits, key=lambda visit: (seconds(visit.start), visit.ref))
+    """By start; at one moment a set is the last, for it is what she leaves with."""
+    return sorted(visits, key=lambda visit: (seconds(visit.start), visit.service in SET, visit.ref))
 
 
 class Book:
@@ -160,7 +161,10 @@ def one_a_day(visits: Sequence[Visit], book: Book, *, latest: bool) -> list[Visi
 
 def table(book: Book) -> Iterator[Expected]:
     rules = book.rules
-    for visit in one_a_day([v for v in book.visits if book.is_booked(v) and v.service in PREPARE], book, latest=False):
+    ahead = [v for v in book.visits if book.is_booked(v) and v.service in PREPARE]
+    ahead.sort(key=lambda v: v.service not in SET)  # at one moment a set comes first here: it asks for more
+    ahead.sort(key=lambda v: seconds(v.start))
+    for visit in one_a_day(ahead, book, latest=False):
         start = seconds(visit.start)
         first = book.on_day(visit, -rules.prepare_days, rules.at)
         evening = book.on_day(visit, -rules.evening_days, rules.evening_at)
@@ -383,10 +387,21 @@ def plan(
     book, standing = Book(client, visits, rules, now), standing or {}
     known = {(visit, str(occasion), step): record for (visit, occasion, step), record in standing.items()}
     found: dict[Slot, Expected] = {}
+    # She has come that day, and had been told how: the day's other visits are told of no more.
+    told_to_come = {
+        book.day(visit)
+        for visit in book.visits
+        for step in (0, 1)
+        if visit.status == "done" or (visit.status == "booked" and seconds(visit.start) <= book.now)
+        if known.get((visit.id, "prepare", step), Standing()).gone_edition
+        and not known[visit.id, "prepare", step].gone_elsewhere
+    }
     for message in table(book):
         slot = (message.visit.id, message.occasion, message.step)
         record = known.get(slot, Standing())
         if book.began_too_late(message, slot in known):
+            continue
+        if message.occasion == "prepare" and not record.gone_edition and book.day(message.visit) in told_to_come:
             continue
         if record.gone_edition:
             if message.occasion not in ("prepare", "patch_test") or record.gone_start == seconds(message.visit.start):

@@ -187,7 +187,9 @@ def test_after_a_removal_there_is_no_set_on() -> None:
     }
 
 
-@pytest.mark.parametrize(("status", "start"), [("done", "2027-06-01 10:00"), ("booked", "2027-06-30 13:00")])
+@pytest.mark.parametrize(
+    ("status", "start"), [("done", "2027-06-01 10:00"), ("done", "2027-06-01 13:00"), ("booked", "2027-06-30 13:00")]
+)
 def test_a_removal_before_the_set_or_ahead_leaves_it_on(status: str, start: str) -> None:
     assert reminded(visit(5, "removal", status, start))["fill_due"] == "2027-06-16 09:00"
 

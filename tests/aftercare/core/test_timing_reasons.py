@@ -90,6 +90,16 @@ def test_of_the_done_visits_of_a_date_only_the_latest_has_care_and_only_the_late
     assert found == {"3 care 0": "2027-06-10 13:30", "2 check 1": "2027-06-12 09:00"}
 
 
+@pytest.mark.parametrize("removal", [1, 3])
+def test_of_a_removal_and_a_set_at_one_moment_the_set_is_told_of_cared_for_and_checked(removal: int) -> None:
+    for status, now, found in [
+        ("booked", "2027-06-01 09:00", {"2 prepare 0", "2 prepare 1"}),
+        ("done", "2027-06-10 09:10", {"2 care 0", "2 check 1", "2 check 2", "2 check 3"}),
+    ]:
+        both = [visit(2, "full set", status, "2027-06-10 08:00"), visit(removal, "removal", status, "2027-06-10 08:00")]
+        assert set(planned(both, now)) == found
+
+
 def test_patch_tests_are_asked_for_visit_by_visit() -> None:
     visits = [visit(1, "full set", "booked", "2027-06-20 08:00"), visit(2, "fill", "booked", "2027-06-20 13:00")]
 

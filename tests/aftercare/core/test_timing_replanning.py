@@ -113,6 +113,31 @@ def test_a_visit_that_moves_back_is_told_of_no_more() -> None:
     assert found == {"1 prepare 1": "2027-06-09 16:00"}
 
 
+def test_a_second_visit_of_a_day_is_not_told_of_once_the_first_that_was_has_begun() -> None:
+    first = visit(1, "removal", "booked", "2027-06-10 09:00")
+    second = visit(2, "fill", "booked", "2027-06-10 15:00")
+    at_first = timing.plan(MIA, [first, second, OLD_SET], DEFAULTS, utc("2027-06-07 09:00"))
+    assert [*told(at_first, "prepare")] == ["1 prepare 0"]
+
+    for now, became in [("2027-06-10 09:00", first), ("2027-06-10 10:00", replace(first, status="done"))]:
+        assert planned([became, second, OLD_SET], now, "prepare", standing=gone(at_first)) == {}
+    for became in ("cancelled", "missed"):
+        she = [replace(first, status=became), second, OLD_SET]
+        assert [*planned(she, "2027-06-10 10:00", "prepare", standing=gone(at_first))] == ["2 prepare 0"]
+    assert [*planned([first, second, OLD_SET], "2027-06-10 10:00", "prepare")] == ["2 prepare 0"], "nobody told her"
+
+
+def test_a_visit_that_moves_behind_another_of_the_day_is_told_of_once_that_has_begun() -> None:
+    first = visit(1, "removal", "booked", "2027-06-10 09:00")
+    second = visit(2, "lift", "booked", "2027-06-11 15:00")
+    at_first = timing.plan(MIA, [first, second], DEFAULTS, utc("2027-06-07 09:00"))
+    moved = replace(second, start=utc("2027-06-10 16:00"))
+
+    found = planned([first, moved], "2027-06-10 10:00", "prepare", standing=gone(at_first))
+
+    assert found == {"2 prepare 0 edition 2": "2027-06-10 10:00"}
+
+
 def test_a_third_move_makes_a_third_edition() -> None:
     slot = (1, Occasion.PREPARE, 0)
     sent_twice = {slot: Standing(gone_edition=2, gone_start=MOVED.start, gone_due=utc("2027-06-09 09:00"))}

@@ -128,6 +128,25 @@ def test_why_a_patch_test_is_due_is_said() -> None:
     assert book(her).tests_due == {ahead.pk: "another adhesive than last time"}
 
 
+@pytest.mark.parametrize("services", [("removal", "full set"), ("full set", "removal")])
+def test_at_one_moment_a_set_is_the_last_whatever_was_written_first(services: tuple[str, str]) -> None:
+    her = client()
+    for service in services:
+        make_visit(her, service=service)
+
+    assert [visit.service for visit in book(her).visits.values()] == ["removal", "full set"]
+
+
+def test_a_product_in_other_capitals_or_spaces_is_no_other_product() -> None:
+    her = client(sensitive=True)
+    old = Adhesive.objects.create(studio=her.studio, product="Birch 4", lot="0226")
+    new = Adhesive.objects.create(studio=her.studio, product="BIRCH  4", lot="0326")
+    make_visit(her, status="done", starts_at=NOW - timedelta(days=20), adhesive=old)
+    make_visit(her, adhesive=new)
+
+    assert book(her).tests_due == {}
+
+
 def test_a_books_own_references_break_ties_before_rows_by_hand() -> None:
     her = client()
     visit = make_visit(her)

@@ -68,6 +68,32 @@ def test_a_removal_ends_a_set_and_what_was_left_then_counts(mia: Client) -> None
     assert found.history == History(str(mia.pk), (LashSet(ago(40), "", (Seen(ago(12), 0.35),)),))
 
 
+def test_what_a_removal_ended_is_on_record_as_if_it_were_on(mia: Client) -> None:
+    done(mia, 60, service="full set")
+    last = done(mia, 40, 55)
+    done(mia, 12, 35, service="removal", minutes=45)
+    done(mia, 11, service="removal", minutes=45)  # entered twice
+
+    found = record(mia).taken_off
+
+    assert found is not None
+    assert found.visit == last.pk
+    before = (LashSet(ago(60), "", (Seen(ago(40), 0.55),)),)
+    assert found.history == History(str(mia.pk), before, LashSet(ago(40), "", (Seen(ago(12), 0.35),)))
+    assert record(mia, NOW + timedelta(days=LONGEST_WORN - 39)).taken_off is None, "too long ago"
+
+    done(mia, 5, service="full set")
+    assert record(mia).taken_off is None
+
+
+@pytest.mark.parametrize("first", ["removal", "full set"])
+def test_a_set_put_on_at_the_moment_of_a_removal_is_on(mia: Client, first: str) -> None:
+    for service in (first, {"removal": "full set", "full set": "removal"}[first]):
+        done(mia, 3, service=service)
+
+    assert record(mia).history.worn == LashSet(ago(3))
+
+
 def test_what_is_read_after_a_removal_is_of_no_set(mia: Client) -> None:
     done(mia, 40, service="full set")
     done(mia, 30, service="removal")

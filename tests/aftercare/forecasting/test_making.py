@@ -79,6 +79,7 @@ def test_the_levels_are_the_owners(mia: Client) -> None:
 
 
 def test_a_client_with_no_set_on_gets_none_and_is_not_looked_at_again(mia: Client) -> None:
+    Visit.objects.update(status="missed")
     done(mia, 1, service="removal")
     zoe = make_client(mia.studio, "Zoe")
     make_visit(zoe)
@@ -88,6 +89,27 @@ def test_a_client_with_no_set_on_gets_none_and_is_not_looked_at_again(mia: Clien
     assert revisions(mia) == (1, 1)
     assert revisions(zoe) == (1, 1)
     assert not Forecast.objects.exists()
+
+
+def test_a_set_that_was_taken_off_before_it_was_forecast_is_forecast_once_as_if_it_were_on(mia: Client) -> None:
+    worn = Visit.objects.latest("starts_at")
+    done(mia, 1, service="removal")
+    done(mia, 0.9, service="removal")  # entered twice
+
+    assert forecasting.catch_up(NOW) == 1
+    assert Forecast.objects.get().visit == worn
+
+    raise_client_revision(mia.pk)
+    done(mia, 2, 5, service="touch-up")  # which would say more of it
+    assert forecasting.catch_up(in_days(9)) == 0
+
+
+def test_a_set_that_came_off_after_it_had_been_forecast_keeps_that(mia: Client) -> None:
+    forecasting.catch_up(NOW)
+    done(mia, 0, 1, service="removal")
+    raise_client_revision(mia.pk)
+
+    assert forecasting.catch_up(in_days(9)) == 0
 
 
 def test_a_new_forecast_leaves_her_ahead_of_her_plan_but_not_of_her_forecast(mia: Client) -> None:

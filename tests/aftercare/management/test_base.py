@@ -65,6 +65,18 @@ def test_a_database_that_is_not_set_up_is_said_with_its_cure(tmp_path: Path, com
     assert "Traceback" not in done.stderr
 
 
+@pytest.mark.parametrize("command", ["import_book book.csv", "list_messages --json", "go_live", "send_due"])
+def test_a_database_that_is_not_there_is_said_with_its_cure(tmp_path: Path, command: str) -> None:
+    (tmp_path / "birch.sqlite3").write_text("This is no database at all.\n" * 40)
+
+    done = manage(tmp_path, *command.split(), "--studio=birch")
+
+    assert done.returncode == 1
+    assert "check DATABASE_URL" in done.stderr
+    assert "Traceback" not in done.stderr
+    assert command.startswith("list_messages") or json.loads(done.stdout.splitlines()[-1]) is not None
+
+
 def test_what_needs_no_database_runs_without_one(tmp_path: Path) -> None:
     (tmp_path / "in.jsonl").write_text('{"id": "7", "text": "See you at 10:00"}\n', encoding="utf-8")
 

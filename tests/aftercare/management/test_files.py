@@ -51,3 +51,21 @@ def test_a_pipe_is_written_to_and_not_replaced(tmp_path: Path) -> None:
 def test_a_place_that_cannot_be_written_is_named_with_the_cure(tmp_path: Path) -> None:
     with pytest.raises(CommandError, match=r"no/out cannot be written \(No such file.*\): name another file for --out"):
         files.write(tmp_path / "no" / "out", ["words"])
+
+
+def test_a_link_stays_one_and_what_it_points_to_is_written_whole_or_not_at_all(tmp_path: Path) -> None:
+    (tmp_path / "there").mkdir()
+    (tmp_path / "there" / "march").write_text("before")
+    link = tmp_path / "latest"
+    link.symlink_to("there/march")
+
+    def pieces() -> Iterator[str]:
+        yield "half of it"
+        raise RuntimeError("the lights went out")
+
+    with pytest.raises(RuntimeError):
+        files.write(link, pieces())
+    assert link.read_text() == "before"
+    files.write(link, ["after"])
+    assert link.is_symlink()
+    assert (tmp_path / "there" / "march").read_text() == "after"

@@ -68,7 +68,10 @@ def test_columns_stand_in_any_order_and_unknown_ones_are_reported(tmp_path: Path
     assert found.notes == ['Columns that this command does not know were ignored: "room".']
 
 
-@pytest.mark.parametrize(("text", "share"), [("0", 0), ("1", 1), ("1.0", 1), (".5", 0.5), ("0.625", 0.625)])
+@pytest.mark.parametrize(
+    ("text", "share"),
+    [("0", 0), ("1", 1), ("1.0", 1), (".5", 0.5), ("0.625", 0.625), ("5e-05", 5e-05), ("6.25E-1", 0.625)],
+)
 def test_shares_are_read_from_nought_to_one(tmp_path: Path, text: str, share: float) -> None:
     found = read(tmp_path, f"{HEADER}\nmia,2026-01-01,2026-01-15,{text}\n")
 
@@ -113,6 +116,7 @@ def test_a_header_alone_is_no_observation_and_no_fault(tmp_path: Path) -> None:
         ("mia,2026-01-01,2026-01-15,60%", "fraction_left", '"60%" is unclear', "from 0 to 1, such as 0.6"),
         ("mia,2026-01-01,2026-01-15,0.6 %", "fraction_left", '"0.6 %" is unclear', "from 0 to 1, such as 0.6"),
         ("mia,2026-01-01,2026-01-15,1.2", "fraction_left", '"1.2" is unclear', "from 0 to 1, such as 0.6"),
+        ("mia,2026-01-01,2026-01-15,6e1", "fraction_left", '"6e1" is unclear', "from 0 to 1, such as 0.6"),
         ("mia,2026-01-01,2026-01-15,-0.2", "fraction_left", '"-0.2" is not a number', "write one such as 0.6"),
         ("mia,2026-01-01,2026-01-15,nan", "fraction_left", '"nan" is not a number', "write one such as 0.6"),
         ("mia,2026-01-01,2026-01-15,half", "fraction_left", '"half" is not a number', "write one such as 0.6"),

@@ -169,3 +169,15 @@ def test_a_long_answer_of_a_provider_is_cut_to_fit(mia: Client, line: Line) -> N
     assert len(Message.objects.get().reason) == 200
     assert len(Attempt.objects.get().problem) == 400
     assert len(Attempt.objects.get().provider_ref) == 120
+
+
+@pytest.mark.parametrize("event", [Event.TAKEN, Event.NOT_TAKEN, Event.LOST])
+def test_what_no_database_keeps_is_written_out_and_takes_no_other_answer_along(
+    mia: Client, line: Line, event: Event
+) -> None:
+    made = make_message(mia)
+
+    end(begin(line), event, provider_ref="7\0\ud83d", problem="500 \0\ud83d")
+
+    attempt = made.attempts.get()
+    assert (attempt.provider_ref, attempt.problem) == ("7\\x00\\ud83d", "500 \\x00\\ud83d")

@@ -8,8 +8,11 @@ from typing import Any
 import pytest
 
 from aftercare import outbox
+from aftercare.core.delivery import Event
 from aftercare.models import Line, Spending
-from aftercare.outbox import Parcel, limits
+from aftercare.outbox import Answered, Parcel, limits
+from aftercare.transports.base import Outcome
+from studio import clock
 from studio.models import Client
 from tests.letters import make_line, make_message, parcel_of
 from tests.people import make_client, make_studio
@@ -68,3 +71,20 @@ def test_without_a_limit_by_mail_and_in_rehearsal_nothing_is_counted(mia: Client
     free.most_a_day = 1
     assert limits.spend(parcels(mia, free, "prepare", rehearsed=True), EVENING) == {}
     assert not Spending.objects.exists()
+
+
+def test_what_was_not_taken_is_given_back_once_and_only_if_it_was_counted(mia: Client) -> None:
+    line = limited(mia, 9)
+    going, staying = parcels(mia, line, "prepare", "prepare")
+    assert limits.spend([going, going], EVENING) == {}
+    assert outbox.depart([going], EVENING, clock.now(), 60) == {going.message.pk}
+    staying.message.handing_over_at = EVENING  # as the line to the database broke before it was written down
+
+    for _ in range(2):  # the second time as nobody was told that the first was written down
+        limits.give_back([going, staying])
+        outbox.settle(
+            [Answered(one, Outcome(reference=one.reference, event=Event.NOT_TAKEN)) for one in (going, staying)],
+            EVENING,
+        )
+
+    assert Spending.objects.get().segments == 1

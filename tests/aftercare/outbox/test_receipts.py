@@ -223,3 +223,26 @@ def test_a_receipt_of_long_ago_says_nothing_of_a_message_that_got_the_same_numbe
     end(begin(line), Event.TAKEN, provider_ref="their-7")
 
     assert state(made) == "handed_over"
+
+
+def test_bad_news_before_the_providers_answer_is_not_taken_back_by_it(line: Line) -> None:
+    zoe = make_client(line.studio, mobile="+12125550102", email="zoe@mail.example")
+    made = make_message(zoe)
+    [parcel] = begin(line)
+    keep(ReceiptNote(provider_ref="x", word="bounced", event=Event.FAILED, reference=parcel.reference))
+    assert (state(made), made.channel) == ("planned", "email")
+
+    end([parcel], Event.TAKEN, provider_ref="x", now=LATER)
+
+    assert (state(made), made.channel) == ("planned", "email")
+    assert [message.pk for message in outbox.claim(LATER, 10)] == [made.pk]
+
+
+def test_what_no_database_keeps_is_written_out(mia: Client, line: Line) -> None:
+    made = make_message(mia)
+    end(begin(line), Event.TAKEN, provider_ref="7\0")
+
+    keep(ReceiptNote(provider_ref="7\0", word="delivered", event=Event.DELIVERED, raw="id:7 stat:DELIVRD\0\ud83d"))
+
+    assert state(made) == "delivered"
+    assert Receipt.objects.get().raw == "id:7 stat:DELIVRD\\x00\\ud83d"

@@ -71,6 +71,28 @@ def test_what_several_may_have_written_stands_on_each_artist_s_list(cast: Cast) 
     assert found.matters[0].book is None
 
 
+def test_whoever_was_told_of_a_call_can_be_called(cast: Cast) -> None:
+    mia, twin, ida = cast.client("Mia"), cast.client("Twin"), cast.client("Ida", mobile="")
+    cast.wrote(mia, "it pokes", cast.at(6))
+    cast.wrote(mia, "it pokes us", cast.at(6.2)).clients.add(twin)
+    by_mail = cast.wrote(mia, "both of us itch", cast.at(6.4))
+    by_mail.clients.add(twin, ida)
+    by_mail.replies.update(from_address="+both@home.example")
+    nobody = cast.wrote(mia, "who is this", cast.at(6.6))
+    nobody.clients.clear()
+    found = {one.flag.pk: one.calls for one in morning.morning_list(cast.studio, cast.now).matters}
+
+    assert sorted(found.values()) == sorted(
+        [
+            [("Mia", mia.mobile)],
+            [("", mia.mobile)],
+            [("Mia", mia.mobile), ("Twin", twin.mobile)],
+            [("", mia.mobile)],
+        ]
+    )
+    assert found[by_mail.pk] == [("Mia", mia.mobile), ("Twin", twin.mobile)]
+
+
 def test_what_is_nobody_s_is_never_lost(cast: Cast) -> None:
     Flag.objects.create(studio=cast.studio, opened_at=cast.at(6), urgent_since=cast.at(6))
     cast.visit(cast.client("Mia"), cast.at(12, -1), artist=None)

@@ -3,20 +3,23 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
+from contextlib import contextmanager
 from datetime import datetime, time, timedelta
 from email import message_from_bytes
 from pathlib import Path
+from time import monotonic
+from types import SimpleNamespace
 from typing import Any
 
 import pytest
-from django.db import OperationalError
+from django.db import OperationalError, transaction
 from django.test import Client as Browser
 
 from aftercare import outbox, planning, sending, stops, unsubscribing
 from aftercare.core.delivery import Event
 from aftercare.models import Attempt, Line, Message, RoadHealth, Stop, Wording
 from aftercare.outbox import limits
-from aftercare.sending import health, journaling, judging, sweeping
+from aftercare.sending import absence, health, journaling, judging, sweeping, windows
 from aftercare.sending.health import Health
 from aftercare.sending.judging import Judge
 from aftercare.transports import memory
@@ -254,6 +257,26 @@ def test_a_stop_while_others_are_in_flight_holds_what_is_claimed(studio: Studio)
     assert sending.sweep(NOW) == {"handed_over": 1, "withheld": 1}
 
     assert [one.address for one in memory.taken] == ["mia@mail.example"]
+
+
+def test_what_would_leave_after_its_hours_have_closed_waits_for_the_morning(
+    studio: Studio, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    evening = datetime.fromisoformat("2027-03-10T01:59:30+00:00")  # 20:59:30 in New York
+    gone_by = 0.0
+
+    def slowly() -> None:
+        nonlocal gone_by
+        gone_by = 30.0
+
+    two_windows(studio, slowly)
+    monkeypatch.setattr(windows, "time", SimpleNamespace(monotonic=lambda: monotonic() + gone_by))
+
+    assert sending.sweep(evening) == {"handed_over": 1, "planned": 1}
+    assert sending.sweep(evening + timedelta(seconds=31)) == {"planned": 1}
+
+    assert [one.address for one in memory.taken] == ["mia@mail.example"]
+    assert care("Zoe").due_at == datetime.fromisoformat("2027-03-10T13:00:00+00:00")  # 08:00
 
 
 def test_going_back_to_rehearsal_holds_what_is_claimed(studio: Studio) -> None:
@@ -572,6 +595,56 @@ def test_what_was_heard_is_written_before_the_rest_is_put_back(studio: Studio, m
 
     assert Message.objects.filter(tries=1, state="planned").count() == health.FAILING
     assert not Message.objects.filter(state="handing_over").exists()
+
+
+@pytest.mark.django_db(transaction=True)  # after a failure a connection is looked at, and may end
+def test_what_was_journaled_without_our_being_told_goes_again_as_it_has_not_left(
+    studio: Studio, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    failures = iter([True])
+
+    @contextmanager
+    def and_the_line_is_lost() -> Iterator[None]:
+        with transaction.atomic():
+            yield
+        if next(failures, False):
+            raise OperationalError("the line was lost after the commit")
+
+    many(studio, 2, f"{__name__}.Away", window=2)
+    monkeypatch.setattr(journaling, "transaction", SimpleNamespace(atomic=and_the_line_is_lost))
+
+    with pytest.raises(OperationalError):
+        sending.sweep(NOW)
+
+    waiting = Message.objects.filter(occasion="care")
+    assert list(waiting.values_list("state", "tries", "lease_until")) == [("planned", 1, None)] * 2
+
+
+@pytest.mark.django_db(transaction=True)  # after a failure a connection is looked at, and may end
+def test_what_was_heard_waits_for_a_database_that_is_away_for_half_a_minute(
+    studio: Studio, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    gone_by = 0.0
+
+    def sleep(seconds: float) -> None:
+        nonlocal gone_by
+        gone_by += seconds
+
+    settle = outbox.settle
+
+    def fail(*given: Any) -> Any:
+        if given[0] and gone_by < 29:
+            raise OperationalError("away")
+        return settle(*given)
+
+    many(studio, 1, MEMORY)
+    monkeypatch.setattr(absence, "time", SimpleNamespace(monotonic=lambda: gone_by + 1, sleep=sleep))
+    monkeypatch.setattr(outbox, "settle", fail)
+
+    with pytest.raises(OperationalError):
+        sending.sweep(NOW)
+
+    assert care("Mia 0").state == "handed_over"
 
 
 def test_what_safety_hangs_on_takes_the_other_channel_where_a_carrier_is_away_for_long(mia: Client) -> None:

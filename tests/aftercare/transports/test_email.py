@@ -366,3 +366,13 @@ def test_each_server_has_an_account_of_its_own() -> None:
     assert len({Email.account_of(options) for options in ({}, one, two, {**one, "backend": SMTP})}) == 4
     assert Email(backend=SMTP, connections=3, **one).account == Email.account_of({"backend": SMTP, **one})
     assert len(Email.account_of(one)) <= 40
+
+
+def test_mail_that_is_only_shown_goes_to_standard_error_alone(capsys: pytest.CaptureFixture[str]) -> None:
+    transport = Email(backend="django.core.mail.backends.console.EmailBackend")
+
+    assert one(transport, "mia@example.org").event is Event.TAKEN
+
+    out, err = capsys.readouterr()
+    assert out == ""
+    assert "To: mia@example.org" in err

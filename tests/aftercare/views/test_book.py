@@ -12,7 +12,7 @@ from django.urls import reverse
 from aftercare import bookwork
 from studio import clock
 from studio.forms.book import LARGEST
-from studio.models import BookFile, Client, ServiceName, Studio, Visit
+from studio.models import BookFile, Client, ServiceName, Staff, Studio, Visit
 from tests.people import make_client, make_staff, make_studio, make_visit, sign_in
 
 pytestmark = pytest.mark.django_db
@@ -155,6 +155,26 @@ def test_the_preview_tells_the_front_desk_that_a_health_note_changes_but_not_how
 
     change = next(one for one in answer.context["result"]["changes"] if one["field"] == "sensitive")
     assert (change["before"], change["after"]) == ("…", "…")
+
+
+@pytest.mark.parametrize("language", ["en", "es"])
+def test_a_health_note_that_cannot_be_used_is_told_to_the_front_desk_without_its_words(
+    desk: Browser, language: str
+) -> None:
+    Staff.objects.update(language=language)
+    text = TWO.replace(",yes,", ',"latex ""allergy"" since May",').replace("V2,C2,Zoe", "V2,C3,Zoe")
+    file = upload(desk, text + "V3,C3,Zoe,212 555 0102,yes,lift,2031-07-03T10:00\n")
+    assert any("latex" in bad["problem"] for bad in file.result["bad_rows"])
+
+    rows = desk.get(reverse("book_file", args=[file.pk])).context["bad"]
+
+    assert [(bad["row"], bad["field"], bad["value"]) for bad in rows] == [
+        (number, "sensitive", "…") for number in (2, 3, 4)
+    ]
+    problems = [bad["problem"] for bad in rows]
+    assert not [one for one in problems if "latex" in one or "allergy" in one or '"yes"' in one or '"no"' in one]
+    assert ("leave the cell blank" in problems[0]) == (language == "en")
+    assert "4" in problems[1]  # where to look stays
 
 
 def test_the_preview_speaks_of_hours_on_the_studios_wall_clock_and_of_yes_and_no() -> None:

@@ -251,3 +251,8 @@ def test_a_number_that_is_somebody_elses_is_shown_as_resting(cast: Cast, as_: Si
     page = words(as_(cast.dee).get(card(cast, "Mia")))
 
     assert "says she is not the person meant: it rests. Ask her for the right one." in page
+
+
+def test_a_number_that_no_key_can_be_is_not_found(cast: Cast, as_: SignIn) -> None:
+    assert as_(cast.ada).get(f"/clients/{2**63}").status_code == 404
+    assert as_(cast.ada).get(f"/clients/{2**63 - 1}").status_code == 404

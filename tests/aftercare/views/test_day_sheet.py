@@ -184,3 +184,11 @@ def test_a_closing_day_and_whoever_is_away_stand_on_that_days_sheet_and_with_the
     assert "Ada is away. Noor covers." in said
     assert "is closed this day" not in words(browser.get("/today"))
     assert "is away" not in words(browser.get("/today"))
+
+
+@pytest.mark.parametrize("who", ["olga", "ada", "dee"])
+def test_an_artist_who_is_no_number_is_nobody(who: str, morning_cast: Cast, as_: SignIn) -> None:
+    browser = as_(getattr(morning_cast, who))
+
+    assert browser.get("/today", {"artist": "²"}).status_code == 200
+    assert browser.get("/today/tell", {"artist": "²"}).status_code == 404

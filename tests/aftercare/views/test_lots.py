@@ -63,6 +63,19 @@ def test_the_sheet_for_the_supplier_has_dates_and_signs_and_nobodys_name(
     assert "Quist" not in page
 
 
+def test_the_sheet_tells_no_artist_of_which_day_a_colleague_s_client_told_a_sign(
+    cast: Cast, bad: Adhesive, as_: SignIn
+) -> None:
+    """The day sheet and who wore it say who came that day."""
+    day = f"{cast.at(9, -20):%-d %b %Y}"
+    hers = words(as_(cast.ada).get(f"{PAGE}/{bad.pk}/report"))
+    others = words(as_(cast.noor).get(f"{PAGE}/{bad.pk}/report"))
+
+    assert f"{day} 2 swelling, itching" in hers
+    assert day not in others
+    assert others.count("– 2 swelling, itching") == 8
+
+
 def test_a_lot_that_nobody_wore_has_nothing_to_tell(cast: Cast, as_: SignIn) -> None:
     page = words(as_(cast.olga).get(f"{PAGE}/{cast.glue.pk}/report", follow=True))
 

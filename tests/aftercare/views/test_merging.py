@@ -3,8 +3,9 @@ from __future__ import annotations
 import pytest
 from django.urls import reverse
 
-from aftercare import stops
-from studio.models import Client, Merge
+from aftercare import links, stops
+from aftercare.links import Purpose
+from studio.models import Client, Merge, Visit
 from tests.people import NOW, make_client, make_staff, make_studio, make_visit, sign_in
 
 pytestmark = pytest.mark.django_db
@@ -22,6 +23,37 @@ def test_two_cards_become_one_and_two_again() -> None:
 
     assert (merged, mia.visits.count(), twin.visits.count()) == (1, 0, 1)
     assert list(Client.objects.standing().order_by("pk")) == [mia, twin]
+
+
+def test_links_that_were_ended_while_two_were_one_stay_so_for_both() -> None:
+    studio = make_studio()
+    mia, twin = make_client(studio, "Mia"), make_client(studio, "Mia")
+    links.revoke(twin, why="asked", now=NOW)
+    hers, twins = make_visit(mia), make_visit(twin)
+    sent = [links.token(Purpose.VISIT, visit) for visit in (hers, twins)]
+    browser = sign_in(make_staff(studio, "Olive", is_owner=True))
+
+    browser.post(reverse("client_merge", args=[mia.pk]), {"other": twin.pk})
+    sent += [links.token(Purpose.VISIT, Visit.objects.get(pk=visit.pk)) for visit in (hers, twins)]
+    browser.post(reverse("client_links", args=[mia.pk]))
+    new = links.token(Purpose.VISIT, Visit.objects.get(pk=hers.pk))
+    browser.post(reverse("merge_undo", args=[Merge.objects.get().pk]))
+
+    assert [links.opened(Purpose.VISIT, token) for token in sent] == [None] * 4
+    assert links.opened(Purpose.VISIT, new) is not None
+
+
+def test_links_open_as_before_where_none_were_ended_meanwhile() -> None:
+    studio = make_studio()
+    mia, twin = make_client(studio, "Mia"), make_client(studio, "Mia")
+    links.revoke(twin, why="asked", now=NOW)
+    sent = [links.token(Purpose.VISIT, make_visit(one)) for one in (mia, twin)]
+    browser = sign_in(make_staff(studio, "Olive", is_owner=True))
+
+    browser.post(reverse("client_merge", args=[mia.pk]), {"other": twin.pk})
+    browser.post(reverse("merge_undo", args=[Merge.objects.get().pk]))
+
+    assert None not in [links.opened(Purpose.VISIT, token) for token in sent]
 
 
 def test_the_preview_shows_both_and_what_wins_and_changes_nothing() -> None:

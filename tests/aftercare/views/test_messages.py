@@ -6,6 +6,12 @@ from typing import Any
 
 import pytest
 
+from aftercare import links, receiving, tasks, triage, trials
+from aftercare.lines import lines_of
+from aftercare.links import Purpose
+from aftercare.models import Message
+from aftercare.wording import Words
+from studio.models import Staff
 from tests.cast import Cast, full_morning
 from tests.pages import SignIn, words
 
@@ -55,6 +61,37 @@ def test_a_filter_tells_an_artist_nothing_of_a_colleague_s_clients(morning_cast:
     assert "Thi Lan Pham" in page
     assert "Mia Okafor" not in page
     assert "Grace" not in page
+
+
+def test_an_answer_to_a_number_that_two_share_is_read_by_those_alone_who_treat_one_of_them(
+    cast: Cast, as_: SignIn
+) -> None:
+    for name in ("Mia", "Ana"):
+        cast.done(cast.client(name, mobile="+12125550177"), cast.at(10, -1))
+    receiving.receive(lines_of(cast.studio)["sms"], "+12125550177", "cant open my eye", received_at=cast.now)
+    triage.read_waiting(cast.now, cast.studio.pk)
+    tasks.send_due(now=cast.now)
+    assert "Do not force the eye open" in Message.objects.get(occasion="answer", handed_over_at__isnull=False).text
+
+    seen = {who: words(as_(getattr(cast, who)).get("/messages?group=gone")) for who in ("olga", "ada", "noor", "dee")}
+
+    assert [who for who, page in seen.items() if "Do not force the eye open" in page] == ["olga", "ada"]
+    assert [who for who, page in seen.items() if "Answer, by text" in page] == ["olga", "ada"]
+    assert "Message, by text" in seen["dee"]
+
+
+def test_a_wording_tried_out_is_read_by_who_tried_it_and_the_owner_alone(cast: Cast, as_: SignIn) -> None:
+    """It may be filled in for a client, and have the way to her page in it."""
+    Staff.objects.filter(pk=cast.ada.pk).update(mobile="+12125550111")
+    cast.ada.refresh_from_db()
+    way = links.address(Purpose.VISIT, cast.done(cast.client("Mia"), cast.at(10, -1)))
+    trials.send(Words("", f"Mia, how are your eyes? {way}", "en"), "sms", to=cast.ada, token="1", now=cast.now)
+    tasks.send_due(now=cast.now)
+
+    seen = {who: words(as_(getattr(cast, who)).get("/messages?group=gone")) for who in ("olga", "ada", "noor", "dee")}
+
+    assert all("Test of a wording, by text" in page for page in seen.values())
+    assert [who for who, page in seen.items() if "Mia" in page or way in page] == ["olga", "ada"]
 
 
 def test_a_long_list_costs_no_more_queries(cast: Cast, as_: SignIn, django_assert_max_num_queries: Any) -> None:

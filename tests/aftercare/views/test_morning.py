@@ -124,6 +124,15 @@ def test_whose_it_is_is_said_first_where_several_have_the_number(cast: Cast, as_
     assert [reaction.client for reaction in Reaction.objects.all()] == [nina]
 
 
+def test_a_number_of_several_is_called_as_it_is(cast: Cast, as_: SignIn) -> None:
+    mia, nina = cast.client("Mia", "Quist", mobile="+12125550142"), cast.client("Nina", "Quist", mobile="+12125550142")
+    cast.done(mia, cast.at(9, -3))
+    cast.wrote(mia, "one lash pokes me", cast.at(6), urgency="same_day").clients.add(nina)
+    page = as_(cast.ada).get("/morning").content.decode()
+
+    assert '<a class="main" href="tel:+12125550142">Call (212) 555-0142</a>' in page
+
+
 def test_she_who_left_unhappy_stays_on_the_list_until_somebody_has_seen_to_it(cast: Cast, as_: SignIn) -> None:
     pia = cast.client("Pia", "Lund")
     visit = cast.done(pia, cast.at(13, -30), mirror_check="unhappy")
@@ -321,6 +330,50 @@ def test_a_colleague_s_client_is_not_hers_to_take_or_to_close(morning_cast: Cast
     assert browser.get(f"/flags/{flag.pk}/close").status_code == 404
     assert browser.post(f"/flags/{flag.pk}/take").status_code == 404
     assert browser.post(f"/flags/{flag.pk}/reopen").status_code == 404
+
+
+def test_whoever_was_paged_sees_that_one_matter_and_may_take_it(cast: Cast, as_: SignIn) -> None:
+    """On duty, or as the third contact: she is called out of her sleep, and must see what for."""
+    mia = cast.client("Mia")
+    visit = cast.done(mia, cast.at(16, -1))
+    Flag.objects.filter(pk=cast.wrote(mia, "a rash last year", cast.at(9, -300)).pk).update(state="closed")
+    cast.gone(mia, visit, "care", cast.at(17, -1), text="Keep them dry.")
+    flag = cast.wrote(mia, "i cant see out of my right eye", cast.at(2), urgency="emergency")
+    told = cast.gone(mia, None, "answer", cast.at(2.1), text="Rinse first.")
+    Message.objects.filter(pk=told.pk).update(flag=flag)
+    noor = as_(cast.noor)
+    assert noor.get(f"/flags/{flag.pk}/close").status_code == 404
+
+    page = Message(studio=cast.studio, staff=cast.noor, flag=flag, occasion="alert", key="page", planned_from=cast.now)
+    page.state, page.handed_over_at = State.DELIVERED, cast.now
+    page.save()
+
+    assert "i cant see out of my right eye" in words(noor.get("/morning"))
+    assert "1 matter waits for a person now." in words(noor.get("/today"))
+    assert "Noor has this since" in words(noor.post(f"/flags/{flag.pk}/take", follow=True))
+    assert noor.get(f"/flags/{flag.pk}/close").status_code == 200
+    answering = words(noor.get(f"/flags/{flag.pk}/answer"))
+    assert "i cant see out of my right eye" in answering
+    assert "Rinse first." in answering
+    assert "a rash last year" not in answering  # the rest of her card stays her artist's
+    assert "Keep them dry." not in answering
+    assert noor.get(f"/clients/{mia.pk}/conversation").status_code == 403
+
+
+@pytest.mark.parametrize("gone", [True, False])
+def test_a_page_gives_the_front_desk_nothing_to_read_nor_one_that_never_left_anybody(
+    gone: bool, cast: Cast, as_: SignIn
+) -> None:
+    mia = cast.client("Mia")
+    cast.done(mia, cast.at(16, -1))
+    flag = cast.wrote(mia, "i cant see out of my right eye", cast.at(2), urgency="emergency")
+    person = cast.dee if gone else cast.noor
+    page = Message(studio=cast.studio, staff=person, flag=flag, occasion="alert", key="page", planned_from=cast.now)
+    page.handed_over_at = cast.now if gone else None
+    page.save()
+
+    assert "cant see" not in words(as_(person).get("/morning"))
+    assert as_(person).get(f"/flags/{flag.pk}/close").status_code == (403 if gone else 404)
 
 
 def test_closing_what_held_her_lets_her_messages_go_again(cast: Cast, as_: SignIn) -> None:

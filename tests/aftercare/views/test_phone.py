@@ -91,6 +91,18 @@ def test_others_do_not_read_what_she_writes(handed_over: Message, cast: Cast, as
     assert "Mia" not in words(as_(cast.dee).get("/phone"))
 
 
+def test_the_front_desk_sees_no_phone_even_of_those_whose_visits_the_book_gives_to_her(
+    handed_over: Message, cast: Cast, as_: SignIn
+) -> None:
+    """A book may name her as the artist, or she was one: her role decides."""
+    her = cast.clients["Mia"]
+    her.visits.update(artist=cast.dee)
+    desk = as_(cast.dee)
+
+    assert "Mia" not in words(desk.get("/phone"))
+    assert desk.get(f"/phone/{her.pk}").status_code == 404
+
+
 def test_many_phones_cost_no_more_queries(cast: Cast, as_: SignIn, django_assert_max_num_queries: Any) -> None:
     for number in range(50):
         her = cast.client(f"Client{number}", texts=False)

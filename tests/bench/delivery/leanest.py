@@ -3,10 +3,15 @@
 One loop, raw SQL and one narrow table: no client, studio or wording, nothing judged, no tries, no leases that end. It
 claims 500, journals as many as the window has room for before their first byte, and commits outcomes and receipts in
 groups of 500, or each 50 ms. A part of ``handing.py``.
+
+The same loop on the service's own tables (``OwnPostgres``, ``OwnSqlite``) tells what their rows cost by themselves: a
+message is written as it is claimed, handed over and delivered, its try once, and a portion is journaled as a single row
+of keys and texts. No guard is asked, and nothing but these rows is written.
 """
 
 from __future__ import annotations
 
+import json
 import socket
 import sqlite3
 import time
@@ -33,6 +38,7 @@ _TABLES = (
 _SOURCE = pdu.write_address(1, 1, "15550109999")
 _OPTION = pdu.write_option(pdu.USER_MESSAGE_REFERENCE, b"\x12\x34")
 _NUMBER = b"\x00\x1e"  # receipted_message_id
+_NOW = "strftime('%Y-%m-%d %H:%M:%f', 'now')"  # on SQLite, as Django writes it
 
 Row = tuple[int, str, str]  # key, address, words
 
@@ -149,6 +155,105 @@ class Sqlite(Table):
         self.line.execute("BEGIN IMMEDIATE")
         self.line.executemany(statement, rows)
         self.line.execute("COMMIT")
+
+
+_TRY = (
+    "INSERT INTO aftercare_attempt (message_id, number, line_id, provider, reference, started_at, ended_at, outcome,"
+    " problem, provider_ref, key, likeness)"
+)
+_HANDED = "UPDATE aftercare_message SET state = 'handed_over', handing_over_at = {now}, handed_over_at = {now},"
+_RECEIPT = "INSERT INTO aftercare_receipt (account, provider_ref, word, event, at, kept_at, raw, attempt_id)"
+_DELIVERED = "UPDATE aftercare_message SET state = 'delivered', ended_at = {now}"
+_WORDED = "prepare/removal/sms/en@1"
+
+
+class OwnPostgres(Postgres):
+    """On the messages that ``book`` has planned."""
+
+    sender = 0
+
+    def fill(self, number: int) -> None:
+        self.line.execute("DROP TABLE IF EXISTS leanest_portion")
+        self.line.execute("CREATE TABLE leanest_portion (keys bigint[], texts text[], until timestamptz)")
+        ((self.sender,),) = self.line.execute("SELECT min(id) FROM aftercare_line WHERE channel = 'sms'").fetchall()
+
+    def claim(self) -> list[Row]:
+        return self.line.execute(
+            "WITH d AS (SELECT id FROM aftercare_message WHERE state = 'planned' AND due_at <= now()"
+            " ORDER BY due_at, id LIMIT %s FOR UPDATE SKIP LOCKED) UPDATE aftercare_message SET state = 'claimed',"
+            " claimed_at = now(), lease_until = now() + interval '60 s' FROM d WHERE aftercare_message.id = d.id"
+            " RETURNING aftercare_message.id, '1555' || lpad(aftercare_message.id::text, 7, '0'), %s::text",
+            (GROUP, TEXT),
+        ).fetchall()
+
+    def journal(self, keys: Sequence[int]) -> None:
+        given = (list(keys), [TEXT] * len(keys))
+        self.line.execute("INSERT INTO leanest_portion VALUES (%s, %s, now() + interval '90 s')", given)
+
+    def settle(self, heard: Sequence[tuple[int, str]]) -> None:
+        keys, refs = map(list, zip(*heard, strict=True))
+        statement = (
+            "WITH g (id, ref) AS (SELECT * FROM unnest(%s::bigint[], %s::text[])),"
+            f" tried AS ({_TRY} SELECT id, 1, %s::bigint, 'bench', id || ':' || ref, now(), now(), 'handed_over', '',"
+            f" ref, '', '' FROM g) {_HANDED.format(now='now()')} lease_until = NULL, line_id = %s::bigint, text = %s,"
+            " segments = 1, worded = %s, address = '1555' || g.id FROM g WHERE aftercare_message.id = g.id"
+        )
+        self.line.execute(statement.encode(), (keys, refs, self.sender, self.sender, TEXT, _WORDED))
+
+    def report(self, refs: Sequence[str]) -> int:
+        statement = (
+            "WITH g (id, message_id, ref) AS (SELECT id, message_id, provider_ref FROM aftercare_attempt"
+            " WHERE provider_ref = ANY(%s) AND provider = 'bench'),"
+            f" kept AS ({_RECEIPT} SELECT 'bench', ref, 'DELIVRD', 'delivered', now(), now(), '', id FROM g"
+            f" ON CONFLICT DO NOTHING) {_DELIVERED.format(now='now()')}"
+            " FROM g WHERE aftercare_message.id = g.message_id"
+        )
+        return self.line.execute(statement.encode(), (list(refs),)).rowcount
+
+
+class OwnSqlite(Sqlite):
+    """On the messages that ``book`` has planned."""
+
+    sender = 0
+
+    def fill(self, number: int) -> None:
+        self.line.execute("DROP TABLE IF EXISTS leanest_portion")
+        self.line.execute("CREATE TABLE leanest_portion (keys text, texts text, until text)")
+        (self.sender,) = self.line.execute("SELECT min(id) FROM aftercare_line WHERE channel = 'sms'").fetchone()
+
+    def claim(self) -> list[Row]:
+        return self.line.execute(
+            f"UPDATE aftercare_message SET state = 'claimed', claimed_at = {_NOW}, lease_until = {_NOW} WHERE id IN"
+            f" (SELECT id FROM aftercare_message WHERE state = 'planned' AND due_at <= {_NOW} ORDER BY due_at, id"
+            " LIMIT ?) RETURNING id, '1555' || printf('%07d', id), ?",
+            (GROUP, TEXT),
+        ).fetchall()
+
+    def journal(self, keys: Sequence[int]) -> None:
+        given = (json.dumps(list(keys)), json.dumps([TEXT] * len(keys)))
+        self.line.execute(f"INSERT INTO leanest_portion VALUES (?, ?, {_NOW})", given)
+
+    def settle(self, heard: Sequence[tuple[int, str]]) -> None:
+        tried = f"{_TRY} VALUES (?, 1, ?, 'bench', ?, {_NOW}, {_NOW}, 'handed_over', '', ?, '', '')"
+        changes = (
+            f"{_HANDED.format(now=_NOW)} lease_until = NULL, line_id = ?, text = ?, segments = 1, worded = ?,"
+            " address = ? WHERE id = ?"
+        )
+        self.line.execute("BEGIN IMMEDIATE")
+        self.line.executemany(tried, [(key, self.sender, f"{key}:{ref}", ref) for key, ref in heard])
+        self.line.executemany(changes, [(self.sender, TEXT, _WORDED, f"1555{key}", key) for key, _ in heard])
+        self.line.execute("COMMIT")
+
+    def report(self, refs: Sequence[str]) -> int:
+        one = [(ref,) for ref in refs]
+        tried = "FROM aftercare_attempt WHERE provider_ref = ? AND provider = 'bench'"
+        kept = f"SELECT 'bench', provider_ref, 'DELIVRD', 'delivered', {_NOW}, {_NOW}, '', id {tried}"
+        self.line.execute("BEGIN IMMEDIATE")
+        self.line.executemany(f"{_RECEIPT} {kept} ON CONFLICT DO NOTHING", one)
+        delivered = f"{_DELIVERED.format(now=_NOW)} WHERE id = (SELECT message_id {tried})"
+        found = self.line.executemany(delivered, one).rowcount
+        self.line.execute("COMMIT")
+        return found
 
 
 @dataclass(slots=True)

@@ -98,6 +98,14 @@ def test_what_is_no_number_is_refused(text: str) -> None:
         phone(text, "US")
 
 
+@pytest.mark.parametrize(("text", "region"), [("0155 5555 5555 5555", "DE"), ("+49 555555555555555", "US")])
+def test_a_number_with_more_than_fifteen_digits_is_refused_though_its_countrys_plan_allows_it(
+    text: str, region: str
+) -> None:
+    with pytest.raises(Refused, match="too long"):
+        phone(text, region)
+
+
 def test_every_kind_of_service_is_read_under_its_own_name() -> None:
     assert [cells.service(kind, STUDIO) for kind in SERVICES] == list(SERVICES)
 

@@ -133,6 +133,17 @@ def test_a_version_number_alone_is_no_change(studio: Studio) -> None:
     assert look(studio, row(sequence=3), source="ics").counts()["visits"]["same"] == 1
 
 
+def test_an_event_that_says_no_more_that_it_is_off_stands_again(studio: Studio) -> None:
+    """RFC 5545, 3.8.1.11: only an event whose STATUS is CANCELLED is off. A spreadsheet's blank says nothing."""
+    bring_in(studio, row(status="cancelled", sequence=1), source="ics")
+    bring_in(studio, row(status="cancelled"), source="csv")
+
+    found = look(studio, row(sequence=1), source="ics")
+
+    assert found.visits[0].changes == [Change("V1", "status", "cancelled", "booked")]
+    assert fields(look(studio, row(), source="csv")) == []
+
+
 def test_a_cancelled_event_that_was_never_known_is_passed_over(studio: Studio) -> None:
     rows = [Row(number, f"V{number}", "", {"status": "cancelled", "sequence": 1}, {}) for number in range(1, 11)]
 

@@ -597,6 +597,7 @@ BAD_EVENTS: list[tuple[str, str, str, str]] = [
     (event(start="DTSTART:20260231T100000"), "DTSTART", "20260231T100000", "write it like"),
     (event(start="DTSTART:19260301T100000"), "DTSTART", "19260301T100000", "check the year"),
     (event(start="DTSTART;TZID=Mars/Base:20260309T143000"), "DTSTART", "Mars/Base", "write a name"),
+    (event(start="DTSTART;TZID=localtime:20260309T143000"), "DTSTART", "localtime", "write a name"),
     (event("DTEND:20260309T173000Z"), "DTEND", "20260309T173000Z", "correct"),
     (event("DTEND:20260310T173000Z"), "DTEND", "20260310T173000Z", "correct it, or name"),
     (event("DTEND;TZID=Mars/Base:20260309T193000"), "DTEND", "Mars/Base", "write a name"),

@@ -61,6 +61,23 @@ def test_nobody_is_given_someone_elses_account() -> None:
     assert list(refused.value.message_dict) == ["email"]
 
 
+def test_an_account_that_opens_another_studio_too_is_not_reset_from_one_of_them() -> None:
+    """Its one-time password would open the other studio's clients to whoever owns this one."""
+    ada = make_staff(make_studio(), "Ada")
+    assert ada.user is not None
+    ada.user.set_password("her own, well kept")
+    ada.user.save()
+    Staff.objects.create(studio=make_studio("elm"), user=ada.user, name="Ada", is_artist=True)
+
+    with pytest.raises(ValidationError, match="use another address"):
+        records.give_sign_in(staff=ada, email="ada@birch.example", by=None, now=NOW)
+    user, password = records.give_sign_in(staff=ada, email="ada.two@birch.example", by=None, now=NOW)
+
+    assert authenticate(username="ada@birch.example", password="her own, well kept") == ada.user
+    assert [one.studio.slug for one in Staff.objects.filter(user=user)] == ["birch"]
+    assert authenticate(username="ada.two@birch.example", password=password) == user
+
+
 def test_the_last_owner_who_signs_in_stays() -> None:
     studio = make_studio()
     owner = make_staff(studio, "Olive", is_owner=True)

@@ -25,6 +25,7 @@ ODD = [
     "my eye " * 1_000,
     "not red, " * 600,
     "\r\n" * 3_000,
+    "1" * 5_000,
     "%s{}${x}'\"\\",
 ]
 
@@ -43,6 +44,19 @@ def test_a_very_long_reply_is_read_soon_and_goes_to_a_person() -> None:
 
     assert time.perf_counter() - began < 2
     assert (found.urgency, found.unread) == (Urgency.SAME_DAY, True)
+
+
+def test_a_reply_of_nothing_but_little_words_is_read_soon() -> None:
+    began = time.perf_counter()
+
+    found = read("my eye is swollen shut. " + "a " * 3_500)
+
+    assert time.perf_counter() - began < 2
+    assert (found.urgency, found.unread) == (Urgency.EMERGENCY, True)
+
+
+def test_a_number_of_thousands_of_digits_hides_no_emergency() -> None:
+    assert read("my eye is swollen shut, 1) " + "0" * 4_500).urgency is Urgency.EMERGENCY
 
 
 @settings(max_examples=150, deadline=None)

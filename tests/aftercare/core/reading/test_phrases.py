@@ -59,3 +59,12 @@ def test_what_is_added_below_one_way_is_not_below_the_others() -> None:
 
     assert [mark.name for mark in tree.find(tokenize("pink eye today", str))] == ["one"]
     assert {mark.name for mark in tree.find(tokenize("red eye today", str))} == {"one", "two"}
+
+
+def test_no_phrase_reaches_through_fillers_without_end() -> None:
+    """From each of a thousand all the rest would be walked through, and everybody else would wait meanwhile."""
+    tree = Phrases({})
+    tree.add("one", "red eye")
+
+    assert [mark.name for mark in tree.find(tokenize(f"red {'a ' * 20} eye", str))] == ["one"]
+    assert not tree.find(tokenize(f"red {'a ' * 200} eye", str))

@@ -67,7 +67,9 @@ def run(file: Path | str, *args: str, studio: str = "birch", now: str = NOW) -> 
 
 def csv_of(folder: Path, *rows: dict[str, str], name: str = "book.csv") -> Path:
     file = folder / name
-    lines = [",".join(GOOD), *(",".join({**GOOD, **row}.values()) for row in rows)]
+    columns = list({**GOOD, **{name: "" for row in rows for name in row}})
+    whole = [{**GOOD, **row} for row in rows]
+    lines = [",".join(columns), *(",".join(row.get(name, "") for name in columns) for row in whole)]
     file.write_text("\n".join(lines) + "\n", encoding="utf-8")
     return file
 

@@ -172,6 +172,13 @@ def test_no_studio_is_left_behind_where_nothing_was_written(tmp_path: Path, args
     assert everything() == before
 
 
+def test_a_studio_is_made_from_a_book_that_has_no_rows_yet(tmp_path: Path) -> None:
+    ended = run(csv_of(tmp_path), "--create", "--time-zone=Europe/London", "--region=GB", studio="lower-marsh")
+
+    assert (ended.code, ended.bad) == (0, [])
+    assert Studio.objects.get().slug == "lower-marsh"
+
+
 def test_the_present_moment_of_the_import_is_the_one_that_is_said(tmp_path: Path) -> None:
     make_studio()
 
@@ -285,6 +292,22 @@ def test_dates_are_read_in_the_order_that_the_studio_set(tmp_path: Path) -> None
     assert run(csv_of(tmp_path, {"starts_at": "12/03/2027 2:30 PM"})).code == 0
 
     assert f"{Visit.objects.get().starts_at:%Y-%m-%d %H:%M}" == "2027-03-12 19:30"
+
+
+def test_a_set_that_was_taken_off_is_reminded_of_by_nobody_and_says_so_in_one_file_or_two(tmp_path: Path) -> None:
+    worn = {"starts_at": "2027-03-04T10:00", "status": "done", "sms_reminders_ok": "yes"}
+    removal = {**worn, "visit": "V2", "service": "removal", "minutes": "45", "starts_at": "2027-03-08T10:00"}
+
+    for number, books in enumerate([[(worn, removal)], [(worn,), (worn, removal)]]):
+        studio = make_studio(f"birch-{number}")
+        for rows in books:
+            assert run(csv_of(tmp_path, *rows), studio=studio.slug).code == 0
+
+        reminders = Message.objects.filter(studio=studio, occasion__in=["fill_due", "full_set_due"])
+        assert sorted(reminders.values_list("occasion", "state", "reason")) == [
+            ("fill_due", "withheld", "no set on"),
+            ("full_set_due", "withheld", "no set on"),
+        ]
 
 
 def test_progress_goes_to_standard_error_alone(tmp_path: Path) -> None:

@@ -92,6 +92,13 @@ def test_a_bad_line_names_row_field_and_cure_and_writes_nothing(
     assert [file.name for file in tmp_path.iterdir()] == ["in.jsonl"]
 
 
+def test_what_a_bad_line_holds_does_not_steer_the_terminal(tmp_path: Path) -> None:
+    with pytest.raises(CommandError, match=r"row 1, field line, \\x1b\[2Jred is not JSON") as caught:
+        measure(tmp_path, "\x1b[2Jred\n")
+
+    assert "\x1b" not in str(caught.value)
+
+
 def test_every_bad_line_is_listed(tmp_path: Path) -> None:
     with pytest.raises(CommandError, match=r"(?s)2 bad rows.*row 1, .*byte 9 is not UTF-8.*row 3, "):
         measure(tmp_path, b'{"id": "\xff"}\n' + GOOD.encode() + b"\nx\n")
