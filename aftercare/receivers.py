@@ -107,7 +107,7 @@ def keep_reply(sender: object, event: AnymailInboundEvent, esp_name: str, **more
         files=mail.files,
     )
     if mail.sender and not machines.wrote(message):
-        stops.is_at_work(line, storable(mail.sender), now=clock.now())
+        stops.wake(line, storable(mail.sender), now=clock.now())
     tasks.nudge()
 
 

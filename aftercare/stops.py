@@ -81,7 +81,7 @@ def rest(line: Line, address: str, *, now: datetime, words: str = CAME_BACK) -> 
     return _end_email(line, address, Stop.Why.BOUNCED, words, now)
 
 
-def is_at_work(line: Line, address: str, *, now: datetime) -> None:
+def wake(line: Line, address: str, *, now: datetime) -> None:
     """Take an address at rest for somebody's again, as a mail came from it."""
     if _resting(line.studio, address).update(lifted_at=now, lifted_how=WROTE):
         _touch(line.studio, "email", address)

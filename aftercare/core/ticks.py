@@ -158,13 +158,13 @@ class Ticked:
     def kept(cls, row: Mapping[str, Any]) -> Self:
         """Read what `to_keep` wrote; what is unknown by now is left out."""
         return cls(
-            ticks=frozenset(_known(Tick, row.get("ticks", ()))),
-            side=next(iter(_known(Side, [row.get("side")])), None),
-            since=next(iter(_known(Since, [row.get("since")])), None),
+            ticks=frozenset(known(Tick, row.get("ticks", ()))),
+            side=next(iter(known(Side, [row.get("side")])), None),
+            since=next(iter(known(Since, [row.get("since")])), None),
             lenses=bool(row.get("lenses")),
             language=str(row.get("language", "en")),
-            asks=next(iter(_known(Asks, [row.get("asks")])), None),
-            suits=frozenset(_known(Suits, row.get("suits", ()))),
+            asks=next(iter(known(Asks, [row.get("asks")])), None),
+            suits=frozenset(known(Suits, row.get("suits", ()))),
             visit=row.get("visit"),
         )
 
@@ -260,6 +260,7 @@ def _side(ticked: Side | None, written: Side | None) -> Side | None:
     return Side.BOTH
 
 
-def _known(kind: type[Word], given: Collection[Any]) -> list[Word]:
+def known(kind: type[Word], given: Collection[Any]) -> list[Word]:
+    """Return those of the ``given`` words that are of this kind, in their order; others are left out."""
     words = {str(one) for one in kind}
     return [kind(one) for one in given if one in words]

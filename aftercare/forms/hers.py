@@ -19,7 +19,7 @@ from django.utils.crypto import get_random_string
 
 from aftercare import pictures
 from aftercare.core.reading import Side
-from aftercare.core.ticks import Asks, Since, Suits, Tick, Ticked
+from aftercare.core.ticks import Asks, Since, Suits, Tick, Ticked, known
 
 MOST_PHOTOS = 3
 LONGEST_WORDS = 4_000  # what the field takes; more than that is kept all the same
@@ -46,7 +46,7 @@ class Told:
         """Read the question about her eyes."""
         sent = request.POST
         ticked = Ticked(
-            ticks=frozenset(_known(Tick, sent.getlist("tick"))),
+            ticks=frozenset(known(Tick, sent.getlist("tick"))),
             side=_one(Side, sent),
             since=_one(Since, sent),
             lenses="lenses" in sent,
@@ -59,7 +59,7 @@ class Told:
     def asking(cls, request: HttpRequest, asks: Asks, visit: int | None, language: str) -> Self:
         """Read what she asks for by a button."""
         sent = request.POST
-        suits = frozenset(_known(Suits, sent.getlist("suits"))) if asks is Asks.MOVE else frozenset[Suits]()
+        suits = frozenset(known(Suits, sent.getlist("suits"))) if asks is Asks.MOVE else frozenset[Suits]()
         words = _words(sent) if asks is Asks.MOVE else ""
         return cls(Ticked(language=language, asks=asks, suits=suits, visit=visit), words, (), _form(sent))
 
@@ -105,9 +105,4 @@ def _content(file: UploadedFile) -> bytes:
 
 
 def _one(kind: type[Word], sent: QueryDict) -> Word | None:
-    return next(iter(_known(kind, [sent.get(kind.__name__.lower(), "")])), None)
-
-
-def _known(kind: type[Word], given: list[str]) -> list[Word]:
-    words = {str(one) for one in kind}
-    return [kind(one) for one in given if one in words]
+    return next(iter(known(kind, [sent.get(kind.__name__.lower(), "")])), None)

@@ -17,19 +17,19 @@ from django.db.models.functions import Cast, Coalesce, Lower
 
 from aftercare.core.delivery import State
 from aftercare.core.reminders import day_of, fails_early
-from aftercare.core.timing import Occasion, Rules
+from aftercare.core.timing import SAFETY, Occasion, Rules
 from aftercare.facts import ClientBook, responsible
 from aftercare.models import Forecast, Message, RuleSet, Stop
 from aftercare.pages.herset import worn
 from aftercare.pages.sheet import day_bounds, read_as
+from aftercare.planning.staff import NUDGE_AFTER
 from studio.models import Client, Service, Staff, Studio, Visit
 
 EARLY = "early"
 KINDS = ("no test", "not read", "not delivered", "unsure", "no address", "not marked", "unhappy", EARLY)  # worst first
 FAILED = (State.UNDELIVERED, State.UNSURE)
-SAFETY = (Occasion.CARE, Occasion.CHECK, Occasion.PATCH_TEST, Occasion.ANSWER)
+OF_HERS = SAFETY - {Occasion.ALERT}  # an alert goes to staff
 AHEAD = timedelta(hours=72)  # a patch test is missed from here on
-UNMARKED_AFTER = timedelta(minutes=30)
 BEHIND = timedelta(days=14)  # forecasts of sets put on before that are on the cards only, and history heard of later
 
 
@@ -103,13 +103,13 @@ def early_sets(studio: Studio, now: datetime) -> QuerySet[Forecast]:
 def failed() -> Q:
     """Return what picks the messages that matter, did not arrive or may not have, and that nobody has seen to."""
     unseen = Q(seen_to_at=None) | Q(seen_to_at__lt=F("ended_at"))  # seen to, and then it failed anew
-    return unseen & Q(state__in=FAILED, occasion__in=SAFETY, client__isnull=False)
+    return unseen & Q(state__in=FAILED, occasion__in=OF_HERS, client__isnull=False)
 
 
 def is_failed(message: Message) -> bool:
     """Say the same of a message that has been read."""
     unseen = message.seen_to_at is None or (message.ended_at is not None and message.seen_to_at < message.ended_at)
-    return unseen and message.state in FAILED and message.occasion in SAFETY and message.client_id is not None
+    return unseen and message.state in FAILED and message.occasion in OF_HERS and message.client_id is not None
 
 
 def unkept(
@@ -139,7 +139,7 @@ def _unkept_visit(visit: Visit, book: ClientBook, today: date, now: datetime) ->
     if visit.status == Visit.Status.DONE:
         yield Unkept("unhappy", book, visit, visit.starts_at)
         return
-    if visit.booked_end + UNMARKED_AFTER <= now:
+    if visit.booked_end + NUDGE_AFTER <= now:
         yield Unkept("not marked", book, visit, visit.starts_at)
         return
     if visit.starts_at > now and (why := book.tests_due.get(visit.pk)):

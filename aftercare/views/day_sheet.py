@@ -6,6 +6,7 @@ from datetime import date, timedelta
 
 from django.http import HttpResponse
 from django.shortcuts import render
+from django.urls import reverse
 from django.utils import timezone
 from django.utils.translation import gettext as _
 
@@ -13,7 +14,7 @@ from aftercare import facts
 from aftercare.pages import sheet
 from studio import covering
 from studio.access import StudioRequest, page
-from studio.models import Staff
+from studio.models import Staff, Visit
 
 ALL, NOBODY = "all", "none"
 
@@ -84,3 +85,8 @@ def _is_of(line: sheet.Line, chosen: str) -> bool:
     if chosen in ("", ALL):
         return True
     return line.visit.artist_id is None if chosen == NOBODY else str(line.visit.artist_id) == chosen
+
+
+def sheet_of(visit: Visit) -> str:
+    """Return the address of a visit's own line on the sheet of its day."""
+    return f"{reverse('day_sheet')}?day={timezone.localdate(visit.starts_at).isoformat()}#visit-{visit.pk}"

@@ -28,14 +28,13 @@ def her_record(request: HttpRequest, token: str) -> HttpResponse:
     opened = links.opened(Purpose.DATA, token)
     if opened is None:
         return gone(request)
-    language, now = spoken(request, opened), clock.now()
+    language = spoken(request, opened)
     client = opened.client
     with translation.override(language), timezone.override(client.studio.zone):
         said = Said()
         if request.method == "POST" and request.POST.get("do") == "forget":
             said = _forget(request, opened, language)
         context = {
-            "client": client,
             "studio": client.studio,
             "sections": kept.kept(client),
             "token": token,
@@ -44,7 +43,6 @@ def her_record(request: HttpRequest, token: str) -> HttpResponse:
             "said": said,
             "emergency": emergency(client.studio, language, versions.finder(client.studio)),
             "asked": _has_asked(client),
-            "as_of": now,
         }
         response = render(request, "aftercare/hers/record.html", context, status=said.status)
         response["Content-Language"] = language

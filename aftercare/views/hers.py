@@ -113,7 +113,6 @@ def _show(request: HttpRequest, opened: Opened, token: str, language: str, said:
     context = {
         "page": page,
         "studio": page.studio,
-        "client": opened.client,
         "visit": opened.visit,
         "token": token,
         "lang": language,

@@ -38,5 +38,5 @@ def letter_head(request: StudioRequest) -> HttpResponseBase:
     shown = (
         preview(request.studio, slot, Draft(first.subject, first.body), None, request.now) if slot and first else None
     )
-    context = {"form": form, "head": letterhead.of(request.studio), "preview": shown, "slot": slot}
+    context = {"form": form, "head": letterhead.of(request.studio), "preview": shown}
     return render(request, "aftercare/letterhead.html", context)

@@ -8,12 +8,12 @@ from django.db import transaction
 from django.http import HttpResponse, HttpResponseBase
 from django.shortcuts import redirect, render
 from django.urls import reverse
-from django.utils import timezone
 from django.utils.translation import gettext as _
 from django.views.decorators.http import require_http_methods
 
 from aftercare import facts, upkeep
 from aftercare.pages import shown
+from aftercare.views.day_sheet import sheet_of
 from aftercare.views.errors import tell
 from studio import records, undo
 from studio.access import StudioRequest, page, visit_or_404
@@ -52,8 +52,8 @@ def visit_missed(request: StudioRequest, visit_id: int) -> HttpResponseBase:
         else:
             upkeep.plan_clients([visit.client_id], request.now)
             _say(request, visit, _("%(name)s: marked as missed.") % {"name": visit.client.name})
-            return redirect(_sheet_of(visit))
-    return render(request, "aftercare/visit_missed.html", {"visit": visit, "sheet": _sheet_of(visit)})
+            return redirect(sheet_of(visit))
+    return render(request, "aftercare/visit_missed.html", {"visit": visit, "sheet": sheet_of(visit)})
 
 
 @require_http_methods(["POST"])
@@ -70,7 +70,7 @@ def visit_unmark(request: StudioRequest, visit_id: int) -> HttpResponseBase:
     else:
         upkeep.plan_clients([visit.client_id], request.now)
         messages.success(request, _("%(name)s: booked again, nothing marked.") % {"name": visit.client.name})
-    return redirect(_sheet_of(visit))
+    return redirect(sheet_of(visit))
 
 
 @page()
@@ -85,7 +85,7 @@ def visit_after(request: StudioRequest, visit_id: int) -> HttpResponse:
         {
             "visit": visit,
             "going": shown.show(rows, facts.rules_of(request.studio), reads),
-            "sheet": _sheet_of(visit),
+            "sheet": sheet_of(visit),
         },
     )
 
@@ -119,7 +119,3 @@ def _adhesive(request: StudioRequest, form: DoneForm) -> Adhesive | None:
 def _last_set(visit: Visit) -> Visit | None:
     before = Visit.objects.filter(client=visit.client_id, status=Visit.Status.DONE, starts_at__lt=visit.starts_at)
     return before.filter(service__in=SETS).select_related("adhesive").order_by("-starts_at", "-pk").first()
-
-
-def _sheet_of(visit: Visit) -> str:
-    return f"{reverse('day_sheet')}?day={timezone.localdate(visit.starts_at).isoformat()}#visit-{visit.pk}"

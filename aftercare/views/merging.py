@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass
 from datetime import date
-from typing import Any
 
 from django.contrib import messages
 from django.core.exceptions import ValidationError
@@ -49,17 +48,17 @@ class Row:
 def client_merge(request: StudioRequest, client_id: int) -> HttpResponseBase:
     """Find the other card, show both side by side, and merge them when confirmed."""
     kept = client_or_404(request, client_id)
-    asked = request.GET.get("q", "").strip()
-    shown: dict[str, Any] = {"client": kept, "q": asked, "found": _found(request, kept, asked)}
     other = request.POST.get("other") or request.GET.get("other") or ""
     if not other.isdecimal():
-        return render(request, "aftercare/merge_find.html", shown)
+        asked = request.GET.get("q", "").strip()
+        found = _found(request, kept, asked)
+        return render(request, "aftercare/merge_find.html", {"client": kept, "q": asked, "found": found})
     gone = get_object_or_404(access.clients(request), pk=int(other))
     if request.method == "POST" and _merge(request, kept, gone):
         return redirect("client", kept.pk)
     health = request.may.read_health_of([kept.pk, gone.pk]) == {kept.pk, gone.pk}
     rows = [*_rows(merging.preview(kept, gone), kept, health), *_consents(kept, gone)]
-    shown |= {"other": gone, "rows": rows, "counts": _counts(kept, gone), "health": health}
+    shown = {"client": kept, "other": gone, "rows": rows, "counts": _counts(kept, gone), "health": health}
     return render(request, "aftercare/merge_form.html", shown)
 
 

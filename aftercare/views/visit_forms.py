@@ -7,11 +7,11 @@ from django.core.exceptions import PermissionDenied, ValidationError
 from django.http import HttpResponseBase
 from django.shortcuts import redirect, render
 from django.urls import reverse
-from django.utils import timezone
 from django.utils.translation import gettext as _
 from django.views.decorators.http import require_http_methods, require_POST
 
 from aftercare import upkeep
+from aftercare.views.day_sheet import sheet_of
 from aftercare.views.errors import tell
 from studio import records, undo
 from studio.access import StudioRequest, client_or_404, health_or_403, page, visit_or_404
@@ -61,8 +61,8 @@ def visit_edit(request: StudioRequest, visit_id: int) -> HttpResponseBase:
         if saved:
             upkeep.plan_clients([visit.client_id], request.now)
             messages.success(request, _("Saved."))
-            return redirect(_sheet_of(saved))
-    shown = {"form": form, "client": visit.client, "visit": visit, "sheet": _sheet_of(visit)}
+            return redirect(sheet_of(saved))
+    shown = {"form": form, "client": visit.client, "visit": visit, "sheet": sheet_of(visit)}
     return render(request, "aftercare/visit_form.html", shown)
 
 
@@ -79,7 +79,7 @@ def visit_cancel(request: StudioRequest, visit_id: int) -> HttpResponseBase:
         upkeep.plan_clients([visit.client_id], request.now)
         said = _("%(name)s: cancelled.") % {"name": visit.client.name}
         undo.said(request, said, reverse("visit_unmark", args=[visit.pk]))
-    return redirect(_sheet_of(visit))
+    return redirect(sheet_of(visit))
 
 
 @require_http_methods(["GET", "POST"])
@@ -119,7 +119,3 @@ def _changeable_or_403(request: StudioRequest, visit_id: int) -> Visit:
 
 def _own(request: StudioRequest) -> int | None:
     return request.staff.pk if request.staff.is_artist else None
-
-
-def _sheet_of(visit: Visit) -> str:
-    return f"{reverse('day_sheet')}?day={timezone.localdate(visit.starts_at).isoformat()}#visit-{visit.pk}"

@@ -170,7 +170,7 @@ def test_what_she_says_outlasts_what_a_server_said() -> None:
     stops.rest(line, her.email, now=NOW)
 
     stops.unsubscribe(line, her.email, now=NOW)
-    stops.is_at_work(line, her.email, now=NOW)
+    stops.wake(line, her.email, now=NOW)
 
     stop = Stop.objects.get()
     assert (stop.why, stop.words, stop.lifted_at) == ("said", stops.UNSUBSCRIBED, None)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from aftercare.core.reading.ends import words_of
 from aftercare.core.reading.page import Page
 from aftercare.core.reading.phrases import Mark
 from aftercare.core.reading.tokens import WORD, listed
@@ -38,7 +39,7 @@ _ASKED = listed("asked asks ask asking wondered pregunto pregunta preguntaron")
 def _is_asked_by_others(page: Page, sentence: int) -> bool:
     """Mum rang to ask whether they were swollen yet. They're not."""
     return any(
-        page.sentence[mark.start] == sentence and _ASKED & _words(page, mark) for mark in page.named("scope:report")
+        page.sentence[mark.start] == sentence and _ASKED & words_of(page, mark) for mark in page.named("scope:report")
     )
 
 
@@ -71,8 +72,8 @@ def goes_on(page: Page, sign: Mark) -> bool:
     return any(
         mark.start >= sign.end
         and page.sentence[mark.start] - where <= 1
-        and _PERSISTS & _words(page, mark)
-        and _DID_NOT & _words(page, mark)
+        and _PERSISTS & words_of(page, mark)
+        and _DID_NOT & words_of(page, mark)
         for mark in page.named("scope:nonneg")
     )
 
@@ -89,12 +90,12 @@ def was_only_said(page: Page, sign: Mark) -> bool:
     if where in page.asked():
         return False
     said = any(
-        page.sentence[mark.start] == where and _SAYING & _words(page, mark) for mark in page.named("scope:report")
+        page.sentence[mark.start] == where and _SAYING & words_of(page, mark) for mark in page.named("scope:report")
     )
     later = [
         mark
         for mark in page.named("scope:unmet")
-        if mark.start >= sign.end and (_DID_NOT & _words(page, mark) or _words(page, mark) <= _AND_NO)
+        if mark.start >= sign.end and (_DID_NOT & words_of(page, mark) or words_of(page, mark) <= _AND_NO)
     ]
     later += [mark for mark in page.named("scope:minenot") if mark.start >= sign.end]
     return said and any(page.sentence[mark.start] - where <= 1 and _ends_there(page, mark) for mark in later)
@@ -115,7 +116,7 @@ def is_spared(page: Page, sign: Mark) -> bool:
         mark.start >= sign.end
         and page.sentence[mark.start] - where <= 1
         and page.sentence[mark.start] not in page.asked()
-        and _NOT & _words(page, mark)
+        and _NOT & words_of(page, mark)
         and _ends_there(page, mark)
         for mark in page.named("scope:unmet")
     )
@@ -125,7 +126,3 @@ def _ends_there(page: Page, mark: Mark) -> bool:
     """It hasn't; it didn't though -- but not: it hasn't stopped."""
     following = page.tokens[mark.end] if mark.end < len(page.tokens) else None
     return following is None or following.kind != WORD or following.word in _AFTER_IT
-
-
-def _words(page: Page, mark: Mark) -> set[str]:
-    return {token.word for token in page.tokens[mark.start : mark.end]}

@@ -9,13 +9,12 @@ from datetime import datetime
 from pathlib import Path
 from typing import Any
 
-from django.core.exceptions import ValidationError
 from django.core.management.base import CommandError
 
 from aftercare import imports
-from aftercare.lines import lines_of
-from aftercare.management.arguments import add_now, add_studio, moment, studio_named
+from aftercare.management.arguments import add_now, add_studio, moment
 from aftercare.management.base import PromisingCommand
+from aftercare.management.making import Refused, add_creating, studio_of
 from aftercare.models import Line
 from studio import clock
 from studio.book.importing import Overtaken
@@ -35,9 +34,7 @@ class Command(PromisingCommand):
         parser.add_argument("--dry-run", action="store_true", help="say what would change; change nothing")
         parser.add_argument("--skip-bad", action="store_true", help="import the good rows, list the bad, exit 0")
         add_now(parser)
-        parser.add_argument("--create", action="store_true", help="make the studio if it is not there")
-        parser.add_argument("--time-zone", help="with --create: its IANA time zone, such as America/New_York")
-        parser.add_argument("--region", help="with --create: its country, two letters, such as US")
+        add_creating(parser)
 
     def promised(self, problem: str) -> str:
         return _json(_nothing(Refused("arguments", problem)))
@@ -70,7 +67,7 @@ class Command(PromisingCommand):
     def _import(self, options: dict[str, Any]) -> imports.Result:
         now = _now(options)
         data, format = _file(options)
-        studio, made = _studio(options)
+        studio, made = studio_of(options)
         self._last: tuple[str, int] = ("", -1)
         taken = False
         try:
@@ -93,15 +90,6 @@ class Command(PromisingCommand):
         if (what, tenth) != self._last:
             self._last = (what, tenth)
             self.stderr.write(f"{what}: {done:,} of {total:,}" if total else what)
-
-
-class Refused(Exception):
-    """An argument that cannot be used."""
-
-    def __init__(self, field: str, problem: str) -> None:
-        super().__init__(problem)
-        self.field = field
-        self.problem = problem
 
 
 def _json(promised: dict[str, Any]) -> str:
@@ -143,37 +131,6 @@ def _file(options: dict[str, Any]) -> tuple[bytes, str]:
 def _looks_like_a_calendar(path: Path, data: bytes) -> bool:
     start = data[:100].lstrip(b"\xef\xbb\xbf \r\n").upper()
     return path.suffix.lower() in (".ics", ".ical") or start.startswith(b"BEGIN:VCALENDAR")
-
-
-def _studio(options: dict[str, Any]) -> tuple[Studio, bool]:
-    """Return the studio, and whether it was made just now."""
-    found = Studio.objects.filter(slug=options["studio"]).first()
-    if found is not None:
-        return found, False
-    if not options["create"]:
-        try:
-            return studio_named(options["studio"]), False
-        except CommandError as error:
-            raise Refused("studio", f"{error} Add --create with --time-zone and --region to make it.") from error
-    if not options["time_zone"] or not options["region"]:
-        problem = "--create needs --time-zone and --region, such as --time-zone America/New_York --region US."
-        raise Refused("studio", problem)
-    return _make(options), True
-
-
-def _make(options: dict[str, Any]) -> Studio:
-    slug = options["studio"]
-    name = slug.replace("-", " ").replace("_", " ").title()
-    studio = Studio(slug=slug, name=name, time_zone=options["time_zone"], region=options["region"].upper())
-    try:
-        studio.full_clean()
-    except ValidationError as error:
-        field, problems = next(iter(error.message_dict.items()))
-        option = {"slug": "studio", "name": "studio"}.get(field, field)
-        raise Refused(option, f"--{option.replace('_', '-')}: {' '.join(problems)}") from error
-    studio.save()
-    lines_of(studio)
-    return studio
 
 
 def _unmake(studio: Studio) -> None:

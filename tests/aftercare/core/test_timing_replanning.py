@@ -121,8 +121,8 @@ def test_a_second_visit_of_a_day_is_not_told_of_once_the_first_that_was_has_begu
 
     for now, became in [("2027-06-10 09:00", first), ("2027-06-10 10:00", replace(first, status="done"))]:
         assert planned([became, second, OLD_SET], now, "prepare", standing=gone(at_first)) == {}
-    for became in ("cancelled", "missed"):
-        she = [replace(first, status=became), second, OLD_SET]
+    for status in ("cancelled", "missed"):
+        she = [replace(first, status=status), second, OLD_SET]
         assert [*planned(she, "2027-06-10 10:00", "prepare", standing=gone(at_first))] == ["2 prepare 0"]
     assert [*planned([first, second, OLD_SET], "2027-06-10 10:00", "prepare")] == ["2 prepare 0"], "nobody told her"
 

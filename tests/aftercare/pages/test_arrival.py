@@ -94,9 +94,13 @@ def test_nor_after_a_removal_that_is_booked_or_a_set_that_nobody_marked(cast: Ca
 
 
 def test_a_touch_up_in_between_changes_nothing(cast: Cast, mia: Client) -> None:
+    later = cast.visit(mia, cast.at(14, 10))
+    before = expected(cast, later)
+    assert before is not None
+
     cast.visit(mia, cast.at(10, 2), Service.TOUCH_UP)
 
-    assert expected(cast, cast.visit(mia, cast.at(14, 10))) is not None
+    assert expected(cast, later) == before
 
 
 @pytest.mark.parametrize("status", [Visit.Status.DONE, Visit.Status.MISSED])

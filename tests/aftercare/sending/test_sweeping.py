@@ -224,7 +224,8 @@ def test_after_a_stop_nothing_goes_by_that_line(studio: Studio, mia: Client) -> 
 
     sending.sweep(NOW)
 
-    assert all(one.channel == "email" for one in memory.taken)
+    assert [one.channel for one in memory.taken] == ["email"]
+    assert memory.taken[0].address == "mia@mail.example"
 
 
 class Interrupting(memory.Memory):

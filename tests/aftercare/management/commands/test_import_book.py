@@ -298,7 +298,8 @@ def test_a_set_that_was_taken_off_is_reminded_of_by_nobody_and_says_so_in_one_fi
     worn = {"starts_at": "2027-03-04T10:00", "status": "done", "sms_reminders_ok": "yes"}
     removal = {**worn, "visit": "V2", "service": "removal", "minutes": "45", "starts_at": "2027-03-08T10:00"}
 
-    for number, books in enumerate([[(worn, removal)], [(worn,), (worn, removal)]]):
+    in_one, in_two = [[worn, removal]], [[worn], [worn, removal]]
+    for number, books in enumerate((in_one, in_two)):
         studio = make_studio(f"birch-{number}")
         for rows in books:
             assert run(csv_of(tmp_path, *rows), studio=studio.slug).code == 0
