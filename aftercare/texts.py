@@ -16,7 +16,7 @@ from aftercare.core import reminders, say
 from aftercare.core.fields import BLOCKS, Facts
 from aftercare.core.mornings import Waiting
 from aftercare.core.occasions import TEST
-from aftercare.core.timing import REMINDERS, Occasion
+from aftercare.core.timing import MOVES_ANEW, NOTHING, REMINDERS, Occasion
 from aftercare.facts import ClientBook
 from aftercare.links import Purpose
 from aftercare.models import Message
@@ -125,7 +125,7 @@ def facts_of(message: Message, book: ClientBook, now: datetime) -> Facts:
         channel=message.channel,
         occasion=message.occasion,
         step=message.step,
-        moved=message.edition > 1 and message.occasion != Occasion.OPT_IN,
+        moved=_tells_of_a_move(message, visit, book),
         first_name=client.first_name,
         first=book.calendar.is_first_client,
         waiver_due=client.waiver_signed_on is None,
@@ -139,6 +139,23 @@ def facts_of(message: Message, book: ClientBook, now: datetime) -> Facts:
     if visit is None or message.occasion not in REMINDERS:
         return facts
     return _with_next(facts, message, visit, book, now)
+
+
+def _tells_of_a_move(message: Message, visit: Visit | None, book: ClientBook) -> bool:
+    """Whether she has been told of another hour of this visit, and of the one at which it stands by nothing yet.
+
+    A step that goes for the first time is the one to say so where it is too late for the other's next edition. What
+    another client had been told, whose visit it was, is news to her.
+    """
+    if visit is None or message.occasion not in MOVES_ANEW or message.pk is None:
+        return False
+    own = book.standing.get((visit.pk, Occasion(message.occasion), message.step), NOTHING)
+    if message.edition > 1:
+        return not own.gone_elsewhere
+    slots = ((visit.pk, Occasion(message.occasion), step) for step in (0, 1))
+    gone = [book.standing.get(slot, NOTHING) for slot in slots]
+    told = {one.gone_start for one in gone if one.gone_start and not one.gone_elsewhere}
+    return bool(told) and visit.starts_at.replace(microsecond=0) not in told
 
 
 def _of_visit(message: Message, visit: Visit, book: ClientBook) -> dict[str, Any]:

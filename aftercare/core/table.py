@@ -25,8 +25,8 @@ def _prepare(calendar: Calendar) -> Iterator[Row]:
     booked = [visit for visit in calendar.visits if visit.service in PREPARED and calendar.is_booked(visit)]
     zone, rules = calendar.client.zone, calendar.rules
     # Of what a book has at one moment, the set: it asks for more.
-    booked.sort(key=lambda visit: (visit.start, visit.service not in SETS, visit.ref), reverse=True)
-    for visit in _one_a_date(booked, calendar):
+    booked.sort(key=lambda visit: (visit.start, visit.service not in SETS, visit.ref))
+    for visit in _one_a_date(reversed(booked), calendar):
         day = calendar.dates[visit.id]
         aim = moment(day - timedelta(days=rules.prepare_days), rules.at, zone)
         evening = moment(day - timedelta(days=rules.evening_days), rules.evening_at, zone)

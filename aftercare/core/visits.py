@@ -137,7 +137,12 @@ class Calendar:
     def watched(self) -> set[int]:
         """Return the visits that get every check there is."""
         found = {visit.id for visit in self.tests if visit.status == DONE}
-        found.update(visit.id for visit in self.done_sets[: self.rules.sensitive_sets if self.client.sensitive else 1])
+        found.update(_first(self.done_sets, self.rules.sensitive_sets if self.client.sensitive else 1))
         for reaction in self.client.reactions:
-            found.update([visit.id for visit in self.done_sets if visit.start > reaction][:1])
+            found.update(_first([visit for visit in self.done_sets if visit.start > reaction], 1))
         return found
+
+
+def _first(sets: list[Visit], many: int) -> set[int]:
+    """Return the first so many of some sets, and with the last of them whatever a book has at its very moment."""
+    return {visit.id for visit in sets if visit.start <= sets[: max(many, 1)][-1].start}

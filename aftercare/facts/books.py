@@ -228,10 +228,18 @@ def _book(
 
 
 def _of_worn(visits: Sequence[timing.Visit], forecasts: dict[int, list[SetForecast]]) -> list[SetForecast]:
-    """What was forecast of the set that she wears, the one in force last."""
+    """What was forecast of the set that she wears, the one in force last.
+
+    Where a book has two sets at one moment, only one of them is forecast, and what is said of it holds for the other.
+    """
     done = [visit for visit in visits if visit.service in SETS and visit.status == Visit.Status.DONE]
     worn = max(done, key=lambda visit: (visit.start, visit.ref), default=None)
-    return forecasts.get(worn.id, []) if worn else []
+    if worn is None:
+        return []
+    if made := forecasts.get(worn.id):
+        return made
+    twins = (forecasts.get(visit.id) for visit in done if visit.start == worn.start)
+    return [replace(forecast, visit=worn.id) for forecast in next(filter(None, twins), [])]
 
 
 def _client(

@@ -178,8 +178,9 @@ def _facts(occasion: str, kind: str, step: int, channel: str, language: str) -> 
 @pytest.mark.parametrize("channel", ["sms", "email"])
 @pytest.mark.parametrize(("language", "now"), [("en", "our visit is now"), ("es", "u visita es ahora")])
 def test_a_moved_visit_is_told_as_one(language: str, now: str, channel: str) -> None:
-    for occasion, kind in [("patch_test", ""), *(("prepare", service) for service in SERVICES)]:
-        words, facts = first_wording(occasion, kind, 0, channel, language), _facts(occasion, kind, 0, channel, language)
+    first = [("patch_test", "", 0), *(("prepare", service, 0) for service in SERVICES)]
+    for what in [*first, ("prepare", "full set", 1), ("prepare", "fill", 1)]:
+        words, facts = first_wording(*what, channel, language), _facts(*what, channel, language)
         assert now in compose(words, replace(facts, moved=True)).body
         assert now not in compose(words, facts).body
 

@@ -150,3 +150,45 @@ def test_aftercare_goes_in_the_first_wording_where_the_one_in_force_cannot_be_fi
 
     assert "rinse 20 min" in words.body
     assert "!" not in words.body
+
+
+def test_the_evening_step_says_that_a_visit_was_moved_where_she_was_told_of_another_hour_alone() -> None:
+    her = make_client(make_studio(), email="mia@example.com", time_zone="America/New_York")
+    visit = make_visit(her, service="full set", starts_at=DUE)
+    planning.plan_clients([her.pk], NOW)
+    prepare = Message.objects.filter(client=her, occasion="prepare")
+
+    def evening(edition: int = 1) -> str:
+        message = prepare.get(step=1, edition=edition)
+        return texts.for_message(message, facts.load([her.pk], NOW)[her.pk], NOW).body
+
+    assert "We look forward to seeing you Monday 15 March" in evening()
+
+    prepare.filter(step=0).update(state="delivered")
+    Visit.objects.update(starts_at=DUE + timedelta(hours=2))
+    planning.plan_clients([her.pk], NOW)
+    assert "Your visit is now Monday 15 March, 12:00 pm" in evening()
+
+    prepare.filter(step=0, edition=2).update(state="delivered")
+    assert "We look forward to seeing you Monday 15 March, 12:00 pm" in evening(), "she has been told"
+
+    prepare.filter(step=1).update(state="delivered")
+    Visit.objects.update(starts_at=visit.starts_at)
+    planning.plan_clients([her.pk], NOW)
+    assert "Your visit is now Monday 15 March, 10:00 am" in evening(2)
+
+
+def test_a_visit_that_was_anothers_is_told_of_as_any_other() -> None:
+    zoe = make_client(make_studio(), "Zoe", email="zoe@example.com")
+    mia = make_client(zoe.studio, email="mia@example.com")
+    visit = make_visit(zoe, service="lift", starts_at=DUE)
+    planning.plan_clients([zoe.pk], NOW)
+    Message.objects.update(state="delivered")
+
+    Visit.objects.update(client=mia)
+    planning.plan_clients([mia.pk], NOW)
+
+    message = Message.objects.get(visit=visit, edition=2)
+    assert (
+        "Your lash lift is Monday 15 March" in texts.for_message(message, facts.load([mia.pk], NOW)[mia.pk], NOW).body
+    )

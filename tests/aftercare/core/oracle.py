@@ -134,12 +134,12 @@ class Book:
             return 3
         if visit not in self.done_sets:
             return self.rules.other_checks
-        place = self.done_sets.index(visit)
+        place = sum(seconds(other.start) < seconds(visit.start) for other in self.done_sets)
         if place == 0 or (self.client.sensitive and place + 1 <= self.rules.sensitive_sets):
             return 3
         for reaction in self.client.reactions:
             after = [done for done in self.done_sets if seconds(done.start) > seconds(reaction)]
-            if after and after[0] == visit:
+            if after and visit in after and seconds(after[0].start) == seconds(visit.start):
                 return 3
         return self.rules.set_checks
 

@@ -262,6 +262,12 @@ def test_a_later_check_that_was_over_when_the_rule_came_gets_no_message(since: s
     assert len([one for one in found if one.visit.id == 1 and one.occasion == "check"]) == steps
 
 
+def test_of_a_first_set_that_stands_in_the_book_twice_the_one_that_is_told_of_has_all_three() -> None:
+    twice = [visit(1, "full set", "done", "2027-06-10 13:00"), visit(2, "fill", "done", "2027-06-10 13:00")]
+
+    assert set(planned(twice, "2027-06-10 14:10", "check")) == {"2 check 1", "2 check 2", "2 check 3"}
+
+
 def test_the_first_done_set_after_a_reaction_is_checked_three_times() -> None:
     after, later = visit(1, "fill", "done", "2027-06-01 13:00"), visit(2, "fill", "done", "2027-06-10 13:00")
     client = replace(MIA, reactions=(utc("2027-03-01 12:00"),))

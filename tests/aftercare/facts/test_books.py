@@ -269,6 +269,16 @@ def test_the_newest_forecast_of_the_set_that_she_wears_is_in_force() -> None:
     assert book(her).forecast == SetForecast(worn.pk, *days, newest.pk)
 
 
+def test_of_two_sets_at_one_moment_what_was_forecast_of_one_holds_for_both() -> None:
+    her = client()
+    one, other = (make_visit(her, status="done", starts_at=NOW - timedelta(days=5)) for _ in range(2))
+    for visit, reference in ((one, "V2"), (other, "V1")):
+        VisitRef.objects.create(studio=her.studio, source="csv", reference=reference, visit=visit)
+    made = forecast(other, NOW, fill_day=17)
+
+    assert book(her).forecast == SetForecast(one.pk, made.fill_day, made.full_set_low, made.full_set_day, made.pk)
+
+
 def test_a_reminder_remembers_the_forecast_that_it_was_planned_from_and_its_go() -> None:
     her = client()
     worn = make_visit(her, status="done", starts_at=NOW - timedelta(days=5))
