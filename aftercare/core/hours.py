@@ -108,6 +108,20 @@ def _openings_again(day: date, hours: Hours, zone: ZoneInfo) -> list[datetime]:
     return [_change(early, late, zone), again.astimezone(UTC)]
 
 
+def closing(at: datetime, hours: Hours, zones: Sequence[ZoneInfo]) -> datetime:
+    """Return until when ``hours`` that are open at ``at`` on every clock of ``zones`` certainly stay open on all.
+
+    It may be sooner than they close, as at midnight or where a clock is put back: never later.
+    """
+    return min(_closing(at, hours, zone) for zone in zones)
+
+
+def _closing(at: datetime, hours: Hours, zone: ZoneInfo) -> datetime:
+    day = at.astimezone(zone).date()
+    closes = moment(day, hours.closes, zone) if hours.closes < 24 * 60 else moment(day + DAY, 0, zone)
+    return closes if closes > at else at + timedelta(minutes=1)  # the clock shows these hours for the second time
+
+
 def next_open(
     at: datetime, hours: Hours, zones: Sequence[ZoneInfo], limit: datetime, first: Hours | None = None
 ) -> datetime | None:

@@ -7,7 +7,7 @@ from datetime import datetime, timedelta
 
 from aftercare.core import answering, reminders, timing
 from aftercare.core.delivery import Event
-from aftercare.core.hours import next_open
+from aftercare.core.hours import Hours, closing, next_open
 from aftercare.core.occasions import LOT, ROAD_AWAY, TEST
 from aftercare.core.reach import Purpose, Reach, reach
 from aftercare.core.timing import NEEDS_THE_BOOK, REMINDERS, Occasion, Reason
@@ -25,13 +25,17 @@ LOOK_AGAIN = timedelta(hours=1)  # at a message that waits for the book
 
 @dataclass(frozen=True, slots=True)
 class Verdict:
-    """What the judgement of a claimed message says: JOURNAL goes now, PLAN at ``due_at``, the others not."""
+    """What the judgement of a claimed message says: JOURNAL goes now, PLAN at ``due_at``, the others not.
+
+    One that goes must be judged anew from ``until`` on; None: it goes at any hour.
+    """
 
     event: Event
     reason: str = ""
     due_at: datetime | None = None
     channel: str = ""
     address: str = ""
+    until: datetime | None = None
 
 
 def judge(message: Message, book: ClientBook | None, now: datetime) -> Verdict:
@@ -73,7 +77,7 @@ def _judge_visit(message: Message, book: ClientBook, now: datetime) -> Verdict:
         return Verdict(Event.PLAN, due_at=answer, channel=way.channel)
     if planned.occasion in NEEDS_THE_BOOK and book_is_old(book.studio, now):
         return Verdict(Event.PLAN, OLD_BOOK, now + LOOK_AGAIN, way.channel)
-    return Verdict(Event.JOURNAL, channel=way.channel, address=way.address)
+    return _goes(way, book, book.rules.hours_of(planned.occasion), planned.no_later_than, now)
 
 
 def _judge_answer(message: Message, book: ClientBook) -> Verdict:
@@ -121,7 +125,14 @@ def _in_hours(message: Message, way: Reach, book: ClientBook, now: datetime) -> 
         return Verdict(Event.WITHHOLD, reason=Reason.TOO_LATE)
     if opens > now:
         return Verdict(Event.PLAN, due_at=opens, channel=way.channel)
-    return Verdict(Event.JOURNAL, channel=way.channel, address=way.address)
+    return _goes(way, book, book.rules.hours, message.no_later_than, now)
+
+
+def _goes(way: Reach, book: ClientBook, hours: Hours, no_later_than: datetime | None, now: datetime) -> Verdict:
+    until = closing(now, hours, book.facts.zones)
+    if no_later_than is not None:
+        until = min(until, no_later_than + timedelta(seconds=1))  # that second included
+    return Verdict(Event.JOURNAL, channel=way.channel, address=way.address, until=until)
 
 
 def _judge_list(message: Message, now: datetime) -> Verdict:

@@ -47,6 +47,7 @@ class Parcel:
     worded: str = ""  # by which wording and version
     as_of: int | None = None  # the client's revision that it was judged by; None: it goes whatever it is
     heeds_stops: bool = True
+    until: datetime | None = None  # from then on it must be judged anew; None: it goes at any hour
     receipt_wait: int = 0  # seconds for which a receipt may still tell what became of it
     key: str = ""  # by which the provider knows it again, see `Outgoing.key`
     likeness: str = ""

@@ -67,6 +67,7 @@ class Journal:
 
         ``at`` is the moment by the database's clock.
         """
+        window = self.judge.part_late(window, self.now)
         if not any(limits.is_counted(letter.parcel) for letter in window):
             return self._journaled(window, at)
         with transaction.atomic():  # what is counted on its day leaves

@@ -109,24 +109,34 @@ class Judge:
         else:
             message.ended_at = self.now
 
+    def part_late(self, ready: Sequence[Letter], now: datetime) -> list[Letter]:
+        """Return those that still go as they were judged; have the others, whose hours have closed, judged anew."""
+        late = [letter for letter in ready if letter.parcel.until is not None and letter.parcel.until <= now]
+        if not late:
+            return list(ready)
+        for letter in late:
+            self.apply(letter.message, Verdict(Event.PLAN, due_at=now))
+        self.put_back(letter.message for letter in late)
+        return [letter for letter in ready if letter.parcel.until is None or letter.parcel.until > now]
+
     def put_back(self, messages: Iterable[Message]) -> None:
         """Let go of messages that do not go now, and count them."""
         self.counts += outbox.put_back(messages)
 
     def _letter(
-        self, message: Message, book: ClientBook | None, revision: int | None, *, judged: bool = False
+        self, message: Message, book: ClientBook | None, revision: int | None, *, judged: Verdict | None = None
     ) -> Letter | None:
         """Judge and write one message; of one that does not go, set what becomes of it and return None."""
         try:
-            verdict = Verdict(Event.JOURNAL, channel=message.channel, address=message.address)
-            if not judged:
-                verdict = facts.judge(message, book, self.now)
+            verdict = judged or facts.judge(message, book, self.now)
             if verdict.event is not Event.JOURNAL:
                 self.apply(message, verdict)
                 return None
             message.channel = verdict.channel
             sender = self.senders[message.studio_id]
-            return letters.write(message, verdict.address, sender, book, revision, self.roads, self.now, self.count)
+            return letters.write(
+                message, verdict.address, sender, book, revision, self.roads, self.now, self.count, verdict.until
+            )
         except DatabaseError:
             raise
         except Elsewhere:  # its channel is another than it was planned for: whoever has that road takes it
@@ -172,7 +182,8 @@ class Judge:
     ) -> Letter | None:
         """Write an introduction. It goes at the hour of the message that it goes ahead of, by the same judgement."""
         _, model = firsts[(message.line_id or 0, message.address)]
-        return self._letter(message, model.book, model.revision, judged=True)
+        goes = Verdict(Event.JOURNAL, channel=message.channel, address=message.address, until=model.parcel.until)
+        return self._letter(message, model.book, model.revision, judged=goes)
 
     def _know_senders(self, studio_ids: set[int]) -> None:
         """Read the studios again, as one can go live or back meanwhile; their lines and wordings once a sweep."""

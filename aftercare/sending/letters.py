@@ -124,8 +124,12 @@ def write(
     roads: Roads,
     now: datetime,
     count: Count | None = None,
+    until: datetime | None = None,
 ) -> Letter:
-    """Write a message by its channel. Raises what the wording or the line's transport raises."""
+    """Write a message by its channel. Raises what the wording or the line's transport raises.
+
+    ``until``: from then on it must be judged anew.
+    """
     rehearsed = sender.studio.in_rehearsal
     line = sender.line_of(message)
     words = texts.for_message(message, book, now, sender.find, count)
@@ -144,6 +148,7 @@ def write(
         receipt_wait=_receipt_wait(message, road),
         as_of=_as_of(message, revision),
         heeds_stops=heeds_stops(message),
+        until=until,
     )
     letter = Letter(parcel, book, road, sender, revision, _laid_out(message, words, sender, book))
     if road.transport.key_lifetime:

@@ -12,7 +12,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from aftercare.core.hours import Hours, moment, next_open, opening
+from aftercare.core.hours import Hours, closing, moment, next_open, opening
 from tests.aftercare.core import oracle
 from tests.aftercare.core.cases import ANY_MINUTE, ZONES, days, hours_of_a_day
 from tests.aftercare.core.worked import CHATHAM, KOLKATA, LONDON, LORD_HOWE, NEW_YORK, SYDNEY, utc
@@ -178,3 +178,29 @@ def test_every_opening_is_the_one_that_walking_finds(
     limit = at + timedelta(hours=limit_hours)
 
     assert next_open(at, hours, clocks, limit) == oracle.first_open(at, hours, clocks, limit)
+
+
+@settings(max_examples=300, deadline=None)
+@given(st.data(), st.lists(zones, min_size=1, max_size=2), st.integers(0, 86_400))
+def test_until_they_close_they_are_open_at_every_minute(
+    data: st.DataObject, clocks: list[ZoneInfo], second: int
+) -> None:
+    day = data.draw(days(clocks[0]))
+    hours = data.draw(hours_of_a_day(day))
+    at = datetime(day.year, day.month, day.day, tzinfo=clocks[0]).astimezone(UTC) + timedelta(seconds=second)
+    at = next_open(at, hours, clocks, at + timedelta(days=3)) or at
+
+    if next_open(at, hours, clocks, at) is None:  # two clocks that share no hour
+        return
+    until = closing(at, hours, clocks)
+
+    assert until > at
+    minute = at
+    while minute < min(until, at + timedelta(minutes=1)):
+        assert next_open(minute, hours, clocks, minute) == minute
+        minute += timedelta(minutes=1)
+
+
+def test_hours_close_on_the_first_of_two_clocks_and_at_midnight_they_are_looked_at_anew() -> None:
+    assert closing(utc("2027-03-10 17:00"), DAYTIME, [NEW_YORK, LOS_ANGELES]) == utc("2027-03-11 01:00")
+    assert closing(utc("2027-03-10 17:00"), Hours(0, 24 * 60), [NEW_YORK]) == utc("2027-03-11 05:00")

@@ -194,3 +194,28 @@ def test_a_clock_that_cannot_be_asked_holds_up_that_portion_alone_as_well(
     assert them.begin([one], away) == []
 
     assert (them.held, them.failed, asked.asked) == (0, [one], [])
+
+
+@pytest.mark.parametrize("beside", [True, False])
+def test_one_whose_hours_have_closed_since_it_was_judged_is_judged_anew(letters: Letters, beside: bool) -> None:
+    one, other = letters(2)
+    one.parcel.until = clock.now()
+    asked = Asked({other.message.pk})
+    them = leaving(*[asked] if beside else [])
+
+    going = them.begin([one, other], clock.now) + them.end()
+
+    assert going == [other]
+    late = Message.objects.get(pk=one.message.pk)
+    assert (late.state, late.lease_until) == ("planned", None)
+    assert them.counts == {"planned": 1}
+
+
+def test_nothing_is_asked_where_the_hours_of_all_have_closed(letters: Letters) -> None:
+    [one] = letters(1)
+    one.parcel.until = clock.now()
+    asked = Asked()
+
+    assert leaving(asked).begin([one], clock.now) == []
+
+    assert asked.asked == []

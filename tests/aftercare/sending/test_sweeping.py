@@ -7,6 +7,7 @@ from contextlib import contextmanager
 from datetime import datetime, time, timedelta
 from email import message_from_bytes
 from pathlib import Path
+from time import monotonic
 from types import SimpleNamespace
 from typing import Any
 
@@ -18,7 +19,7 @@ from aftercare import outbox, planning, sending, stops, unsubscribing
 from aftercare.core.delivery import Event
 from aftercare.models import Attempt, Line, Message, RoadHealth, Stop, Wording
 from aftercare.outbox import limits
-from aftercare.sending import absence, health, journaling, judging, sweeping
+from aftercare.sending import absence, health, journaling, judging, sweeping, windows
 from aftercare.sending.health import Health
 from aftercare.sending.judging import Judge
 from aftercare.transports import memory
@@ -255,6 +256,26 @@ def test_a_stop_while_others_are_in_flight_holds_what_is_claimed(studio: Studio)
     assert sending.sweep(NOW) == {"handed_over": 1, "withheld": 1}
 
     assert [one.address for one in memory.taken] == ["mia@mail.example"]
+
+
+def test_what_would_leave_after_its_hours_have_closed_waits_for_the_morning(
+    studio: Studio, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    evening = datetime.fromisoformat("2027-03-10T01:59:30+00:00")  # 20:59:30 in New York
+    gone_by = 0.0
+
+    def slowly() -> None:
+        nonlocal gone_by
+        gone_by = 30.0
+
+    two_windows(studio, slowly)
+    monkeypatch.setattr(windows, "time", SimpleNamespace(monotonic=lambda: monotonic() + gone_by))
+
+    assert sending.sweep(evening) == {"handed_over": 1, "planned": 1}
+    assert sending.sweep(evening + timedelta(seconds=31)) == {"planned": 1}
+
+    assert [one.address for one in memory.taken] == ["mia@mail.example"]
+    assert care("Zoe").due_at == datetime.fromisoformat("2027-03-10T13:00:00+00:00")  # 08:00
 
 
 def test_going_back_to_rehearsal_holds_what_is_claimed(studio: Studio) -> None:
