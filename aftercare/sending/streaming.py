@@ -238,7 +238,11 @@ class _Wire:
         while self._goes_on():
             going = self.leaving.end()
             # First the next are begun: the database is at work on them while these are put on the wire.
-            going += self._begin(len(going))
+            try:
+                self._begin(going)
+            except BaseException:
+                self.leaving.failed += going  # written down, and not handed over
+                raise
             left += len(going)
             self._submit(going)
             self._settle_failed()
@@ -253,7 +257,8 @@ class _Wire:
 
     def end(self) -> None:
         """Leave nothing that was heard unwritten. Raises what keeps it from being written."""
-        self.leaving.close()
+        self.leaving.give_up()
+        self._settle_failed()
         self.settler.end()
         self.counts += self.settler.counts + self.leaving.counts
         self.settler.counts, self.leaving.counts = Counter(), Counter()
@@ -278,13 +283,11 @@ class _Wire:
             raise self.feeder.error
         return bool(self.waiting or under_way or self.feeder.is_at_it())
 
-    def _begin(self, leaving: int) -> list[Letter]:
-        """Have the next ones journaled, beside so many that leave now; return those that may leave at once."""
-        going: list[Letter] = []
+    def _begin(self, going: list[Letter]) -> None:
+        """Have the next ones journaled, beside those that leave now; add to these what may leave at once."""
         for _ in range(self.leaving.free):
-            window = self._window(leaving + len(going))
+            window = self._window(len(going))
             going += self.leaving.begin(window, self._now) if window else []
-        return going
 
     def _window(self, leaving: int) -> list[Letter]:
         """Take what there is room for beside so many that are leaving."""
