@@ -41,6 +41,8 @@ log = logging.getLogger(__name__)
 
 # Then no more is claimed, and the next round begins: with a new "now", and with the replies that came in meanwhile.
 SWEEP_SECONDS = 5
+# Then what was claimed is let go, however slow its road: what she wrote meanwhile is read and answered.
+SLOW_SECONDS = 10
 # Then nothing further is begun, and the next look goes on: a worker's task must be over long before its time limit.
 ROUND_SECONDS = 40
 REFIT_SECONDS = 40
@@ -72,7 +74,7 @@ def send_due(
     began = time.monotonic()
     counts = sending.sweep(
         now or clock.now(),  # reading and planning may have taken minutes, in which sending hours have closed
-        stop=lambda: stop() or time.monotonic() - began > ROUND_SECONDS,
+        stop=lambda: stop() or time.monotonic() - began > SLOW_SECONDS,
         enough=lambda: time.monotonic() - began > SWEEP_SECONDS,
         count=morning.count,
     )

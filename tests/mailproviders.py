@@ -18,7 +18,7 @@ from typing import Any
 
 from tests.httpservers import Handler, serving
 
-STATUS = {"busy": 429, "broken": 500, "key": 401, "gateway": 504, "conflict": 409}
+STATUS = {"busy": 429, "broken": 500, "key": 401, "gateway": 504, "proxy": 502, "conflict": 409}
 REFUSED = {"postmark": 422, "resend": 422, "brevo": 400}
 OPTIONS = {
     "postmark": {"backend": "anymail.backends.postmark.EmailBackend", "server_token": "t"},

@@ -58,13 +58,21 @@ def _listed(ids: frozenset[int]) -> str:
 ALL = Lane()
 
 
-def claim(now: datetime, limit: int, studio_id: int | None = None, lane: Lane = ALL) -> list[Message]:
+def claim(
+    now: datetime,
+    limit: int,
+    studio_id: int | None = None,
+    lane: Lane = ALL,
+    *,
+    ranks: Sequence[int] = delivery.RANKS,
+) -> list[Message]:
     """Take up to ``limit`` messages that are due, for one sender alone; those for whom waiting is worst first.
 
+    ``ranks`` are those that are looked at (`core.delivery.rank`).
     Messages of a client whose records are ahead of her plan wait until she is planned; answers do not.
     """
     found: list[Message] = []
-    for rank in delivery.RANKS:
+    for rank in ranks:
         if len(found) < limit:
             found.extend(_claim(now, limit - len(found), rank, studio_id, lane))
     return found

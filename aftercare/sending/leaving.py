@@ -102,8 +102,11 @@ class Leaving:
             self.under_way.remove(portion)
         return going
 
-    def close(self) -> None:
-        """Ask nothing more."""
+    def give_up(self) -> None:
+        """Ask nothing more. What is being written down does not leave any more."""
+        for portion in self.under_way:
+            self.failed += portion.letters
+        self.under_way.clear()
         for departures in self.beside:
             departures.close()
 

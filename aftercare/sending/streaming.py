@@ -8,6 +8,7 @@ once there is room for it in the window, so that what a crash leaves open is wha
 
 from __future__ import annotations
 
+import logging
 import queue
 import sys
 import threading
@@ -17,10 +18,10 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field
 from datetime import datetime
 
-from django.db import connection
+from django.db import DatabaseError, connection
 
 from aftercare import lines, outbox
-from aftercare.core.delivery import Event
+from aftercare.core.delivery import RANKS, Event
 from aftercare.core.occasions import SAFETY
 from aftercare.core.pace import Pace
 from aftercare.facts import Verdict
@@ -37,10 +38,15 @@ from aftercare.texts import Count
 from aftercare.transports.base import Outcome, Stream
 from studio import clock
 
+log = logging.getLogger(__name__)
+
 LEAST, MOST = 20, 250  # claimed and judged at once: what leaves in a second, so that an answer never waits behind many
 # Seconds for which a thread of Python's keeps the others waiting: judging is all Python, and what was heard from the
 # carrier or the database must not wait for it.
 SWITCH = 0.0005
+# Seconds between two looks for answers and alerts while what is judged already waits: where a carrier takes one text a
+# second, that may be a minute's worth.
+URGENT = 0.5
 EXACT = 1.0  # seconds: a moment is in whole ones
 GRACE = 8.0  # seconds for the answers that are still out when the end is asked for
 
@@ -56,7 +62,8 @@ def stream(
     """Hand over what is due for the live lines of a bind until nothing is; return how messages came to stand.
 
     Once ``stop`` is true nothing more leaves, answers are waited for a little, and what was claimed is let go. Once
-    ``pause`` is true nothing more is claimed, and all that is on its way is waited for, as long as the road does.
+    ``pause`` is true nothing more is claimed but what is urgent, and all that is on its way is waited for, as long as
+    the road does.
     """
     bound = lines.bound().get(bind, Bound())
     lane = Lane(frozenset(bound.studios), frozenset(bound.lines), only=True)
@@ -94,6 +101,7 @@ class Feeder:
     counts: Counter[str] = field(default_factory=Counter)
     roads: Roads = field(init=False)
     ready: queue.Queue[list[Letter]] = field(default_factory=lambda: queue.Queue(1))
+    at_once: deque[Letter] = field(default_factory=deque)  # answers and alerts that are judged
     batch: int = LEAST
     error: BaseException | None = None
     ended: threading.Event = field(default_factory=threading.Event)
@@ -111,9 +119,26 @@ class Feeder:
         judge = Judge(now, self.roads, self.count)
         introduced = judge.introduce(self._ours(judge.judge(batch), judge))
         # Those whose introduction is on its way here are due again in a moment, as their numbers are known by then.
-        self._put([*introduced.urgent, *introduced.ahead, *judge.without_waiting(introduced)])
+        self.at_once.extend(introduced.urgent)  # not behind what is queued
+        self._put([*introduced.ahead, *judge.without_waiting(introduced)])
         self.counts += judge.counts
         return True
+
+    def look_for_urgent(self) -> Counter[str]:
+        """Have answers and alerts that are due by now judged at once; return how those came to stand that do not go.
+
+        They wait behind nothing that is judged already. Where the database fails they are looked for a little later.
+        """
+        try:
+            now = clock.now()
+            batch = outbox.claim(now, LEAST, lane=self.lane, ranks=RANKS[:1])
+            judge = Judge(now, self.roads, self.count)
+            self.at_once.extend(self._ours(judge.judge(batch), judge) if batch else [])
+            return judge.counts
+        except DatabaseError as error:
+            log.warning("what is urgent is looked for a little later: %s", error)
+            connection.close_if_unusable_or_obsolete()
+            return Counter()
 
     def _ours(self, ready: Sequence[Letter], judge: Judge) -> list[Letter]:
         """Return those that take this road; what must go by another by now is left to whoever has that one."""
@@ -132,6 +157,10 @@ class Feeder:
             return self.ready.get(timeout=LISTEN) if idle and self.thread else self.ready.get_nowait()
         except queue.Empty:
             return []
+
+    def take_urgent(self) -> list[Letter]:
+        """Return the answers and alerts that are judged by now."""
+        return [self.at_once.popleft() for _ in range(len(self.at_once))]
 
     def start(self) -> None:
         """Judge in a thread from now on, until nothing is due."""
@@ -160,11 +189,11 @@ class Feeder:
 
     def is_at_it(self) -> bool:
         """Whether more may come from it."""
-        return not (self.ended.is_set() and self.ready.empty())
+        return not (self.ended.is_set() and self.ready.empty() and not self.at_once)
 
     def rest(self) -> list[Letter]:
         """Return what is judged and has not been taken."""
-        found: list[Letter] = []
+        found: list[Letter] = list(self.at_once)
         while not self.ready.empty():
             found += self.ready.get_nowait()
         return found
@@ -196,6 +225,7 @@ class _Wire:
     holds: bool = False  # all that waits is held by an owner's limit just now
     moment: datetime | None = None  # by the database's clock, when it was asked last
     asked_at: float = 0.0
+    looked_at: float = 0.0  # when something was last taken from the feeder, or urgent things were last looked for
 
     def __post_init__(self) -> None:
         self.settler = Settler(self._settle)
@@ -208,7 +238,11 @@ class _Wire:
         while self._goes_on():
             going = self.leaving.end()
             # First the next are begun: the database is at work on them while these are put on the wire.
-            going += self._begin(len(going))
+            try:
+                self._begin(going)
+            except BaseException:
+                self.leaving.failed += going  # written down, and not handed over
+                raise
             left += len(going)
             self._submit(going)
             self._settle_failed()
@@ -223,7 +257,8 @@ class _Wire:
 
     def end(self) -> None:
         """Leave nothing that was heard unwritten. Raises what keeps it from being written."""
-        self.leaving.close()
+        self.leaving.give_up()
+        self._settle_failed()
         self.settler.end()
         self.counts += self.settler.counts + self.leaving.counts
         self.settler.counts, self.leaving.counts = Counter(), Counter()
@@ -238,18 +273,21 @@ class _Wire:
         under_way = bool(self.flying or self.leaving.under_way)
         if not self.waiting:
             self.waiting.extend(self.feeder.take(idle=not (under_way or self.feeder.ended.is_set())))
+            self.looked_at = time.monotonic()
+        elif time.monotonic() - self.looked_at >= URGENT:
+            self.counts += self.feeder.look_for_urgent()
+            self.looked_at = time.monotonic()
+        self.waiting.extendleft(reversed(self.feeder.take_urgent()))
         if self.feeder.error is not None:
             self._end()
             raise self.feeder.error
         return bool(self.waiting or under_way or self.feeder.is_at_it())
 
-    def _begin(self, leaving: int) -> list[Letter]:
-        """Have the next ones journaled, beside so many that leave now; return those that may leave at once."""
-        going: list[Letter] = []
+    def _begin(self, going: list[Letter]) -> None:
+        """Have the next ones journaled, beside those that leave now; add to these what may leave at once."""
         for _ in range(self.leaving.free):
-            window = self._window(leaving + len(going))
+            window = self._window(len(going))
             going += self.leaving.begin(window, self._now) if window else []
-        return going
 
     def _window(self, leaving: int) -> list[Letter]:
         """Take what there is room for beside so many that are leaving."""

@@ -4,9 +4,10 @@ import socket
 import threading
 import time
 from collections import Counter
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from datetime import datetime, timedelta
-from typing import Any
+from types import SimpleNamespace
+from typing import Any, ClassVar
 
 import pytest
 from celery import current_app
@@ -15,6 +16,7 @@ from aftercare import planning, receiving, tasks, upkeep
 from aftercare.core.delivery import Event
 from aftercare.models import Fit, Forecast, Heartbeat, Message, Reply
 from aftercare.transports import memory
+from aftercare.transports.base import Outcome, Outgoing
 from studio import clock
 from studio.models import Client
 from tests.letters import begin, end, make_line, make_message
@@ -72,6 +74,34 @@ def test_hours_that_close_while_a_round_still_plans_are_closed(mia: Client, monk
 
     assert memory.taken == []
     assert Message.objects.get(occasion="care").due_at == datetime.fromisoformat("2027-03-10T13:00:00+00:00")
+
+
+class Dawdling(memory.Memory):
+    """Takes four seconds for each message."""
+
+    gone_by: ClassVar[float] = 0.0
+
+    def send(self, batch: Sequence[Outgoing]) -> Iterator[Outcome]:
+        Dawdling.gone_by += 4.0 * len(batch)
+        return super().send(batch)
+
+
+def test_a_slow_road_does_not_keep_a_round_from_hearing_what_came_in_meanwhile(
+    mia: Client, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    line = make_line(mia.studio, "email")
+    for number in range(6):
+        client = make_client(mia.studio, f"Zoe {number}", email=f"zoe{number}@mail.example")
+        make_visit(client, status="done", starts_at=NOW - timedelta(minutes=105))
+    line.transport, line.options = f"{__name__}.Dawdling", {"window": 1}
+    line.save()
+    Dawdling.gone_by = 0.0
+    monkeypatch.setattr(tasks, "time", SimpleNamespace(monotonic=lambda: Dawdling.gone_by))
+
+    counts = tasks.send_due(now=NOW)
+
+    assert counts["handed_over"] == 3
+    assert Message.objects.filter(occasion="care", state="planned", lease_until=None).count() == 3
 
 
 def test_what_a_dead_sender_left_is_taken_up(mia: Client) -> None:

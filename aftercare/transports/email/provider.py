@@ -55,9 +55,9 @@ def _by_answer(outgoing: Outgoing, error: AnymailRequestsAPIError) -> Outcome:
     status = error.status_code
     if status is None and _never_left(error):
         return not_taken(outgoing, f"The mail provider could not be reached ({said(error)}).")
-    # 2xx with an answer that cannot be read; 409: the same key is at work, or was used (RFC 9110, 15.5.10); 504: a
-    # gateway gave up waiting for whoever may have taken it (15.6.5)
-    if status is None or 200 <= status < 300 or status in (409, 504):
+    # 2xx with an answer that cannot be read; 409: the same key is at work, or was used (RFC 9110, 15.5.10); 502, 504: a
+    # gateway could not read the answer of whoever may have taken it, or gave up waiting for one (15.6.3, 15.6.5)
+    if status is None or 200 <= status < 300 or status in (409, 502, 504):
         return lost(outgoing, f"The mail provider did not answer ({said(error)})")
     if status in (400, 413, 422):
         return refused(outgoing, f"The mail provider refused the message to {outgoing.address} ({said(error)}).")

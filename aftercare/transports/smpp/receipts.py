@@ -73,7 +73,9 @@ class Recent:
         self._digits = 0  # of the carrier's last number
 
     def add(self, part: str, sent: Sent) -> None:
-        """Remember a part that the carrier took."""
+        """Remember a part that the carrier took; one that it gave no number cannot be told from others like it."""
+        if not part:
+            return
         if len(self._new) >= _KEPT:
             self._old, self._new = self._new, {}
         self._new[part] = sent

@@ -21,6 +21,7 @@ from tests.people import NOW, make_client, make_staff, make_studio, make_visit
 pytestmark = pytest.mark.django_db
 
 DUE = datetime(2027, 3, 15, 14, 0, tzinfo=UTC)  # 10:00 in New York, three days before the visit
+CLOSES = datetime(2027, 3, 16, 0, 0, tzinfo=UTC)  # 20:00 in New York
 START = datetime(2027, 3, 18, 15, 0, tzinfo=UTC)
 
 
@@ -44,7 +45,7 @@ def promise(her: Client, occasion: str, **fields: Any) -> Message:
 
 
 def test_what_nothing_holds_goes_now_to_her_number(mia: Client) -> None:
-    assert judge(mia) == Verdict(Event.JOURNAL, channel="sms", address="+12125550101")
+    assert judge(mia) == Verdict(Event.JOURNAL, channel="sms", address="+12125550101", until=CLOSES)
 
 
 def test_it_goes_to_the_number_she_has_now(mia: Client) -> None:
@@ -56,7 +57,7 @@ def test_it_goes_to_the_number_she_has_now(mia: Client) -> None:
 def test_without_consent_by_now_it_goes_by_mail(mia: Client) -> None:
     Consent.objects.create(client=mia, channel="sms", purpose="visits", given=False, at=DUE, how="by telephone")
 
-    assert judge(mia) == Verdict(Event.JOURNAL, channel="email", address="mia@mail.example")
+    assert judge(mia) == Verdict(Event.JOURNAL, channel="email", address="mia@mail.example", until=CLOSES)
 
 
 def test_without_any_way_by_now_it_is_withheld_with_the_reason(mia: Client) -> None:
@@ -89,7 +90,7 @@ def test_on_its_last_moment_it_goes_and_a_second_later_it_is_too_late(mia: Clien
     Client.objects.update(time_zone="Europe/London")  # where that is the afternoon
     planning.plan_studio(mia.studio, NOW)
 
-    assert judge(mia, last).event is Event.JOURNAL
+    assert (judge(mia, last).event, judge(mia, last).until) == (Event.JOURNAL, last + timedelta(seconds=1))
     assert judge(mia, last + timedelta(seconds=1)) == Verdict(Event.WITHHOLD, reason="too late")
 
 
@@ -120,7 +121,7 @@ def test_of_a_visit_that_is_another_clients_by_now_nothing_goes_to_her(mia: Clie
 def test_what_fell_back_to_the_other_channel_does_not_return_to_the_first(mia: Client) -> None:
     Message.objects.update(fell_back=True, channel="email")
 
-    assert judge(mia) == Verdict(Event.JOURNAL, channel="email", address="mia@mail.example")
+    assert judge(mia) == Verdict(Event.JOURNAL, channel="email", address="mia@mail.example", until=CLOSES)
 
 
 def test_an_answer_goes_to_where_she_wrote_from_at_any_hour(mia: Client) -> None:
@@ -213,7 +214,9 @@ def zoe() -> Client:
 
 
 def test_a_reminder_goes_by_its_own_consent(zoe: Client) -> None:
-    assert judge(zoe, occasion="fill_due") == Verdict(Event.JOURNAL, channel="email", address="zoe@mail.example")
+    until = CLOSES - timedelta(hours=1)  # reminders have hours of their own
+    by_mail = Verdict(Event.JOURNAL, channel="email", address="zoe@mail.example", until=until)
+    assert judge(zoe, occasion="fill_due") == by_mail
 
 
 def test_a_reminder_never_falls_back_on_the_other_channel(zoe: Client) -> None:

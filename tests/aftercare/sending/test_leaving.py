@@ -161,6 +161,17 @@ def test_a_database_that_is_away_for_a_moment_holds_up_that_portion_alone(
     assert Message.objects.get(pk=one.message.pk).state == "claimed"  # until its lease is over
 
 
+def test_what_is_given_up_while_it_is_written_down_has_not_left(letters: Letters) -> None:
+    [one] = letters(1)
+    asked = Asked({one.message.pk})
+    them = leaving(asked)
+    them.begin([one], clock.now)
+
+    them.give_up()
+
+    assert (them.failed, them.held, them.end()) == ([one], 0, [])
+
+
 def test_one_that_stays_away_is_told_of(letters: Letters, monkeypatch: pytest.MonkeyPatch) -> None:
     clock_hand = [100.0]
     monkeypatch.setattr(absence, "_PAUSE", 0.0)

@@ -12,9 +12,10 @@ from django.db import DatabaseError, connection
 
 from aftercare import heartbeats, lines, outbox, planning, sending
 from aftercare.core.delivery import Event
+from aftercare.core.pace import Pace
 from aftercare.models import Attempt, Line, Message, RoadHealth
 from aftercare.sending import judging, streaming
-from aftercare.transports.base import Outgoing
+from aftercare.transports.base import Outcome, Outgoing
 from studio import clock
 from studio.models import Client, Consent, Studio
 from tests.letters import MEMORY
@@ -22,6 +23,7 @@ from tests.people import make_client, make_studio, make_visit
 from tests.streams import PATH, Pipe
 
 pytestmark = pytest.mark.django_db(transaction=True)
+ANSWERED = "+12125551999"
 
 
 @pytest.fixture
@@ -221,7 +223,7 @@ def test_a_road_that_takes_nothing_rests(studio: Studio) -> None:
 
 def answer(studio: Studio, line: Line) -> Message:
     """Promise an answer to somebody who wrote to a line."""
-    facts: dict[str, Any] = {"kind": "help", "channel": "sms", "address": "+12125551999", "due_at": clock.now()}
+    facts: dict[str, Any] = {"kind": "help", "channel": "sms", "address": ANSWERED, "due_at": clock.now()}
     key = f"reply:{line.pk}:answer"
     outbox.promise([Message(studio=studio, key=key, occasion="answer", line=line, planned_from=clock.now(), **facts)])
     return Message.objects.get(key=key)
@@ -245,6 +247,42 @@ def test_what_is_bound_to_another_line_goes_by_the_road_of_that_line(studio: Stu
     by_bind.refresh_from_db()
     assert (by_call.state, by_bind.state) == ("handed_over", "handed_over")
     assert [one.sender for one in road.taken] == ["+12125559002"]
+
+
+class Slow(Pipe):
+    """Takes twenty a second."""
+
+    def __init__(self, **options: Any) -> None:
+        super().__init__(**options)
+        self.pace = Pace(20.0)
+
+    def room(self) -> int:
+        return min(super().room(), self.pace.room(time.monotonic()))
+
+    def submit(self, batch: Sequence[Outgoing]) -> list[Outcome]:
+        self.pace.spend(len(batch), time.monotonic())
+        return super().submit(batch)
+
+
+def test_an_answer_waits_behind_nothing_that_a_slow_road_has_not_taken_yet(
+    studio: Studio, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(streaming, "LEAST", 60)  # are judged ahead: three seconds' worth
+    due(studio, 85)
+    road = Slow(window=50)
+    before: list[int] = []
+
+    def she_writes(_batch: Sequence[Outgoing]) -> None:
+        if len(road.taken) >= 25 and not before:
+            before.append(len(road.taken))
+            answer(studio, lines.lines_of(studio)["sms"])
+
+    road.on_submit.append(she_writes)
+
+    sending.stream(road, "main")
+
+    [place] = [place for place, one in enumerate(road.taken) if one.address == ANSWERED]
+    assert place - before[0] < 35
 
 
 def test_the_end_of_a_round_gives_up_nothing_that_is_still_in_flight(
@@ -306,6 +344,29 @@ def test_what_was_journaled_without_our_being_told_goes_again_as_it_has_not_left
     waiting = Message.objects.filter(occasion="care", state="planned")
     assert [(one.tries, one.lease_until) for one in waiting] == [(1, None)] * 2
     assert set(Attempt.objects.filter(message__in=waiting).values_list("outcome", flat=True)) == {"planned"}
+
+
+@pytest.mark.skipif(connection.vendor != "postgresql", reason="SQLite has one writer: there is nothing beside it")
+def test_what_is_journaled_as_a_defect_ends_the_round_goes_again_as_it_has_not_left(
+    studio: Studio, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    due(studio, 6)
+    window = streaming._Wire._window
+
+    def fail(self: Any, leaving: int) -> Any:
+        if leaving:
+            raise RuntimeError("a defect")
+        return window(self, leaving)
+
+    monkeypatch.setattr(streaming._Wire, "_window", fail)
+    road = Pipe(window=4)
+
+    with pytest.raises(RuntimeError):
+        sending.stream(road, "main")
+
+    assert road.taken == []
+    assert states().get("handing_over", 0) == 0
+    assert Message.objects.filter(state="planned", tries=1).exists()
 
 
 @pytest.mark.parametrize("how", ["down", "gone"])

@@ -1,7 +1,7 @@
 """Mail providers through anymail, against a server that speaks their APIs.
 
-Outside facts: the providers' public documentation (named in tests/mailproviders.py); RFC 9110, 15.5.10 (409) and
-15.6.5 (504).
+Outside facts: the providers' public documentation (named in tests/mailproviders.py); RFC 9110, 15.5.10 (409), 15.6.3
+(502) and 15.6.5 (504).
 """
 
 from __future__ import annotations
@@ -99,6 +99,7 @@ def test_the_providers_wish_for_a_wait_is_kept(provider: Email) -> None:
         ("key", Event.NOT_TAKEN),
         ("mute", Event.LOST),
         ("gateway", Event.LOST),
+        ("proxy", Event.LOST),
         ("conflict", Event.LOST),
     ],
 )

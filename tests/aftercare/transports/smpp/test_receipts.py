@@ -136,6 +136,13 @@ def test_a_long_text_fails_with_any_of_its_parts() -> None:
     assert (said.event, said.provider_ref, said.reference) == (Event.FAILED, "11", "ref-1")
 
 
+def test_a_receipt_without_a_number_is_nobodys_though_a_carrier_gave_none() -> None:
+    recent = Recent()
+    recent.add("", Sent("ours", HER))
+
+    assert note(receipt(b"stat:UNDELIV err:042"), recent).reference == ""
+
+
 def test_a_text_whose_answer_was_not_heard_is_found_by_our_number() -> None:
     recent = Recent()
     recent.lose(0x1234, Sent("ref-1", HER))
