@@ -5,7 +5,7 @@ from __future__ import annotations
 import logging
 import re
 
-_LINK = re.compile(r"(/[vcd]/)[0-9A-Za-z]{13,40}|(/unsubscribe/)[\w.:=-]+")
+_LINK = re.compile(r"(/[vcdq]/)[0-9A-Za-z]{13,40}|(/unsubscribe/)[\w.:=-]+")
 
 
 class WithoutLinks(logging.Filter):
