@@ -22,6 +22,7 @@ from django.views.decorators.http import require_http_methods, require_POST, req
 from aftercare import links, stops, upkeep
 from aftercare.core import say
 from aftercare.pages.shown import language_name
+from aftercare.views.clients import asked_for
 from aftercare.views.errors import tell
 from studio import access, records, undo
 from studio.access import StudioRequest, client_or_404, page
@@ -49,7 +50,7 @@ class Row:
 def client_merge(request: StudioRequest, client_id: int) -> HttpResponseBase:
     """Find the other card, show both side by side, and merge them when confirmed."""
     kept = client_or_404(request, client_id)
-    asked = request.GET.get("q", "").strip()
+    asked = asked_for(request)
     shown: dict[str, Any] = {"client": kept, "q": asked, "found": _found(request, kept, asked)}
     other = request.POST.get("other") or request.GET.get("other") or ""
     if not other.isdecimal():
