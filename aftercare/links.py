@@ -29,18 +29,19 @@ _DIGITS = string.digits + string.ascii_uppercase + string.ascii_lowercase
 _MARK = 12  # characters of the signature
 _MARKS = len(_DIGITS) ** _MARK
 _LONGEST = 40
-_LINK = re.compile(r"(https?://[^\s/]+/[vcd]/)[0-9A-Za-z]{13,40}")
+_LINK = re.compile(r"(https?://[^\s/]+/[vcdq]/)[0-9A-Za-z]{13,40}")
 
 
 class Purpose(StrEnum):
     """What a link opens. The letter stands in the address."""
 
     VISIT = "v"  # her page about one visit
-    CONSULTATION = "c"  # the questions before a visit
+    CONSULTATION = "c"  # the questions before a visit, with what she answered before
+    ANEW = "q"  # the same from her page about a visit, which may be forwarded: nothing of what she answered before
     DATA = "d"  # what is kept about her, her choices of channel and language, being forgotten
 
 
-ABOUT_A_VISIT = frozenset({Purpose.VISIT, Purpose.CONSULTATION})
+ABOUT_A_VISIT = frozenset({Purpose.VISIT, Purpose.CONSULTATION, Purpose.ANEW})
 
 
 @dataclass(frozen=True, slots=True)

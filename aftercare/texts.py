@@ -89,6 +89,8 @@ def for_page(occasion: Occasion, visit: Visit, book: ClientBook, language: str, 
     """
     message = Message(client=book.client, visit=visit, occasion=occasion, channel="email", language=language)
     facts = replace(facts_of(message, book, now), page="")
+    if facts.questions:  # whoever was sent this page reads no more than a visit: nothing that she answered before
+        facts = replace(facts, questions=links.address(Purpose.ANEW, visit, revoked=book.revoked))
 
     def without_blocks(occasion: str, kind: str, step: int, channel: str, language: str) -> Words:
         return Words("", "") if occasion in BLOCKS else find(occasion, kind, step, channel, language)

@@ -2,6 +2,7 @@
 
 from django.urls import include, path
 
+from aftercare.links import Purpose
 from aftercare.views.answers import conversation, flag_answer
 from aftercare.views.attachments import attachment
 from aftercare.views.calls import calls_again
@@ -87,6 +88,7 @@ urlpatterns = [
     path("d/<str:token>/record.txt", her_record_file, {"kind": "txt"}, name="her_record_file"),
     path("unsubscribe/<str:token>", unsubscribe, name="unsubscribe"),
     path("c/<str:token>", consultation, name="consultation"),
+    path("q/<str:token>", consultation, {"purpose": Purpose.ANEW}, name="consultation_anew"),
     path("wordings", wordings, name="wordings"),
     path("wordings/new", wording_new, name="wording_new"),
     path("wordings/<slug:occasion>/<str:variant>/<slug:channel>/<slug:language>", wording, name="wording"),

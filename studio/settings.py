@@ -194,6 +194,7 @@ LOGGING = {
     "version": 1,
     "disable_existing_loggers": False,
     "formatters": {"plain": {"format": "{asctime} {levelname} {name}: {message}", "style": "{"}},
-    "handlers": {"stderr": {"class": "logging.StreamHandler", "formatter": "plain"}},
+    "filters": {"without_links": {"()": "studio.logs.WithoutLinks"}},
+    "handlers": {"stderr": {"class": "logging.StreamHandler", "formatter": "plain", "filters": ["without_links"]}},
     "root": {"handlers": ["stderr"], "level": env.choice("LOG_LEVEL", "INFO", ["DEBUG", "INFO", "WARNING", "ERROR"])},
 }

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+import re
+from dataclasses import dataclass, replace
 from enum import StrEnum
 
 from aftercare.core.reading import Reading, Topic, Urgency
@@ -28,6 +29,21 @@ class Route:
     rests: bool = False
 
 
+# What tells of her health though it is no sign of an eye: conditions, what is done about them, a child on the way.
+# Being "sick" or at "the doctor's" is what people say when they do not come, and no more than they would say aloud.
+_OF_HEALTH = re.compile(
+    r"\b(?:pregnan\w+|expecting a baby|breast ?-?feed\w*|miscarr\w+|ivf|chemo\w*|radiotherapy|cancer|tumou?rs?|"
+    r"surger(?:y|ies)|operated on|(?:an|my|the|eye) operation|lasik|lasek|cataracts?|glaucoma|allerg\w+|asthma\w*|"
+    r"diabet\w+|epilep\w+|seizures?|thyroid|alopecia|lupus|psoriasis|anti-?biotics?|steroids?|cortisone|"
+    r"anti-?histamines?|accutane|isotretinoin|medications?|meds|hospital\w*|covid\w*|shingles|chicken ?pox|herpes|"
+    r"migraines?|infect\w+|concussion|depress(?:ed|ion)|anxiety|diagnos\w+|biops\w+|hiv|"
+    r"embaraz\w+|lactancia|dando (?:el )?pecho|amamant\w+|quimio\w*|radioterapia|c[aá]ncer|cirug[ií]as?|"
+    r"operaci[oó]n|operaron|operad[ao]|cataratas?|al[eé]rgi\w+|asma|tiroides|antibi[oó]ticos?|cortisona|"
+    r"medicaci[oó]n|medicamentos?|migrañas?|jaqueca|infecci\w+|varicela|depresi[oó]n|ansiedad|diagn[oó]stic\w+)\b",
+    re.IGNORECASE,
+)
+_FOR_THE_DESK = frozenset({Wish.BOOKING, Wish.MOVE, Wish.CONFIRMED})
+
 _ABOUT_BOOKING = frozenset({Topic.BOOKING, Topic.FINE})
 _NOBODY_HERE = frozenset({Topic.WRONG_PERSON, Topic.STOP, Topic.OTHER, Topic.COMPLAINT})
 
@@ -44,6 +60,21 @@ def of_words(reading: Reading) -> Route:
     if Topic.BOOKING not in about:
         return Route(matter=True, wish=Wish.WRONG_PERSON if Topic.WRONG_PERSON in about else None)
     return Route(matter=not (plain and about <= _ABOUT_BOOKING and not reading.negated), wish=Wish.BOOKING)
+
+
+def beside(route: Route, words: str) -> Route:
+    """Return the route with her artist on it where a wish about a booking tells of her health as well.
+
+    >>> wish = Route(matter=False, wish=Wish.BOOKING)
+    >>> beside(wish, "I'm pregnant, can I move Friday?").matter, beside(wish, "can I move Friday?").matter
+    (True, False)
+    """
+    return replace(route, matter=True) if route.wish in _FOR_THE_DESK and tells_of_health(words) else route
+
+
+def tells_of_health(words: str) -> bool:
+    """Whether words that tell of no eye tell of her health: those are for her artist, and not for the front desk."""
+    return _OF_HEALTH.search(words) is not None
 
 
 def may_read(about: list[str], signs: list[str], negated: list[str], *, unread: bool) -> bool:

@@ -65,4 +65,5 @@ def wished(reply: Any, book: ClientBook | None, now: datetime) -> Wished:
         reading.get("negated", []),
         unread=reading.get("unread", True) and reply.wish_kind not in (Wish.Kind.CONFIRMED, Wish.Kind.MAY_CANCEL),
     )
-    return Wished(reply.wish, reply.wish_kind, reply, book, reply.text if readable else "", now)
+    hidden = reply.wish_kind != Wish.Kind.WRONG_PERSON and routing.tells_of_health(reply.text)
+    return Wished(reply.wish, reply.wish_kind, reply, book, reply.text if readable and not hidden else "", now)

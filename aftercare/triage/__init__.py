@@ -67,7 +67,7 @@ def read(reply_id: int, now: datetime) -> bool:
     reply.command = command or ""
     ended = not command and not reply.automatic and Topic.STOP in found.about
     obeyed = wishes.stop(reply, clients, found, now) if ended else wishes.obey(reply, command, clients, found, now)
-    route = _route(reply, command, found, obeyed=obeyed)
+    route = routing.beside(_route(reply, command, found, obeyed=obeyed), words_of(reply))
     if staff is not None and (command is Command.STOP or ended):
         wishes.tell_the_owners(reply, staff, now)
         route = Route(matter=found.urgency is not Urgency.NONE)

@@ -22,11 +22,16 @@ WITH_AREA_CODE = 9  # digits from which on a 0 before them is one that is dialed
 @page()
 def clients(request: StudioRequest) -> HttpResponse:
     """Show the clients whose names hold every word asked for, accents or none, or whose number ends so; else all."""
-    asked = request.GET.get("q", "").strip()[:80]
+    asked = asked_for(request)
     found = _found(access.clients(request), asked)
     shown = Paginator(found, PER_PAGE).get_page(request.GET.get("page"))
     ids = [client.pk for client in shown]
     return render(request, "aftercare/clients.html", {"shown": shown, "asked": asked, "visits": _nearest(ids, request)})
+
+
+def asked_for(request: StudioRequest) -> str:
+    """Return what is searched for, without NUL: PostgreSQL takes none, and no name has one."""
+    return request.GET.get("q", "").replace("\x00", "").strip()[:80]
 
 
 def _found(rows: QuerySet[Client], asked: str) -> QuerySet[Client]:

@@ -51,6 +51,11 @@ class Page:
         return self.opened.client
 
     @property
+    def shows_before(self) -> bool:
+        """Whether what she answered before is shown: not to whom her page about the visit was forwarded."""
+        return self.opened.purpose is Purpose.CONSULTATION
+
+    @property
     def is_open(self) -> bool:
         return consulting.is_asked_for(self.visit, self.now)
 
@@ -59,9 +64,9 @@ class Page:
 @csrf_exempt  # only who has the link can do anything, and a page without a referrer has no origin to check
 @never_cache
 @login_not_required
-def consultation(request: HttpRequest, token: str) -> HttpResponse:
+def consultation(request: HttpRequest, token: str, purpose: Purpose = Purpose.CONSULTATION) -> HttpResponse:
     """GET shows the questions and changes nothing; POST keeps what she answers, or deletes what she takes back."""
-    opened = links.opened(Purpose.CONSULTATION, token)
+    opened = links.opened(purpose, token)
     if opened is None or opened.visit is None:
         return _private(render(request, "aftercare/hers/gone.html", status=404))
     client, visit, now = opened.client, opened.visit, clock.now()
@@ -69,7 +74,7 @@ def consultation(request: HttpRequest, token: str) -> HttpResponse:
         opened, visit, _language(request, client), consulting.form_of(client.studio), consulting.last_kept(client), now
     )
     with translation.override(here.language), timezone.override(client.studio.zone):
-        if request.method == "POST" and "withdraw" in request.POST:
+        if request.method == "POST" and "withdraw" in request.POST and here.shows_before:
             return _withdraw(request, here)
         return _answer(request, here) if here.is_open else _closed(request, here)
 
@@ -96,7 +101,7 @@ def _shown(request: HttpRequest, here: Page, part: str, *, status: int = 200, **
         "studio_phone": here.client.studio.phone,
         "emergency_number": say.emergency_number(here.client.studio.region),
         "languages": LANGUAGES,
-        "may_withdraw": part != "withdrawn" and here.last is not None,
+        "may_withdraw": part != "withdrawn" and here.last is not None and here.shows_before,
         **more,
     }
     return _private(render(request, "aftercare/consultation.html", shown, status=status))
@@ -129,7 +134,7 @@ def _answer(request: HttpRequest, here: Page) -> HttpResponse:
         form=form,
         short=short,
         aid=aid,
-        said=pages.in_short(here.last) if here.last is not None and short else [],
+        said=pages.in_short(here.last) if here.last is not None and short and here.shows_before else [],
         answered=Consultation.objects.filter(visit=here.visit).order_by("at", "pk").last(),
         waiver=consulting.waiver_of(here.form, here.language),
     )
@@ -147,7 +152,7 @@ def _closed(request: HttpRequest, here: Page) -> HttpResponse:
 
 
 def _form(request: HttpRequest, here: Page, *, short: bool) -> AnswersForm:
-    before = consulting.answers_of(here.last)
+    before = consulting.answers_of(here.last) if here.shows_before else {}
     client = here.client
     return AnswersForm(
         request.POST if request.method == "POST" else None,
@@ -156,7 +161,7 @@ def _form(request: HttpRequest, here: Page, *, short: bool) -> AnswersForm:
         before=before,
         to_sign=consulting.is_to_sign(client, here.form, here.language),
         age_known=client.under_18 is False or (client.under_18 is True and client.guardian_agreed_on is not None),
-        style=here.last.style if here.last else "",
+        style=here.last.style if here.last and here.shows_before else "",
     )
 
 
@@ -194,7 +199,7 @@ def _done(
     request: HttpRequest, here: Page, row: Consultation, sent: consulting.Sent, aid: FirstAid | None
 ) -> HttpResponse:
     """Say what was kept, what to do at once, what is worth a doctor's word. Sent twice, it says the same."""
-    answers = consulting.answers_of(row) if row.agreed else dict(sent.answers)
+    answers = consulting.answers_of(row) if row.agreed and here.shows_before else dict(sent.answers)
     here = replace(here, last=consulting.last_kept(here.client))
     return _shown(request, here, "done", row=row, aid=aid, doctor=pages.asks_a_doctor(answers))
 

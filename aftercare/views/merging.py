@@ -21,6 +21,7 @@ from django.views.decorators.http import require_http_methods, require_POST, req
 from aftercare import links, stops, upkeep
 from aftercare.core import say
 from aftercare.pages.shown import language_name
+from aftercare.views.clients import asked_for
 from aftercare.views.errors import tell
 from studio import access, records, undo
 from studio.access import StudioRequest, client_or_404, page
@@ -50,7 +51,7 @@ def client_merge(request: StudioRequest, client_id: int) -> HttpResponseBase:
     kept = client_or_404(request, client_id)
     other = request.POST.get("other") or request.GET.get("other") or ""
     if not other.isdecimal():
-        asked = request.GET.get("q", "").strip()
+        asked = asked_for(request)
         found = _found(request, kept, asked)
         return render(request, "aftercare/merge_find.html", {"client": kept, "q": asked, "found": found})
     gone = get_object_or_404(access.clients(request), pk=int(other))

@@ -21,6 +21,7 @@ OPEN_TO_ALL = {
     "unsubscribe",
     "hook",
     "consultation",
+    "consultation_anew",
     "her_visit",
     "her_calendar",
     "her_record",

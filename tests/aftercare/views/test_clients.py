@@ -111,3 +111,14 @@ def test_a_client_can_be_looked_for_from_every_page(who: str, cast: Cast, as_: S
         page = browser.get(path).content.decode()
         assert page.count('<form method="get" action="/clients" class="find') == 2, path  # in the bar, and under More
     assert 'class="find' not in browser.get("/clients").content.decode()  # it has the search itself
+
+
+def test_a_nul_in_what_is_searched_for_is_passed_over(cast: Cast, as_: SignIn) -> None:
+    """PostgreSQL refuses it, and the page with it."""
+    mia, _zoe = cast.client("Mia"), cast.client("Zoe", "Quist")
+
+    page = words(as_(cast.dee).get("/clients", {"q": "Zo\x00e"}))
+    other = words(as_(cast.dee).get(f"/clients/{mia.pk}/merge", {"q": "Zo\x00e"}))
+
+    assert "Zoe Quist" in page
+    assert "Zoe Quist" in other

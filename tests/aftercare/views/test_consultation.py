@@ -12,7 +12,7 @@ from aftercare import consulting, links
 from aftercare.core.consultation import NO, NOW, QUESTIONS, YES, Answer
 from aftercare.links import Purpose
 from aftercare.models import Consultation, Flag, Message, Reply
-from studio.models import Client, Visit
+from studio.models import Client, Service, Visit
 from tests.cast import Cast
 from tests.pages import words
 
@@ -412,3 +412,31 @@ def test_it_is_used_without_a_cookie_a_sign_in_or_an_origin(visit: Visit) -> Non
 
 def test_other_methods_are_refused(visit: Visit) -> None:
     assert Browser().delete(link(visit)).status_code == 405
+
+
+def test_her_page_about_a_visit_leads_to_questions_that_show_nothing_of_what_she_answered_before(
+    visit: Visit, cast: Cast
+) -> None:
+    """She may forward it. Only the link in her own message shows what is kept."""
+    Browser().post(link(visit), filled(latex=YES, latex_words="hives at the dentist", more="on chemo", style="foxy"))
+    later = cast.visit(visit.client, cast.at(10, 30), Service.FULL_SET)
+    page = Browser().get(f"/v/{links.token(Purpose.VISIT, later)}").content.decode()
+    anew = re.search(r"/q/\w+", page)
+    assert anew is not None
+    assert "/c/" not in page
+
+    told = ("hives", "on chemo", "foxy", "Delete my health answers")
+    for address in (anew[0], f"{anew[0]}?change=1", f"{anew[0]}?language=es&change=1"):
+        shown = Browser().get(address).content.decode()
+        assert not [word for word in told if word in shown]
+        assert not re.search(r'name="latex"[^>]*checked', shown)
+    assert all(word in Browser().get(link(later)).content.decode() for word in told[:2])
+
+    Browser().post(anew[0], {"withdraw": "1"})
+    assert Consultation.objects.get().is_kept
+    short = {"once": "b" * 24, "agreed": YES, **{question.key: NO for question in QUESTIONS if question.now}}
+    done = words(Browser().post(anew[0], short))
+    assert "has your answers" in done
+    assert not [word for word in (*told, "Latex", "Chemotherapy") if word in done]
+    newest = Consultation.objects.latest("pk")
+    assert (newest.nothing_changed, newest.answers["latex"]["said"]) == (True, YES)  # that nothing has changed is heard

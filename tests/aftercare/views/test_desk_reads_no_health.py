@@ -17,7 +17,7 @@ from tests.cast import Cast
 from tests.pages import SignIn
 
 OF_HEALTH = ("qqhealth", "hives", "swollen", "redness", "light hurts", "latex", "emergency care", "sensitive")
-WAY = re.compile(r"/[vcd]/[0-9A-Za-z]{13,40}")  # to her own pages: whoever has it reads what she told
+WAY = re.compile(r"/[vcdq]/[0-9A-Za-z]{13,40}")  # to her own pages: whoever has it reads what she told
 MOST = 150  # pages: far more than there are
 
 

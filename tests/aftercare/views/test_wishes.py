@@ -48,6 +48,36 @@ def test_it_reads_no_word_on_health(cast: Cast, as_: SignIn) -> None:
     assert "itchy" in words(as_(cast.ada).get("/morning"))
 
 
+@pytest.mark.parametrize(
+    ("text", "word"),
+    [
+        ("I'm pregnant, can I move my visit to next month?", "pregnant"),
+        ("need to cancel tomorrow, starting chemo", "chemo"),
+        ("cancel please, had eye surgery yesterday", "surgery"),
+        ("Could I book for next week? my allergies are bad now", "allergies"),
+        ("puedo mover la cita, estoy embarazada", "embarazada"),
+    ],
+)
+def test_nor_one_on_how_she_is_otherwise_which_her_artist_is_told(
+    text: str, word: str, cast: Cast, as_: SignIn
+) -> None:
+    wrote(cast, "Mia", text)
+
+    page = words(as_(cast.dee).get("/morning"))
+
+    assert "Mia Quist About a booking She also wrote about something for her artist: ask her." in page
+    assert word not in page
+    assert word in words(as_(cast.ada).get("/morning"))
+
+
+@pytest.mark.parametrize("text", ["I'm sick, can we move Friday?", "doctor's appointment at 3, can I come at 5?"])
+def test_what_people_say_when_they_do_not_come_stays_a_wish(text: str, cast: Cast, as_: SignIn) -> None:
+    wrote(cast, "Mia", text)
+
+    assert text.replace("'", "&#x27;") in as_(cast.dee).get("/morning").content.decode()
+    assert not Flag.objects.exists()
+
+
 def test_what_was_seen_to_leaves_the_list_one_or_several_at_once(cast: Cast, as_: SignIn) -> None:
     for name in ("Bea", "Cleo", "Fay"):
         wrote(cast, name, "running 10 min late, sorry")
