@@ -244,7 +244,7 @@ def unsee_wishes(studio: Studio, wishes: Collection[int]) -> int:
 @transaction.atomic
 def hand_over(wish: Wish, *, by: Staff, now: datetime) -> Flag:
     """Give a wish that is more than one to her artist: it stands on the morning list as one to be read."""
-    reply = Reply.objects.select_for_update().select_related("flag", "client").get(pk=wish.reply_id)
+    reply = Reply.objects.select_for_update(of=("self",)).select_related("flag", "client").get(pk=wish.reply_id)
     if reply.flag is not None:
         return reply.flag
     flag = Flag.objects.create(

@@ -108,3 +108,31 @@ def test_the_examples_in_docstrings_are_true(name: str) -> None:
 
     assert tried
     assert not failed
+
+
+def chained(call: ast.expr) -> dict[str, ast.Call]:
+    """Return the calls of a chain such as ``rows.filter(…).get(…)`` by their names."""
+    found: dict[str, ast.Call] = {}
+    while isinstance(call, ast.Call | ast.Attribute):
+        if isinstance(call, ast.Call):
+            if isinstance(call.func, ast.Attribute):
+                found.setdefault(call.func.attr, call)
+            call = call.func
+        else:
+            call = call.value
+    return found
+
+
+def test_a_lock_names_its_table_where_others_are_read_along() -> None:
+    """PostgreSQL refuses to lock what an outer join may leave empty; SQLite locks nothing, and says nothing."""
+    wrong = [
+        f"{file.relative_to(ROOT)}:{node.lineno}"
+        for folder in ("aftercare", "studio")
+        for file in modules(folder)
+        for node in ast.walk(ast.parse(file.read_text(encoding="utf-8")))
+        if isinstance(node, ast.Call)
+        and {"select_for_update", "select_related"} <= (calls := chained(node)).keys()
+        and "of" not in {keyword.arg for keyword in calls["select_for_update"].keywords}
+    ]
+
+    assert not wrong
