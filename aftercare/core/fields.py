@@ -196,7 +196,7 @@ def values(facts: Facts) -> dict[str, Value]:
         "waiver_due": facts.waiver_due,
         "under_18": facts.under_18,
         "wears_lenses": facts.wears_lenses,
-        "dry_hours": facts.dry_hours,
+        "dry_hours": facts.dry_hours or None,  # an if takes 0 for a number, and "dry for 0 hours" says nothing
         "window": _window(facts, language),
         "booked_day": say.day(facts.booked_at.date(), language) if facts.booked_at else None,
         "emergency_call": say.emergency_call(language, facts.region),

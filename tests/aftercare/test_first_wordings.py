@@ -145,7 +145,28 @@ def test_keeping_dry_is_told_by_the_hour_of_the_adhesive_and_never_stops_a_rinse
         "never let that stop you from rinsing an eye|but do rinse an eye|nunca te impide enjuagar un ojo|pero enjuaga"
     )
     assert re.search(rinse, body)
-    assert "36" not in compose(words, replace(facts, dry_hours=None)).body
+    for none in (None, 0):
+        without = compose(words, replace(facts, dry_hours=none)).body
+        assert "36" not in without
+        assert not re.search(r"\b0 h|dry for|no mojes las pestañas \d|pestañas secas", without, re.IGNORECASE)
+
+
+@pytest.mark.parametrize(
+    ("language", "over", "second_day"),
+    [
+        ("en", "Once the dry hours are over, wash", "second day"),
+        ("es", "Pasadas las horas sin mojarlas", "segundo día"),
+    ],
+)
+def test_washing_never_begins_before_the_dry_hours_are_over(language: str, over: str, second_day: str) -> None:
+    facts = _facts("care", "full set", 0, "email", language)
+    words = first_wording("care", "full set", 0, "email", language)
+
+    body = compose(words, replace(facts, dry_hours=48)).body
+
+    assert over in body
+    assert second_day not in body
+    assert second_day in compose(words, replace(facts, dry_hours=0)).body
 
 
 @pytest.mark.parametrize("channel", ["sms", "email"])
@@ -302,7 +323,7 @@ def test_glue_in_an_eye_is_rinsed_for_at_least_twenty_minutes_without_solvent_or
 
 @pytest.mark.parametrize("channel", ["sms", "email"])
 @pytest.mark.parametrize("language", ["en", "es"])
-@pytest.mark.parametrize("kind", ["seen_today", "nobody_yet", "stopped_with_sign"])
+@pytest.mark.parametrize("kind", ["seen_today", "stopped_with_sign"])
 def test_answers_about_a_sign_send_her_to_be_seen_today(kind: str, language: str, channel: str) -> None:
     body = compose(
         first_wording("answer", kind, 0, channel, language), _facts("answer", kind, 0, channel, language)
@@ -310,6 +331,36 @@ def test_answers_about_a_sign_send_her_to_be_seen_today(kind: str, language: str
 
     assert re.search(r"see a doctor or an eye doctor today|ve hoy a un médico u oculista", body, re.IGNORECASE)
     assert re.search(r"[Rr]inse|[Ee]njuaga", body)
+
+
+@pytest.mark.parametrize("channel", ["sms", "email"])
+@pytest.mark.parametrize(
+    ("language", "now", "today"),
+    [
+        ("en", r"get emergency eye care \(ER\) NOW", "doctor"),
+        ("es", r"ve YA a urgencias \(ER\)", r"\bhoy\b|m[eé]dico"),
+    ],
+)
+def test_an_hour_after_an_emergency_she_is_not_told_that_today_will_do(
+    language: str, now: str, today: str, channel: str
+) -> None:
+    facts = replace(_facts("answer", "nobody_yet", 0, channel, language), region="US")
+
+    body = compose(first_wording("answer", "nobody_yet", 0, channel, language), facts).body
+
+    assert re.search(now, body)
+    assert re.search(r"911 or your local|911 o a emergencias", body)
+    assert re.search(r"rinse|enjuaga", body)
+    assert not re.search(today, body, re.IGNORECASE)
+
+
+@pytest.mark.parametrize("key", [key for key in MESSAGES_TO_SEND if key[3] == "email"], ids=str)
+def test_a_sight_that_changes_is_nowhere_left_for_a_doctor_today(key: Key) -> None:
+    # NHS, "Red eye" (reviewed 2022-03-21): a change of sight is for emergency care.
+    for words in every_way(key, wording.LONGEST):
+        for sentence in re.split(r"(?<=[.!?])\s", words.body):
+            if re.search(r"doctor today|ve hoy", sentence):
+                assert not re.search(r"\bsight\b|visi[oó]n", sentence), sentence
 
 
 @pytest.mark.parametrize("channel", ["sms", "email"])
