@@ -131,7 +131,7 @@ def facts_of(message: Message, book: ClientBook, now: datetime) -> Facts:
         waiver_due=client.waiver_signed_on is None,
         under_18=bool(client.under_18),
         wears_lenses=bool(client.wears_lenses),
-        call_by=_call_by(message, studio),
+        call_by=_call_by(message, studio, now),
         record=_record(message, book),
         visit_ahead=book.on_hold and any(book.calendar.is_booked(one) for one in book.calendar.visits),
         **(_of_visit(message, visit, book) if visit else {"kind": message.kind}),
@@ -216,7 +216,7 @@ def _staff_facts(message: Message, now: datetime, count: Count | None) -> Facts:
         occasion=message.occasion,
         kind=message.kind,
         step=message.step,
-        call_by=_call_by(message, studio),
+        call_by=_call_by(message, studio, now),
         link=_link(message),
         as_of=_on_the_wall(waiting.as_of, studio),
         last_reply=_on_the_wall(waiting.last_reply, studio),
@@ -233,9 +233,11 @@ def _link(message: Message) -> str:
     return settings.PUBLIC_URL + reverse("morning") + line
 
 
-def _call_by(message: Message, studio: Studio) -> datetime | None:
-    """By when a person calls her: as it was worked out when she was answered."""
-    return _on_the_wall(message.flag.call_by, studio) if message.flag_id and message.flag else None
+def _call_by(message: Message, studio: Studio, now: datetime) -> datetime | None:
+    """By when a person calls her: as it was worked out when she was answered; None where that is past, as the words
+    leave late."""
+    by = message.flag.call_by if message.flag_id and message.flag else None
+    return _on_the_wall(by, studio) if by is not None and by > now else None
 
 
 def _on_the_wall(at: datetime | None, studio: Studio) -> datetime | None:

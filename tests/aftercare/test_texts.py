@@ -8,7 +8,7 @@ from typing import Any
 import pytest
 
 from aftercare import facts, links, planning, texts, versions
-from aftercare.models import Message, Wording
+from aftercare.models import Flag, Message, Wording
 from studio.models import Absence, Client, ClosingDay, Consent, Visit
 from tests.forecasts import forecast
 from tests.people import NOW, make_client, make_staff, make_studio, make_visit
@@ -150,3 +150,17 @@ def test_aftercare_goes_in_the_first_wording_where_the_one_in_force_cannot_be_fi
 
     assert "rinse 20 min" in words.body
     assert "!" not in words.body
+
+
+@pytest.mark.parametrize("known", [True, False], ids=["hers", "a number that nobody has"])
+def test_an_answer_that_leaves_late_promises_no_call_by_an_hour_that_is_past(mia: Client, known: bool) -> None:
+    by = NOW + timedelta(hours=1)
+    flag = Flag.objects.create(studio=mia.studio, urgency="same_day", opened_at=NOW, urgent_since=NOW, call_by=by)
+    book = facts.load([mia.pk], NOW)[mia.pk] if known else None
+    answer = Message(studio=mia.studio, flag=flag, occasion="answer", kind="same_day", channel="sms", language="en")
+
+    in_time = texts.for_message(answer, book, NOW).body
+    late = texts.for_message(answer, book, by).body
+
+    assert "We call you by" in in_time
+    assert "We call you as soon as we can" in late
