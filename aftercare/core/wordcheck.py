@@ -11,6 +11,7 @@ import re
 from dataclasses import dataclass
 
 from aftercare.core import carriers, cautions, neversaid, placeholders, say
+from aftercare.core.answering import BREATHING, CHEMICAL, SEALED, SIGHT
 from aftercare.core.fields import BLOCKS, FIELDS, STAFF, kind_of
 from aftercare.core.placeholders import Problem, Source
 from aftercare.core.segments import Measure, measure
@@ -46,6 +47,9 @@ _REQUIRED_OF_KINDS: dict[tuple[str, str], tuple[str, ...]] = {
     ("caution", "chemical"): ("emergency_care",),
 }
 _STOP_IN_ANSWERS = frozenset({"started", "help"})
+# The one wording that answers every emergency: nothing but the studio's name may keep her from what to do at once.
+_AT_ONCE = frozenset({"", BREATHING, CHEMICAL, SEALED, SIGHT})
+_BEGINS_WITH_THE_CAUTION = re.compile(r"\s*(?:\{\{-?\s*studio\s*-?\}\}[\s:,.!-]*)?\{\{-?\s*caution\s*-?\}\}")
 _MISSING = {
     "caution": "The caution is missing or can be left out. It is fixed.",
     "day": "The visit's day is missing or can be left out.",
@@ -127,6 +131,9 @@ def _check_required(source: Source, draft: Draft) -> None:
             what = _MISSING.get(name, f"“{name}” is missing or can be left out.")
             cure = f"Write {{{{ {name} }}}} where it always goes: in no “if”, and with nothing behind its name."
             source.problem(source.fields.get(name), what, cure)
+    is_emergency = draft.occasion == "answer" and kind_of(draft.kind) in _AT_ONCE
+    if is_emergency and "caution" in source.always and not _BEGINS_WITH_THE_CAUTION.match(draft.body):
+        source.problem(None, "It does not begin with what to do at once.", "Write {{ caution }} first, all else below.")
     if draft.occasion == "answer" and kind_of(draft.kind) == "help" and "studio_phone" not in source.fields:
         source.problem(
             None, "It does not say where to find help.", "Write {{ studio_phone }}, in an if where it may be unknown."
