@@ -21,7 +21,7 @@ from aftercare.facts import ClientBook
 from aftercare.links import Purpose
 from aftercare.models import Message
 from aftercare.wording import Finder, WordingError, Words, compose, first_wording, unmark_caution, values
-from studio.models import Staff, Studio, Visit
+from studio.models import Client, Staff, Studio, Visit
 
 log = logging.getLogger(__name__)
 RECORD = "your_record"  # of an answer: the link to what is kept about her
@@ -100,13 +100,15 @@ def for_page(occasion: Occasion, visit: Visit, book: ClientBook, language: str, 
     return _by_what_can_be_filled_in(write, find).body
 
 
-def caution(studio: Studio, language: str, channel: str, find: Finder) -> str:
+def caution(client: Client, language: str, channel: str, find: Finder) -> str:
     """Return the caution of aftercare as it stands on a page: which signs are not normal, and what to do."""
+    studio = client.studio
     facts = Facts(
         studio=studio.name,
         studio_phone=studio.phone,
         language=language,
         region=studio.region,
+        country=say.country_of(client.time_zone),
         channel=channel,
         occasion=Occasion.CARE,
     )
@@ -122,6 +124,7 @@ def facts_of(message: Message, book: ClientBook, now: datetime) -> Facts:
         studio_phone=studio.phone,
         language=message.language or client.language or studio.language,
         region=studio.region,
+        country=say.country_of(client.time_zone),
         channel=message.channel,
         occasion=message.occasion,
         step=message.step,

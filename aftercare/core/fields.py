@@ -42,15 +42,16 @@ class Facts:
     """What one message is about. Whether she is sensitive is a health note and has no place in a text, so not here.
 
     ``kind`` is the visit's service ("full set" or "full_set"), or for an answer or an alert its kind ("breathing").
-    ``starts_at``, ``booked_at`` and ``call_by`` are on the studio's wall clock. ``region`` is the country whose
-    emergency number is to be named: where she says she is, else the studio's. ``service`` is the studio's own name for
-    the service.
+    ``starts_at``, ``booked_at`` and ``call_by`` are on the studio's wall clock, said as in its ``region``. ``country``
+    is where she says she is, whose emergency number is named; '' is the studio's. ``service`` is the studio's own name
+    for the service.
     """
 
     studio: str
     studio_phone: str = ""
     language: str = "en"
     region: str = ""
+    country: str = ""
     channel: str = "sms"
     occasion: str
     kind: str = ""
@@ -199,9 +200,9 @@ def values(facts: Facts) -> dict[str, Value]:
         "dry_hours": facts.dry_hours or None,  # an if takes 0 for a number, and "dry for 0 hours" says nothing
         "window": _window(facts, language),
         "booked_day": say.day(facts.booked_at.date(), language) if facts.booked_at else None,
-        "emergency_call": say.emergency_call(language, facts.region),
-        "emergency_care": say.emergency_care(language, facts.region),
-        "poison_line": say.poison_line(facts.region) or None,
+        "emergency_call": say.emergency_call(language, facts.country or facts.region),
+        "emergency_care": say.emergency_care(language, facts.country or facts.region),
+        "poison_line": say.poison_line(facts.country or facts.region) or None,
         "call_by": say.moment(facts.call_by, language, facts.region) if facts.call_by else None,
         "visit_ahead": facts.visit_ahead,
         "page": "".join(facts.page.split()) or None,

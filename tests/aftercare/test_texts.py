@@ -8,6 +8,7 @@ from typing import Any
 import pytest
 
 from aftercare import facts, links, planning, texts, versions
+from aftercare.core import say
 from aftercare.models import Flag, Message, Wording
 from studio.models import Absence, Client, ClosingDay, Consent, Visit
 from tests.forecasts import forecast
@@ -150,6 +151,32 @@ def test_aftercare_goes_in_the_first_wording_where_the_one_in_force_cannot_be_fi
 
     assert "rinse 20 min" in words.body
     assert "!" not in words.body
+
+
+@pytest.mark.parametrize(
+    ("zone", "call", "care"),
+    [
+        ("Europe/London", "999 or your local emergency number", "(A&E or eye casualty)"),
+        ("US/Eastern", "911 or your local emergency number", "(ER)"),
+        ("Asia/Tokyo", "call your local emergency number", "emergency eye care"),
+        ("", "911 or your local emergency number", "(ER)"),
+    ],
+)
+def test_the_emergency_number_is_that_of_where_she_says_she_is_and_the_clock_the_studio_s(
+    mia: Client, zone: str, call: str, care: str
+) -> None:
+    Client.objects.update(time_zone=zone)
+    by = NOW + timedelta(hours=1)
+    flag = Flag.objects.create(studio=mia.studio, opened_at=NOW, urgent_since=NOW, call_by=by)
+    book = facts.load([mia.pk], NOW)[mia.pk]
+
+    def answer(kind: str) -> str:
+        message = Message(studio=mia.studio, client=mia, flag=flag, occasion="answer", kind=kind, channel="sms")
+        return texts.for_message(message, book, NOW).body
+
+    assert call in answer("sight")
+    assert care in answer("sight")
+    assert answer("same_day").endswith(say.moment(by.astimezone(mia.studio.zone), "en", "US") + ".")
 
 
 @pytest.mark.parametrize("known", [True, False], ids=["hers", "a number that nobody has"])
