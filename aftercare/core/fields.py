@@ -106,6 +106,8 @@ _CLIENT = _TOLD | {"opt_in", "answer"}
 _CLIENT_OR_BLOCK = _CLIENT | BLOCKS
 _ANSWER = frozenset({"answer", "caution"})
 _LIST = frozenset({"morning_list"})
+_PICTURE = "So"  # Unicode's "other symbols": emoji, stars, the sign of a trade mark
+_BESIDE = frozenset("\ufe0e\ufe0f\u200d").union(map(chr, range(0x1F3FB, 0x1F400)))  # what joins and tints pictures
 
 FIELDS: dict[str, Field] = {
     "studio": Field("Your studio's name.", "Wrenfield Lash Room"),
@@ -183,12 +185,13 @@ def values(facts: Facts) -> dict[str, Value]:
     if facts.starts_at is not None:
         visit["day"] = say.day(facts.starts_at.date(), language)
         visit["hour"] = say.hour(facts.starts_at.time(), language, facts.region)
+    name = in_a_text if facts.channel == "sms" else _plain
     return {
-        "studio": _plain(facts.studio),
+        "studio": name(facts.studio),
         "studio_phone": _plain(facts.studio_phone) or None,
-        "first_name": _plain(facts.first_name) or None,
-        "artist": _plain(facts.artist) or None,
-        "service": _plain(facts.service) or _service_name(kind_of(facts.kind), language),
+        "first_name": name(facts.first_name) or None,
+        "artist": name(facts.artist) or None,
+        "service": name(facts.service) or _service_name(kind_of(facts.kind), language),
         **visit,
         "minutes": facts.minutes,
         "step": facts.step,
@@ -237,6 +240,18 @@ def _window(facts: Facts, language: str) -> str | None:
 def _service_name(kind: str, language: str) -> str:
     names = SERVICE_NAMES.get(language, SERVICE_NAMES["en"])
     return names.get(kind, names[""])
+
+
+def in_a_text(name: str) -> str:
+    """Return a name as it stands in an SMS: without pictures. A name of nothing else stays.
+
+    One of them would make the whole text UCS-2: two and a half times as dear, and in an emergency longer than two.
+    """
+    plain = _plain(name)
+    if plain.isascii() or not any(unicodedata.category(character) == _PICTURE for character in plain):
+        return plain
+    letters = "".join(c for c in plain if unicodedata.category(c) != _PICTURE and c not in _BESIDE)
+    return " ".join(letters.split()) or plain
 
 
 def _plain(text: str) -> str:

@@ -92,6 +92,13 @@ def test_a_first_wording_passes_the_check_that_the_owner_s_must_pass(key: Key) -
     assert problems(*key, first_wording(*key)) == ()
 
 
+@pytest.mark.parametrize("kind", EMERGENCIES)
+def test_a_picture_in_the_studio_s_name_makes_no_emergency_s_answer_longer_than_two(kind: str) -> None:
+    facts = replace(_facts("answer", kind, 0, "sms", "en"), studio="Wrenfield \u2728 Lash Room", region="US")
+
+    assert measure(compose(first_wording("answer", kind, 0, "sms", "en"), facts).body).segments <= 2
+
+
 @pytest.mark.parametrize("key", MESSAGES_TO_SEND, ids=str)
 def test_a_first_wording_names_the_studio(key: Key) -> None:
     for words in every_way(key, wording.LONGEST):
