@@ -387,6 +387,8 @@ def test_a_same_day_answer_tells_the_signs_not_to_wait_with_and_then_by_when_a_p
     body = compose(words, facts).body
 
     assert body.index(sign) < body.index(doctor) < body.rindex(call)
+    assert re.search(r"blisters|ampollas", body)
+    assert re.search(r"lenses out|Lentes (?:de contacto )?fuera", body, re.IGNORECASE)
     soon = compose(words, replace(facts, call_by=None)).body
     assert re.search(r"as soon as (?:we|they) can|en cuanto p", soon)
 
