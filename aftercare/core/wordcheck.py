@@ -165,12 +165,26 @@ def _check_language(source: Source, draft: Draft) -> None:
 
 
 def _check_caution(source: Source, draft: Draft) -> None:
-    missing = cautions.left_out(draft.first, draft.body) if draft.first else ()
+    if not draft.first:
+        return
+    first = placeholders.read(draft.first, FIELDS)
+    # What a comment holds is said to nobody, and what an if holds not to everybody.
+    missing = dict.fromkeys(
+        (*cautions.left_out(_certain(first), _certain(source)), *cautions.left_out(_shown(first), _shown(source)))
+    )
     if missing:
         what = f"The caution no longer says: {'; '.join(missing)}."
         source.problem(
             None, what, "Put it back, or make sure that the clinician has seen that it is gone.", warning=True
         )
+
+
+def _certain(source: Source) -> str:
+    return f"{source.certain} {' '.join(sorted(source.always))}"
+
+
+def _shown(source: Source) -> str:
+    return f"{source.shown} {' '.join(sorted(source.fields))}"
 
 
 def _check_carriers(source: Source) -> None:
