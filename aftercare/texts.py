@@ -100,6 +100,11 @@ def for_page(occasion: Occasion, visit: Visit, book: ClientBook, language: str, 
     return _by_what_can_be_filled_in(write, find).body
 
 
+def emergency_number(client: Client) -> str:
+    """Return the number that a page of hers calls: of where she says she is, else the studio's; '' for none known."""
+    return say.emergency_number(say.country_of(client.time_zone) or client.studio.region)
+
+
 def caution(client: Client, language: str, channel: str, find: Finder) -> str:
     """Return the caution of aftercare as it stands on a page: which signs are not normal, and what to do."""
     studio = client.studio

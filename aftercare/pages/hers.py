@@ -164,7 +164,7 @@ class HerPage:
 
 def emergency(client: Client, language: str, find: Finder) -> Emergency:
     """Return what stands first on every page of hers."""
-    number = say.emergency_number(say.country_of(client.time_zone) or client.studio.region)
+    number = texts.emergency_number(client)
     return Emergency(
         texts.caution(client, language, "sms", find),
         number,
