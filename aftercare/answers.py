@@ -16,6 +16,7 @@ from django.utils.translation import gettext as _
 
 from aftercare import facts, outbox, texts
 from aftercare.core import neversaid, paging, pasthours, say, segments
+from aftercare.core.fields import in_a_text
 from aftercare.core.neversaid import Finding
 from aftercare.core.occasions import Occasion
 from aftercare.core.reach import Purpose, reach
@@ -136,8 +137,9 @@ def _call_by(flag: Flag, studio: Studio, now: datetime) -> datetime:
 def look(text: str, road: Road, studio: Studio, now: datetime) -> Look:
     """Return an answer as it would leave. A text says who writes: carriers' rules want it, and so does she."""
     words = text.replace("\r\n", "\n").strip()
-    if road.channel == "sms" and studio.name.casefold() not in words.casefold():
-        words = f"{studio.name}: {words}"
+    named = in_a_text(studio.name)
+    if road.channel == "sms" and named.casefold() not in words.casefold():
+        words = f"{named}: {words}"
     found = (*neversaid.find(words, Occasion.ANSWER), *neversaid.find_shorteners(words))
     past = tuple(pasthours.find(words, now.astimezone(studio.zone)))
     return Look(words, segments.measure(words) if road.channel == "sms" else None, found, past)

@@ -21,7 +21,7 @@ from aftercare.facts import ClientBook
 from aftercare.links import Purpose
 from aftercare.models import Message
 from aftercare.wording import Finder, WordingError, Words, compose, first_wording, unmark_caution, values
-from studio.models import Staff, Studio, Visit
+from studio.models import Client, Staff, Studio, Visit
 
 log = logging.getLogger(__name__)
 RECORD = "your_record"  # of an answer: the link to what is kept about her
@@ -102,13 +102,20 @@ def for_page(occasion: Occasion, visit: Visit, book: ClientBook, language: str, 
     return _by_what_can_be_filled_in(write, find).body
 
 
-def caution(studio: Studio, language: str, channel: str, find: Finder) -> str:
+def emergency_number(client: Client) -> str:
+    """Return the number that a page of hers calls: of where she says she is, else the studio's; '' for none known."""
+    return say.emergency_number(say.country_of(client.time_zone) or client.studio.region)
+
+
+def caution(client: Client, language: str, channel: str, find: Finder) -> str:
     """Return the caution of aftercare as it stands on a page: which signs are not normal, and what to do."""
+    studio = client.studio
     facts = Facts(
         studio=studio.name,
         studio_phone=studio.phone,
         language=language,
         region=studio.region,
+        country=say.country_of(client.time_zone),
         channel=channel,
         occasion=Occasion.CARE,
     )
@@ -124,6 +131,7 @@ def facts_of(message: Message, book: ClientBook, now: datetime) -> Facts:
         studio_phone=studio.phone,
         language=message.language or client.language or studio.language,
         region=studio.region,
+        country=say.country_of(client.time_zone),
         channel=message.channel,
         occasion=message.occasion,
         step=message.step,
@@ -133,7 +141,7 @@ def facts_of(message: Message, book: ClientBook, now: datetime) -> Facts:
         waiver_due=client.waiver_signed_on is None,
         under_18=bool(client.under_18),
         wears_lenses=bool(client.wears_lenses),
-        call_by=_call_by(message, studio),
+        call_by=_call_by(message, studio, now),
         record=_record(message, book),
         visit_ahead=book.on_hold and any(book.calendar.is_booked(one) for one in book.calendar.visits),
         **(_of_visit(message, visit, book) if visit else {"kind": message.kind}),
@@ -235,7 +243,7 @@ def _staff_facts(message: Message, now: datetime, count: Count | None) -> Facts:
         occasion=message.occasion,
         kind=message.kind,
         step=message.step,
-        call_by=_call_by(message, studio),
+        call_by=_call_by(message, studio, now),
         link=_link(message),
         as_of=_on_the_wall(waiting.as_of, studio),
         last_reply=_on_the_wall(waiting.last_reply, studio),
@@ -252,9 +260,11 @@ def _link(message: Message) -> str:
     return settings.PUBLIC_URL + reverse("morning") + line
 
 
-def _call_by(message: Message, studio: Studio) -> datetime | None:
-    """By when a person calls her: as it was worked out when she was answered."""
-    return _on_the_wall(message.flag.call_by, studio) if message.flag_id and message.flag else None
+def _call_by(message: Message, studio: Studio, now: datetime) -> datetime | None:
+    """By when a person calls her: as it was worked out when she was answered; None where that is past, as the words
+    leave late."""
+    by = message.flag.call_by if message.flag_id and message.flag else None
+    return _on_the_wall(by, studio) if by is not None and by > now else None
 
 
 def _on_the_wall(at: datetime | None, studio: Studio) -> datetime | None:

@@ -28,5 +28,5 @@ PARTS: tuple[tuple[str, re.Pattern[str]], ...] = tuple(
 
 
 def left_out(first: str, changed: str) -> tuple[str, ...]:
-    """Name what ``first`` says to do and ``changed`` does not, both as their sources are written."""
+    """Name what ``first`` says to do and ``changed`` does not, both with the names of their fields."""
     return tuple(what for what, words in PARTS if words.search(first) and not words.search(changed))

@@ -42,15 +42,16 @@ class Facts:
     """What one message is about. Whether she is sensitive is a health note and has no place in a text, so not here.
 
     ``kind`` is the visit's service ("full set" or "full_set"), or for an answer or an alert its kind ("breathing").
-    ``starts_at``, ``booked_at`` and ``call_by`` are on the studio's wall clock. ``region`` is the country whose
-    emergency number is to be named: where she says she is, else the studio's. ``service`` is the studio's own name for
-    the service.
+    ``starts_at``, ``booked_at`` and ``call_by`` are on the studio's wall clock, said as in its ``region``. ``country``
+    is where she says she is, whose emergency number is named; '' is the studio's. ``service`` is the studio's own name
+    for the service.
     """
 
     studio: str
     studio_phone: str = ""
     language: str = "en"
     region: str = ""
+    country: str = ""
     channel: str = "sms"
     occasion: str
     kind: str = ""
@@ -105,6 +106,8 @@ _CLIENT = _TOLD | {"opt_in", "answer"}
 _CLIENT_OR_BLOCK = _CLIENT | BLOCKS
 _ANSWER = frozenset({"answer", "caution"})
 _LIST = frozenset({"morning_list"})
+_PICTURE = "So"  # Unicode's "other symbols": emoji, stars, the sign of a trade mark
+_BESIDE = frozenset("\ufe0e\ufe0f\u200d").union(map(chr, range(0x1F3FB, 0x1F400)))  # what joins and tints pictures
 
 FIELDS: dict[str, Field] = {
     "studio": Field("Your studio's name.", "Wrenfield Lash Room"),
@@ -182,12 +185,13 @@ def values(facts: Facts) -> dict[str, Value]:
     if facts.starts_at is not None:
         visit["day"] = say.day(facts.starts_at.date(), language)
         visit["hour"] = say.hour(facts.starts_at.time(), language, facts.region)
+    name = in_a_text if facts.channel == "sms" else _plain
     return {
-        "studio": _plain(facts.studio),
+        "studio": name(facts.studio),
         "studio_phone": _plain(facts.studio_phone) or None,
-        "first_name": _plain(facts.first_name) or None,
-        "artist": _plain(facts.artist) or None,
-        "service": _plain(facts.service) or _service_name(kind_of(facts.kind), language),
+        "first_name": name(facts.first_name) or None,
+        "artist": name(facts.artist) or None,
+        "service": name(facts.service) or _service_name(kind_of(facts.kind), language),
         **visit,
         "minutes": facts.minutes,
         "step": facts.step,
@@ -196,12 +200,12 @@ def values(facts: Facts) -> dict[str, Value]:
         "waiver_due": facts.waiver_due,
         "under_18": facts.under_18,
         "wears_lenses": facts.wears_lenses,
-        "dry_hours": facts.dry_hours,
+        "dry_hours": facts.dry_hours or None,  # an if takes 0 for a number, and "dry for 0 hours" says nothing
         "window": _window(facts, language),
         "booked_day": say.day(facts.booked_at.date(), language) if facts.booked_at else None,
-        "emergency_call": say.emergency_call(language, facts.region),
-        "emergency_care": say.emergency_care(language, facts.region),
-        "poison_line": say.poison_line(facts.region) or None,
+        "emergency_call": say.emergency_call(language, facts.country or facts.region),
+        "emergency_care": say.emergency_care(language, facts.country or facts.region),
+        "poison_line": say.poison_line(facts.country or facts.region) or None,
         "call_by": say.moment(facts.call_by, language, facts.region) if facts.call_by else None,
         "visit_ahead": facts.visit_ahead,
         "page": "".join(facts.page.split()) or None,
@@ -236,6 +240,18 @@ def _window(facts: Facts, language: str) -> str | None:
 def _service_name(kind: str, language: str) -> str:
     names = SERVICE_NAMES.get(language, SERVICE_NAMES["en"])
     return names.get(kind, names[""])
+
+
+def in_a_text(name: str) -> str:
+    """Return a name as it stands in an SMS: without pictures. A name of nothing else stays.
+
+    One of them would make the whole text UCS-2: two and a half times as dear, and in an emergency longer than two.
+    """
+    plain = _plain(name)
+    if plain.isascii() or not any(unicodedata.category(character) == _PICTURE for character in plain):
+        return plain
+    letters = "".join(c for c in plain if unicodedata.category(c) != _PICTURE and c not in _BESIDE)
+    return " ".join(letters.split()) or plain
 
 
 def _plain(text: str) -> str:

@@ -39,7 +39,10 @@ class Unless(Enum):
         r"\b(?:deposit|balance|fee|charge[ds]?|owe|cash|missed|cancel\w*|due on the day|"
         r"deposito|senal|saldo|cargo|cobra\w*|efectivo|cancela\w*|debes)\b(?:(?!\b(?:only|just|from|solo|desde)\b).){0,60}$"
     )
-    IF_BEFORE = re.compile(r"\b(?:if|whether|in case|unless|si|por si) (?:you think |crees que )?$")
+    IF_BEFORE = re.compile(
+        r"\b(?:if|whether|in case|unless|(?:do|does|did)(?: it| they| that| this)?|si|por si) "
+        r"(?:you think |crees que )?$"
+    )
 
 
 @dataclass(frozen=True, slots=True)
@@ -100,10 +103,29 @@ PHRASES: tuple[Phrase, ...] = (
         no es (?:nada|grave)
         todo (?:esta |va |ira |estara )?bien
         esta(?:s|ras|ra|n)? bien
-        tranquila
+        tranqui(?:la)?
+        no hay (?:ningun )?(?:problema|peligro|de que preocuparse)(?! (?:con|para|si)\b)
         """,
         "It tells her that all is well, which nobody can know from here.",
         "Name the signs and what to do instead.",
+    ),
+    _phrase(
+        r"""
+        (?:it's|that's|they're|everything's|this is) (?:all |perfectly |totally )?(?:ok(?:ay)?|al(?:l )?right)
+        (?:you|it|they|that|this|eyes?|everything|all)(?:'ll| will| should) be (?:ok(?:ay)?|al(?:l )?right)
+        you(?:'re| are) (?:all )?(?:good|al(?:l )?right)(?! (?:to|at|for)\b)
+        (?:everything|all|it|that|this|eyes?|lids?)(?: all)? looks? (?:good|ok(?:ay)?|al(?:l )?right)(?! on\b)
+        nothing(?:'s| is)? (?:wrong|bad|dangerous)
+        (?:it|that|this)(?:'s| is) (?:not|hardly) (?:\w+ )?dangerous
+        (?:(?:it|that|this)(?:'s| is) )?probably nothing
+        (?:is|are|it's|that's) (?:very |quite |pretty |so |really )?common(?! sense)
+        (?:it|that|this)(?:'s not| is not| isn't) an emergency(?! (?:line|number|room|service))
+        es (?:muy |bastante )?(?:comun|frecuente|habitual)
+        no es (?:una )?(?:emergencia|urgencia)
+        """,
+        "It tells her that all is well, which nobody can know from here.",
+        "Name the signs and what to do instead.",
+        Unless.IF_BEFORE,
     ),
     _phrase(
         r"""
@@ -111,13 +133,26 @@ PHRASES: tuple[Phrase, ...] = (
         wait (?:it out|a (?:day|bit|few days|couple of days))
         see how it goes
         give it (?:time|a (?:day|bit|few days|couple of days))
-        (?:will|\w+'ll|should|may|usually|tends? to) (?:\w+ )?(?:settle|go away|calm down|clear up|wear off)
+        (?:will|\w+'ll|should|may|usually|tends? to) (?:\w+ )?(?:settle|go (?:away|down)|calm down|clear up)
+        (?:will|\w+'ll|should|may|usually|tends? to) (?:\w+ )?(?:wear off|disappear|be gone|heal)
+        (?:will|\w+'ll|should|usually) (?:\w+ )?(?:feel|get) better(?! \w*(?:lash|result|retention))
+        (?:will|\w+'ll|should) be better (?:soon|tomorrow|by|in an?|within)
+        (?:it|this|that|they|redness|swelling|itching|itch|burning|irritation)(?: \w+)? go(?:es)? (?:away|down)
+        (?:it|this|that|they|redness|swelling|itching|itch|burning|irritation)(?: \w+)? gets? better
+        (?:usually|mostly|generally|always) (?:clears?|settles?|goes (?:away|down)|improves)
+        clears? up (?:by itself|on its own|in an?)
+        (?:no need (?:to|for)|(?:don't|do not) need)(?: \w+){0,4} (?:doctors?(?!')|hospital|er|eye care|urgent care)
+        no (?:doctor|hospital) (?:is )?(?:needed|necessary)
         (?:it|this|that|they|these)(?: will|'ll| should| usually)(?: \w+)? (?:pass|clear|improve|get better)
         settles?(?: down)? (?:by itself|on its own|in an?)
         lids? (?:will )?part (?:by themselves|in 1)
         espera (?:a ver|y veras|unos dias|un dia)
         se (?:te |le )?(?:pasara|quitara|calmara|ira)
         ya (?:se )?(?:pasara|pasa|quita)
+        se (?:te |le )?(?:pasa|quita|va)(?:ra)? (?:sol[oa]|en (?:un|unos|unas|dos|tres)|pronto|manana)
+        se te va a (?:pasar|quitar)
+        (?:mejorar(?:a|as|an)|(?:estaras|te sentiras) mejor)
+        no (?:necesitas|hace falta|es necesario)(?: \w+){0,4} (?:medic[oa]|oculista|hospital|urgencias)
         dale (?:tiempo|unos dias|un dia)
         """,
         "It tells her to wait, and an eye may not be able to.",
@@ -130,10 +165,17 @@ PHRASES: tuple[Phrase, ...] = (
         you(?:'re| are)(?: \w+)? (?:allergic|infected|sensiti[sz]ed)
         you(?:'ve| have| got|'ve got)(?: an?)?(?: \w+)? (?:infection|allergy|conjunctivitis|pink ?eye|blepharitis|stye)
         (?:it|this|that)(?:'s| is)(?: (?:probably|likely))?(?: an?)? (?:allergy|allergic|infection|irritation)
+        (?:it|this|that)(?:'s| is)(?: (?:probably|likely))?(?: an?)?(?: \w+)? (?:reaction|conjunctivitis|pink ?eye|stye)
+        (?:looks?|sounds?|seems?)(?: like| to be)?(?: an?)?(?: \w+)? (?:allerg(?:y|ic)|infect(?:ed|ion))
+        (?:looks?|sounds?|seems?)(?: like| to be)?(?: an?)?(?: \w+)? (?:irritat(?:ed|ion)|pink ?eye|stye)
+        (?:looks?|sounds?|seems?)(?: like| to be)?(?: an?)?(?: \w+)? (?:conjunctivitis|blepharitis)
+        you (?:may|might|could|must|probably|likely)(?: be| have)?(?: an?)?(?: \w+)? (?:allerg(?:y|ic)|infect(?:ed|ion))
+        you (?:may|might|could|must|probably|likely)(?: have)?(?: an?)? (?:conjunctivitis|pink ?eye|blepharitis|stye)
         (?:solo|solamente) (?:es )?(?:una )?(?:irritacion|alergia|reaccion)
         eres (?:\w+ )?alergica
         tienes (?:(?:una|un) )?(?:\w+ )?(?:infeccion|alergia|conjuntivitis|blefaritis|orzuelo)
         es (?:probablemente )?una (?:alergia|infeccion|irritacion)
+        (?:parece|sera|puede ser|suena a)(?: ser)?(?: una?)? (?:alergia|infeccion|irritacion|conjuntivitis|orzuelo)
         """,
         "It is a diagnosis, which only a doctor can make.",
         "Say what she noticed, and that a doctor or an eye doctor should look at it.",
@@ -149,9 +191,14 @@ PHRASES: tuple[Phrase, ...] = (
         painkillers?|pills?|tablets?|pastillas?
         ibuprofen|paracetamol|acetaminophen|aspirin|naproxen|cetirizine|loratadine|diphenhydramine
         ibuprofeno|acetaminofen|aspirina|naproxeno|cetirizina|loratadina|difenhidramina
-        (?:eye|allergy|lubricating) ?drops?|artificial tears|colirios?|gotas(?! de agua)
+        (?:eye|allergy|lubricating)[- ]?drops?|artificial tears|colirios?|gotas(?! de agua)
         (?:use|put|try|take|apply|some|the|with|your|a few) drops
         \d+ ?(?:mg|mcg|ml)
+        allergy (?:medicines?|medications?|meds?)
+        (?:use|take|apply|try|buy|put on)(?! any\b)(?: an?| some| your| the)?(?: \w+)? (?:creams?|gel(?! pads?))
+        (?:use|take|try|buy|get)(?! any\b)(?: an?| some| your| the)?(?: \w+)? (?:medicines?|medications?|meds)
+        saline|suero(?: fisiologico)?|(?:some|with|use|put|try|apply) honey|cucumbers?|pepino
+        washcloths?|cold spoons?
         tea ?bags?|camomile|chamomile|bolsitas? de te|te (?:verde|negro)|manzanilla
         oils?(?![- ]free)|aceites?
         breast ?milk|leche materna
@@ -164,7 +211,7 @@ PHRASES: tuple[Phrase, ...] = (
     ),
     _phrase(
         r"""
-        hypo-?allergenic
+        hypo[- ]?allergenic
         formaldehyde[- ]free
         (?:free (?:of|from)|no|without) formaldehyde
         hipoalergenic[oa]s?
@@ -187,6 +234,7 @@ PHRASES: tuple[Phrase, ...] = (
         r"""
         pass(?:ed|es)?(?: \w+){0,4} (?:patch )?tests?
         tests?(?: \w+){0,3} (?:passed|cleared|negative)
+        tests? (?:was|is|were|looks?|looked|came (?:back|out)) (?:all )?(?:clear|good|clean|ok(?:ay)?|al(?:l )?right)
         cleared for
         good to go
         (?:prueba|test)(?: \w+){0,4} (?:superad|aprobad|pasad|negativ)[oa]
@@ -239,6 +287,7 @@ PHRASES: tuple[Phrase, ...] = (
         r"""
         (?:come|pop|drop|stop|swing) (?:in|by|over|back|round)
         come to (?:the studio|us)
+        come (?:and )?see us
         (?:book|make)(?: an?)? (?:appointment|visit)s?
         (?:ven|pasate|acercate|pasa|vente)(?: \w+){0,2} (?:estudio|salon|aqui)
         (?:haz|pide|reserva) (?:una|tu) cita

@@ -7,23 +7,28 @@ either one turns a whole SMS into UCS-2: 70 characters a segment, twice the pric
 from __future__ import annotations
 
 import re
+from collections.abc import Mapping
 from datetime import date, datetime, time
 from decimal import Decimal
 from functools import lru_cache
 
 from babel import Locale, UnknownLocaleError
+from babel.core import get_global
 from babel.dates import format_date, format_interval
 from babel.numbers import UnknownCurrencyError, format_currency
 
 LANGUAGES = ("en", "es")
+_TERRITORIES: Mapping[str, str] = get_global("zone_territories")
+_ALIASES: Mapping[str, str] = get_global("zone_aliases")
+_NO_COUNTRY = "ZZ"
 
 # From memory: the emergency number of each country; 112 is the European Union's common one. In GB, 111 is not the
 # emergency line. Elsewhere none is known here, and none is better than a wrong one.
 _EUROPEAN_UNION = "AT BE BG CY CZ DE DK EE ES FI FR GR HR HU IE IT LT LU LV MT NL PL PT RO SE SI SK"
 EMERGENCY_NUMBERS = {
-    **dict.fromkeys(("US", "CA", "MX"), "911"),
+    **dict.fromkeys(("US", "CA", "MX", "PR", "VI", "GU", "AS", "MP"), "911"),
     **dict.fromkeys(_EUROPEAN_UNION.split(" "), "112"),
-    "GB": "999",
+    **dict.fromkeys(("GB", "GG", "IM", "JE"), "999"),
     "AU": "000",
     "NZ": "111",
 }
@@ -132,6 +137,17 @@ def between(first: date, last: date, language: str) -> str:
 def soon(language: str) -> str:
     """Say that it should be soon, where there are no days to name."""
     return _SOON.get(language, _SOON["en"])
+
+
+@lru_cache(maxsize=1024)
+def country_of(zone: str) -> str:
+    """Return the country that CLDR has a time zone in; '' where it is none's, or not known.
+
+    >>> country_of("Europe/London"), country_of("US/Eastern"), country_of("UTC")
+    ('GB', 'US', '')
+    """
+    found = _TERRITORIES.get(_ALIASES.get(zone, zone), "")
+    return "" if found == _NO_COUNTRY else found
 
 
 def emergency_number(region: str) -> str:

@@ -11,6 +11,7 @@ import re
 from dataclasses import dataclass
 
 from aftercare.core import carriers, cautions, neversaid, placeholders, say
+from aftercare.core.answering import BREATHING, CHEMICAL, SEALED, SIGHT
 from aftercare.core.fields import BLOCKS, FIELDS, STAFF, kind_of
 from aftercare.core.placeholders import Problem, Source
 from aftercare.core.segments import Measure, measure
@@ -46,6 +47,9 @@ _REQUIRED_OF_KINDS: dict[tuple[str, str], tuple[str, ...]] = {
     ("caution", "chemical"): ("emergency_care",),
 }
 _STOP_IN_ANSWERS = frozenset({"started", "help"})
+# The one wording that answers every emergency: nothing but the studio's name may keep her from what to do at once.
+_AT_ONCE = frozenset({"", BREATHING, CHEMICAL, SEALED, SIGHT})
+_BEGINS_WITH_THE_CAUTION = re.compile(r"\s*(?:\{\{-?\s*studio\s*-?\}\}[\s:,.!-]*)?\{\{-?\s*caution\s*-?\}\}")
 _MISSING = {
     "caution": "The caution is missing or can be left out. It is fixed.",
     "day": "The visit's day is missing or can be left out.",
@@ -127,6 +131,9 @@ def _check_required(source: Source, draft: Draft) -> None:
             what = _MISSING.get(name, f"“{name}” is missing or can be left out.")
             cure = f"Write {{{{ {name} }}}} where it always goes: in no “if”, and with nothing behind its name."
             source.problem(source.fields.get(name), what, cure)
+    is_emergency = draft.occasion == "answer" and kind_of(draft.kind) in _AT_ONCE
+    if is_emergency and "caution" in source.always and not _BEGINS_WITH_THE_CAUTION.match(draft.body):
+        source.problem(None, "It does not begin with what to do at once.", "Write {{ caution }} first, all else below.")
     if draft.occasion == "answer" and kind_of(draft.kind) == "help" and "studio_phone" not in source.fields:
         source.problem(
             None, "It does not say where to find help.", "Write {{ studio_phone }}, in an if where it may be unknown."
@@ -158,12 +165,26 @@ def _check_language(source: Source, draft: Draft) -> None:
 
 
 def _check_caution(source: Source, draft: Draft) -> None:
-    missing = cautions.left_out(draft.first, draft.body) if draft.first else ()
+    if not draft.first:
+        return
+    first = placeholders.read(draft.first, FIELDS)
+    # What a comment holds is said to nobody, and what an if holds not to everybody.
+    missing = dict.fromkeys(
+        (*cautions.left_out(_certain(first), _certain(source)), *cautions.left_out(_shown(first), _shown(source)))
+    )
     if missing:
         what = f"The caution no longer says: {'; '.join(missing)}."
         source.problem(
             None, what, "Put it back, or make sure that the clinician has seen that it is gone.", warning=True
         )
+
+
+def _certain(source: Source) -> str:
+    return f"{source.certain} {' '.join(sorted(source.always))}"
+
+
+def _shown(source: Source) -> str:
+    return f"{source.shown} {' '.join(sorted(source.fields))}"
 
 
 def _check_carriers(source: Source) -> None:

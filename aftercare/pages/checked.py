@@ -61,6 +61,8 @@ FORMS = (
     form("The visit's hour is missing or can be left out."),
     form("“{name}” is missing or can be left out."),
     form("Write {{ {name} }} where it always goes: in no “if”, and with nothing behind its name."),
+    form("It does not begin with what to do at once."),
+    form("Write {{ caution }} first, all else below."),
     form("It does not say where to find help."),
     form("Write {{ studio_phone }}, in an if where it may be unknown."),
     form("It does not say that HELP brings help."),

@@ -138,7 +138,7 @@ def first_aid(
     Where her artist was not reached no words promise that anybody calls.
     """
     if not kind or (not reached and found.urgency is not Urgency.EMERGENCY):
-        return FirstAid(texts.caution(client.studio, language, "email", versions.finder(client.studio)), reached)
+        return FirstAid(texts.caution(client, language, "email", versions.finder(client.studio)), reached)
     book = facts.load([client.pk], now)[client.pk]
     draft = Message(
         studio=client.studio,

@@ -17,7 +17,7 @@ from aftercare.core.timing import Occasion
 from aftercare.facts import ClientBook
 from aftercare.models import Flag, Message, Reply
 from aftercare.wording import Finder
-from studio.models import Service, Studio, Visit
+from studio.models import Client, Service, Studio, Visit
 
 PREPARED = frozenset(Service) - {Service.OTHER}
 CARED = PREPARED - {Service.CONSULTATION}
@@ -126,12 +126,12 @@ class HerPage:
 
     @cached_property
     def emergency(self) -> Emergency:
-        return emergency(self.studio, self.language, self.find)
+        return emergency(self.book.client, self.language, self.find)
 
     @cached_property
     def signs(self) -> Sequence[Part]:
         """The signs that are not normal and what to do, in full."""
-        return parts_of(texts.caution(self.studio, self.language, "email", self.find).split("\n\n"))
+        return parts_of(texts.caution(self.book.client, self.language, "email", self.find).split("\n\n"))
 
     def answer(self, kind: str, flag: Flag | None, language: str) -> str:
         """Return the words of an answer as they go out by text, in their full spelling."""
@@ -162,13 +162,13 @@ class HerPage:
         )
 
 
-def emergency(studio: Studio, language: str, find: Finder) -> Emergency:
+def emergency(client: Client, language: str, find: Finder) -> Emergency:
     """Return what stands first on every page of hers."""
-    number = say.emergency_number(studio.region)
+    number = texts.emergency_number(client)
     return Emergency(
-        texts.caution(studio, language, "sms", find),
+        texts.caution(client, language, "sms", find),
         number,
-        _steps(texts.caution(studio, language, "email", find)),
+        _steps(texts.caution(client, language, "email", find)),
     )
 
 

@@ -14,7 +14,7 @@ from django.views.decorators.cache import never_cache
 from django.views.decorators.csrf import csrf_exempt
 from django.views.decorators.http import require_http_methods
 
-from aftercare import consulting, links, tasks, triage, upkeep
+from aftercare import consulting, links, tasks, texts, triage, upkeep
 from aftercare.core import consultation as questions
 from aftercare.core import say
 from aftercare.core.consultation import Question
@@ -99,7 +99,7 @@ def _shown(request: HttpRequest, here: Page, part: str, *, status: int = 200, **
         "now": here.now,
         "studio_name": here.client.studio.name,
         "studio_phone": here.client.studio.phone,
-        "emergency_number": say.emergency_number(here.client.studio.region),
+        "emergency_number": texts.emergency_number(here.client),
         "languages": LANGUAGES,
         "may_withdraw": part != "withdrawn" and here.last is not None and here.shows_before,
         **more,

@@ -41,7 +41,7 @@ def her_record(request: HttpRequest, token: str) -> HttpResponse:
             "lang": language,
             "languages": settings.LANGUAGES,
             "said": said,
-            "emergency": emergency(client.studio, language, versions.finder(client.studio)),
+            "emergency": emergency(client, language, versions.finder(client.studio)),
             "asked": _has_asked(client),
         }
         response = render(request, "aftercare/hers/record.html", context, status=said.status)

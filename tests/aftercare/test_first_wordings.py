@@ -92,6 +92,13 @@ def test_a_first_wording_passes_the_check_that_the_owner_s_must_pass(key: Key) -
     assert problems(*key, first_wording(*key)) == ()
 
 
+@pytest.mark.parametrize("kind", EMERGENCIES)
+def test_a_picture_in_the_studio_s_name_makes_no_emergency_s_answer_longer_than_two(kind: str) -> None:
+    facts = replace(_facts("answer", kind, 0, "sms", "en"), studio="Wrenfield \u2728 Lash Room", region="US")
+
+    assert measure(compose(first_wording("answer", kind, 0, "sms", "en"), facts).body).segments <= 2
+
+
 @pytest.mark.parametrize("key", MESSAGES_TO_SEND, ids=str)
 def test_a_first_wording_names_the_studio(key: Key) -> None:
     for words in every_way(key, wording.LONGEST):
@@ -145,7 +152,28 @@ def test_keeping_dry_is_told_by_the_hour_of_the_adhesive_and_never_stops_a_rinse
         "never let that stop you from rinsing an eye|but do rinse an eye|nunca te impide enjuagar un ojo|pero enjuaga"
     )
     assert re.search(rinse, body)
-    assert "36" not in compose(words, replace(facts, dry_hours=None)).body
+    for none in (None, 0):
+        without = compose(words, replace(facts, dry_hours=none)).body
+        assert "36" not in without
+        assert not re.search(r"\b0 h|dry for|no mojes las pestañas \d|pestañas secas", without, re.IGNORECASE)
+
+
+@pytest.mark.parametrize(
+    ("language", "over", "second_day"),
+    [
+        ("en", "Once the dry hours are over, wash", "second day"),
+        ("es", "Pasadas las horas sin mojarlas", "segundo día"),
+    ],
+)
+def test_washing_never_begins_before_the_dry_hours_are_over(language: str, over: str, second_day: str) -> None:
+    facts = _facts("care", "full set", 0, "email", language)
+    words = first_wording("care", "full set", 0, "email", language)
+
+    body = compose(words, replace(facts, dry_hours=48)).body
+
+    assert over in body
+    assert second_day not in body
+    assert second_day in compose(words, replace(facts, dry_hours=0)).body
 
 
 @pytest.mark.parametrize("channel", ["sms", "email"])
@@ -303,7 +331,7 @@ def test_glue_in_an_eye_is_rinsed_for_at_least_twenty_minutes_without_solvent_or
 
 @pytest.mark.parametrize("channel", ["sms", "email"])
 @pytest.mark.parametrize("language", ["en", "es"])
-@pytest.mark.parametrize("kind", ["seen_today", "nobody_yet", "stopped_with_sign"])
+@pytest.mark.parametrize("kind", ["seen_today", "stopped_with_sign"])
 def test_answers_about_a_sign_send_her_to_be_seen_today(kind: str, language: str, channel: str) -> None:
     body = compose(
         first_wording("answer", kind, 0, channel, language), _facts("answer", kind, 0, channel, language)
@@ -311,6 +339,36 @@ def test_answers_about_a_sign_send_her_to_be_seen_today(kind: str, language: str
 
     assert re.search(r"see a doctor or an eye doctor today|ve hoy a un médico u oculista", body, re.IGNORECASE)
     assert re.search(r"[Rr]inse|[Ee]njuaga", body)
+
+
+@pytest.mark.parametrize("channel", ["sms", "email"])
+@pytest.mark.parametrize(
+    ("language", "now", "today"),
+    [
+        ("en", r"get emergency eye care \(ER\) NOW", "doctor"),
+        ("es", r"ve YA a urgencias \(ER\)", r"\bhoy\b|m[eé]dico"),
+    ],
+)
+def test_an_hour_after_an_emergency_she_is_not_told_that_today_will_do(
+    language: str, now: str, today: str, channel: str
+) -> None:
+    facts = replace(_facts("answer", "nobody_yet", 0, channel, language), region="US")
+
+    body = compose(first_wording("answer", "nobody_yet", 0, channel, language), facts).body
+
+    assert re.search(now, body)
+    assert re.search(r"911 or your local|911 o a emergencias", body)
+    assert re.search(r"rinse|enjuaga", body)
+    assert not re.search(today, body, re.IGNORECASE)
+
+
+@pytest.mark.parametrize("key", [key for key in MESSAGES_TO_SEND if key[3] == "email"], ids=str)
+def test_a_sight_that_changes_is_nowhere_left_for_a_doctor_today(key: Key) -> None:
+    # NHS, "Red eye" (reviewed 2022-03-21): a change of sight is for emergency care.
+    for words in every_way(key, wording.LONGEST):
+        for sentence in re.split(r"(?<=[.!?])\s", words.body):
+            if re.search(r"doctor today|ve hoy", sentence):
+                assert not re.search(r"\bsight\b|visi[oó]n", sentence), sentence
 
 
 @pytest.mark.parametrize("channel", ["sms", "email"])
@@ -330,6 +388,8 @@ def test_a_same_day_answer_tells_the_signs_not_to_wait_with_and_then_by_when_a_p
     body = compose(words, facts).body
 
     assert body.index(sign) < body.index(doctor) < body.rindex(call)
+    assert re.search(r"blisters|ampollas", body)
+    assert re.search(r"lenses out|Lentes (?:de contacto )?fuera", body, re.IGNORECASE)
     soon = compose(words, replace(facts, call_by=None)).body
     assert re.search(r"as soon as (?:we|they) can|en cuanto p", soon)
 

@@ -8,7 +8,8 @@ from typing import Any
 import pytest
 
 from aftercare import facts, links, planning, texts, versions
-from aftercare.models import Message, Wording
+from aftercare.core import say
+from aftercare.models import Flag, Message, Wording
 from studio.models import Absence, Client, ClosingDay, Consent, Visit
 from tests.forecasts import forecast
 from tests.people import NOW, make_client, make_staff, make_studio, make_visit
@@ -192,3 +193,43 @@ def test_a_visit_that_was_anothers_is_told_of_as_any_other() -> None:
     assert (
         "Your lash lift is Monday 15 March" in texts.for_message(message, facts.load([mia.pk], NOW)[mia.pk], NOW).body
     )
+
+
+@pytest.mark.parametrize(
+    ("zone", "call", "care"),
+    [
+        ("Europe/London", "999 or your local emergency number", "(A&E or eye casualty)"),
+        ("US/Eastern", "911 or your local emergency number", "(ER)"),
+        ("Asia/Tokyo", "call your local emergency number", "emergency eye care"),
+        ("", "911 or your local emergency number", "(ER)"),
+    ],
+)
+def test_the_emergency_number_is_that_of_where_she_says_she_is_and_the_clock_the_studio_s(
+    mia: Client, zone: str, call: str, care: str
+) -> None:
+    Client.objects.update(time_zone=zone)
+    by = NOW + timedelta(hours=1)
+    flag = Flag.objects.create(studio=mia.studio, opened_at=NOW, urgent_since=NOW, call_by=by)
+    book = facts.load([mia.pk], NOW)[mia.pk]
+
+    def answer(kind: str) -> str:
+        message = Message(studio=mia.studio, client=mia, flag=flag, occasion="answer", kind=kind, channel="sms")
+        return texts.for_message(message, book, NOW).body
+
+    assert call in answer("sight")
+    assert care in answer("sight")
+    assert answer("same_day").endswith(say.moment(by.astimezone(mia.studio.zone), "en", "US") + ".")
+
+
+@pytest.mark.parametrize("known", [True, False], ids=["hers", "a number that nobody has"])
+def test_an_answer_that_leaves_late_promises_no_call_by_an_hour_that_is_past(mia: Client, known: bool) -> None:
+    by = NOW + timedelta(hours=1)
+    flag = Flag.objects.create(studio=mia.studio, urgency="same_day", opened_at=NOW, urgent_since=NOW, call_by=by)
+    book = facts.load([mia.pk], NOW)[mia.pk] if known else None
+    answer = Message(studio=mia.studio, flag=flag, occasion="answer", kind="same_day", channel="sms", language="en")
+
+    in_time = texts.for_message(answer, book, NOW).body
+    late = texts.for_message(answer, book, by).body
+
+    assert "We call you by" in in_time
+    assert "We call you as soon as we can" in late

@@ -42,6 +42,22 @@ def test_leaving_out_is_warned_of_but_the_emergency_number_stays() -> None:
     assert blocks_saving(refused)
 
 
+@pytest.mark.parametrize(
+    "hidden",
+    ["{% comment %}See a doctor.{% endcomment %}", "{% if poison_line %}See a doctor.{% endif %}"],
+)
+def test_what_a_caution_says_to_nobody_or_not_to_everybody_is_left_out(hidden: str) -> None:
+    first = (
+        "Rinse. See a doctor. Call {{ emergency_call }}.{% if poison_line %} Poison line {{ poison_line }}.{% endif %}"
+    )
+    kept = "Rinse. Call {{ emergency_call }}.{% if poison_line %} Or {{ poison_line }}.{% endif %}"
+
+    [problem] = check(Draft("caution", "", "email", "", f"{kept} {hidden}", first=first))
+
+    assert problem.what == "The caution no longer says: seeing a doctor."
+    assert check(Draft("caution", "", "email", "", first, first=first)) == ()
+
+
 def test_a_caution_tells_nobody_that_all_is_well() -> None:
     problems = check(Draft("caution", "", "sms", "", "It is safe. Call {{ emergency_call }}.", first="Rinse."))
 

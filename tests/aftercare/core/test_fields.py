@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import date, datetime, time
 
 import pytest
@@ -101,3 +102,25 @@ def test_whether_she_is_sensitive_is_no_field() -> None:
 )
 def test_a_kind_is_named_as_its_files_are(kind: str, name: str) -> None:
     assert kind_of(kind) == name
+
+
+@pytest.mark.parametrize(
+    ("name", "in_a_text"),
+    [
+        ("Wren \u2728 Lash Room", "Wren Lash Room"),
+        ("Wren Lash\u2122", "Wren Lash"),
+        ("Mia \U0001f44b\U0001f3fd", "Mia"),
+        ("Mia \u2764\ufe0f\u200d\U0001f525", "Mia"),
+        ("\u2728", "\u2728"),
+        ("Мария", "Мария"),
+        ("Siân & D'Arcy", "Siân & D'Arcy"),
+        ("نا\u200cم", "نا\u200cم"),
+    ],
+)
+def test_a_name_stands_without_pictures_in_a_text_and_with_them_in_an_email(name: str, in_a_text: str) -> None:
+    facts = Facts(studio=name, first_name=name, artist=name, service=name, occasion="care")
+
+    text, mail = values(facts), values(replace(facts, channel="email"))
+
+    for field in ("studio", "first_name", "artist", "service"):
+        assert (text[field], mail[field]) == (in_a_text, name)

@@ -66,6 +66,29 @@ def test_the_caution_cannot_be_dropped_by_any_trick(body: str) -> None:
     assert blocks_saving(problems)
 
 
+@pytest.mark.parametrize("kind", ["", "breathing"])
+@pytest.mark.parametrize(
+    "body",
+    [
+        "Thank you for your message! {{ caution }}",
+        "{% comment %}{{ caution }}{% endcomment %}Thank you! {{ caution }}",
+        "{% if studio_phone %}{{ caution }}{% endif %}Thank you! {{ caution }}",
+        "{{ studio }} thanks you: {{ caution }}",
+    ],
+)
+def test_nothing_stands_before_what_to_do_in_an_emergency(body: str, kind: str) -> None:
+    problems = check(Draft("answer", kind, "sms", "", body))
+
+    assert [problem.what for problem in problems] == ["It does not begin with what to do at once."]
+    assert blocks_saving(problems)
+
+
+@pytest.mark.parametrize("body", ["{{ caution }} Thank you!", "{{ studio }}: {{ caution }}", "\n{{- caution -}}"])
+def test_an_emergencys_answer_may_name_the_studio_first_and_say_more_below(body: str) -> None:
+    assert found("answer", body) == []
+    assert found("answer", f"Thank you. {body}", kind="will_call") == []
+
+
 @pytest.mark.parametrize("way", ["{{ how_to_stop }}", "Reply STOP to end", "Text STOP."])
 def test_a_way_to_stop_may_be_the_field_or_the_word(way: str) -> None:
     assert found("patch_test", f"{{{{ studio }}}} {way}") == []

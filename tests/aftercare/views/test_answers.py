@@ -10,7 +10,7 @@ from typing import Any
 import pytest
 from django.test import Client as Browser
 
-from aftercare import facts, receiving, tasks, triage
+from aftercare import answers, facts, receiving, tasks, triage
 from aftercare.core import paging, say
 from aftercare.lines import lines_of
 from aftercare.models import Flag, Message, Stop
@@ -20,6 +20,7 @@ from studio.models import Client, Studio
 from tests.cast import Cast
 from tests.letters import MEMORY
 from tests.pages import SignIn, words
+from tests.people import NOW
 
 
 def wrote(cast: Cast, text: str, channel: str = "sms", **fields: Any) -> tuple[Client, Flag]:
@@ -66,6 +67,15 @@ def test_it_goes_as_written_to_where_she_wrote_from_and_whoever_answers_has_the_
     assert (message.written_by, message.kind) == (cast.ada, "own")
     flag.refresh_from_db()
     assert (flag.state, flag.taken_by) == ("taken", cast.ada)
+
+
+def test_a_picture_in_the_studio_s_name_makes_no_text_dear(cast: Cast) -> None:
+    cast.studio.name = "Wrenfield \u2728 Lash Room"
+    road = answers.Road("sms", "+12125550101", None)
+
+    said = [answers.look(text, road, cast.studio, NOW).text for text in ("Leave it off.", "Wrenfield Lash Room: off.")]
+
+    assert said == ["Wrenfield Lash Room: Leave it off.", "Wrenfield Lash Room: off."]
 
 
 def test_her_line_shows_the_answer_before_it_has_left(cast: Cast, as_: SignIn) -> None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from datetime import datetime, timedelta
 from io import BytesIO
 from pathlib import Path
@@ -23,7 +24,7 @@ from aftercare.pages.hers import HerPage
 from aftercare.transports.base import storable
 from aftercare.views import her_words
 from aftercare.wording import WordingError, Words
-from studio import clock
+from studio import catalogue, clock
 from studio.models import Client, Consent, Studio, Visit
 from tests.aftercare.test_pictures import photo
 from tests.pages import words
@@ -110,6 +111,27 @@ def test_the_emergency_stands_first_with_the_number_of_her_country(browser: Brow
     assert "rinse 20 min" in page
     Studio.objects.update(region="GB")
     assert 'href="tel:999"' in browser.get(way(done)).content.decode()
+
+
+def test_the_number_that_her_page_calls_is_that_of_where_she_says_she_is(browser: Browser, done: Visit) -> None:
+    Client.objects.update(time_zone="Europe/Dublin")
+
+    page = browser.get(way(done)).content.decode()
+
+    assert 'href="tel:112"' in page
+    assert "112 or your local emergency number" in page
+    assert "911" not in page
+
+
+def test_no_page_leaves_a_sight_that_changes_for_a_doctor_today() -> None:
+    # NHS, "Red eye" (reviewed 2022-03-21): a change of sight is for emergency care.
+    told = [str(words) for message in catalogue.read("es") if message.id for words in (message.id, message.string)]
+
+    sentences = [sentence for words in told for sentence in re.split(r"(?<=[.!?])\s", words)]
+
+    today = [one for one in sentences if re.search(r"doctor today|ve hoy", one)]
+    assert len(today) >= 4
+    assert not [one for one in today if re.search(r"\bsight\b|visión", one)]
 
 
 def test_it_says_what_to_do_after_the_visit_in_the_words_in_force(browser: Browser, done: Visit) -> None:
