@@ -6,7 +6,7 @@ import pytest
 
 from aftercare.pages.hers import Part, emergency, parts_of
 from aftercare.wording import first_wording
-from tests.people import make_studio
+from tests.people import make_client, make_studio
 
 
 def test_lines_with_a_hyphen_are_the_points_of_a_list() -> None:
@@ -28,7 +28,7 @@ def test_the_emergency_names_the_number_of_the_country_or_none_rather_than_a_wro
     region: str, number: str
 ) -> None:
     # From memory: the emergency numbers of these countries.
-    found = emergency(make_studio(region=region), "en", first_wording)
+    found = emergency(make_client(make_studio(region=region)), "en", first_wording)
 
     assert found.number == number
     assert "your local emergency number" in found.short
