@@ -2,8 +2,10 @@
 
 Reads, never writes. A reaction belongs to the set that it names, else to the last set done before it, where that began
 within FOLLOWED before it; one that names another kind of visit belongs to no set. A client counts once a lot, since
-her second reaction says of her what the first one did. Every set counts from the day on which it was done: what may
-still follow the newest ones can only lower their lot's rate until then.
+her second reaction says of her what the first one did. Sets whose lot nobody noted are no lot: they are of many, over
+years, so that each counts that was followed. To count a client once in all of them would make them look the better the
+longer they have been put on, and every lot beside them the worse. Every set counts from the day on which it was done:
+what may still follow the newest ones can only lower their lot's rate until then.
 """
 
 from __future__ import annotations
@@ -129,9 +131,10 @@ def watch(studio: Studio, now: datetime) -> Watch:
 
 def followed(studio: Studio, until: datetime) -> list[Followed]:
     """Return the sets that a reaction on record followed, each client once a lot, in the order of the reactions."""
-    found: dict[tuple[int | None, int], Followed] = {}
+    found: dict[tuple[int, ...], Followed] = {}
     for visit, reaction in _pairs(studio, None, until):
-        own = found.setdefault((visit.adhesive_id, reaction.client_id), Followed(visit))
+        lot = visit.adhesive if visit.adhesive and visit.adhesive.lot else None
+        own = found.setdefault((lot.pk, reaction.client_id) if lot else (visit.pk,), Followed(visit))
         own.reactions.append(reaction)
     return list(found.values())
 
@@ -150,7 +153,8 @@ def _pairs(studio: Studio, since: datetime | None, until: datetime) -> list[tupl
     if since is not None:
         rows = rows.filter(at__gte=since)
     reactions = list(rows.select_related("visit").order_by("at", "pk"))
-    before = _by_client(_sets(studio, until).filter(client__in={one.client_id for one in reactions}))
+    theirs = _sets(studio, until).filter(client__in={one.client_id for one in reactions})
+    before = _by_client(theirs.select_related("adhesive"))
     sets = ((_set_of(reaction, before.get(reaction.client_id, [])), reaction) for reaction in reactions)
     return [(visit, reaction) for visit, reaction in sets if visit is not None]
 

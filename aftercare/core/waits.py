@@ -32,9 +32,10 @@ class Wait:
 def within(waits: Sequence[float], over: Sequence[bool], share: float, level: float = LEVEL) -> Wait:
     """Return the time within which ``share`` (0 to 1, both left out) of the waits were over, by Kaplan and Meier.
 
-    The value is the first time by which fewer than 1 - share are left; the interval holds the times that a test on the
-    log(-log) scale does not refuse, with Greenwood's variance. Source: Kaplan and Meier, JASA 1958;53:457; Brookmeyer
-    and Crowley, Biometrics 1982;38:29. Raises ValueError without waits.
+    The value is the first time by which no more than 1 - share are left: of two waits the shorter one is that within
+    which half were over. The interval holds the times that a test on the log(-log) scale does not refuse, with
+    Greenwood's variance. Source: Kaplan and Meier, JASA 1958;53:457; Brookmeyer and Crowley, Biometrics 1982;38:29.
+    Raises ValueError without waits.
 
     >>> within([1, 2, 3, 4, 5], [True, True, True, True, False], 0.5).value
     3.0
@@ -46,7 +47,7 @@ def within(waits: Sequence[float], over: Sequence[bool], share: float, level: fl
     ended = np.array([(times[done] == end).sum() for end in ends], dtype=np.float64)
     at_risk = np.array([(times >= end).sum() for end in ends], dtype=np.float64)
     left = np.cumprod(1 - ended / at_risk)
-    reached = np.flatnonzero(left < 1 - share - 1e-12)
+    reached = np.flatnonzero(left <= 1 - share + 1e-12)
     low, high = _interval(ends, ended, at_risk, left, share, level)
     return Wait(float(ends[reached[0]]) if len(reached) else None, low, high, len(times), int((~done).sum()))
 

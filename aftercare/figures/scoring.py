@@ -15,6 +15,7 @@ from django.db.models import OuterRef, Subquery
 from aftercare.core import rates
 from aftercare.core.expected import reading_on, value_on
 from aftercare.core.rates import Figure
+from aftercare.facts.rows import BY_KIND
 from aftercare.models import Forecast
 from studio.models import SETS, Service, Studio, Visit
 
@@ -89,7 +90,9 @@ def _seen(
     """Return the done sets at which a share was seen, each with the key of the forecast to hold it against, or 0."""
     done = Visit.objects.filter(studio=studio, status=Visit.Status.DONE)
     ends = done.filter(client=OuterRef("client"), service__in=[*SETS, Service.REMOVAL])
-    former = ends.filter(starts_at__lt=OuterRef("starts_at")).order_by("-starts_at", "-pk").values("pk")[:1]
+    former = (
+        ends.filter(starts_at__lt=OuterRef("starts_at")).order_by("-starts_at", BY_KIND.desc(), "-pk").values("pk")[:1]
+    )
     # A removal has no forecast, so what was seen after one finds none.
     known = Forecast.objects.filter(visit=OuterRef("former"), made_at__lt=OuterRef("starts_at"))
     in_force = known.order_by("-made_at", "-pk").values("pk")[:1]

@@ -8,6 +8,7 @@ from django.db.models import Case, F, FloatField, IntegerField, Value, When, Win
 from django.db.models.functions import Cast, Lag
 
 from aftercare.core.shedding import LONGEST_WORN
+from aftercare.facts.rows import BY_KIND
 from aftercare.figures.grouped import Groups, Span, grouped
 from studio.aggregates import Days
 from studio.models import SETS, Service, Visit
@@ -34,7 +35,7 @@ def shares(span: Span) -> Groups:
         studio=span.studio,
         status=Visit.Status.DONE,
         service__in=[*SETS, Service.REMOVAL],
-        starts_at__gte=span.since - timedelta(days=LONGEST_WORN),
+        starts_at__gte=span.since - timedelta(days=LONGEST_WORN + 1),
         starts_at__lt=span.until,
     )
     seen = When(service__in=SETS, share_left__isnull=False, starts_at__gte=span.since, then=1)
@@ -50,10 +51,11 @@ def shares(span: Span) -> Groups:
     ).values("who", "bucket", "counts", "share", "by_artist", "by_adhesive", "by_service", "worn")
     hers = "" if span.artist is None else f" AND by_artist = {int(span.artist)}"
     sets = ", ".join(f"'{service.value}'" for service in SETS)
-    where = f"counts = 1 AND by_service IN ({sets}){hers}"
+    # Days are whole ones: half a day stands for the hour at which a visit begins.
+    where = f"counts = 1 AND worn - 0.5 <= {LONGEST_WORN} AND by_service IN ({sets}){hers}"
     return grouped(rows, KINDS, value="share", beside="worn", where=where)
 
 
 def _before(field: str) -> Window:
     """Return what the client's visit before says."""
-    return Window(Lag(field), partition_by=[F("client")], order_by=[F("starts_at").asc(), F("pk").asc()])
+    return Window(Lag(field), partition_by=[F("client")], order_by=[F("starts_at").asc(), BY_KIND, F("pk").asc()])

@@ -19,7 +19,7 @@ ENDED = (State.DELIVERED, State.UNDELIVERED)  # what the road has told of
 
 @dataclass(frozen=True, slots=True)
 class Row:
-    """Messages that are alike: how many, and the segments of their texts."""
+    """Messages that are alike: how many, and the segments of their texts that a carrier charges."""
 
     occasion: str
     state: str
@@ -31,11 +31,16 @@ class Row:
 
 
 def traffic(span: Span) -> list[Row]:
-    """Count the messages to clients whose moment lies in the span; of an artist, those about her visits. One query."""
+    """Count the messages to clients whose moment lies in the span; of an artist, those about her visits. One query.
+
+    What was rehearsed left for no carrier, so it has no segment to be charged, but in the demo studio, where all is
+    pretended.
+    """
     reason = Case(When(state__in=EXPLAINED, then=F("reason")), default=Value(""), output_field=CharField())
     alike = ("occasion", "state", "channel", "rehearsed")
     rows = _messages(span).annotate(why=reason).values(*alike, "why").order_by()
-    counted = rows.annotate(messages=Count("pk"), cost=Coalesce(Sum("segments"), 0))
+    charged = None if span.studio.is_demo else Q(rehearsed=False)
+    counted = rows.annotate(messages=Count("pk"), cost=Coalesce(Sum("segments", filter=charged), 0))
     return [
         Row(occasion, state, channel, rehearsed, why, messages, segments)
         for occasion, state, channel, rehearsed, why, messages, segments in counted.values_list(

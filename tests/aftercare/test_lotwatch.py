@@ -95,6 +95,38 @@ def test_a_client_counts_once_a_lot_and_her_signs_are_kept_together(cast: Cast) 
     assert (lots(cast)["0226"].sets, lots(cast)["0226"].followed) == (2, 1)
 
 
+@pytest.mark.parametrize("product", [None, "Alder"])
+def test_sets_of_no_noted_lot_are_no_lot_in_which_a_client_counts_once(product: str | None, cast: Cast) -> None:
+    mia = cast.client("Mia")
+    glue = Adhesive.objects.create(studio=cast.studio, product=product) if product else None
+    for days in (90, 60, 30):
+        visit = cast.done(mia, cast.at(9, -days), adhesive=glue)
+        Visit.objects.filter(pk=visit.pk).update(adhesive=glue)
+        react(mia, cast.at(9, 1 - days), visit)
+        react(mia, cast.at(9, 2 - days), visit, "and puffy")
+
+    found = lotwatch.watch(cast.studio, cast.now)
+
+    assert (found.sets, found.followed) == (3, 3)
+
+
+def test_years_of_sets_without_a_lot_make_no_lot_look_worse(cast: Cast) -> None:
+    """By hand: before lots were noted 4 of 200 sets were followed, all one client's; of the lot 3 of its 150."""
+    mia = cast.client("Mia")
+    for number in range(200):
+        visit = cast.done(mia, cast.at(9, -1000 + 4 * number))
+        Visit.objects.filter(pk=visit.pk).update(adhesive=None)
+        if number % 50 == 0:
+            react(mia, cast.at(10, -1000 + 4 * number), visit)
+    worn(cast, cast.glue, 150, 3)
+
+    own = lots(cast)["0226"]
+
+    assert (own.square.a, own.square.b, own.square.c, own.square.d) == (3, 147, 4, 196)
+    assert own.square.rate_ratio == pytest.approx(1)
+    assert not own.stands_out
+
+
 def test_what_is_ahead_or_another_studios_is_not_counted(cast: Cast) -> None:
     other = make("elm", "Elm Lash Room")
     zoe = other.client("Zoe")

@@ -95,14 +95,14 @@ def as_csv(table: Table, beside: Sequence[tuple[str, str]]) -> str:
         cells: list[Plain] = [row.name]
         for (_name, kind), value in zip(table.columns, row.values, strict=True):
             cells += [None] * len(kind.endings) if value is None else kind.plain(value)
-        sheet.writerow([harmless(_text(one)) for one in [*cells, *(value for _name, value in beside)]])
+        sheet.writerow([_text(one) for one in [*cells, *(value for _name, value in beside)]])
     return BOM + out.getvalue()
 
 
 def _text(value: Plain) -> str:
-    if isinstance(value, float):
+    if isinstance(value, float):  # one below 0 is a number, too: nothing to calculate
         return f"{value:.6g}"
-    return "" if value is None else str(value)
+    return "" if value is None else harmless(str(value))
 
 
 def harmless(text: str) -> str:
@@ -130,14 +130,19 @@ def cost(currency: str) -> Kind:
     """Return a column of sums in one currency (ISO 4217)."""
     return Kind(
         lambda amount: Cell(say.money(amount, currency, get_language() or "en")),
-        lambda amount: [float(amount)],
+        lambda amount: [f"{amount.normalize():f}"],  # to the last digit, however large: some coins are small
         (f" ({currency})",),
     )
 
 
+def _can_be(share: float) -> float:
+    """Return a share as it can be: the range of a mean of few may reach beyond none and all."""
+    return min(1.0, max(0.0, share))
+
+
 def _percent(figure: Figure) -> Cell:
     def say(share: float) -> str:
-        return _number(100 * min(1.0, max(0.0, share)))
+        return _number(100 * _can_be(share))
 
     return Cell(f"{say(figure.value)} %", _between(figure.low, figure.high, say))
 
@@ -190,7 +195,11 @@ _SURE_PERCENT = (gettext_lazy(", %"), gettext_lazy(", low, %"), gettext_lazy(", 
 _SURE_HOURS = (gettext_lazy(", hours"), gettext_lazy(", low, hours"), gettext_lazy(", high, hours"))
 COUNT = Kind(lambda value: Cell(_number(value)), lambda value: [value])
 DAYS = Kind(lambda value: Cell(_number(value, 1)), lambda value: [round(value, 1)])
-PERCENT = Kind(_percent, _hundredfold, _SURE_PERCENT)
+PERCENT = Kind(
+    _percent,
+    lambda figure: [None if one is None else 100 * _can_be(one) for one in (figure.value, figure.low, figure.high)],
+    _SURE_PERCENT,
+)
 PER_HUNDRED = Kind(_per_hundred, _hundredfold, _SURE)
 POINTS = PER_HUNDRED  # a difference of shares
 RATE = Kind(

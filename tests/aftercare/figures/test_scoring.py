@@ -73,6 +73,18 @@ def test_a_share_after_a_removal_is_of_no_set_here(cast: Cast) -> None:
     assert cases(cast) == []
 
 
+@pytest.mark.parametrize("removal_first", [True, False])
+def test_a_removal_marked_at_the_same_moment_as_a_new_set_came_before_it(removal_first: bool, cast: Cast) -> None:
+    her, at = cast.client("Mia"), cast.at(9, -20)
+    for service in sorted((Service.REMOVAL, Service.FULL_SET), reverse=removal_first):
+        visit = cast.done(her, at, service)
+        if service == Service.FULL_SET:
+            forecast(visit, at + timedelta(hours=3))
+    cast.done(her, cast.at(9, -2), share_left=55)
+
+    assert [found.seen for found in cases(cast)] == [0.55]
+
+
 def test_beyond_a_curve_s_days_nothing_is_scored(cast: Cast) -> None:
     her = cast.client("Mia")
     forecast(cast.done(her, cast.at(9, -110)), cast.at(9, -109))

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import astuple, replace
+from datetime import timedelta
 
 import pytest
 
@@ -63,6 +64,33 @@ def test_only_the_days_of_the_span_count_but_the_set_may_be_from_before(cast: Ca
 
     assert found.sums.cases == 1
     assert found.sums.value == pytest.approx(0.5)
+
+
+@pytest.mark.parametrize(("worn", "cases"), [(120.4, 1), (121, 0), (150, 0)])
+@pytest.mark.parametrize("days", [10, 300])
+def test_of_a_set_worn_too_long_nothing_counts_however_long_the_span(
+    worn: float, cases: int, days: int, cast: Cast
+) -> None:
+    """Source: LONGEST_WORN, by which the forecasts leave the same readings out."""
+    her, seen = cast.client("Mia"), cast.at(9, -9)
+    cast.done(her, seen - timedelta(days=worn))
+    cast.done(her, seen, Service.FULL_SET, share_left=5)
+
+    found = shares(Span(cast.studio, cast.at(0, -days), cast.now, "month"))["all"]
+
+    assert sum(one.sums.cases for one in found.values()) == cases
+
+
+@pytest.mark.parametrize("removal_first", [True, False])
+def test_a_removal_marked_at_the_same_moment_as_a_new_set_came_before_it(removal_first: bool, cast: Cast) -> None:
+    her, at = cast.client("Mia"), cast.at(9, -40)
+    for service in sorted((Service.REMOVAL, Service.FULL_SET), reverse=removal_first):
+        cast.done(her, at, service)
+    cast.done(her, cast.at(9, -20), share_left=60)
+
+    [found] = shares(Span(cast.studio, cast.at(0, -100), cast.now, "month"))["all"].values()
+
+    assert found.sums.value == pytest.approx(0.6)
 
 
 def test_steps_begin_on_the_studios_own_first_of_the_month(cast: Cast) -> None:

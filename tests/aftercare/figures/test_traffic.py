@@ -55,6 +55,15 @@ def test_alike_messages_are_one_row_with_their_segments(visit: Visit, span: Span
     assert total(traffic(span)) == (4, 7)
 
 
+def test_what_was_rehearsed_is_counted_and_costs_nothing_but_in_the_demo(visit: Visit, span: Span) -> None:
+    message(visit, 1, rehearsed=True)
+    message(visit, 2)
+
+    assert total(traffic(span)) == (2, 2)
+    visit.studio.is_demo = True
+    assert total(traffic(replace(span, studio=visit.studio))) == (2, 4)
+
+
 def test_one_for_which_there_was_no_moment_counts_by_its_aim(visit: Visit, span: Span) -> None:
     message(visit, 1, due_at=None, state=State.WITHHELD, reason="too late")
     message(visit, 2, due_at=None, aim_at=span.until, state=State.WITHHELD, reason="too late")

@@ -4,12 +4,26 @@ from __future__ import annotations
 
 import csv
 import io
+from decimal import Decimal
 
 import pytest
 
 from aftercare.core.rates import Figure
 from aftercare.core.waits import Wait
-from aftercare.pages.report.table import COUNT, DAYS, PER_HUNDRED, PERCENT, WAIT, WORDS, Row, Table, as_csv, harmless
+from aftercare.pages.report.table import (
+    COUNT,
+    DAYS,
+    PER_HUNDRED,
+    PERCENT,
+    POINTS,
+    WAIT,
+    WORDS,
+    Row,
+    Table,
+    as_csv,
+    cost,
+    harmless,
+)
 
 FIGURE = Figure(0.0234, 0.0151, 0.0351, 885, 60)
 
@@ -45,6 +59,24 @@ def test_a_figure_is_three_plain_numbers_whatever_the_language() -> None:
 
     assert rows[0][1:7] == ["Rate", "Rate, low", "Rate, high", "Wait, hours", "Wait, low, hours", "Wait, high, hours"]
     assert rows[1][1:] == ["2.34", "1.51", "3.51", "3.5", "1.25", "", "18.6", "America/New_York"]
+
+
+def test_a_range_is_the_same_on_the_page_and_in_the_spreadsheet() -> None:
+    """Of a share no range reaches beyond none and all; a difference below 0 is a number that can be added up."""
+    heads = [("a", PERCENT), ("b", POINTS)]
+    table = Table(
+        "t", "T", "Which", heads, [Row("all", [Figure(0.5, -0.1, 1.1, 2, 2), Figure(0.02, -0.015, 0.055, 2, 2)])]
+    )
+
+    assert [cell.sure for cell, _number in table.lines[0][1]] == ["0 to 100", "-1.5 to 5.5"]
+    assert read(table)[1][1:7] == ["50", "0", "100", "2", "-1.5", "5.5"]
+
+
+@pytest.mark.parametrize(("amount", "plain"), [("0.3000", "0.3"), ("1234567.50", "1234567.5"), ("2000000", "2000000")])
+def test_sums_of_small_coins_are_exact(amount: str, plain: str) -> None:
+    rows = read(Table("t", "T", "Which", [("Price", cost("COP"))], [Row("all", [Decimal(amount)])]))
+
+    assert rows[1][1] == plain
 
 
 def test_what_is_not_known_is_an_empty_cell_and_a_dash() -> None:
