@@ -124,6 +124,13 @@ def test_a_page_that_is_not_there_says_so_and_leads_back(cast: Cast, as_: SignIn
     assert 'href="/"' in response.content.decode()
 
 
+def test_a_client_whose_link_was_cut_short_reads_what_not_to_wait_for(cast: Cast) -> None:
+    page = words(Browser().get("/v/"))
+
+    assert "do not wait for a link: see a doctor or an eye doctor today" in page
+    assert "rinse first" in page
+
+
 def test_pages_allow_no_script_and_no_style_but_our_own_files(cast: Cast, as_: SignIn) -> None:
     response = as_(cast.ada).get("/today")
 
