@@ -443,6 +443,11 @@ def test_her_page_about_a_visit_leads_to_questions_that_show_nothing_of_what_she
         assert not [word for word in told if word in shown]
         assert not re.search(r'name="latex"[^>]*checked', shown)
     assert all(word in Browser().get(link(later)).content.decode() for word in told[:2])
+    unseen, seen = words(Browser().get(anew[0])), words(Browser().get(link(later)))
+    assert "What you answered is not shown here" in unseen  # she is not asked whether what she cannot see is so
+    assert "Is all of this still so?" not in unseen
+    assert "Is all of this still so?" in seen
+    assert "is not shown here" not in seen
 
     Browser().post(anew[0], {"withdraw": "1"})
     assert Consultation.objects.get().is_kept
