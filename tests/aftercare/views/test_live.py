@@ -96,6 +96,24 @@ def test_it_does_not_say_that_clients_are_reached_where_no_provider_is_set_up(
     assert "reaches your clients" not in live
 
 
+def test_once_live_the_morning_list_and_the_lines_say_so_until_a_provider_is_set_up(
+    cast: Cast, as_: SignIn, settings: Any
+) -> None:
+    line = Line.objects.create(studio=cast.studio, channel="sms", transport="aftercare.transports.console.Console")
+    settings.EMAIL_BACKEND = "django.core.mail.backends.smtp.EmailBackend"
+    told, owner = "Texts reach nobody, live or not.", as_(cast.olga)
+
+    assert told not in words(owner.get("/morning"))  # in rehearsal nobody is reached anyway
+    owner.post("/settings/live", {"answer": "live"})
+    assert told in words(owner.get("/morning"))
+    assert told in words(owner.get("/settings/lines"))
+    hers = as_(cast.ada).get("/morning")
+    assert told in words(hers)
+    assert "/settings/lines" not in hers.text  # which is the owner's
+    Line.objects.filter(pk=line.pk).update(transport="aftercare.transports.twilio.Twilio")
+    assert told not in words(as_(cast.olga).get("/morning"))
+
+
 def test_with_nothing_due_it_says_what_to_do_first(cast: Cast, as_: SignIn) -> None:
     page = words(as_(cast.olga).get("/settings/live"))
 
