@@ -12,15 +12,10 @@ from django.db import DatabaseError
 from django.utils.module_loading import import_string
 
 from aftercare.core import senders
+from aftercare.lines import MAIL_TO_NOBODY, NOBODY_GETS_THEM
 from aftercare.models import Line
 from aftercare.transports.base import Stream, Transport
 
-NOBODY_GETS_THEM = ("aftercare.transports.console.Console", "aftercare.transports.memory.Memory")
-MAIL_TO_NOBODY = (
-    "django.core.mail.backends.console.EmailBackend",
-    "django.core.mail.backends.dummy.EmailBackend",
-    "django.core.mail.backends.locmem.EmailBackend",
-)
 Configs = Sequence[AppConfig] | None
 
 

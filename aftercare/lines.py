@@ -15,9 +15,16 @@ from django.utils.module_loading import import_string
 
 from aftercare.models import Line
 from aftercare.transports.base import Stream, Transport
+from aftercare.transports.email import Email
 from studio.models import Studio
 
 _NOT_DIGITS = re.compile(r"[^0-9]")
+NOBODY_GETS_THEM = ("aftercare.transports.console.Console", "aftercare.transports.memory.Memory")
+MAIL_TO_NOBODY = (
+    "django.core.mail.backends.console.EmailBackend",
+    "django.core.mail.backends.dummy.EmailBackend",
+    "django.core.mail.backends.locmem.EmailBackend",
+)
 
 
 def lines_of(studio: Studio) -> dict[str, Line]:
@@ -66,6 +73,21 @@ def kind_of(line: Line) -> tuple[type[Transport], dict[str, Any]]:
     if kind.takes_callback:
         options["callback"] = callback_address(line.pk)
     return kind, options
+
+
+def reach_nobody(studio: Studio) -> list[str]:
+    """Return the channels, sms and email, whose messages would only be shown or kept here once the studio is live."""
+    return [channel for channel, line in lines_of(studio).items() if _reaches_nobody(line)]
+
+
+def _reaches_nobody(line: Line) -> bool:
+    try:
+        kind, options = kind_of(line)
+    except ImproperlyConfigured:  # nothing leaves by it, and the page of lines says why
+        return False
+    if issubclass(kind, Email):
+        return (options.get("backend") or settings.EMAIL_BACKEND) in MAIL_TO_NOBODY
+    return f"{kind.__module__}.{kind.__name__}" in NOBODY_GETS_THEM
 
 
 def transport_of(line: Line) -> Transport:

@@ -11,7 +11,7 @@ from django.views.decorators.http import require_http_methods
 
 from aftercare import hearing
 from aftercare.forms.lines import LineForm
-from aftercare.lines import lines_of, save
+from aftercare.lines import lines_of, reach_nobody, save
 from aftercare.outbox.limits import spent_today
 from aftercare.roadwatch import away_in
 from studio.access import StudioRequest, page
@@ -36,6 +36,7 @@ def lines(request: StudioRequest) -> HttpResponseBase:
     context = {
         "rows": rows,
         "form": form,
+        "nowhere": reach_nobody(request.studio),
         "away": away_in(request.studio, request.now),
         "spent": spent_today(line, request.now),
         "limit": line.most_a_day,

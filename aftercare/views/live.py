@@ -11,6 +11,7 @@ from django.utils.translation import ngettext
 from django.views.decorators.http import require_http_methods, require_POST
 
 from aftercare import facts, planning, upkeep
+from aftercare.lines import reach_nobody
 from aftercare.pages.leaving import leaving
 from studio.access import StudioRequest, page
 
@@ -29,6 +30,7 @@ def going_live(request: StudioRequest) -> HttpResponseBase:
         "found": found,
         "total": found.total,
         "hours": HOURS,
+        "nowhere": reach_nobody(request.studio),
         "first": planning.first_reminders(request.studio),
         "a_day": facts.rules_of(request.studio).go_a_day,
     }
@@ -56,7 +58,13 @@ def _decide(request: StudioRequest) -> None:
     answer = request.POST.get("answer")
     if answer == "live":
         planning.go_live(request.studio, request.now)
-        messages.success(request, _("Live. What falls due from now on reaches your clients."))
+        nowhere = reach_nobody(request.studio)
+        if not nowhere:
+            messages.success(request, _("Live. What falls due from now on reaches your clients."))
+        elif len(nowhere) == 1:
+            messages.warning(request, _("Live, but what is marked below reaches nobody yet."))
+        else:
+            messages.warning(request, _("Live, but nothing reaches anybody yet: see below."))
     elif answer == "back":
         planning.go_back(request.studio)
         messages.success(request, _("In rehearsal again. Nothing leaves until you go live."))

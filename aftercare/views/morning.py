@@ -19,6 +19,7 @@ from django.views.decorators.http import require_http_methods, require_POST
 from aftercare import facts, matters, upkeep
 from aftercare.core.outcomes import Outcome
 from aftercare.forms.matters import CloseForm, SeveralForm, when
+from aftercare.lines import reach_nobody
 from aftercare.models import Flag, Wish
 from aftercare.pages import waiting
 from aftercare.pages.matter import Matter
@@ -54,6 +55,7 @@ def morning(request: StudioRequest) -> HttpResponse:
         "found": found,
         "groups": found.groups,
         "several": SeveralForm() if any(one.may_be_closed_with_others for one in found.matters) else None,
+        "nowhere": [] if request.studio.in_rehearsal else reach_nobody(request.studio),
         "away": away_in(request.studio, request.now),
         "book_is_old": request.may.own and facts.book_is_old(request.studio, request.now),
         "elsewhere": len(everything) - len(found) if request.may.own else 0,

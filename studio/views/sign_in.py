@@ -109,6 +109,8 @@ class ChangePassword(PasswordChangeView):
         return super().dispatch(request, *args, **kwargs)
 
     def form_valid(self, form: Any) -> HttpResponse:
+        if form.user.one_time_password:  # her first sign-in: her day comes next, not this form once more
+            self.success_url = reverse_lazy("home")
         form.user.one_time_password = False  # saved with the password
         messages.success(self.request, gettext("Your password is changed."))
         return super().form_valid(form)

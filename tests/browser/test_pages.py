@@ -189,6 +189,56 @@ def test_what_is_forecast_can_be_read_by_everyone(
     assert visitor.violations() == []
 
 
+LONG = "Maximiliananastasiakonstantinopolitanska"  # as long as a first name may be, and no place to break it
+
+
+@pytest.mark.parametrize("width", WIDTHS)
+def test_names_that_cannot_be_broken_stay_within_what_they_stand_on(
+    width: int, visit: Callable[..., Visitor], morning_cast: Cast
+) -> None:
+    mia = morning_cast.clients["Mia"]
+    type(mia).objects.filter(pk=mia.pk).update(first_name=LONG, last_name=LONG, email=f"{LONG}@{LONG}.example".lower())
+    morning_cast.glue.lot = LONG.upper()
+    morning_cast.glue.save()
+    for staff in (morning_cast.ada, morning_cast.olga):
+        type(staff).objects.filter(pk=staff.pk).update(name=f"{staff.name}{LONG}", is_artist=True)
+    flag = Flag.objects.get(clients=mia)
+    done = Visit.objects.filter(client=mia, status=Visit.Status.DONE).latest("starts_at")
+    visitor = visit(width, "light")
+    visitor.sign_in(morning_cast.olga)
+
+    for path in [
+        "/today?artist=all",
+        "/morning?artist=all",
+        "/figures",
+        "/password",
+        f"/clients/{mia.pk}",
+        f"/clients/{mia.pk}/conversation",
+        f"/flags/{flag.pk}/answer",
+        f"/visits/{done.pk}/done",
+    ]:
+        visitor.open(path)
+        assert not cut_off(visitor), path
+        assert sticking_out(visitor) == [], path
+
+
+def sticking_out(visitor: Visitor) -> list[str]:
+    """Return the words of acts, places and choices that are wider than what they stand on."""
+    found: list[str] = visitor.page.evaluate(
+        """() => [...document.querySelectorAll('.acts a, .acts button, .choose a, .options label')].filter(one => {
+             if (!one.checkVisibility()) return false;
+             const within = one.getBoundingClientRect();
+             return [...one.childNodes].filter(node => node.nodeType === Node.TEXT_NODE).some(node => {
+               const range = document.createRange();
+               range.selectNodeContents(node);
+               const words = range.getBoundingClientRect();
+               return words.width && (words.left < within.left - 1 || words.right > within.right + 1);
+             });
+           }).map(one => one.outerHTML.slice(0, 120))"""
+    )
+    return found
+
+
 def small_letters(visitor: Visitor) -> list[str]:
     """Return the words of drawings that are smaller on this screen than 12 pixels."""
     found: list[str] = visitor.page.evaluate(

@@ -166,6 +166,18 @@ def test_a_sign_sent_after_very_many_forms_is_answered_all_the_same(
     assert not Consultation.objects.exists()
 
 
+def test_whoever_reads_what_to_do_with_an_eye_can_call_at_one_touch(visit: Visit) -> None:
+    asked = Browser().get(link(visit))
+    done = Browser().post(link(visit), filled())
+    Visit.objects.filter(pk=visit.pk).update(status=Visit.Status.CANCELLED)
+    closed = Browser().get(link(visit))
+
+    for page in (asked, done, closed):
+        assert "An eye is not well now?" in words(page)
+        assert 'href="tel:911"' in page.text
+        assert f'href="tel:{visit.studio.phone}"' in page.text
+
+
 def test_an_emergency_of_now_is_answered_by_its_kind(visit: Visit) -> None:
     done = Browser().post(link(visit), filled(eye_now=YES, signs=["vision"]))
 
@@ -431,6 +443,11 @@ def test_her_page_about_a_visit_leads_to_questions_that_show_nothing_of_what_she
         assert not [word for word in told if word in shown]
         assert not re.search(r'name="latex"[^>]*checked', shown)
     assert all(word in Browser().get(link(later)).content.decode() for word in told[:2])
+    unseen, seen = words(Browser().get(anew[0])), words(Browser().get(link(later)))
+    assert "What you answered is not shown here" in unseen  # she is not asked whether what she cannot see is so
+    assert "Is all of this still so?" not in unseen
+    assert "Is all of this still so?" in seen
+    assert "is not shown here" not in seen
 
     Browser().post(anew[0], {"withdraw": "1"})
     assert Consultation.objects.get().is_kept

@@ -8,6 +8,7 @@ from typing import Any
 
 import pytest
 
+from aftercare.core.ticks import Tick, Ticked
 from studio.models import Service
 from tests.cast import Cast, full_morning, make
 from tests.forecasts import forecast
@@ -32,6 +33,26 @@ def test_a_line_says_everything_in_the_order_of_the_sheet(morning_cast: Cast, as
     order = ["9:00 am", "180 min", "room 2", "Rosa Lindqvist", "new", "Full set, classic", "patch test missing"]
     order += ["Wears lenses", "Set out:", "cream remover", "Waiver to sign", "instructions"]
     assert [rosa.index(word) for word in order] == sorted(rosa.index(word) for word in order)
+
+
+def test_what_she_only_ticked_on_her_own_page_stands_on_her_line_too(morning_cast: Cast, as_: SignIn) -> None:
+    bea = morning_cast.clients["Bea"]
+    ticked = Ticked(ticks=frozenset({Tick.SIGHT, Tick.PAIN}))
+    bea.replies.update(text="", ticked=ticked.to_keep())
+    browser = as_(morning_cast.ada)
+
+    hers = line(words(browser.get("/today")), "Bea Castellanos")
+    conversation = words(browser.get(f"/clients/{bea.pk}/conversation"))
+
+    assert "She ticked: My sight has changed, Pain" in hers
+    assert "My sight has changed, Pain" in conversation
+    assert "(no words)" not in conversation
+
+
+def test_a_picture_without_a_word_leaves_no_empty_quotation_on_the_sheet(morning_cast: Cast, as_: SignIn) -> None:
+    morning_cast.clients["Bea"].replies.update(text="")
+
+    assert "(no words)" in line(words(as_(morning_cast.ada).get("/today")), "Bea Castellanos")
 
 
 def test_a_regular_s_line_tells_of_her_last_set_and_of_what_she_wrote(morning_cast: Cast, as_: SignIn) -> None:

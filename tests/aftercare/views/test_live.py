@@ -4,9 +4,12 @@ from __future__ import annotations
 
 from datetime import timedelta
 from decimal import Decimal
+from typing import Any
+
+import pytest
 
 from aftercare.lines import lines_of, save
-from aftercare.models import Message
+from aftercare.models import Line, Message
 from studio.models import Consent
 from tests.cast import Cast, full_morning
 from tests.forecasts import forecast
@@ -50,7 +53,9 @@ def test_what_it_counts_is_told_by_channel_with_its_cost_and_each_of_them_is_lis
     assert browser.get("/messages?hours=x").status_code == browser.get("/messages?hours=999999999").status_code == 200
 
 
-def test_one_button_goes_live_and_one_holds_everything_again(cast: Cast, as_: SignIn) -> None:
+def test_one_button_goes_live_and_one_holds_everything_again(cast: Cast, as_: SignIn, settings: Any) -> None:
+    Line.objects.create(studio=cast.studio, channel="sms", transport="aftercare.transports.twilio.Twilio")
+    settings.EMAIL_BACKEND = "django.core.mail.backends.smtp.EmailBackend"
     browser = as_(cast.olga)
     assert "Rehearsal:" in browser.get("/today").content.decode()
 
@@ -58,12 +63,55 @@ def test_one_button_goes_live_and_one_holds_everything_again(cast: Cast, as_: Si
     cast.studio.refresh_from_db()
     assert not cast.studio.in_rehearsal
     assert "Live. What falls due from now on reaches your clients." in live
+    assert "reach nobody" not in live
     assert "Rehearsal:" not in browser.get("/today").content.decode()
 
     back = words(browser.post("/settings/live", {"answer": "back"}, follow=True))
     cast.studio.refresh_from_db()
     assert cast.studio.in_rehearsal
     assert "In rehearsal again." in back
+
+
+@pytest.mark.parametrize(
+    ("sms", "backend", "told", "said"),
+    [
+        ("console.Console", "smtp", "Texts reach nobody, live or not.", "what is marked below reaches nobody yet"),
+        ("twilio.Twilio", "console", "E-mails reach nobody, live or not.", "what is marked below reaches nobody yet"),
+        ("console.Console", "console", "Texts and e-mails reach nobody, live or not.", "nothing reaches anybody yet"),
+    ],
+)
+def test_it_does_not_say_that_clients_are_reached_where_no_provider_is_set_up(
+    sms: str, backend: str, told: str, said: str, cast: Cast, as_: SignIn, settings: Any
+) -> None:
+    Line.objects.create(studio=cast.studio, channel="sms", transport=f"aftercare.transports.{sms}")
+    settings.EMAIL_BACKEND = f"django.core.mail.backends.{backend}.EmailBackend"
+    browser = as_(cast.olga)
+
+    before = words(browser.get("/settings/live"))
+    live = words(browser.post("/settings/live", {"answer": "live"}, follow=True))
+
+    assert told in before
+    assert told in live
+    assert said in live
+    assert "reaches your clients" not in live
+
+
+def test_once_live_the_morning_list_and_the_lines_say_so_until_a_provider_is_set_up(
+    cast: Cast, as_: SignIn, settings: Any
+) -> None:
+    line = Line.objects.create(studio=cast.studio, channel="sms", transport="aftercare.transports.console.Console")
+    settings.EMAIL_BACKEND = "django.core.mail.backends.smtp.EmailBackend"
+    told, owner = "Texts reach nobody, live or not.", as_(cast.olga)
+
+    assert told not in words(owner.get("/morning"))  # in rehearsal nobody is reached anyway
+    owner.post("/settings/live", {"answer": "live"})
+    assert told in words(owner.get("/morning"))
+    assert told in words(owner.get("/settings/lines"))
+    hers = as_(cast.ada).get("/morning")
+    assert told in words(hers)
+    assert "/settings/lines" not in hers.text  # which is the owner's
+    Line.objects.filter(pk=line.pk).update(transport="aftercare.transports.twilio.Twilio")
+    assert told not in words(as_(cast.olga).get("/morning"))
 
 
 def test_with_nothing_due_it_says_what_to_do_first(cast: Cast, as_: SignIn) -> None:

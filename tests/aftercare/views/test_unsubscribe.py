@@ -60,6 +60,7 @@ def test_the_page_has_a_button_that_ends_it(cast: Cast, line: Line) -> None:
     assert f"No more e-mails from {cast.studio.name} to {ZOE}?" in words(asked)
     assert f"{cast.studio.name} sends no more e-mails to {ZOE}." in words(done)
     assert "call" in words(done)  # who is in pain must not wait for our e-mail
+    assert 'href="tel:+12125550199"' in done.text
     assert b"<form" not in done.content
 
 

@@ -42,7 +42,7 @@ def test_one_letter_too_many_is_said_with_how_many_clients_lose_the_link(cast: C
 
     over = look(most + 1)
 
-    assert "Shown without the link to her page: with it the text is one letter too long" in over
+    assert "Shown without the link to her page: with it the text is one letter too long for two texts." in over
     assert "2 of 2 clients of late get this text without it, as it is up to 7 letters too long" in over
     assert "/v/" not in goes(most + 1)
 

@@ -97,12 +97,38 @@ def test_choosing_a_password_ends_the_one_time_one(cast: Cast, as_: SignIn) -> N
     assert sign_in(Browser(), user.email, new) == "in"
 
 
+def test_whoever_has_a_one_time_password_is_told_why_and_goes_on_to_her_day(cast: Cast, as_: SignIn) -> None:
+    browser, user = as_(cast.ada), cast.ada.user
+    assert user is not None
+    user.one_time_password = True
+    user.save()
+    new = {"new_password1": "quite another password", "new_password2": "quite another password"}
+
+    asked = words(browser.get("/today", follow=True))
+    refused = words(browser.post("/password", {"old_password": "x", **new}))
+    chosen = browser.post("/password", {"old_password": PASSWORD, **new})
+
+    for page in (asked, refused):
+        assert "Choose one of your own now; every other page opens after that." in page
+        assert "Back" not in page
+    assert chosen.headers["Location"] == "/"
+    assert "Your password is changed." in words(browser.get("/", follow=True))
+    assert "Back" in words(browser.get("/password"))
+
+
 def test_a_page_that_is_not_there_says_so_and_leads_back(cast: Cast, as_: SignIn) -> None:
     response = as_(cast.ada).get("/nothing-here")
 
     assert response.status_code == 404
     assert "There is no such page here" in words(response)
     assert 'href="/"' in response.content.decode()
+
+
+def test_a_client_whose_link_was_cut_short_reads_what_not_to_wait_for(cast: Cast) -> None:
+    page = words(Browser().get("/v/"))
+
+    assert "do not wait for a link: see a doctor or an eye doctor today" in page
+    assert "rinse first" in page
 
 
 def test_pages_allow_no_script_and_no_style_but_our_own_files(cast: Cast, as_: SignIn) -> None:
