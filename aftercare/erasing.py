@@ -105,6 +105,7 @@ def _forget_messages(messages: QuerySet[Message], now: datetime) -> None:
     for message in waiting:
         message.state, message.reason, message.ended_at = _withdrawn(message), WHY, now
     outbox.replan(waiting)
+    outbox.lock(list(messages.values_list("pk", flat=True)))  # what is said of them meanwhile waits, and sees it
     Receipt.objects.filter(attempt__message__in=messages).update(raw="")
     Attempt.objects.filter(message__in=messages).update(problem="")
     messages.update(text="", subject="", address="", own_words="")
