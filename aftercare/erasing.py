@@ -28,6 +28,7 @@ from aftercare.models import (
     Reply,
     Stop,
     StoredCallback,
+    Stray,
     Wish,
 )
 from studio import records
@@ -62,6 +63,7 @@ def erase(client: Client, *, by: Staff, now: datetime) -> None:
     Flag.objects.filter(clients__in=ids).update(words="")
     _forget_what_is_nobodys(client, hers_alone, by, now)
     _forget_tests(client)
+    _forget_strays(hers_alone)
 
 
 def _addresses_of_nobody_else(client: Client) -> list[tuple[str, str]]:
@@ -86,6 +88,14 @@ def _forget_what_is_nobodys(client: Client, addresses: Iterable[tuple[str, str]]
         _forget_replies(Reply.objects.filter(pk__in=list(replies.values_list("pk", flat=True))), by, now)
         told = Message.objects.filter(studio=client.studio, client=None, staff=None, channel=channel, address=address)
         _forget_messages(Message.objects.filter(pk__in=list(_ended(told).values_list("pk", flat=True))), now)
+
+
+def _forget_strays(addresses: Iterable[tuple[str, str]]) -> None:
+    """What she wrote to a number that is no line's is no studio's yet: it stays where another's client has hers too."""
+    for channel, address in addresses:
+        named = Q(mobile=address) if channel == "sms" else Q(email__iexact=address)
+        if not Client.objects.standing().filter(named).exists():
+            Stray.objects.filter(from_address__iexact=address).delete()
 
 
 def _forget_tests(client: Client) -> None:

@@ -12,11 +12,11 @@ from django.db import models
 from aftercare import erasing, links, outbox, receiving, stops, triage, trials
 from aftercare.core.delivery import Event
 from aftercare.lines import lines_of
-from aftercare.models import Attachment, Attempt, Consultation, Flag, Message, Receipt, Reply, Stop
+from aftercare.models import Attachment, Attempt, Consultation, Flag, Message, Receipt, Reply, Stop, Stray
 from aftercare.transports.base import ReceiptNote
 from aftercare.wording import Words
 from studio import records
-from studio.models import BookFile, Client, ClientRef, Consent, Reaction, Staff, Visit, VisitRef
+from studio.models import BookFile, CalendarFeed, Client, ClientRef, Consent, Reaction, Staff, Visit, VisitRef
 from tests.aftercare.test_pictures import photo
 from tests.letters import begin, end, make_message
 from tests.people import NOW, make_client, make_staff, make_studio, make_visit
@@ -132,6 +132,51 @@ def test_nothing_is_left_of_her_in_what_a_file_changed(mia: Client, olga: Staff)
 
     assert [word for word in SAID if word in left()] == []
     assert BookFile.objects.get().result["visits"] == {"new": 1}
+
+
+@pytest.mark.parametrize("state", ["reading", "preview"])
+def test_a_file_that_waits_keeps_nothing_of_her_and_cannot_bring_her_back(state: str, mia: Client, olga: Staff) -> None:
+    BookFile.objects.update(state=state, result={"visits": {"new": 1}, "notes": ["Okafor"]})
+
+    erasing.erase(mia, by=olga, now=NOW)
+
+    assert [word for word in SAID if word in left()] == []
+    file = BookFile.objects.get()
+    assert file.state == "failed"
+    assert "Choose it once more, without her" in file.result["problem"]
+
+
+def test_while_a_file_is_being_written_nobody_is_forgotten(mia: Client, olga: Staff) -> None:
+    BookFile.objects.update(state="writing")
+
+    with pytest.raises(ValidationError, match="is being written"):
+        erasing.erase(mia, by=olga, now=NOW)
+    assert BookFile.objects.get().data
+
+
+def test_a_calendar_s_troubles_name_her_no_more_and_it_is_read_anew(mia: Client, olga: Staff) -> None:
+    troubles = {"problem": "event 3, client: Wilhelmina Okafor", "digest": "d", "etag": "e"}
+    CalendarFeed.objects.create(studio=olga.studio, address="https://calendar.example/b.ics", **troubles)
+
+    erasing.erase(mia, by=olga, now=NOW)
+
+    feed = CalendarFeed.objects.get()
+    assert (feed.problem, feed.digest, feed.etag) == ("", "", "")
+
+
+@pytest.mark.parametrize("is_anothers", [False, True])
+def test_what_she_wrote_to_a_number_that_is_no_lines_goes_unless_another_studio_has_her_number(
+    is_anothers: bool, mia: Client, olga: Staff
+) -> None:
+    if is_anothers:
+        make_client(make_studio("elm"), "Willa", mobile=mia.mobile)
+    stray = {"account": "memory", "to_address": "+12125550190", "received_at": NOW}
+    Stray.objects.create(from_address=mia.mobile, text="puffy", provider_ref="1", **stray)
+    Stray.objects.create(from_address="+12125550102", text="Zoe's", provider_ref="2", **stray)
+
+    erasing.erase(mia, by=olga, now=NOW)
+
+    assert set(Stray.objects.values_list("provider_ref", flat=True)) == ({"1", "2"} if is_anothers else {"2"})
 
 
 def shared(mia: Client) -> Client:
