@@ -28,6 +28,7 @@ from aftercare.models import (
     Reply,
     Stop,
     StoredCallback,
+    Stray,
     Wish,
 )
 from studio import records
@@ -62,6 +63,7 @@ def erase(client: Client, *, by: Staff, now: datetime) -> None:
     Flag.objects.filter(clients__in=ids).update(words="")
     _forget_what_is_nobodys(client, hers_alone, by, now)
     _forget_tests(client)
+    _forget_strays(hers_alone)
 
 
 def _addresses_of_nobody_else(client: Client) -> list[tuple[str, str]]:
@@ -88,6 +90,14 @@ def _forget_what_is_nobodys(client: Client, addresses: Iterable[tuple[str, str]]
         _forget_messages(Message.objects.filter(pk__in=list(_ended(told).values_list("pk", flat=True))), now)
 
 
+def _forget_strays(addresses: Iterable[tuple[str, str]]) -> None:
+    """What she wrote to a number that is no line's is no studio's yet: it stays where another's client has hers too."""
+    for channel, address in addresses:
+        named = Q(mobile=address) if channel == "sms" else Q(email__iexact=address)
+        if not Client.objects.standing().filter(named).exists():
+            Stray.objects.filter(from_address__iexact=address).delete()
+
+
 def _forget_tests(client: Client) -> None:
     """A wording that somebody tried out on herself may be filled in for her: of those that went, no words stay."""
     tests = Message.objects.filter(studio=client.studio, occasion=Occasion.ALERT, kind=TEST)
@@ -105,6 +115,7 @@ def _forget_messages(messages: QuerySet[Message], now: datetime) -> None:
     for message in waiting:
         message.state, message.reason, message.ended_at = _withdrawn(message), WHY, now
     outbox.replan(waiting)
+    outbox.lock(list(messages.values_list("pk", flat=True)))  # what is said of them meanwhile waits, and sees it
     Receipt.objects.filter(attempt__message__in=messages).update(raw="")
     Attempt.objects.filter(message__in=messages).update(problem="")
     messages.update(text="", subject="", address="", own_words="")

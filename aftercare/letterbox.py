@@ -238,7 +238,12 @@ def _content(part: Message) -> bytes:
 
 
 def raw_of(message: Message) -> str:
-    """Return a mail as it came, but for the content of its files: a photo in there would tell where it was taken."""
+    """Return a mail as it came, but for the content of its files: a photo in there would tell where it was taken.
+
+    One that was not parsed, see `mailhooks`, is kept whole.
+    """
+    if whole := getattr(message, "whole", ""):
+        return str(whole)
     try:
         return _without_files(deepcopy(message)).as_string(policy=_AS_IT_CAME)
     except Exception:  # headers or letters that cannot be written again in their own character set

@@ -66,6 +66,8 @@ def _act(note: ReceiptNote, said: str, *, nobodys: bool) -> Attempt | None:
         return None
     attempt = Attempt.objects.select_related("message", "line").get(pk=known)
     message, line = attempt.message, attempt.line
+    if not message.address:  # she was forgotten since: nobody is left to whom anything could go
+        return attempt
     if said in ENDS:
         stops.unsubscribe(line, message.address, now=now, words=ENDS[said])
     if note.event is Event.FAILED:

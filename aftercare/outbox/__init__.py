@@ -10,6 +10,7 @@ from aftercare.outbox.departing import Departures, depart, ready
 from aftercare.outbox.handing import Answered, Parcel, key_of, new_reference, settle
 from aftercare.outbox.promising import promise, replan
 from aftercare.outbox.receipts import match_strays, note_receipts
+from aftercare.outbox.rows import lock
 from aftercare.outbox.unsure import expire_leases, free_claimed, resolve_unsure
 
 __all__ = [
@@ -25,6 +26,7 @@ __all__ = [
     "free_claimed",
     "key_of",
     "let_go",
+    "lock",
     "match_strays",
     "new_reference",
     "note_receipts",

@@ -6,7 +6,7 @@ import random
 import secrets
 from collections import Counter
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
 from typing import Any
 
@@ -86,6 +86,7 @@ def settle(answers: Sequence[Answered], now: datetime) -> Counter[str]:
     if not answers:
         return counts
     standing = rows.lock([answer.parcel.message.pk for answer in answers])
+    answers = _without_forgotten(answers, standing)
     _note_attempts(answers, now)
     taken = [answer.parcel for answer in answers if answer.outcome.event is Event.TAKEN]
     if taken:
@@ -100,6 +101,17 @@ def settle(answers: Sequence[Answered], now: datetime) -> Counter[str]:
         if answer.outcome.event is not Event.TAKEN:
             counts[_settle_failure(answer, now)] += 1
     return counts
+
+
+def _without_forgotten(answers: Sequence[Answered], standing: Sequence[rows.Standing]) -> Sequence[Answered]:
+    """Take out what a provider says in words, her number among them, where she was forgotten while it went."""
+    forgotten = {one.pk for one in standing if not one.address}
+    if not forgotten:
+        return answers
+    return [
+        replace(one, outcome=replace(one.outcome, problem="")) if one.parcel.message.pk in forgotten else one
+        for one in answers
+    ]
 
 
 def _known_to_have_failed(references: Sequence[str]) -> set[str]:

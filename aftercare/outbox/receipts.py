@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
 
 from django.db import transaction
@@ -51,6 +51,8 @@ def note_receipts(account: str, notes: Sequence[ReceiptNote], now: datetime) -> 
         return []
     with transaction.atomic():
         attempts = _attempts_of(account, notes)
+        standing = _locked(attempt for attempt in attempts if attempt is not None)
+        notes = _without_forgotten(notes, attempts, standing)
         ids = [attempt.pk if attempt is not None else None for attempt in attempts]
         rows.add(Receipt, _kept(account, notes, ids, now))
         _follow(
@@ -59,6 +61,7 @@ def note_receipts(account: str, notes: Sequence[ReceiptNote], now: datetime) -> 
                 for note, attempt in zip(notes, attempts, strict=True)
                 if attempt is not None and note.event is not None
             ],
+            standing,
             now,
         )
     return ids
@@ -77,6 +80,24 @@ def _kept(
         "raw": [note.raw for note in notes],
         "attempt": attempts,
     }
+
+
+def _locked(attempts: Iterable[_Try]) -> list[rows.Standing]:
+    ids = {attempt.message for attempt in attempts}
+    return rows.lock(ids) if ids else []
+
+
+def _without_forgotten(
+    notes: Sequence[ReceiptNote], attempts: Sequence[_Try | None], standing: Iterable[rows.Standing]
+) -> Sequence[ReceiptNote]:
+    """Take her number and her words out of what is said late of a message to somebody who was forgotten meanwhile."""
+    forgotten = {one.pk for one in standing if not one.address}
+    if not forgotten:
+        return notes
+    return [
+        replace(note, raw="", problem="") if attempt is not None and attempt.message in forgotten else note
+        for note, attempt in zip(notes, attempts, strict=True)
+    ]
 
 
 def match_early(named: Mapping[str, str], now: datetime) -> None:
@@ -113,12 +134,17 @@ def _match(strays: Iterable[Receipt], attempts: Iterable[_Try], now: datetime) -
         {"pk": [receipt.pk for receipt, _attempt in matched]},
         {"attempt": [attempt.pk for _receipt, attempt in matched]},
     )
+    standing = _locked(attempt for _receipt, attempt in matched)
+    forgotten = {one.pk for one in standing if not one.address}
+    hers = [receipt.pk for receipt, attempt in matched if attempt.message in forgotten]
+    if hers:
+        Receipt.objects.filter(pk__in=hers).update(raw="")
     news = [
         _News(attempt, Event(receipt.event), receipt.at, _said(receipt.word))
         for receipt, attempt in matched
         if receipt.event
     ]
-    _follow(news, now)
+    _follow(news, standing, now)
 
 
 _TRIED = ("pk", "message", "reference", "provider", "provider_ref", "key")  # in the order of _Try
@@ -142,12 +168,10 @@ def _tries_by(name: str, named: set[str], account: str) -> list[_Try]:
     return [_Try(*found) for found in rows.find(Attempt, _TRIED, name, named, provider=account)] if named else []
 
 
-def _follow(news: Sequence[_News], now: datetime) -> None:
-    """Let messages follow what is said of their attempts."""
-    ids = {one.attempt.message for one in news}
-    if not ids:
+def _follow(news: Sequence[_News], standing: Iterable[rows.Standing], now: datetime) -> None:
+    """Let messages follow what is said of their attempts. ``standing``: how they stand, which are locked."""
+    if not news:
         return
-    standing = rows.lock(ids)
     failing = {one.attempt.message for one in news if one.event is Event.FAILED}
     _end_well([one for one in news if one.attempt.message not in failing], standing)
     _follow_each([one for one in news if one.attempt.message in failing], now)

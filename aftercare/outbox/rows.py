@@ -119,6 +119,7 @@ class Standing(NamedTuple):
     state: str
     handed_over_at: datetime | None
     fell_back: bool  # the other channel has been tried
+    address: str  # '' before it leaves, and again once she to whom it went was forgotten
 
 
 def lock(ids: Collection[int]) -> list[Standing]:

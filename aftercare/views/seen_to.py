@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from django.contrib import messages
-from django.core.exceptions import ValidationError
+from django.core.exceptions import PermissionDenied, ValidationError
 from django.http import HttpResponseBase
 from django.shortcuts import get_object_or_404, redirect
 from django.utils.translation import gettext as _
@@ -18,6 +18,20 @@ from aftercare.views.client_forms import hers_or_403
 from aftercare.views.errors import tell
 from studio import undo
 from studio.access import StudioRequest, page, visit_or_404
+from studio.models import Visit
+
+
+def _on_her_list_or_403(request: StudioRequest, visit_id: int) -> Visit:
+    """Return a visit whose lines are hers: as its artist, as her cover today, or as an owner."""
+    visit = visit_or_404(request, visit_id)
+    if request.may.own or visit.artist_id in request.may.stands_for:
+        return visit
+    if visit.artist is None:
+        raise PermissionDenied(_("This is on the owners’ list: one of them sees to it."))
+    raise PermissionDenied(
+        _("This is on the list of %(name)s: she sees to it, whoever covers for her, or an owner.")
+        % {"name": visit.artist.name}
+    )
 
 
 @require_POST
@@ -40,7 +54,7 @@ def message_see_to(request: StudioRequest, message_id: int) -> HttpResponseBase:
 @page("artist")
 def unhappy_see_to(request: StudioRequest, visit_id: int) -> HttpResponseBase:
     """Say that somebody has seen to it that she left unhappy: it leaves the list."""
-    visit = visit_or_404(request, visit_id)
+    visit = _on_her_list_or_403(request, visit_id)
     said = _("Seen to: %(name)s.") % {"name": visit.client.name}
     return _seen_to(
         request,
@@ -54,7 +68,7 @@ def unhappy_see_to(request: StudioRequest, visit_id: int) -> HttpResponseBase:
 @page("artist")
 def early_see_to(request: StudioRequest, visit_id: int) -> HttpResponseBase:
     """Say that somebody has looked into a set that is likely to fail early: it leaves the list."""
-    visit = visit_or_404(request, visit_id)
+    visit = _on_her_list_or_403(request, visit_id)
     said = _("Seen to: %(name)s.") % {"name": visit.client.name}
     return _seen_to(
         request,

@@ -178,6 +178,11 @@ class Staff(models.Model):
     def __str__(self) -> str:
         return self.name
 
+    @property
+    def sees_matters(self) -> bool:
+        """Whether she may read what a client wrote and take it: the front desk alone may not."""
+        return self.is_owner or self.is_artist
+
 
 class Absence(models.Model):
     """Days on which somebody of the staff is away, the first and the last among them, and who covers for her."""

@@ -25,6 +25,16 @@ def save_duty(
     """Set who is told beside the artist and the owners, and after how long an unmarked visit counts as done."""
     same_studio(studio, by=by, on_duty=on_duty, third_contact=third_contact)
     row = locked(studio)
+    if third_contact is not None and not third_contact.sees_matters:
+        raise ValidationError(
+            {
+                "third_contact": _(
+                    "%(name)s is of the front desk alone and could not see what is the matter, nor take it: choose an "
+                    "artist or an owner, or nobody."
+                )
+                % {"name": third_contact.name}
+            }
+        )
     for name, person in (("on_duty", on_duty), ("third_contact", third_contact)):
         if person is not None and not (person.is_active and (person.mobile or person.email)):
             raise ValidationError(

@@ -13,14 +13,25 @@ from django.db import transaction
 from django.db.models import Q
 from django.utils.translation import gettext as _
 
-from studio.models import BookFile, Client, ClientRef, Merge, Reaction, Staff, Visit, VisitRef
+from studio.models import (
+    BookFile,
+    CalendarFeed,
+    Client,
+    ClientRef,
+    Merge,
+    Reaction,
+    Staff,
+    Studio,
+    Visit,
+    VisitRef,
+)
 from studio.records.writing import locked, raise_client_revision, same_studio
 
 KEPT = frozenset(
     {"id", "studio", "merged_into", "created_at", "revision", "planned_revision", "forecast_revision", "erased_at"}
     | {"erased_by", "no_set_since", "on_break"}
 )
-OVER = (BookFile.State.DONE, BookFile.State.FAILED)
+WAITING = (BookFile.State.READING, BookFile.State.PREVIEW)
 OF_ROWS = ("bad", "bad_rows", "notes", "gone", "to_cancel", "changes")  # of a file's result: what says who is in it
 
 
@@ -30,6 +41,10 @@ def refuse_erasing(client: Client, now: datetime) -> None:
         raise ValidationError(_("She was forgotten before: nothing of hers is left."))
     if client.merged_into_id is not None:
         raise ValidationError(_("She was merged into another client: go to that one."))
+    if client.studio.book_files.filter(state=BookFile.State.WRITING).exists():
+        raise ValidationError(
+            _("A file of the appointment book is being written, and she may stand in it: try again when that is done.")
+        )
     if client.visits.filter(status=Visit.Status.BOOKED, starts_at__gt=now).exists():
         raise ValidationError(_("She has a visit booked: cancel it first, then she can be forgotten."))
 
@@ -55,13 +70,28 @@ def erase_client(*, client: Client, by: Staff, now: datetime) -> list[int]:
     ClientRef.objects.filter(client__in=ids).delete()
     Reaction.objects.filter(client__in=ids).update(words="", side="")
     Merge.objects.filter(Q(kept__in=ids) | Q(gone__in=ids)).delete()
-    # A file that was brought in stays only as the fact that it was: her row stands in it, and in what it changed.
-    BookFile.objects.filter(studio=row.studio, state__in=OVER).update(data=b"")
-    for file in BookFile.objects.select_for_update().filter(studio=row.studio, state__in=OVER).only("pk", "result"):
-        file.result = {name: [] if name in OF_ROWS else said for name, said in file.result.items()}
-        file.save(update_fields=["result"])
+    _forget_files(row.studio)
+    # What its owner has to look at names clients: it is read anew, with the next reading.
+    CalendarFeed.objects.filter(studio=row.studio).update(problem="", etag="", digest="")
     raise_client_revision(*ids)
     return ids
+
+
+def _forget_files(studio: Studio) -> None:
+    """Keep of a file that was brought in only that it was: her row stands in it, and in what it changed.
+
+    One that waits for somebody's go would bring her back. Whoever reads it just now has lost the turn.
+    """
+    for file in BookFile.objects.select_for_update().filter(studio=studio).defer("data").order_by("pk"):
+        file.result = {name: [] if name in OF_ROWS else said for name, said in file.result.items()}
+        if file.state in WAITING:
+            problem = _(
+                "A client was forgotten: what this file held of her went with the rest of it. Choose it once more, "
+                "without her."
+            )
+            file.state, file.busy_until, file.doing, file.result = BookFile.State.FAILED, None, "", {"problem": problem}
+        file.data = b""
+        file.save(update_fields=["data", "state", "busy_until", "doing", "result"])
 
 
 def _blank(client: Client) -> None:

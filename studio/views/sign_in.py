@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import hashlib
 from collections.abc import Callable
+from contextlib import suppress
 from typing import Any
 
 from django.conf import settings
@@ -26,6 +27,8 @@ from studio import access, records
 from studio.views import kept
 
 FAILURES = 10
+# With whatever e-mails, from one place: a whole studio is behind one address, and forgets passwords after a holiday.
+FAILURES_OF_A_PLACE = 100
 MINUTES = 15
 
 
@@ -48,6 +51,13 @@ class SignInForm(AuthenticationForm):
 
     def clean(self) -> dict[str, Any]:
         key = _key(self.request, str(self.data.get("username", "")))
+        place = _key(self.request, "")
+        if cache.get(place, 0) >= FAILURES_OF_A_PLACE:
+            raise ValidationError(
+                gettext("There were %(n)s failed tries from here. Wait %(minutes)s minutes, then try again.")
+                % {"n": FAILURES_OF_A_PLACE, "minutes": MINUTES},
+                code="too_many",
+            )
         if cache.get(key, 0) >= FAILURES:
             raise ValidationError(
                 gettext(
@@ -60,8 +70,8 @@ class SignInForm(AuthenticationForm):
         try:
             cleaned: dict[str, Any] = super().clean()
         except ValidationError:
-            cache.add(key, 0, MINUTES * 60)
-            cache.incr(key)
+            for count in (key, place):
+                _count(count)
             raise
         cache.delete(key)
         return cleaned
@@ -145,8 +155,14 @@ def choose_language(request: access.StudioRequest) -> HttpResponse:
     return redirect(back if here else "home")
 
 
+def _count(key: str) -> None:
+    cache.add(key, 0, MINUTES * 60)
+    with suppress(ValueError):  # it was over between the two: nothing is counted that is forgotten anyway
+        cache.incr(key)
+
+
 def _key(request: HttpRequest | None, email: str) -> str:
-    """Name the count of one e-mail's failures from one place, without keeping either in the cache."""
+    """Name the count of one e-mail's failures from one place, '' of all from there, without keeping either."""
     place = _comes_from(request) if request else ""
     return "sign-in:" + hashlib.sha256(f"{email.strip().lower()}\0{place}".encode()).hexdigest()
 

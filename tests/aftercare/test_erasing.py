@@ -9,14 +9,16 @@ from django.apps import apps
 from django.core.exceptions import ValidationError
 from django.db import models
 
-from aftercare import erasing, links, receiving, stops, triage, trials
+from aftercare import erasing, links, outbox, receiving, stops, triage, trials
+from aftercare.core.delivery import Event
 from aftercare.lines import lines_of
-from aftercare.models import Attachment, Consultation, Flag, Message, Reply, Stop
+from aftercare.models import Attachment, Attempt, Consultation, Flag, Message, Receipt, Reply, Stop, Stray
+from aftercare.transports.base import ReceiptNote
 from aftercare.wording import Words
 from studio import records
-from studio.models import BookFile, Client, ClientRef, Consent, Reaction, Staff, Visit, VisitRef
+from studio.models import BookFile, CalendarFeed, Client, ClientRef, Consent, Reaction, Staff, Visit, VisitRef
 from tests.aftercare.test_pictures import photo
-from tests.letters import make_message
+from tests.letters import begin, end, make_message
 from tests.people import NOW, make_client, make_staff, make_studio, make_visit
 
 pytestmark = pytest.mark.django_db
@@ -132,6 +134,51 @@ def test_nothing_is_left_of_her_in_what_a_file_changed(mia: Client, olga: Staff)
     assert BookFile.objects.get().result["visits"] == {"new": 1}
 
 
+@pytest.mark.parametrize("state", ["reading", "preview"])
+def test_a_file_that_waits_keeps_nothing_of_her_and_cannot_bring_her_back(state: str, mia: Client, olga: Staff) -> None:
+    BookFile.objects.update(state=state, result={"visits": {"new": 1}, "notes": ["Okafor"]})
+
+    erasing.erase(mia, by=olga, now=NOW)
+
+    assert [word for word in SAID if word in left()] == []
+    file = BookFile.objects.get()
+    assert file.state == "failed"
+    assert "Choose it once more, without her" in file.result["problem"]
+
+
+def test_while_a_file_is_being_written_nobody_is_forgotten(mia: Client, olga: Staff) -> None:
+    BookFile.objects.update(state="writing")
+
+    with pytest.raises(ValidationError, match="is being written"):
+        erasing.erase(mia, by=olga, now=NOW)
+    assert BookFile.objects.get().data
+
+
+def test_a_calendar_s_troubles_name_her_no_more_and_it_is_read_anew(mia: Client, olga: Staff) -> None:
+    troubles = {"problem": "event 3, client: Wilhelmina Okafor", "digest": "d", "etag": "e"}
+    CalendarFeed.objects.create(studio=olga.studio, address="https://calendar.example/b.ics", **troubles)
+
+    erasing.erase(mia, by=olga, now=NOW)
+
+    feed = CalendarFeed.objects.get()
+    assert (feed.problem, feed.digest, feed.etag) == ("", "", "")
+
+
+@pytest.mark.parametrize("is_anothers", [False, True])
+def test_what_she_wrote_to_a_number_that_is_no_lines_goes_unless_another_studio_has_her_number(
+    is_anothers: bool, mia: Client, olga: Staff
+) -> None:
+    if is_anothers:
+        make_client(make_studio("elm"), "Willa", mobile=mia.mobile)
+    stray = {"account": "memory", "to_address": "+12125550190", "received_at": NOW}
+    Stray.objects.create(from_address=mia.mobile, text="puffy", provider_ref="1", **stray)
+    Stray.objects.create(from_address="+12125550102", text="Zoe's", provider_ref="2", **stray)
+
+    erasing.erase(mia, by=olga, now=NOW)
+
+    assert set(Stray.objects.values_list("provider_ref", flat=True)) == ({"1", "2"} if is_anothers else {"2"})
+
+
 def shared(mia: Client) -> Client:
     """Another client with the same number, and what came from it: nobody has said yet from whom."""
     zoe = make_client(mia.studio, "Zoe", mobile=mia.mobile)
@@ -175,6 +222,66 @@ def test_a_wording_tried_out_for_her_is_forgotten_and_one_on_its_way_still_arriv
     gone.refresh_from_db()
     assert (gone.text, gone.own_words) == ("", "")
     assert "how are your eyes" in Message.objects.get(kind="test", state="planned").own_words
+
+
+LATE = "To +12125550101: “Hi Wilhelmina, your lid is puffy” cannot be delivered."
+
+
+@pytest.mark.parametrize("event", [Event.TAKEN, Event.NOT_TAKEN, Event.REFUSED, Event.LOST])
+@pytest.mark.parametrize("word", [Event.DELIVERED, Event.FAILED, None])
+def test_what_is_said_late_of_a_text_that_was_on_its_way_brings_nothing_of_hers_back(
+    mia: Client, olga: Staff, event: Event, word: Event | None
+) -> None:
+    Stop.objects.all().delete()
+    line = lines_of(olga.studio)["sms"]
+    make_message(mia)
+    Message.objects.filter(occasion="check").delete()
+    [parcel] = begin(line)
+    erasing.erase(mia, by=olga, now=NOW)
+
+    end([parcel], event, problem=LATE, provider_ref="p-1", bad_address=event is Event.REFUSED)
+    note = ReceiptNote(
+        provider_ref="p-1",
+        word="said",
+        event=word,
+        reference=parcel.reference,
+        problem=LATE,
+        raw=f'{{"text": "{LATE}"}}',
+    )
+    outbox.note_receipts(parcel.provider, [note], NOW)
+
+    assert [said for said in SAID if said in left()] == []
+    assert Receipt.objects.get().attempt is not None
+
+
+def test_a_receipt_that_was_quicker_than_the_answer_is_kept_without_her_words(mia: Client, olga: Staff) -> None:
+    Stop.objects.all().delete()
+    make_message(mia)
+    Message.objects.filter(occasion="check").delete()
+    [parcel] = begin(lines_of(olga.studio)["sms"])
+    erasing.erase(mia, by=olga, now=NOW)
+
+    early = ReceiptNote(provider_ref="p-1", word="said", event=Event.DELIVERED, raw=LATE)
+    outbox.note_receipts(parcel.provider, [early], NOW)
+    end([parcel], Event.TAKEN, provider_ref="p-1")
+
+    assert [said for said in SAID if said in left()] == []
+    assert Receipt.objects.get().attempt is not None
+
+
+def test_what_is_said_of_others_on_their_way_is_kept_as_it_came(mia: Client, olga: Staff) -> None:
+    Stop.objects.all().delete()
+    Message.objects.filter(occasion="check").delete()
+    make_message(make_client(olga.studio, "Zoe", mobile="+12125550102"))
+    [parcel] = begin(lines_of(olga.studio)["sms"])
+    erasing.erase(mia, by=olga, now=NOW)
+
+    end([parcel], Event.REFUSED, problem="Nobody has that number.")
+    note = ReceiptNote(provider_ref="", word="said", event=None, reference=parcel.reference, raw="raw")
+    outbox.note_receipts(parcel.provider, [note], NOW)
+
+    assert Attempt.objects.get().problem == "Nobody has that number."
+    assert Receipt.objects.get().raw == "raw"
 
 
 def test_who_did_it_and_when_is_on_record(mia: Client, olga: Staff) -> None:

@@ -2,7 +2,7 @@
 
 What `reader` does, in its order, and the rooms of each step:
 
-1. her own words: `quoting`, `tokens`, `spelling`, `language`; another language: `foreign`
+1. her own words: `quoting`, `tokens`, `spelling`, `language`; another language: `foreign`; in pieces: `lengthy`
 2. short answers under a quoted question: `bare`, which asks `questions`, `answers`, `numbered`, `scales`, `judging`
 3. phrases found: `lexicon` (its lists in `words`), `phrases`, laid out on a `page`
 4. signs and how each stands: `findings`, by `scope`, which asks

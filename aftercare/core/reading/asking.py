@@ -47,7 +47,7 @@ _CURES = listed("""
 _CURE_WORDS = 7
 
 
-def _asks_for_a_cure(page: Page, asked: set[int]) -> Mark | None:
+def _asks_for_a_cure(page: Page, asked: frozenset[int]) -> Mark | None:
     """Ice? Antihistamine or just wait? -- What helps is asked by naming it."""
     for where in sorted(asked):
         places = [at for at, token in enumerate(page.tokens) if page.sentence[at] == where and token.kind == WORD]
@@ -171,7 +171,7 @@ _ALWAYS_ASKING = """
 _ALWAYS = tuple(" ".join(phrase.split()) for phrase in _ALWAYS_ASKING.split(","))
 
 
-def _is_aside(page: Page, mark: Mark, asked: set[int]) -> bool:
+def _is_aside(page: Page, mark: Mark, asked: frozenset[int]) -> bool:
     """Say whether words that may ask do not do so here: "normal now", "which is fine"."""
     if page.sentence[mark.start] in asked:
         return False

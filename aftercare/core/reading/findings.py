@@ -54,7 +54,8 @@ def sort_out(page: Page) -> Findings:
     """Return the signs of a page by how they stand."""
     of_eyes, elsewhere = _signs(page)
     stand = _standings(page, of_eyes)
-    current = [mark for mark in _with(stand, Standing.CURRENT) if not _is_taken_back(page, mark, stand)]
+    denied = _with(stand, Standing.DENIED)
+    current = [mark for mark in _with(stand, Standing.CURRENT) if not _is_taken_back(page, mark, denied)]
     near = _with(stand, Standing.NEARLY_OVER)
     explained = [mark for mark, standing in stand if standing not in _TOLD]
     return Findings(
@@ -171,25 +172,23 @@ def _came_anew(page: Page, mark: Mark, denied: int) -> bool:
 
 def _was_and_is_not(page: Page, mark: Mark, stand: Stand) -> bool:
     """It was sore. It is not sore now. -- They were pink when I left, the pink was gone by noon. -- It itches less."""
+    if not times.is_told_in_past(page, mark):
+        return False
     later = [(other, standing) for other, standing in stand if other.name == mark.name and other.start >= mark.end]
     denied = (other for other, standing in later if standing is Standing.DENIED)
     over = bool(later) and all(standing in (Standing.OVER, Standing.NEARLY_OVER) for _, standing in later)
-    told = times.is_told_in_past(page, mark)
-    return told and (over or any(times.is_told_of_now(page, other) for other in denied))
+    return over or any(times.is_told_of_now(page, other) for other in denied)
 
 
 def _with(stand: Stand, *standings: Standing) -> list[Mark]:
     return [mark for mark, standing in stand if standing in standings]
 
 
-def _is_taken_back(page: Page, mark: Mark, stand: Stand) -> bool:
+def _is_taken_back(page: Page, mark: Mark, denied: list[Mark]) -> bool:
     """Define red? Kidding, they're not red. -- A question or a twisted denial, plainly denied afterwards."""
     twisted = any(one.start <= mark.start < one.end + 4 for one in page.named("scope:nonneg"))
     asked = page.sentence[mark.start] in page.asked()
     habit = bool(_HABIT & {token.word for token in page.tokens[max(0, mark.start - 4) : mark.start]})
     return any(
-        standing is Standing.DENIED
-        and other.name == mark.name
-        and (habit or (twisted or asked) and other.start > mark.start)
-        for other, standing in stand
+        other.name == mark.name and (habit or (twisted or asked) and other.start > mark.start) for other in denied
     )

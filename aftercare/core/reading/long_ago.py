@@ -49,7 +49,7 @@ _UNDER_WAY = listed("in on later post after into")  # "three days in, lids swoll
 _ENDED = listed("since grew outgrew years never desde anos entonces nunca")
 
 
-def _is_told_as_past(page: Page, sentence: int, words: set[str]) -> bool:
+def _is_told_as_past(page: Page, sentence: int, words: frozenset[str]) -> bool:
     """Hinchada una semana. -- Red lumps, the works. Not had one in ten years."""
     after = page.said(sentence + 1)
     lasted = words & _LASTED and not words & _UNDER_WAY

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from bisect import bisect_left, bisect_right
 from collections import defaultdict
 from dataclasses import dataclass, field
 
@@ -69,6 +70,8 @@ _WHOLE = {"topic:figure", "topic:bald"}  # these rule only what lies within them
 # These rule what is as long as they are, too.
 _AS_LONG = {"sign:hot_lid", "sign:bulging!", "sign:injury!", "sign:itching"}
 
+_NOTHING: frozenset[str] = frozenset()
+
 
 @dataclass(slots=True)
 class Page:
@@ -79,24 +82,40 @@ class Page:
     clause: list[int]
     marks: dict[str, list[Mark]] = field(default_factory=lambda: defaultdict(list))
     known: dict[str, bool] = field(default_factory=dict)  # what was asked of the whole page once
+    # Each sign asks for these: told anew each time, the reading of a long page took time by the square of its length.
+    _said: dict[int, frozenset[str]] = field(default_factory=dict)
+    _asked: frozenset[int] | None = None
 
     def named(self, *names: str) -> list[Mark]:
         """Return the marks of these names in the order of the text."""
         found = [mark for name in names if name in self.marks for mark in self.marks[name]]
         return sorted(found, key=lambda mark: (mark.start, mark.end)) if len(found) > 1 else found
 
-    def said(self, sentence: int) -> set[str]:
+    def said(self, sentence: int) -> frozenset[str]:
         """Return the words and marks of a sentence."""
-        return {token.word for token, where in zip(self.tokens, self.sentence, strict=True) if where == sentence}
+        if not self._said:
+            said: dict[int, set[str]] = defaultdict(set)
+            for token, where in zip(self.tokens, self.sentence, strict=True):
+                said[where].add(token.word)
+            self._said = {where: frozenset(words) for where, words in said.items()}
+        return self._said.get(sentence, _NOTHING)
 
-    def asked(self) -> set[int]:
+    def asked(self) -> frozenset[int]:
         """Return the sentences that have a question mark, or one that opens it before them."""
-        placed = zip(self.tokens, self.sentence, strict=True)
-        return {one for token, where in placed if token.kind == ASK for one in (where, where + (token.word == "¿"))}
+        if self._asked is None:
+            placed = zip(self.tokens, self.sentence, strict=True)
+            self._asked = frozenset(
+                one for token, where in placed if token.kind == ASK for one in (where, where + (token.word == "¿"))
+            )
+        return self._asked
 
     def opened(self) -> set[int]:
         """Return the sentences that a question mark opens, as in Spanish."""
         return {where + 1 for token, where in zip(self.tokens, self.sentence, strict=True) if token.word == "¿"}
+
+    def span(self, sentence: int) -> range:
+        """Return the places of a sentence: it stands in one piece."""
+        return range(bisect_left(self.sentence, sentence), bisect_right(self.sentence, sentence))
 
     def covers(self, name: str, place: int) -> bool:
         """Say whether a mark of this name lies over a token."""

@@ -6,7 +6,19 @@ import re
 from dataclasses import replace
 
 from aftercare.core import commands
-from aftercare.core.reading import bare, foreign, grading, language, others, pictures, quoting, second, sides, topics
+from aftercare.core.reading import (
+    bare,
+    foreign,
+    grading,
+    language,
+    lengthy,
+    others,
+    pictures,
+    quoting,
+    second,
+    sides,
+    topics,
+)
 from aftercare.core.reading.findings import Findings, sort_out
 from aftercare.core.reading.page import Page, lay_out
 from aftercare.core.reading.phrases import Mark
@@ -16,7 +28,6 @@ from aftercare.core.reading.spelling import known
 from aftercare.core.reading.tokens import Token, tokenize
 from aftercare.core.reading.values import Finding, Reading, Sign, Topic, Urgency
 
-LONGEST = 6_000  # characters that are read; what is longer a person reads too
 _STANDARD = {
     commands.Command.STOP: Topic.STOP,
     commands.Command.START: Topic.START,
@@ -30,16 +41,19 @@ Shown = list[tuple[Sign, Token]]
 
 def read(text: str) -> Reading:
     """Return what ``text`` says. Any text can be read; spans count its characters."""
-    parts = quoting.split(text[:LONGEST])
-    reading = _answer(parts.answer, parts.question)
-    if len(text) > LONGEST:
+    parts = quoting.split(text)
+    if lengthy.is_lengthy(parts.answer):
+        reading = lengthy.read(parts.answer, lambda piece: _answer(piece, parts.question))
+    else:
+        reading = _answer(parts.answer, parts.question)
+    if len(text) > lengthy.LONGEST:
         reading = replace(reading, unread=True)
-    return _shifted(reading, parts.start)
+    return lengthy.shifted(reading, parts.start)
 
 
 def unexplained(text: str) -> tuple[str, list[str]]:
     """Return her own words without those that look like signs and, by the rules, are none now: the text, its words."""
-    answer = quoting.split(text[:LONGEST]).answer
+    answer = quoting.split(text[: lengthy.LONGEST]).answer
     tokens = tokenize(answer, known)
     told = language.tell(tokens, answer)
     if told.foreign:
@@ -184,12 +198,3 @@ def _command(answer: str, topic: Topic) -> Reading:
     first, last = (inner.start(), inner.end()) if inner else (0, 0)
     finding = Finding(str(topic), answer[first:last], first, last)
     return Reading(Urgency.NONE, (topic,), (), (), None, "en", False, (finding,))
-
-
-def _shifted(reading: Reading, start: int) -> Reading:
-    """Return the reading with its spans counted in the whole text."""
-    if not start:
-        return reading
-    return replace(
-        reading, why=tuple(replace(one, start=one.start + start, end=one.end + start) for one in reading.why)
-    )

@@ -175,6 +175,8 @@ _SPOTS = listed("sign:rash sign:hives sign:hives!")
 def _comes_up_in_spots(page: Page, mark: Mark, found: list[Mark]) -> bool:
     """My lid is coming up in spots: a rash, and no swelling."""
     words = [token.word for token in page.tokens[mark.end - 1 : mark.end + 1]]
+    if mark.name not in ("sign:swelling", "sign:swelling!"):
+        return False
     spots = [other for other in found if other.name in _SPOTS]
     if mark.name == "sign:swelling" and words[:1] == ["up"] and _led_by_spots(page, mark, spots):
         return True

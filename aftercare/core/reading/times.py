@@ -65,6 +65,7 @@ _DAYS = listed("""
     monday tuesday wednesday thursday friday saturday sunday lunes martes miercoles jueves viernes sabado
     domingo 1st day
 """)
+_ON_A_DAY = _DAYS | listed("yesterday first night ayer primer primera anoche principio")
 
 
 _HEDGES = listed("almost nearly mostly basically practically pretty casi most just only but")  # "all but gone"
@@ -85,16 +86,11 @@ def is_told_in_past(page: Page, sign: Mark) -> bool:
         if word in PAST_WORDS or place >= sign.start and word in _PAST_SIGNS:
             return True
         place -= 1
-    around = [
-        token.word
-        for place, token in enumerate(page.tokens)
-        if page.sentence[place] == sentence and sign.start - 6 <= place < sign.end + 6
-    ]
-    if _goes_on_since(page, sentence):
+    span = page.span(sentence)
+    around = page.tokens[max(span.start, sign.start - 6) : min(span.stop, sign.end + 6)]
+    if not any(token.word in _ON_A_DAY for token in around):
         return False
-    return bool(
-        {*_DAYS, "yesterday", "first", "night", "ayer", "primer", "primera", "anoche", "principio"} & set(around)
-    )
+    return not _goes_on_since(page, sentence)
 
 
 _NOW_WORDS = PRESENT_WORDS | listed("isnt arent dont doesnt aint none nothing nomore anymore tonight currently ni")
@@ -113,9 +109,8 @@ _NOTHING = listed("nothing none fine good gone ok okay normal clear better ever 
 def _goes_on_since(page: Page, sentence: int) -> bool:
     """Say whether it began and goes on: "since yesterday", and not "nothing since"."""
     return any(
-        token.word in ("since", "desde") and where == sentence and (not place or words[place - 1] not in _NOTHING)
-        for words in [[token.word for token in page.tokens]]
-        for place, (token, where) in enumerate(zip(page.tokens, page.sentence, strict=True))
+        page.tokens[place].word in ("since", "desde") and not (place and page.tokens[place - 1].word in _NOTHING)
+        for place in page.span(sentence)
     )
 
 

@@ -12,7 +12,7 @@ from aftercare import stops
 from aftercare.core.delivery import State
 from aftercare.lines import lines_of
 from aftercare.models import Flag, Heartbeat, Message, Reply
-from studio.models import CalendarFeed, Reaction, Visit
+from studio.models import Absence, CalendarFeed, Reaction, Visit
 from tests.cast import Cast, full_morning
 from tests.forecasts import forecast
 from tests.pages import SignIn, words
@@ -144,6 +144,31 @@ def test_she_who_left_unhappy_stays_on_the_list_until_somebody_has_seen_to_it(ca
     assert "Seen to: Pia Lund." in page
     assert "Left unhappy" not in page
     assert "It stands there no more" in words(browser.post(f"/visits/{visit.pk}/unhappy/seen-to", follow=True))
+
+
+@pytest.mark.parametrize("what", ["unhappy", "early"])
+def test_a_colleague_sees_to_no_line_of_another_s_list_unless_she_covers(what: str, cast: Cast, as_: SignIn) -> None:
+    visit = cast.done(cast.client("Pia", "Lund"), cast.at(13, -30), mirror_check="unhappy")
+    noor, olga, path = as_(cast.noor), as_(cast.olga), f"/visits/{visit.pk}/{what}/seen-to"
+
+    refused = noor.post(path)
+
+    assert refused.status_code == 403
+    assert "This is on the list of Ada: she sees to it" in words(refused)
+    assert noor.post(path, {"undo": "1"}).status_code == 403
+    visit.refresh_from_db()
+    assert visit.unhappy_seen_to_at is None
+    assert olga.post(path).status_code == 302
+    today = cast.now.astimezone(cast.studio.zone).date()
+    Absence.objects.create(staff=cast.ada, cover=cast.noor, first_day=today, last_day=today)
+    assert noor.post(path).status_code == 302
+
+
+def test_what_has_no_artist_is_the_owners_to_see_to(cast: Cast, as_: SignIn) -> None:
+    visit = cast.done(cast.client("Pia", "Lund"), cast.at(13, -30), mirror_check="unhappy", artist=None)
+
+    assert "on the owners’ list" in words(as_(cast.noor).post(f"/visits/{visit.pk}/unhappy/seen-to"))
+    assert as_(cast.olga).post(f"/visits/{visit.pk}/unhappy/seen-to").status_code == 302
 
 
 def test_a_later_visit_makes_it_a_thing_of_the_past(cast: Cast, as_: SignIn) -> None:

@@ -51,6 +51,17 @@ def test_nobody_is_chosen_who_cannot_be_told(studio: Studio) -> None:
     assert Studio.objects.get().third_contact is None
 
 
+def test_nobody_of_the_front_desk_alone_is_the_third_contact(studio: Studio) -> None:
+    dee = make_staff(studio, "Dee", mobile="+12125550144", is_front_desk=True)
+
+    with pytest.raises(ValidationError, match="Dee is of the front desk alone and could not see what is the matter"):
+        duty(studio, third_contact=dee)
+    assert Studio.objects.get().third_contact is None
+    dee.is_artist = True
+    dee.save()
+    assert duty(studio, third_contact=dee).third_contact == dee
+
+
 def test_nobody_of_another_studio_is_told(studio: Studio) -> None:
     stranger = make_staff(make_studio("elm"), "Eve", mobile="+12125550133", is_artist=True)
 

@@ -29,6 +29,20 @@ def test_whoever_cannot_be_told_is_pointed_out(cast: Cast, as_: SignIn) -> None:
     assert "Noor has no mobile and no e-mail here" in refused
 
 
+def test_a_third_contact_of_the_front_desk_is_refused_and_one_that_stands_is_pointed_out(
+    cast: Cast, as_: SignIn
+) -> None:
+    browser = as_(cast.olga)
+    refused = words(browser.post("/settings/duty", {"third_contact": cast.dee.pk}))
+    assert "Dee is of the front desk alone and could not see what is the matter, nor take it" in refused
+    assert "could not help" not in words(browser.get("/settings/duty"))
+
+    Studio.objects.update(third_contact=cast.dee)
+
+    assert "Dee is of the front desk alone and cannot see what is the matter" in words(browser.get("/settings"))
+    assert "Dee could not help: she is of the front desk alone" in words(browser.get("/settings/duty"))
+
+
 def test_an_absence_is_added_and_taken_off(cast: Cast, as_: SignIn) -> None:
     browser = as_(cast.olga)
     today = cast.now.astimezone(cast.studio.zone).date()

@@ -6,7 +6,7 @@ import re
 
 from django.test import Client as Browser
 
-from studio.views.sign_in import FAILURES
+from studio.views.sign_in import FAILURES, FAILURES_OF_A_PLACE
 from tests.cast import PASSWORD, Cast
 from tests.pages import SignIn, words
 
@@ -50,6 +50,26 @@ def test_failures_elsewhere_and_with_other_addresses_lock_nobody_out(cast: Cast)
         sign_in(Browser(), "noor@wrenfield.example", "wrong")
 
     assert sign_in(Browser(), "ada@wrenfield.example", PASSWORD) == "in"
+
+
+def test_one_password_tried_on_many_addresses_from_one_place_waits_too(cast: Cast) -> None:
+    for number in range(FAILURES_OF_A_PLACE):
+        sign_in(Browser(), f"somebody{number}@wrenfield.example", "summer2027")
+
+    said = sign_in(Browser(), "ada@wrenfield.example", PASSWORD)
+
+    assert "There were 100 failed tries from here. Wait 15 minutes, then try again." in said
+    assert sign_in(Browser(), "ada@wrenfield.example", PASSWORD, REMOTE_ADDR="192.0.2.7") == "in"
+
+
+def test_a_studio_behind_one_address_may_mistype_and_whoever_is_in_does_not_begin_the_count_anew(cast: Cast) -> None:
+    for number in range(FAILURES_OF_A_PLACE - 1):
+        sign_in(Browser(), f"somebody{number}@wrenfield.example", "wrong")
+    assert sign_in(Browser(), "ada@wrenfield.example", PASSWORD) == "in"
+
+    sign_in(Browser(), "noor@wrenfield.example", "wrong")
+
+    assert "from here" in sign_in(Browser(), "noor@wrenfield.example", PASSWORD)
 
 
 def test_nine_failures_are_forgotten_once_one_is_in(cast: Cast) -> None:
