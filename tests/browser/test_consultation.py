@@ -100,6 +100,8 @@ def test_every_state_of_the_page_is_whole_and_can_be_used_by_everyone(
     page.get_by_role("button", name="Send my answers").click()
     look("to be mended")
     answer(empty_cast, visit_of_mia, "a" * 24)
+    visitor.open(f"/q/{links.token(Purpose.ANEW, visit_of_mia)}")
+    look("later, from the page of her visit")
     page = visitor.open(link(visit_of_mia))
     look("later")
     page.get_by_label("yes, keep them for my visits").check()

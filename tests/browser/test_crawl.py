@@ -65,7 +65,7 @@ def wrong_with(paths: Iterable[str], language: str, visit: Callable[..., Visitor
 
 # Addresses that are no page for people, or not the staff's: what they say is tested beside their code.
 # Hers are walked in test_hers.py and test_consultation.py.
-HERS = {"consultation", "her_calendar", "her_photo", "her_record", "her_record_file", "her_visit"}
+HERS = {"consultation", "consultation_anew", "her_calendar", "her_photo", "her_record", "her_record_file", "her_visit"}
 NOT_FOR_STAFF = HERS | {"attachment", "figures_csv", "healthz", "home", "hook", "sign_in", "wording_new"}
 
 
