@@ -9,8 +9,10 @@ from django.core.management import CommandError, call_command
 from django.test import Client as Browser
 
 from studio.models import Staff, Studio, User
-from tests.pages import words
+from tests.pages import quick_sign_in, quiet_static, words
 from tests.people import make_staff, make_studio
+
+__all__ = ["quick_sign_in", "quiet_static"]
 
 pytestmark = pytest.mark.django_db
 

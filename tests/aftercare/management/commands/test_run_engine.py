@@ -32,6 +32,6 @@ def test_it_looks_at_what_is_due_refuses_a_second_and_stops_soon(
     assert second.returncode == 1
     assert f"Another loop (process {running.pid}) already looks at this database" in refusal
     assert running.returncode == 0, said
-    assert time.monotonic() - began < 2
+    assert time.monotonic() - began < 10  # long before a supervisor loses patience
     assert "The engine has stopped." in said
     assert "Traceback" not in said
