@@ -104,7 +104,8 @@ def service(tmp_path: Path) -> Iterator[Service]:
     shutil.copy(ROOT / "requirements.txt", tmp_path)
     (tmp_path / ".venv").symlink_to(ROOT / ".venv")
     (tmp_path / "studio").mkdir()
-    shutil.copy(ROOT / "studio" / "lifeline.py", tmp_path / "studio")
+    for name in ("env.py", "lifeline.py"):
+        shutil.copy(ROOT / "studio" / name, tmp_path / "studio")
     (tmp_path / "studio" / "wsgi.py").write_text(WSGI)
     (tmp_path / "manage.py").write_text(MANAGE)
     (tmp_path / "output").touch()
