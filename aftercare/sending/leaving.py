@@ -74,12 +74,12 @@ class Leaving:
         with self._for_a_while(letters):
             now = moment()
             journal = Journal(self.road, Judge(now, self.roads, None), now)
-            letters = journal.judge.part_late(letters, now)
-            if not letters:
-                return self._done(journal, [])
             # What an owner's limit a day counts is counted in the same transaction, of which each step is waited for.
             if not self.beside or any(limits.is_counted(letter.parcel) for letter in letters):
                 return self._done(journal, journal.depart(letters, now))
+            letters = journal.judge.part_late(letters, now)
+            if not letters:
+                return self._done(journal, [])
             busy = [portion.departures for portion in self.under_way]
             departures = next(one for one in self.beside if one not in busy)
             departures.begin([letter.parcel for letter in letters], now, now, self.road.transport.patience)
