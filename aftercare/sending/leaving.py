@@ -71,7 +71,7 @@ class Leaving:
 
         ``moment`` asks the database's clock.
         """
-        with self._for_a_while(letters):
+        with self.for_a_while(letters):
             now = moment()
             journal = Journal(self.road, Judge(now, self.roads, None), now)
             # What an owner's limit a day counts is counted in the same transaction, of which each step is waited for.
@@ -94,7 +94,7 @@ class Leaving:
         """Return those that may go of the portions that are written down by now; of all, if they are waited for."""
         going: list[Letter] = []
         for portion in list(self.under_way):
-            with self._for_a_while(portion.letters):
+            with self.for_a_while(portion.letters):
                 if not (wait or portion.departures.are_written()):
                     continue
                 gone = portion.departures.end()
@@ -110,17 +110,17 @@ class Leaving:
         for departures in self.beside:
             departures.close()
 
-    def _done(self, journal: Journal, going: list[Letter]) -> list[Letter]:
-        self.absence.end()
-        self.counts += journal.judge.counts
-        return going
-
     @contextmanager
-    def _for_a_while(self, letters: Sequence[Letter]) -> Iterator[None]:
-        """Put up with a database that is away for a while."""
+    def for_a_while(self, letters: Sequence[Letter]) -> Iterator[None]:
+        """Put up with a database that is away for a while: these letters have not left."""
         try:
             yield
         except DatabaseError as error:
             self.failed += letters
             if lasting := self.absence.outlasted(error, f"{len(letters)} texts leave later"):
                 raise lasting from error
+
+    def _done(self, journal: Journal, going: list[Letter]) -> list[Letter]:
+        self.absence.end()
+        self.counts += journal.judge.counts
+        return going

@@ -297,13 +297,16 @@ class _Wire:
         taken, held = self._in_turn(self.leaving.share(places))
         self.waiting.extendleft(reversed(held))
         self.holds = bool(held) and not taken
-        if not taken or not self.road.rests:
-            return taken
-        now = self._now()
-        judge = Judge(now, self.feeder.roads, None)
-        going = leave_resting(self.road, taken, judge, now)
-        self.counts += judge.counts
-        return going
+        with self.leaving.for_a_while(taken):
+            if not taken or not self.road.rests:
+                return taken
+            now = self._now()
+            judge = Judge(now, self.feeder.roads, None)
+            going = leave_resting(self.road, taken, judge, now)
+            self.leaving.absence.end()
+            self.counts += judge.counts
+            return going
+        return []
 
     def _places(self) -> int:
         """Return how many may be journaled, since they could leave as soon as they are."""

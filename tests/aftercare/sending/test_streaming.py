@@ -190,6 +190,31 @@ def test_a_database_that_is_away_for_a_moment_loses_no_answer(studio: Studio, mo
     assert found["handed_over"] == len(road.taken)
 
 
+def test_a_database_that_is_away_as_a_road_rests_is_waited_for(studio: Studio, monkeypatch: pytest.MonkeyPatch) -> None:
+    due(studio, 3)
+    now, failures = clock.now, iter([True, True])
+    RoadHealth.objects.create(
+        account="pipe:main", failed=9, failing_since=now(), rests_until=now() + timedelta(hours=1), problem="away"
+    )
+    leave_resting, met = streaming.leave_resting, []
+
+    def failing(*given: Any) -> Any:
+        if next(failures, False):
+            met.append(given)
+            raise DatabaseError("away")
+        return leave_resting(*given)
+
+    monkeypatch.setattr(streaming, "leave_resting", failing)
+    road = Pipe(window=1)
+
+    sending.stream(road, "main")
+
+    assert len(met) == 2
+    assert road.taken == []
+    # Those with which the database failed are still claimed: their lease frees them. The third is due after the rest.
+    assert states() == {"claimed": 2, "planned": 1}
+
+
 def test_a_fault_of_the_road_ends_the_round_and_what_was_claimed_is_due_again(studio: Studio) -> None:
     due(studio, 5)
     road = Pipe(window=2)
