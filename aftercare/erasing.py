@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from datetime import datetime
+from urllib.parse import unquote
 
 from django.core.exceptions import ValidationError
 from django.db import transaction
@@ -32,7 +33,7 @@ from aftercare.models import (
     Wish,
 )
 from studio import records
-from studio.models import Client, Staff
+from studio.models import Client, Staff, Studio
 
 WHY = "she was forgotten at her wish"
 
@@ -53,7 +54,6 @@ def erase(client: Client, *, by: Staff, now: datetime) -> None:
     refuse(client, now)
     stops = Q(line__channel="sms", address=client.mobile) | Q(line__channel="email", address=client.email.lower())
     Stop.objects.filter(stops, line__studio=client.studio).update(words="", lifted_how="")
-    _forget_callbacks(client)
     hers_alone = _addresses_of_nobody_else(client)
     links.revoke(client, why="forgotten", now=now)
     ids = records.erase_client(client=client, by=by, now=now)
@@ -64,6 +64,7 @@ def erase(client: Client, *, by: Staff, now: datetime) -> None:
     _forget_what_is_nobodys(client, hers_alone, by, now)
     _forget_tests(client)
     _forget_strays(hers_alone)
+    _forget_callbacks(client.studio, hers_alone)
 
 
 def _addresses_of_nobody_else(client: Client) -> list[tuple[str, str]]:
@@ -121,12 +122,17 @@ def _forget_messages(messages: QuerySet[Message], now: datetime) -> None:
     messages.update(text="", subject="", address="", own_words="")
 
 
-def _forget_callbacks(client: Client) -> None:
-    """What a carrier called to say and nobody understood may be hers: it is, where it has her number in it."""
-    number = client.mobile.removeprefix("+")
-    kept = StoredCallback.objects.filter(line__studio=client.studio).only("url", "body") if number else ()
-    hers = [one.pk for one in kept if number in one.url or number.encode() in bytes(one.body)]
+def _forget_callbacks(studio: Studio, addresses: Iterable[tuple[str, str]]) -> None:
+    """What a provider called to say and nobody understood may be hers: it is, where her number or address is in it."""
+    said = [address.removeprefix("+") for _channel, address in addresses]
+    kept = StoredCallback.objects.filter(line__studio=studio).only("url", "body") if said else ()
+    hers = [one.pk for one in kept if any(word in _read(one) for word in said)]
     StoredCallback.objects.filter(pk__in=hers).delete()
+
+
+def _read(callback: StoredCallback) -> str:
+    """Return all that it says, in lower case; of what a form or an address escapes, what it stands for."""
+    return unquote(f"{callback.url} {bytes(callback.body).decode(errors='replace')}").lower()
 
 
 def _forget_answers(answered: QuerySet[Consultation], now: datetime) -> None:

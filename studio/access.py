@@ -139,6 +139,8 @@ def page(
             with timezone.override(here.studio.zone):
                 response = view(here, *args, **kwargs)
             response.headers.setdefault("Content-Language", here.language)
+            # The tablet at the desk is everybody's: after signing out, "back" must not show who was there.
+            response.headers.setdefault("Cache-Control", "private, no-store")
             return response
 
         return guarded

@@ -12,7 +12,7 @@ from django.db import models
 from aftercare import erasing, links, outbox, receiving, stops, triage, trials
 from aftercare.core.delivery import Event
 from aftercare.lines import lines_of
-from aftercare.models import Attachment, Attempt, Consultation, Flag, Message, Receipt, Reply, Stop, Stray
+from aftercare.models import Attachment, Attempt, Consultation, Flag, Message, Receipt, Reply, Stop, StoredCallback, Stray
 from aftercare.transports.base import ReceiptNote
 from aftercare.wording import Words
 from studio import records
@@ -335,6 +335,28 @@ def test_nobody_else_is_touched(mia: Client, olga: Staff) -> None:
     zoe.refresh_from_db()
     visit.refresh_from_db()
     assert (zoe.first_name, zoe.note, visit.note, zoe.erased_at) == ("Zoe", "hers", "hers", None)
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        {"body": b"From=%2B12125550101&Text=my+eye"},
+        {"body": b'{"from": "Willa@mail.example"}'},
+        {"url": "https://studio.example/in?from=willa%40mail.example"},
+    ],
+    ids=["form", "json", "address"],
+)
+def test_a_call_of_a_provider_that_nobody_understood_goes_where_she_is_in_it(
+    mia: Client, olga: Staff, said: dict[str, object]
+) -> None:
+    line = lines_of(olga.studio)["sms"]
+    given = {"line": line, "url": "https://studio.example/in", "headers": {}, "body": b"", "waits": False}
+    StoredCallback.objects.create(**given, digest="other")
+    StoredCallback.objects.create(**(given | said), digest="hers")
+
+    erasing.erase(mia, by=olga, now=NOW)
+
+    assert [one.digest for one in StoredCallback.objects.all()] == ["other"]
 
 
 def test_who_has_a_visit_ahead_is_not_forgotten(mia: Client, olga: Staff) -> None:

@@ -70,6 +70,19 @@ def test_nobody_sees_a_page_without_signing_in(morning_cast: Cast) -> None:
         assert response.headers["Location"].startswith("/sign-in"), name
 
 
+def test_no_page_for_staff_is_kept_by_a_browser(morning_cast: Cast, as_: SignIn) -> None:
+    """As OWASP's "Session Management Cheat Sheet" (web content caching) asks where somebody's health is shown."""
+    browser = as_(morning_cast.olga)
+    shown = 0
+    for name in sorted(set(NAMES) - OPEN_TO_ALL - {"password"}):  # which says nothing of anybody
+        response = browser.get(address(name, morning_cast))
+        if response.status_code == 200:
+            shown += 1
+            assert "no-store" in response.headers.get("Cache-Control", ""), name
+
+    assert shown > 40
+
+
 @pytest.mark.parametrize("who", ["olga", "ada", "dee"])
 def test_what_belongs_to_another_studio_is_never_found(who: str, cast: Cast, strangers: Cast, as_: SignIn) -> None:
     browser = as_(getattr(cast, who))
