@@ -8,7 +8,7 @@ from pathlib import Path
 from typing import Any
 
 from django.core.management.base import BaseCommand, CommandError, CommandParser
-from django.db import DatabaseError, connection
+from django.db import DatabaseError, OperationalError, connection
 from django.db.migrations.executor import MigrationExecutor
 
 from aftercare.management import jsonlines
@@ -40,12 +40,22 @@ class PromisingCommand(BaseCommand):
 
     def execute(self, *args: Any, **options: Any) -> str | None:
         try:
-            if self.needs_database and getattr(self, "_called_from_command_line", False):
-                _check_tables()
-            return super().execute(*args, **options)
+            return self._execute(*args, **options)
         except CommandError as error:
             self._print_promised(error)
             raise
+
+    def _execute(self, *args: Any, **options: Any) -> str | None:
+        if not (self.needs_database and getattr(self, "_called_from_command_line", False)):
+            return super().execute(*args, **options)
+        _check_tables()
+        try:
+            return super().execute(*args, **options)
+        except OperationalError as error:  # gone, full, or held by another program for too long
+            raise CommandError(
+                f"The database did not go on ({_on_one_line(error)}): check that it runs, that its disk has room and "
+                "that no other program holds it, then run this again. What was finished by then is kept."
+            ) from error
 
     def _print_promised(self, error: CommandError) -> None:
         if text := self.promised(str(error)):
@@ -86,9 +96,13 @@ def _check_tables() -> None:
     try:
         executor = MigrationExecutor(connection)
     except DatabaseError as error:
-        why = " ".join(str(error).split())
         raise CommandError(
-            f"The database cannot be used ({why}): check DATABASE_URL, and that its server or file is there."
+            f"The database cannot be used ({_on_one_line(error)}): check DATABASE_URL, "
+            "and that its server or file is there."
         ) from error
     if executor.migration_plan(executor.loader.graph.leaf_nodes()):
         raise CommandError("The database is not set up yet, or not up to date: run “python manage.py migrate” first.")
+
+
+def _on_one_line(error: DatabaseError) -> str:
+    return " ".join(str(error).split())

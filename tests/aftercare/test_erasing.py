@@ -12,7 +12,18 @@ from django.db import models
 from aftercare import erasing, links, outbox, receiving, stops, triage, trials
 from aftercare.core.delivery import Event
 from aftercare.lines import lines_of
-from aftercare.models import Attachment, Attempt, Consultation, Flag, Message, Receipt, Reply, Stop, StoredCallback, Stray
+from aftercare.models import (
+    Attachment,
+    Attempt,
+    Consultation,
+    Flag,
+    Message,
+    Receipt,
+    Reply,
+    Stop,
+    StoredCallback,
+    Stray,
+)
 from aftercare.transports.base import ReceiptNote
 from aftercare.wording import Words
 from studio import records

@@ -11,6 +11,9 @@ from typing import Any
 
 import pytest
 from django.conf import settings
+from django.db import OperationalError
+
+from aftercare.management.commands import go_live
 
 ZEROS = dict.fromkeys(("handed_over", "planned", "withheld", "withdrawn", "undelivered", "unsure"), 0)
 COMMANDS = ("import_book", "list_messages", "go_live", "send_due", "measure_sms")
@@ -75,6 +78,24 @@ def test_a_database_that_is_not_there_is_said_with_its_cure(tmp_path: Path, comm
     assert "check DATABASE_URL" in done.stderr
     assert "Traceback" not in done.stderr
     assert command.startswith("list_messages") or json.loads(done.stdout.splitlines()[-1]) is not None
+
+
+@pytest.mark.django_db
+def test_a_database_that_gives_up_on_the_way_is_said_with_its_cure(
+    monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    def locked(*_: Any, **__: Any) -> Any:
+        raise OperationalError("database is\nlocked")
+
+    monkeypatch.setattr(go_live.Command, "handle", locked)
+
+    with pytest.raises(SystemExit) as ended:
+        go_live.Command().run_from_argv(["manage.py", "go_live", "--studio", "birch"])
+
+    said = capsys.readouterr()
+    assert ended.value.code == 1
+    assert "did not go on (database is locked): check that" in said.err
+    assert json.loads(said.out) == {}
 
 
 def test_what_needs_no_database_runs_without_one(tmp_path: Path) -> None:
