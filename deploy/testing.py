@@ -22,7 +22,8 @@ deploy/test PYTEST-ARGUMENT… runs those tests only: deploy/test -k segments, d
 Without root or sudo, tests that need system packages are skipped and named at the end (a failure where CI=true).
 """
 _BIN = packages.VENV / "bin"
-_PYTEST = ("pytest", "-n", "2", "--durations=5")
+# The long tests stand together: whoever is through with the short ones takes some of them over.
+_PYTEST = ("pytest", "-n", "2", "--dist=worksteal", "--durations=5")
 # What the service itself reads from the environment must not reach its tests.
 _NOT_FOR_TESTS = ("ANYMAIL_", "CACHE_", "DATABASE_", "EMAIL_", "PUBLIC_", "REDIS_", "SECRET_", "SMPP_", "SMS_")
 

@@ -108,35 +108,3 @@ def test_several_processes_at_once_hand_over_each_message_once(database: str, tm
 
     assert sum(count["handed_over"] for count in counts) == 600
     assert len(mail.accepted) == len(set(mail.accepted)) == 600
-
-
-SAME_TESTS = (
-    "tests/aftercare/outbox",
-    "tests/aftercare/sending",
-    "tests/aftercare/test_receiving.py",
-    "tests/aftercare/test_hearing.py",
-    "tests/aftercare/test_receivers.py",
-    "tests/aftercare/test_webhooks.py",
-    "tests/aftercare/test_triage.py",
-    "tests/aftercare/test_tasks.py",
-    "tests/aftercare/test_imports.py",
-    "tests/aftercare/planning",
-    "tests/aftercare/facts",
-    "tests/studio/book/test_importing.py",
-    "tests/flow/test_book_to_phone.py",
-)
-
-
-def test_what_holds_on_sqlite_holds_on_postgresql(database: str, tmp_path: Path) -> None:
-    settings = services.environment(tmp_path, DATABASE_URL=database)
-    done = subprocess.run(
-        [sys.executable, "-m", "pytest", "-q", "-p", "no:cacheprovider", "-m", "not servers", *SAME_TESTS],
-        cwd=ROOT,
-        env=settings,
-        capture_output=True,
-        text=True,
-        timeout=240,
-    )
-
-    assert done.returncode == 0, done.stdout[-3000:]
-    assert " passed" in done.stdout
