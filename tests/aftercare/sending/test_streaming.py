@@ -14,7 +14,7 @@ from aftercare import heartbeats, lines, outbox, planning, sending
 from aftercare.core.delivery import Event
 from aftercare.core.pace import Pace
 from aftercare.models import Attempt, Line, Message, RoadHealth
-from aftercare.sending import judging, streaming
+from aftercare.sending import judging, streaming, windows
 from aftercare.transports.base import Outcome, Outgoing
 from studio import clock
 from studio.models import Client, Consent, Studio
@@ -196,7 +196,7 @@ def test_a_database_that_is_away_as_a_road_rests_is_waited_for(studio: Studio, m
     RoadHealth.objects.create(
         account="pipe:main", failed=9, failing_since=now(), rests_until=now() + timedelta(hours=1), problem="away"
     )
-    leave_resting, met = streaming.leave_resting, []
+    leave_resting, met = windows.leave_resting, []
 
     def failing(*given: Any) -> Any:
         if next(failures, False):
