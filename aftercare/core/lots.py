@@ -13,7 +13,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
-from scipy.optimize import brentq, minimize
+import scipy  # of which each part is loaded as it is first used
 from scipy.special import digamma, gammainc, gammaincinv, gammaln, ndtri
 
 from aftercare.core.shrinkage import FEWEST
@@ -139,7 +139,9 @@ class GammaPoisson:
 
         start = np.log([2.0, 2.0 * due.sum() / found.sum()])
         # Lots no more unlike than chance makes them drive both numbers off: so far is far enough.
-        end = minimize(unlikely, start, method="L-BFGS-B", bounds=[(-4, 9)] * 2, options={"ftol": 1e-14, "gtol": 1e-9})
+        end = scipy.optimize.minimize(
+            unlikely, start, method="L-BFGS-B", bounds=[(-4, 9)] * 2, options={"ftol": 1e-14, "gtol": 1e-9}
+        )
         return cls((Gamma(*np.exp(end.x).tolist()),))
 
     def after(self, hits: int, expected: float) -> GammaPoisson:
@@ -173,7 +175,7 @@ class GammaPoisson:
         """Return the ratio below which ``share`` (0 to 1, both left out) of the law lies: 0.05 gives EB05."""
         ends = [float(gammaincinv(law.shape, share)) / law.rate for law in self.laws]
         low, high = min(ends), max(ends)
-        return float(brentq(lambda x: self._below(x) - share, low, high)) if high > low else low
+        return float(scipy.optimize.brentq(lambda x: self._below(x) - share, low, high)) if high > low else low
 
     def _below(self, ratio: float) -> float:
         return sum(law.weight * float(gammainc(law.shape, law.rate * ratio)) for law in self.laws)

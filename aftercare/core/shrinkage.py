@@ -9,7 +9,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
-from scipy.optimize import minimize
+import scipy  # of which each part is loaded as it is first used
 from scipy.special import betaln
 
 FEWEST = 4  # groups: of fewer nothing can be learned of how much they differ
@@ -66,7 +66,9 @@ class BetaBinomial:
         rate = np.clip(found.sum() / asked.sum(), 0.01, 0.99)
         start = np.log([10 * rate, 10 * (1 - rate)])
         # Groups no more unlike than chance makes them drive both shapes off: so far is far enough.
-        end = minimize(unlikely, start, method="L-BFGS-B", bounds=[(-7, 12)] * 2, options={"ftol": 1e-14, "gtol": 1e-9})
+        end = scipy.optimize.minimize(
+            unlikely, start, method="L-BFGS-B", bounds=[(-7, 12)] * 2, options={"ftol": 1e-14, "gtol": 1e-9}
+        )
         return cls(*np.exp(end.x).tolist())
 
     def rate(self, hits: int, cases: int) -> float:

@@ -17,7 +17,14 @@ What `reader` does, in its order, and the rooms of each step:
 
 from __future__ import annotations
 
-from aftercare.core.reading.reader import read
 from aftercare.core.reading.values import Finding, Reading, Side, Sign, Topic, Urgency
 
 __all__ = ["Finding", "Reading", "Side", "Sign", "Topic", "Urgency", "read"]
+
+
+def read(text: str) -> Reading:
+    """Return what ``text`` says. Any text can be read; spans count its characters."""
+    # The lexicon takes half a second to build and much room: it is paid for where something is read, not at each start.
+    from aftercare.core.reading import reader
+
+    return reader.read(text)

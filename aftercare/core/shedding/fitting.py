@@ -10,8 +10,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import replace
 
 import numpy as np
-from scipy.interpolate import CubicSpline
-from scipy.optimize import minimize
+import scipy  # of which each part is loaded as it is first used
 
 from aftercare.core.shedding import numbers as made
 from aftercare.core.shedding.lattice import Lattice
@@ -99,7 +98,7 @@ def _climb(
         return -value, -slope * scale
 
     options = {"gtol": NEAR, "maxiter": MOST_STEPS, "hess_inv0": (shape + shape.T) / 2}
-    end = minimize(downhill, np.zeros(len(start)), jac=True, method="BFGS", options=options)
+    end = scipy.optimize.minimize(downhill, np.zeros(len(start)), jac=True, method="BFGS", options=options)
     return replace(found, numbers=Numbers(*(start + end.x * scale).tolist())), end.hess_inv
 
 
@@ -181,7 +180,7 @@ def _of_an_eye(shift: Floats) -> Floats:
 
 def _weighed(at: Floats, logs: Floats, prior: Callable[[Floats], Floats]) -> Effect:
     fine = np.linspace(at[0], at[-1], 471)
-    weight = CubicSpline(at, logs)(fine) + prior(fine)
+    weight = scipy.interpolate.CubicSpline(at, logs)(fine) + prior(fine)
     share = np.exp(weight - weight.max())
     share /= share.sum()
     mean = float(share @ fine)
