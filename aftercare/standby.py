@@ -6,6 +6,7 @@ more slowly: every worker looks at the hours of the last rounds, by the database
 
 from __future__ import annotations
 
+import importlib
 import logging
 import threading
 from collections.abc import Callable
@@ -13,7 +14,7 @@ from datetime import timedelta
 from functools import partial
 from typing import Any
 
-from celery.signals import worker_ready, worker_shutdown
+from celery.signals import worker_init, worker_ready, worker_shutdown
 
 from aftercare import engine, heartbeats, tasks
 from aftercare.engine import Job
@@ -23,6 +24,7 @@ log = logging.getLogger(__name__)
 
 LOOK_SECONDS = 5.0
 SWEEP_LATE = timedelta(seconds=20)  # rounds are noted every ten seconds, and last five
+USED_BY_ALL = ("aftercare.core.reading.reader", "scipy.optimize", "scipy.interpolate")
 SLACK = timedelta(minutes=3)  # of the others, beyond the time between two of their rounds: they may last that long
 
 _stop = threading.Event()
@@ -57,6 +59,12 @@ def send_on(stop: threading.Event) -> None:
         pass
 
 
+def load(**more: Any) -> None:
+    """Load what takes its time before children are forked: they share it, and none is forked as a thread loads it."""
+    for name in USED_BY_ALL:
+        importlib.import_module(name)
+
+
 def begin(**more: Any) -> None:
     """Look after the rounds for as long as this worker lives."""
     _stop.clear()
@@ -73,5 +81,6 @@ def end(**more: Any) -> None:
     _stop.set()
 
 
+worker_init.connect(load, weak=False, dispatch_uid="aftercare.standby")
 worker_ready.connect(begin, weak=False, dispatch_uid="aftercare.standby")
 worker_shutdown.connect(end, weak=False, dispatch_uid="aftercare.standby")

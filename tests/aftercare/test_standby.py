@@ -1,10 +1,14 @@
 from __future__ import annotations
 
+import os
+import subprocess
+import sys
 import threading
 from collections import Counter
 from datetime import timedelta
 
 import pytest
+from django.conf import settings
 
 from aftercare import engine, heartbeats, standby
 from aftercare.models import Heartbeat
@@ -46,3 +50,26 @@ def test_what_the_embedded_loop_does_a_worker_looks_after() -> None:
     names = {"sweep" if job.name == "send_due" else job.name for job in engine.jobs(stop)} - {"checkpoint"}
 
     assert {job.name for job in standby.jobs(stop)} == names
+
+
+def test_what_takes_its_time_to_load_only_a_worker_loads_as_it_starts() -> None:
+    said = subprocess.run(
+        [
+            sys.executable,
+            "-c",
+            "import sys, django; django.setup()\n"
+            "from celery.signals import worker_init\n"
+            "from aftercare.standby import USED_BY_ALL\n"
+            "print(*(name in sys.modules for name in USED_BY_ALL))\n"
+            "worker_init.send(sender=None)\n"
+            "print(*(name in sys.modules for name in USED_BY_ALL))",
+        ],
+        cwd=settings.BASE_DIR,
+        env={**os.environ, "DJANGO_SETTINGS_MODULE": "studio.settings"},
+        capture_output=True,
+        text=True,
+        check=True,
+        timeout=60,
+    ).stdout
+
+    assert said.splitlines() == ["False False False", "True True True"]
