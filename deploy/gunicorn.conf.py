@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from importlib import import_module
 from typing import Any
 
 from studio import env
@@ -25,3 +26,7 @@ def on_starting(server: Any) -> None:
 
 def post_fork(server: Any, worker: Any) -> None:
     tie(worker.ppid)
+
+
+def post_worker_init(worker: Any) -> None:
+    import_module("aftercare.core.reading.reader")  # not while the first client who writes on a page waits for it

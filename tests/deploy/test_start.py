@@ -107,6 +107,9 @@ def service(tmp_path: Path) -> Iterator[Service]:
     for name in ("env.py", "lifeline.py"):
         shutil.copy(ROOT / "studio" / name, tmp_path / "studio")
     (tmp_path / "studio" / "wsgi.py").write_text(WSGI)
+    reading = tmp_path / "aftercare" / "core" / "reading"
+    reading.mkdir(parents=True)
+    (reading / "reader.py").touch()
     (tmp_path / "manage.py").write_text(MANAGE)
     (tmp_path / "output").touch()
     with socket.socket() as probe:
