@@ -31,6 +31,7 @@ from studio.records import merging
 
 FOUND = 20
 CHOICES = {"channel": Client.Channel.choices, "wished_hours": Client.Hours.choices}
+NUMBERS = ("mobile", "guardian_mobile")
 LABELS = {column.name: column.verbose_name for column in Client._meta.concrete_fields}
 
 
@@ -42,6 +43,7 @@ class Row:
     kept: str
     gone: str
     after: str
+    is_number: bool = False
 
 
 @require_http_methods(["GET", "POST"])
@@ -128,6 +130,7 @@ def _rows(outcomes: Iterable[merging.Outcome], kept: Client, health: bool) -> li
         Row(
             capfirst(str(LABELS[outcome.field])),
             *(_words(outcome.field, value) for value in (outcome.kept, outcome.gone, outcome.after)),
+            is_number=outcome.field in NUMBERS,
         )
         for outcome in outcomes
         if (health or outcome.field not in HEALTH) and any((outcome.kept, outcome.gone, outcome.after))
