@@ -128,8 +128,10 @@ def _found(request: StudioRequest, kept: Client, asked: str) -> QuerySet[Client]
 def _rows(outcomes: Iterable[merging.Outcome], kept: Client, health: bool) -> list[Row]:
     return [
         Row(
-            capfirst(str(LABELS[outcome.field])),
-            *(_words(outcome.field, value) for value in (outcome.kept, outcome.gone, outcome.after)),
+            label=capfirst(str(LABELS[outcome.field])),
+            kept=_words(outcome.field, outcome.kept),
+            gone=_words(outcome.field, outcome.gone),
+            after=_words(outcome.field, outcome.after),
             is_number=outcome.field in NUMBERS,
         )
         for outcome in outcomes
