@@ -17,16 +17,22 @@ PATH = "tests.streams.Pipe"
 class Pipe(Stream):
     """``fate`` says by address what becomes of a message, "" that no answer comes; all else is taken at once.
 
-    Answers are heard ``slow`` seconds after the last was submitted.
+    Answers are heard ``slow`` seconds after the last was submitted, all that there are or ``one_by_one``.
     """
 
     name = "pipe"
     channels = frozenset({"sms"})
 
     def __init__(
-        self, *, bind: str = "main", window: int = 3, fate: dict[str, Event | None] | None = None, slow: float = 0.0
+        self,
+        *,
+        bind: str = "main",
+        window: int = 3,
+        fate: dict[str, Event | None] | None = None,
+        slow: float = 0.0,
+        one_by_one: bool = False,
     ) -> None:
-        self.bind, self.window, self.fate, self.slow = bind, window, fate or {}, slow
+        self.bind, self.window, self.fate, self.slow, self.one_by_one = bind, window, fate or {}, slow, one_by_one
         self.submitted_at = 0.0
         self.taken: list[Outgoing] = []
         self.answers: deque[Outcome] = deque()
@@ -72,7 +78,7 @@ class Pipe(Stream):
         if time.monotonic() < self.submitted_at + self.slow:
             time.sleep(min(seconds, self.slow))
             return []
-        heard = list(self.answers)
-        self.answers.clear()
+        number = 1 if self.one_by_one else len(self.answers)
+        heard = [self.answers.popleft() for _ in range(min(number, len(self.answers)))]
         self.in_flight -= len(heard)
         return heard

@@ -6,7 +6,9 @@ All moments are by the database's clock, as processes on several machines look a
 from __future__ import annotations
 
 import logging
+import math
 import random
+import time
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import datetime, timedelta
@@ -35,6 +37,7 @@ class Health:
     failed: int = 0
     failing_since: datetime | None = None
     rests_until: datetime | None = None
+    rested_at: float = -math.inf  # by time.monotonic(): when its newest rest was called for
 
     @classmethod
     def of(cls, account: str) -> Health:
@@ -55,23 +58,27 @@ class Health:
         """Whether nothing was taken since a moment before ``before``."""
         return self.rests and self.failing_since is not None and self.failing_since < before
 
-    def note(self, outcomes: Sequence[Outcome]) -> None:
+    def note(self, outcomes: Sequence[Outcome], left_at: float = math.inf) -> None:
         """Note what became of one window. Written down only where it says something new. Never raises.
 
         What is lost counts as what is not taken: by a road that never answers, all that is due would be lost.
+        ``left_at``: when the last of them left, by time.monotonic(), where windows are heard of in pieces. A rest is
+        for all that had left by then: what of it fails later makes the rest no longer.
         """
         try:
-            self._note(outcomes)
+            self._note(outcomes, left_at)
         except Error as error:  # what became of the messages is still to be written: that must not go with it
             log.warning("how the road %s fares is not written down: %s", self.account, error)
 
-    def _note(self, outcomes: Sequence[Outcome]) -> None:
+    def _note(self, outcomes: Sequence[Outcome], left_at: float) -> None:
         if not outcomes:
             return
         if any(outcome.event in _ANSWERED for outcome in outcomes):
             if self.failed:
-                self.failed, self.failing_since, self.rests_until = 0, None, None
+                self.failed, self.failing_since, self.rests_until, self.rested_at = 0, None, None, -math.inf
                 self._write("")
+            return
+        if left_at <= self.rested_at:
             return
         now = clock.now()
         self.failed += 1
@@ -79,6 +86,7 @@ class Health:
         if self.failed >= FAILING:
             rest = min(LONGEST_REST, SHORTEST_REST * 2 ** min(self.failed - FAILING, 8))
             self.rests_until = now + rest * (0.8 + 0.4 * _luck.random())
+            self.rested_at = time.monotonic()
         self._write(outcomes[-1].problem)
 
     def _write(self, problem: str) -> None:

@@ -217,7 +217,7 @@ class _Wire:
     feeder: Feeder
     stop: Callable[[], bool]
     waiting: deque[Letter] = field(default_factory=deque)
-    flying: dict[str, Letter] = field(default_factory=dict)
+    flying: dict[str, tuple[Letter, float]] = field(default_factory=dict)  # by reference, and since when
     counts: Counter[str] = field(default_factory=Counter)
     settler: Settler = field(init=False)
     leaving: Leaving = field(init=False)
@@ -341,7 +341,8 @@ class _Wire:
 
     def _submit(self, going: Sequence[Letter]) -> None:
         if going:
-            self.flying |= {letter.parcel.reference: letter for letter in going}
+            now = time.monotonic()
+            self.flying |= {letter.parcel.reference: (letter, now) for letter in going}
             self._hear(self._stream().submit([letter.outgoing for letter in going]))
 
     def _settle_failed(self) -> None:
@@ -363,10 +364,10 @@ class _Wire:
         return journal.counts
 
     def _hear(self, outcomes: Sequence[Outcome]) -> None:
-        known = [(self.flying.pop(one.reference), one) for one in outcomes if one.reference in self.flying]
+        known = [(*self.flying.pop(one.reference), one) for one in outcomes if one.reference in self.flying]
         if known:
-            self.settler.take(known)
-            self.road.health.note([outcome for _letter, outcome in known])
+            self.settler.take([(letter, outcome) for letter, _since, outcome in known])
+            self.road.health.note([outcome for *_, outcome in known], max(since for _, since, _ in known))
 
     def _end(self) -> None:
         """Wait for the answers that are still out, and write everything down."""
@@ -375,5 +376,5 @@ class _Wire:
         until = time.monotonic() + GRACE
         while self.flying and time.monotonic() < until:
             self._hear(self._stream().collect(LISTEN))
-        self._hear([silent(letter.outgoing) for letter in self.flying.values()])
+        self._hear([silent(letter.outgoing) for letter, _since in self.flying.values()])
         self.end()

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import time
 from datetime import datetime, timedelta
 
 import pytest
@@ -55,6 +56,21 @@ def test_a_rest_is_never_longer_than_five_minutes() -> None:
 
     assert until is not None
     assert until - clock.now() <= health.LONGEST_REST * 1.2
+
+
+def test_a_window_that_is_heard_of_in_pieces_makes_its_own_rest_no_longer() -> None:
+    left_at = time.monotonic()
+    found = Health.of("pipe:main")
+    for _ in range(FAILING + 20):
+        found.note(AWAY, left_at)
+
+    assert found.failed == FAILING
+    assert found.rests_until is not None
+    assert found.rests_until - clock.now() <= health.SHORTEST_REST * 1.2
+
+    found.note(AWAY, time.monotonic())  # one that left for all that
+
+    assert found.rests_until - clock.now() > timedelta(seconds=40)
 
 
 def test_one_that_takes_again_is_forgotten_to_have_failed() -> None:

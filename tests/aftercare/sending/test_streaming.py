@@ -190,6 +190,19 @@ def test_a_database_that_is_away_for_a_moment_loses_no_answer(studio: Studio, mo
     assert found["handed_over"] == len(road.taken)
 
 
+def test_a_window_that_nobody_answers_for_costs_one_rest_however_many_pieces_it_left_in(studio: Studio) -> None:
+    due(studio, 24)
+    fate: dict[str, Event | None] = {f"+1212555{1000 + number}": Event.LOST for number in range(24)}
+    # The next leave only once none of the twelve is out any more, as where all of them run out at one moment.
+    road = Pipe(window=12, fate=fate, slow=0.05, one_by_one=True)
+
+    sending.stream(road, "main")
+
+    health = RoadHealth.objects.get()
+    assert health.rests_until is not None
+    assert health.rests_until - clock.now() < timedelta(seconds=40)
+
+
 def test_a_database_that_is_away_as_a_road_rests_is_waited_for(studio: Studio, monkeypatch: pytest.MonkeyPatch) -> None:
     due(studio, 3)
     now, failures = clock.now, iter([True, True])
