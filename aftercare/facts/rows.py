@@ -50,7 +50,7 @@ OF_VISIT = (
 )
 OF_MESSAGE = (
     *("id", "key", "client_id", "visit_id", "occasion", "step", "edition", "state", "reason", "channel", "due_at"),
-    *("aim_at", "planned_from", "about_start", "fell_back", "forecast_id", "go_from"),
+    *("aim_at", "planned_from", "about_start", "fell_back", "not_before", "forecast_id", "go_from"),
     *("handing_over_at", "handed_over_at"),
 )
 

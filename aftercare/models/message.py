@@ -74,6 +74,8 @@ class Message(models.Model):
     tries = models.PositiveSmallIntegerField(
         default=0
     )  # attempts that a passing fault ended, since the last fresh start
+    # Until then a failed try, or the provider, has it wait: no plan and no other text has it go by that channel before.
+    not_before = models.DateTimeField(null=True, blank=True)
     fell_back = models.BooleanField(default=False)  # the other channel has been tried
     rehearsed = models.BooleanField(default=False)  # handed to the pretend phone only
     line = models.ForeignKey(

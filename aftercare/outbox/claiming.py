@@ -9,6 +9,7 @@ from datetime import datetime, timedelta
 from typing import Any
 
 from django.db import connection, transaction
+from django.db.models import Q
 
 from aftercare.core import delivery
 from aftercare.core.delivery import OPEN, Event, State
@@ -109,9 +110,13 @@ def _statement(rank: int, of_studio: bool, lane: Lane) -> str:
 
 
 def claim_these(ids: Sequence[int], now: datetime) -> list[Message]:
-    """Take these messages whatever their due moment, as far as nothing of them has left and no sender has them."""
+    """Take these messages whatever their due moment, as far as nothing of them has left and no sender has them.
+
+    One that waits for its next try waits on.
+    """
+    may_go = Q(not_before=None) | Q(not_before__lte=now)
     with transaction.atomic():
-        free = list(rows.unlocked(Message.objects.filter(pk__in=ids, state__in=OPEN - {State.CLAIMED})))
+        free = list(rows.unlocked(Message.objects.filter(may_go, pk__in=ids, state__in=OPEN - {State.CLAIMED})))
         lease = clock.now() + LEASE
         for message in free:
             planned = delivery.advance(State(message.state), Event.PLAN)
@@ -130,7 +135,7 @@ def put_back(messages: Iterable[Message]) -> Counter[str]:
     leases = [message.lease_until for message in mine]
     for message in mine:
         message.lease_until = None
-    changed = ("state", "reason", "channel", "due_at", "ended_at", "tries", "fell_back", "lease_until")
+    changed = ("state", "reason", "channel", "due_at", "ended_at", "tries", "not_before", "fell_back", "lease_until")
     with transaction.atomic():
         rows.update(mine, changed, where="state = 'claimed'", leases=leases)
     return Counter(message.state for message in mine)

@@ -11,7 +11,7 @@ from aftercare.core.delivery import Event, State
 from aftercare.core.reach import Purpose, reach
 from aftercare.models import Message
 
-CHANGED = ("state", "reason", "channel", "due_at", "ended_at", "tries", "fell_back")
+CHANGED = ("state", "reason", "channel", "due_at", "ended_at", "tries", "not_before", "fell_back")
 
 
 def may_fall_back(message: Message, now: datetime) -> bool:
@@ -38,5 +38,5 @@ def fall_back(messages: Sequence[Message], now: datetime) -> None:
 def go_by(message: Message, channel: str, now: datetime) -> None:
     """Set an undelivered message to go by another channel, now."""
     message.state = delivery.advance(State.UNDELIVERED, Event.SEND_AGAIN)
-    message.fell_back, message.channel, message.tries = True, channel, 0
+    message.fell_back, message.channel, message.tries, message.not_before = True, channel, 0, None
     message.due_at, message.ended_at, message.reason = now, None, ""

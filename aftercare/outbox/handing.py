@@ -155,7 +155,17 @@ def _settle_failure(answer: Answered, now: datetime) -> str:
     else:
         _try_again(message, outcome, now)
     message.save(
-        update_fields=["state", "reason", "channel", "due_at", "ended_at", "lease_until", "tries", "fell_back"]
+        update_fields=[
+            "state",
+            "reason",
+            "channel",
+            "due_at",
+            "ended_at",
+            "lease_until",
+            "tries",
+            "not_before",
+            "fell_back",
+        ]
     )
     return message.state
 
@@ -164,7 +174,7 @@ def _try_again(message: Message, outcome: Outcome, now: datetime) -> None:
     message.tries += 1
     if message.tries < delivery.MOST_TRIES:
         waits = delivery.wait(message.tries, _luck.random(), urgent=message.rank == 0, asked=outcome.retry_after)
-        message.due_at = now + waits + (ROUNDING if outcome.retry_after else timedelta())
+        message.due_at = message.not_before = now + waits + (ROUNDING if outcome.retry_after else timedelta())
         message.reason = ""
         return
     message.state, message.ended_at = State.UNDELIVERED, now

@@ -12,7 +12,7 @@ from aftercare.outbox import rows
 
 _PLANNED = (
     *("state", "reason", "channel", "due_at", "aim_at", "no_later_than", "planned_from", "about_start", "ended_at"),
-    *("lease_until", "client", "fell_back", "forecast"),
+    *("lease_until", "client", "fell_back", "not_before", "forecast"),
 )
 _OPEN = f"state IN ({', '.join(repr(state.value) for state in sorted(OPEN))})"
 _PLANNING = (Event.PLAN, Event.WITHHOLD, Event.WITHDRAW)

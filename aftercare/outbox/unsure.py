@@ -60,7 +60,7 @@ def resolve_unsure(now: datetime) -> Counter[str]:
         lost, keyed = _lost_tries(found), _known_by_key(found)
         for message in found:
             _decide(message, lost.get(message.pk, 0), now, keyed=message.pk in keyed)
-        rows.update(found, ("state", "reason", "due_at", "ended_at", "lease_until"))
+        rows.update(found, ("state", "reason", "due_at", "ended_at", "lease_until", "not_before"))
     return Counter(message.state for message in found)
 
 
@@ -92,7 +92,8 @@ def _decide(message: Message, lost: int, now: datetime, *, keyed: bool) -> None:
         message.state = delivery.advance(State.UNSURE, Event.SEND_AGAIN)
         message.reason, message.ended_at = "", None
         waits = delivery.wait(lost - 1, _luck.random(), urgent=message.rank == 0) if lost > 1 else None
-        message.due_at = now + waits if waits else now
+        message.not_before = now + waits if waits else None
+        message.due_at = message.not_before or now
 
 
 def _with(reason: str, more: str) -> str:

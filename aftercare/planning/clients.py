@@ -119,17 +119,29 @@ def _write(message: Message, planned: Planned, book: ClientBook, now: datetime) 
     message.occasion, message.step, message.edition = planned.occasion, planned.step, planned.edition
     message.state = State.WITHHELD if withheld else State.CLAIMED if claimed else State.PLANNED
     message.reason = planned.reason or ""
-    message.channel = message.channel if message.fell_back else book.channel_for(planned.occasion)
-    message.due_at = planned.due if message.state != State.CLAIMED else message.due_at
+    _go_by(message, message.channel if message.fell_back else book.channel_for(planned.occasion))
+    due = _as_soon_as_it_may(message, planned.due)
+    message.due_at = due if message.state != State.CLAIMED else message.due_at
     message.aim_at, message.no_later_than = planned.aim, planned.no_later_than
     message.planned_from, message.about_start = planned.planned_from, planned.visit.start
     message.forecast_id = planned.forecast.id or None if planned.forecast else None
     if _seen_of(message) == before:
         return False
     if claimed and not withheld:  # the facts changed under a sender: it lets go, and the message is claimed again
-        message.state, message.due_at = State.PLANNED, planned.due
+        message.state, message.due_at = State.PLANNED, due
     message.ended_at = now if withheld else None
     return True
+
+
+def _go_by(message: Message, channel: str) -> None:
+    """By another channel it need not wait for what failed by this one."""
+    if message.channel != channel:
+        message.channel, message.not_before = channel, None
+
+
+def _as_soon_as_it_may(message: Message, due: datetime | None) -> datetime | None:
+    """A plan that was made anew changes nothing of a provider's having asked for patience."""
+    return max(due, message.not_before) if due is not None and message.not_before is not None else due
 
 
 def _seen_of(message: Message) -> tuple[object, ...]:
@@ -142,4 +154,4 @@ def _seen_of(message: Message) -> tuple[object, ...]:
 def _make_hers(message: Message, book: ClientBook) -> None:
     """A visit that was another client's takes along what has not gone; no channel of hers has failed yet."""
     if message.client_id != book.client.pk:
-        message.client, message.fell_back = book.client, False
+        message.client, message.fell_back, message.not_before = book.client, False, None

@@ -175,7 +175,7 @@ class Judge:
 
     def _send_round(self, message: Message, channel: str) -> None:
         self.apply(message, Verdict(Event.PLAN, DETOUR, channel=channel))
-        message.fell_back, message.tries = True, 0
+        message.fell_back, message.tries, message.not_before = True, 0, None
 
     def _introduction(
         self, message: Message, firsts: dict[introductions.Pair, tuple[introductions.First, Letter]]

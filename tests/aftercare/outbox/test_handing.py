@@ -62,7 +62,8 @@ def test_the_wait_that_a_provider_asks_for_is_kept(mia: Client, line: Line) -> N
 
     end(begin(line), Event.NOT_TAKEN, retry_after=900.0)
 
-    assert Message.objects.get().due_at == NOW + timedelta(minutes=15, seconds=2)
+    message = Message.objects.get()
+    assert message.due_at == message.not_before == NOW + timedelta(minutes=15, seconds=2)
 
 
 def test_after_many_tries_it_is_given_up_and_says_so(mia: Client, line: Line) -> None:

@@ -405,6 +405,22 @@ def test_while_the_introduction_cannot_leave_nothing_goes_ahead_of_it(studio: St
     assert ["HELP" in one.text for one in memory.taken] == [True, False]
 
 
+def test_an_introduction_that_is_to_wait_does_so_though_another_text_to_its_number_is_due(
+    studio: Studio, mia: Client
+) -> None:
+    cared_for(mia)
+    studio.lines.filter(channel="sms").update(options={"busy": ["+12125550101"]})
+    sending.sweep(NOW)
+    introduction = Message.objects.get(occasion="opt_in")
+    studio.lines.filter(channel="sms").update(options={})
+    Message.objects.filter(occasion="care").update(due_at=NOW)  # as where another worker found it being handed over
+
+    assert sending.sweep(NOW + timedelta(seconds=3)) == {"planned": 1}
+
+    assert memory.taken == []
+    assert Message.objects.get(occasion="opt_in").due_at == introduction.due_at == care().due_at
+
+
 def test_while_another_sender_has_the_introduction_nothing_goes_ahead_of_it(mia: Client) -> None:
     cared_for(mia)
     sending.sweep(NOW)
