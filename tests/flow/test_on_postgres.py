@@ -44,6 +44,7 @@ pytestmark = [
 @pytest.mark.parametrize("parts", PARTS)
 def test_what_holds_on_one_database_holds_on_the_other(parts: str, tmp_path: Path) -> None:
     command = [sys.executable, "-m", "pytest", "-q", "-p", "no:cacheprovider", "-p", "no:xdist", "-m", "not servers"]
+    command.append("--no-migrations")  # the migrations are run there by every test that starts the service
 
     with servers.postgres() as url:
         done = subprocess.run(
