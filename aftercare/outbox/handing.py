@@ -154,19 +154,7 @@ def _settle_failure(answer: Answered, now: datetime) -> str:
         _end_or_fall_back(message, answer.other_channel, now)
     else:
         _try_again(message, outcome, now)
-    message.save(
-        update_fields=[
-            "state",
-            "reason",
-            "channel",
-            "due_at",
-            "ended_at",
-            "lease_until",
-            "tries",
-            "not_before",
-            "fell_back",
-        ]
-    )
+    message.save(update_fields=[*falling_back.CHANGED, "lease_until"])
     return message.state
 
 

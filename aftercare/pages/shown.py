@@ -9,6 +9,7 @@ from collections.abc import Collection, Iterable
 from dataclasses import dataclass
 from datetime import datetime
 
+import phonenumbers
 from babel import Locale, UnknownLocaleError
 from django.utils.functional import Promise
 from django.utils.translation import get_language, gettext_lazy
@@ -158,3 +159,14 @@ def language_name(code: str) -> str:
         return Locale.parse(code, sep="-").get_display_name(say.language_of(get_language() or "en")) or code
     except (ValueError, UnknownLocaleError):
         return code
+
+
+def written_number(e164: str, region: str) -> str:
+    """Return a number as people of ``region`` write it; one from abroad with its country code."""
+    try:
+        parsed = phonenumbers.parse(e164)
+    except phonenumbers.NumberParseException:
+        return e164
+    at_home = phonenumbers.region_code_for_number(parsed) == region
+    way = phonenumbers.PhoneNumberFormat.NATIONAL if at_home else phonenumbers.PhoneNumberFormat.INTERNATIONAL
+    return phonenumbers.format_number(parsed, way)

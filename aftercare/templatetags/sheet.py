@@ -6,7 +6,6 @@ from datetime import date, datetime, timedelta
 from typing import Any
 from zoneinfo import ZoneInfo
 
-import phonenumbers
 from babel.dates import format_date
 from django import template
 from django.template.context import Context
@@ -15,7 +14,7 @@ from django.utils.translation import get_language, gettext_lazy
 from django.utils.translation import gettext as _
 
 from aftercare.core import say
-from aftercare.pages.shown import OCCASIONS, language_name
+from aftercare.pages.shown import OCCASIONS, language_name, written_number
 from aftercare.pages.spoken import spoken
 from studio.models import Client, Service
 
@@ -168,13 +167,7 @@ def of(found: dict[Any, Any], key: object) -> Any:
 @register.simple_tag(takes_context=True)
 def number(context: Context, e164: str) -> str:
     """Show a number as people of the studio's country write it; one from abroad with its country code."""
-    try:
-        parsed = phonenumbers.parse(e164)
-    except phonenumbers.NumberParseException:
-        return e164
-    at_home = phonenumbers.region_code_for_number(parsed) == _region(context)
-    way = phonenumbers.PhoneNumberFormat.NATIONAL if at_home else phonenumbers.PhoneNumberFormat.INTERNATIONAL
-    return phonenumbers.format_number(parsed, way)
+    return written_number(e164, _region(context))
 
 
 @register.filter

@@ -20,7 +20,7 @@ from django.views.decorators.http import require_http_methods, require_POST, req
 
 from aftercare import links, stops, upkeep
 from aftercare.core import say
-from aftercare.pages.shown import language_name
+from aftercare.pages.shown import language_name, written_number
 from aftercare.views.clients import asked_for
 from aftercare.views.errors import tell
 from studio import access, records, undo
@@ -43,7 +43,6 @@ class Row:
     kept: str
     gone: str
     after: str
-    is_number: bool = False
 
 
 @require_http_methods(["GET", "POST"])
@@ -128,24 +127,23 @@ def _found(request: StudioRequest, kept: Client, asked: str) -> QuerySet[Client]
 def _rows(outcomes: Iterable[merging.Outcome], kept: Client, health: bool) -> list[Row]:
     return [
         Row(
-            label=capfirst(str(LABELS[outcome.field])),
-            kept=_words(outcome.field, outcome.kept),
-            gone=_words(outcome.field, outcome.gone),
-            after=_words(outcome.field, outcome.after),
-            is_number=outcome.field in NUMBERS,
+            capfirst(str(LABELS[outcome.field])),
+            *(_words(outcome.field, value, kept) for value in (outcome.kept, outcome.gone, outcome.after)),
         )
         for outcome in outcomes
         if (health or outcome.field not in HEALTH) and any((outcome.kept, outcome.gone, outcome.after))
     ]
 
 
-def _words(field: str, value: object) -> str:
+def _words(field: str, value: object, of: Client) -> str:
     if isinstance(value, bool):
         return _("yes") if value else _("no")
     if isinstance(value, date):
         return say.dated(value, say.language_of(get_language() or "en"), "")
     if field == "language" and value:
         return language_name(str(value))
+    if field in NUMBERS and value:
+        return written_number(str(value), of.studio.region)
     if field in CHOICES:
         return str(dict(CHOICES[field]).get(str(value), "—")) if value else "—"
     return str(value) if value else "—"

@@ -38,6 +38,17 @@ def mia_with_a_lift() -> Client:
     return mia
 
 
+def told_to_wait() -> tuple[Client, datetime, datetime]:
+    """Return who has a message that was due, and is tried again later; and both moments."""
+    mia = mia_with_a_lift()
+    planning.catch_up(NOW)
+    due = Message.objects.get().due_at
+    assert due is not None
+    later = due + timedelta(minutes=15)
+    Message.objects.update(tries=1, due_at=later, not_before=later)
+    return mia, due, later
+
+
 def states() -> list[tuple[str, str]]:
     return list(Message.objects.order_by("pk").values_list("state", "reason"))
 
@@ -251,24 +262,14 @@ class TestFollowing:
         assert Message.objects.get().no_later_than == IN_NINE_DAYS - timedelta(hours=5)
 
     def test_what_a_provider_had_asked_to_wait_for_is_waited_for_whatever_is_planned_anew(self) -> None:
-        mia = mia_with_a_lift()
-        planning.catch_up(NOW)
-        due = Message.objects.get().due_at
-        assert due is not None
-        later = due + timedelta(minutes=15)
-        Message.objects.update(tries=1, due_at=later, not_before=later)
+        mia, due, later = told_to_wait()
 
         planning.plan_studio(mia.studio, due)
 
         assert Message.objects.values_list("due_at", "not_before").get() == (later, later)
 
     def test_by_another_channel_nobody_has_asked_to_wait(self) -> None:
-        mia = mia_with_a_lift()
-        planning.catch_up(NOW)
-        due = Message.objects.get().due_at
-        assert due is not None
-        later = due + timedelta(minutes=15)
-        Message.objects.update(tries=1, due_at=later, not_before=later)
+        mia, due, later = told_to_wait()
         Consent.objects.create(client=mia, channel="email", purpose="visits", given=True, at=NOW, how="on paper")
         Client.objects.update(email="mia@mail.example", channel="email")
 

@@ -58,14 +58,15 @@ def test_links_open_as_before_where_none_were_ended_meanwhile() -> None:
 
 def test_the_preview_shows_both_and_what_wins_and_changes_nothing() -> None:
     studio = make_studio()
-    mia = make_client(studio, "Mia", sensitive=False)
-    twin = make_client(studio, "Mia", email="mia@mail.example", sensitive=True)
+    mia = make_client(studio, "Mia", sensitive=False, mobile="+12125550101")
+    twin = make_client(studio, "Mia", email="mia@mail.example", sensitive=True, mobile="+442079460101")
     browser = sign_in(make_staff(studio, "Olive", is_owner=True))
 
     answer = browser.get(reverse("client_merge", args=[mia.pk]), {"other": twin.pk})
 
     rows = {row.label: (row.kept, row.gone, row.after) for row in answer.context["rows"]}
     assert rows["Sensitive"] == ("no", "yes", "yes")
+    assert rows["Mobile"] == ("(212) 555-0101", "+44 20 7946 0101", "(212) 555-0101")
     assert rows["E-mail"] == ("—", "mia@mail.example", "mia@mail.example")
     assert not Merge.objects.exists()
 
